@@ -1,0 +1,36 @@
+import tseslint from 'typescript-eslint';
+import solid from 'eslint-plugin-solid/configs/typescript';
+import globals from 'globals';
+
+export default tseslint.config(
+  { ignores: ['dist', 'node_modules', 'test-results', 'shots'] },
+  ...tseslint.configs.strictTypeChecked,
+  ...tseslint.configs.stylisticTypeChecked,
+  {
+    languageOptions: {
+      globals: globals.browser,
+      parserOptions: { projectService: { allowDefaultProject: ['*.js', '*.cjs'] }, tsconfigRootDir: import.meta.dirname },
+    },
+    rules: {
+      '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true }],
+      '@typescript-eslint/no-confusing-void-expression': ['error', { ignoreArrowShorthand: true }],
+      'max-lines': ['error', { max: 300, skipBlankLines: true, skipComments: true }],
+      'no-eval': 'error',
+      'no-new-func': 'error',
+      'no-restricted-syntax': [
+        'error',
+        { selector: "CallExpression[callee.property.name='only']", message: 'A lone test hides the others.' },
+      ],
+    },
+  },
+  {
+    files: ['src/**/*.tsx', 'src/ui/**/*.ts', 'src/app/**/*.ts'],
+    ...solid,
+    rules: { ...solid.rules, 'solid/reactivity': 'error', 'solid/no-destructure': 'error', 'solid/no-innerhtml': 'off' },
+  },
+  {
+    files: ['test/**/*.ts'],
+    rules: { '@typescript-eslint/no-non-null-assertion': 'off', 'max-lines': 'off' },
+  },
+  { files: ['*.js', '*.cjs'], ...tseslint.configs.disableTypeChecked },
+);

@@ -1,0 +1,14 @@
+import type { Meta } from '../calculator';
+
+export default {
+  title: 'Dual-Z sync',
+  question: 'Is the gantry level, and how many belt teeth is it out?',
+  sayings: [
+    'one side high',
+    'gantry crooked',
+    'first layer thin on one side',
+    'belt jumped a tooth',
+    'two Z motors out of step',
+  ],
+  order: 10,
+} satisfies Meta;

@@ -1,0 +1,124 @@
+import { fromSi, toSi, unitById, type Unit } from '../quantity/unit';
+import { parseQuantity, type DecimalMark } from '../quantity/parse';
+import { formatValue } from '../quantity/format';
+import { AS_MARKED, halfWidth, toolById } from '../reference/tools';
+import type { Choices, ChoiceSpec, InputSpec } from './calculator';
+
+/** A field as it stands: the text, the unit meant where none is typed, and the tool it was read with. */
+export interface Entry {
+  readonly text: string;
+  readonly unit: string;
+  readonly tool: string;
+}
+
+export type Origin = 'typical' | 'nameplate' | 'measured';
+
+/** A value a machine keeps. SI. */
+export interface KeptValue {
+  readonly value: number;
+  readonly half: number;
+  readonly unit: string;
+  readonly origin: Origin;
+  readonly tool: string;
+  /** ISO 8601. */
+  readonly at: string;
+}
+
+/** An input that can be used. SI. */
+export interface Reading {
+  readonly ok: true;
+  readonly value: number;
+  readonly half: number;
+  readonly unit: Unit;
+  readonly origin: Origin;
+  readonly tool: string;
+  /** From the machine, not typed now. */
+  readonly kept: boolean;
+}
+
+/** An input that cannot, and the sentence to show beside it. `blank` when nothing was entered at all. */
+export interface Rejected {
+  readonly ok: false;
+  readonly blank: boolean;
+  readonly reason: string;
+}
+
+export type InputState = Reading | Rejected;
+
+/** The option that brings its own typical value, or the input's own. In the input's unit. */
+function typicalOf(symbol: string, spec: InputSpec, specs: Readonly<Record<string, ChoiceSpec>>, choices: Choices) {
+  for (const [name, choice] of Object.entries(specs)) {
+    const set = choice.options[choices[name] ?? choice.typical]?.set?.[symbol];
+    if (typeof set === 'number') return { value: set, spread: spec.spread ?? 0 };
+    if (set) return { value: set[0], spread: set[1] };
+  }
+  return spec.typical === undefined ? undefined : { value: spec.typical, spread: spec.spread ?? 0 };
+}
+
+function inRange(value: number, spec: InputSpec, unit: Unit, mark: DecimalMark): Rejected | undefined {
+  const [low, high] = spec.range.map((end) => toSi(end, spec.measure.unit));
+  if (low === undefined || high === undefined) return undefined;
+  const slack = 1e-9 * Math.max(Math.abs(low), Math.abs(high));
+  if (value >= low - slack && value <= high + slack) return undefined;
+  const print = (si: number): string => formatValue(si, 0, unit, { mark });
+  const side = value < low ? 'below' : 'above';
+  const reason = `${print(value)} is ${side} what this check can use. Accepted: ${print(low)} to ${print(high)}.`;
+  return { ok: false, blank: false, reason };
+}
+
+/** Half-width and origin of a typed value: ± wins over the tool, the tool over the input's usual spread. SI. */
+function provenance(value: number, typedHalf: number | undefined, spec: InputSpec, entry: Entry) {
+  const marked = entry.tool === AS_MARKED;
+  const origin: Origin = marked ? 'nameplate' : 'measured';
+  if (typedHalf !== undefined) return { half: typedHalf, origin };
+  if (marked || spec.measure.kind.whole) return { half: 0, origin };
+  const tool = toolById(entry.tool);
+  if (tool?.kind === spec.measure.kind.id) return { half: halfWidth(tool, value), origin };
+  return { half: (spec.spread ?? 0) * spec.measure.unit.factor, origin };
+}
+
+/** What one field contributes: the typed value, else the machine's, else the typical one; or why there is none. */
+export function readEntry(
+  symbol: string,
+  spec: InputSpec,
+  entry: Entry | undefined,
+  kept: KeptValue | undefined,
+  specs: Readonly<Record<string, ChoiceSpec>>,
+  choices: Choices,
+  mark: DecimalMark,
+): InputState {
+  const unit = unitById(spec.measure.kind, entry?.unit ?? kept?.unit ?? '') ?? spec.measure.unit;
+  if (entry && entry.text.trim() !== '') {
+    const typed = parseQuantity(entry.text, spec.measure.kind, unit, mark);
+    if (!typed.ok) return { ok: false, blank: false, reason: typed.reason };
+    const outside = inRange(typed.value, spec, typed.unit, mark);
+    if (outside) return outside;
+    const { half, origin } = provenance(typed.value, typed.half, spec, entry);
+    return { ok: true, value: typed.value, half, unit: typed.unit, origin, tool: entry.tool, kept: false };
+  }
+  if (kept) {
+    const outside = inRange(kept.value, spec, unit, mark);
+    if (outside) return { ...outside, reason: `The machine’s value does not fit: ${outside.reason}` };
+    return { ok: true, value: kept.value, half: kept.half, unit, origin: kept.origin, tool: kept.tool, kept: true };
+  }
+  const typical = typicalOf(symbol, spec, specs, choices);
+  if (!typical) return { ok: false, blank: true, reason: `Enter: ${spec.label}.` };
+  return {
+    ok: true,
+    value: toSi(typical.value, spec.measure.unit),
+    half: typical.spread * spec.measure.unit.factor,
+    unit,
+    origin: 'typical',
+    tool: '',
+    kept: false,
+  };
+}
+
+/** The step of one nudge, in SI: a division of the tool, else one percent of the value to one digit. */
+export function nudgeStep(spec: InputSpec, tool: string, value: number, unit: Unit): number {
+  if (spec.measure.kind.whole) return 1;
+  const found = toolById(tool) ?? toolById(spec.tool ?? '');
+  if (found?.kind === spec.measure.kind.id) return found.division;
+  const shown = Math.abs(fromSi(value, unit)) || Math.abs(spec.typical ?? 1) || 1;
+  return 10 ** Math.floor(Math.log10(shown) - 1) * unit.factor;
+}

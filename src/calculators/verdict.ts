@@ -1,0 +1,119 @@
+import type { InputValue, Known, Outcome } from '../formula/outcome';
+import { propagate, type Outcomes } from '../formula/propagate';
+import type { System } from '../formula/system';
+import { halfWidth, toolsFor, type Tool } from '../reference/tools';
+import { applies, excessNames, type Calculator, type Choices, type LimitSpec, type VerdictState } from './calculator';
+
+/** One limit, looked at. */
+export interface Check {
+  readonly limit: LimitSpec;
+  readonly state: VerdictState;
+}
+
+/** What would settle a verdict that is too close to call, or a whole number that is not determined. */
+export interface Settling {
+  /** The input that contributes most, and its share of the variance. */
+  readonly symbol: string;
+  readonly share: number;
+  /** The coarsest tool that would settle it; undefined when none of the listed ones would alone. */
+  readonly tool: Tool | undefined;
+}
+
+export interface Verdict {
+  readonly state: VerdictState;
+  readonly checks: readonly Check[];
+  readonly settling: Settling | undefined;
+}
+
+type Inputs = Readonly<Record<string, InputValue | undefined>>;
+
+/** Interval of an excess against zero: the limit inside the expanded uncertainty is too close to call (JCGM 106). */
+function sideOfLimit(excess: Outcome | undefined): VerdictState {
+  if (!excess?.ok) return 'none';
+  // At zero uncertainty a value exactly on the limit is within it.
+  if (excess.high <= 0) return 'within';
+  return excess.low > 0 ? 'beyond' : 'too close';
+}
+
+/** Beyond on one side is beyond; otherwise the least settled side decides. */
+function worst(states: readonly VerdictState[]): VerdictState {
+  if (states.length === 0) return 'none';
+  for (const state of ['beyond', 'none', 'too close'] as const) if (states.includes(state)) return state;
+  return 'within';
+}
+
+function excessesOf(index: number, outcomes: Outcomes): Outcome[] {
+  const names = excessNames(index);
+  return [names.above, names.below, names.under].flatMap((name) => outcomes[name] ?? []);
+}
+
+function checksOf(calc: Calculator, choices: Choices, outcomes: Outcomes): Check[] {
+  return calc.limits.flatMap((limit, i) =>
+    applies(limit.when, choices) ? [{ limit, state: worst(excessesOf(i, outcomes).map(sideOfLimit)) }] : [],
+  );
+}
+
+/** The open question: an excess that straddles zero, or a whole number between two. */
+function openQuestion(
+  calc: Calculator,
+  choices: Choices,
+  outcomes: Outcomes,
+): { name: string; lead: string[] } | undefined {
+  for (const [i, limit] of calc.limits.entries()) {
+    if (!applies(limit.when, choices)) continue;
+    const names = excessNames(i);
+    for (const name of [names.above, names.below, names.under]) {
+      const outcome = outcomes[name];
+      if (outcome?.ok && sideOfLimit(outcome) === 'too close') {
+        return { name, lead: outcome.budget.map((part) => part.symbol) };
+      }
+    }
+  }
+  for (const [name, outcome] of Object.entries(outcomes)) {
+    if (!outcome.ok && outcome.failure.kind === 'undetermined' && outcome.failure.symbol === name) {
+      return { name, lead: [...outcome.failure.symbols] };
+    }
+  }
+  return undefined;
+}
+
+function isSettled(outcome: Outcome | undefined): boolean {
+  return outcome?.ok === true && (outcome.method === 'exact' || sideOfLimit(outcome) !== 'too close');
+}
+
+function shareOf(outcome: Known | undefined, symbol: string): number {
+  return outcome?.budget.find((part) => part.symbol === symbol)?.share ?? 1;
+}
+
+function settle(
+  calc: Calculator,
+  system: System,
+  inputs: Inputs,
+  choices: Choices,
+  outcomes: Outcomes,
+): Settling | undefined {
+  const open = openQuestion(calc, choices, outcomes);
+  const symbol = open?.lead[0];
+  const input = symbol === undefined ? undefined : inputs[symbol];
+  const spec = symbol === undefined ? undefined : calc.inputs[symbol];
+  if (!open || symbol === undefined || !input || !spec) return undefined;
+  const outcome = outcomes[open.name];
+  const share = shareOf(outcome?.ok ? outcome : undefined, symbol);
+  for (const tool of toolsFor(spec.measure.kind.id)) {
+    const u = halfWidth(tool, input.value) / Math.sqrt(3);
+    if (u >= input.u) continue;
+    const better = propagate(system, { ...inputs, [symbol]: { ...input, u } });
+    if (isSettled(better[open.name])) return { symbol, share, tool };
+  }
+  return { symbol, share, tool: undefined };
+}
+
+/** The verdict on all limits in force, and what would settle it where it is open. */
+export function judge(calc: Calculator, system: System, inputs: Inputs, choices: Choices, outcomes: Outcomes): Verdict {
+  const checks = checksOf(calc, choices, outcomes);
+  return {
+    state: worst(checks.map((check) => check.state)),
+    checks,
+    settling: settle(calc, system, inputs, choices, outcomes),
+  };
+}

@@ -1,0 +1,22 @@
+import { dimensionless, type Dimension } from '../quantity/dimension';
+
+/** A constant of a formula: SI value, dimension and how it is typeset (MathML content). */
+export interface Constant {
+  readonly value: number;
+  readonly dimension: Dimension;
+  readonly mathml: string;
+}
+
+const acceleration: Dimension = [1, 0, -2, 0, 0];
+
+/** The named constants formulas may use. They have no uncertainty. */
+export const constants: Readonly<Record<string, Constant>> = {
+  pi: { value: Math.PI, dimension: dimensionless, mathml: '<mi>π</mi>' },
+  /** A full turn. */
+  rev: { value: 2 * Math.PI, dimension: dimensionless, mathml: '<mn>360°</mn>' },
+  right_angle: { value: Math.PI / 2, dimension: dimensionless, mathml: '<mn>90°</mn>' },
+  /** Standard gravity, ISO 80000-3 (9.806 65 m/s² exactly). */
+  g_n: { value: 9.80665, dimension: acceleration, mathml: '<msub><mi>g</mi><mi mathvariant="normal">n</mi></msub>' },
+  /** One second: makes a shear rate a bare number where a power law wants one. */
+  one_s: { value: 1, dimension: [0, 0, 1, 0, 0], mathml: '<mn>1</mn><mtext>&#xA0;s</mtext>' },
+};

@@ -1,0 +1,92 @@
+/** Value and first three derivatives at a point. */
+export type Derivatives = readonly [f: number, f1: number, f2: number, f3: number];
+
+/** A smooth function of one dimensionless argument (sqrt and abs excepted, which the dimension rule knows). */
+export interface SmoothFunction {
+  /** Where it is defined, for the sentence when it is not. */
+  readonly domain: (x: number) => boolean;
+  readonly needs: string;
+  readonly derivatives: (x: number) => Derivatives;
+}
+
+const everywhere = (): boolean => true;
+
+function tangent(x: number): Derivatives {
+  const t = Math.tan(x);
+  const s = 1 + t * t;
+  return [t, s, 2 * t * s, 2 * s * (1 + 3 * t * t)];
+}
+
+function arcsine(x: number): Derivatives {
+  const w = 1 - x * x;
+  const r = Math.sqrt(w);
+  return [Math.asin(x), 1 / r, x / (w * r), (1 + 2 * x * x) / (w * w * r)];
+}
+
+function arctangent(x: number): Derivatives {
+  const w = 1 + x * x;
+  return [Math.atan(x), 1 / w, (-2 * x) / w ** 2, (6 * x * x - 2) / w ** 3];
+}
+
+function squareRoot(x: number): Derivatives {
+  const r = Math.sqrt(x);
+  return [r, 1 / (2 * r), -1 / (4 * x * r), 3 / (8 * x * x * r)];
+}
+
+const within1 = (x: number): boolean => Math.abs(x) <= 1;
+
+export const smoothFunctions: Readonly<Record<string, SmoothFunction>> = {
+  sqrt: { domain: (x) => x >= 0, needs: 'a number that is not negative', derivatives: squareRoot },
+  exp: {
+    domain: everywhere,
+    needs: 'any number',
+    derivatives: (x) => {
+      const e = Math.exp(x);
+      return [e, e, e, e];
+    },
+  },
+  ln: {
+    domain: (x) => x > 0,
+    needs: 'a number above zero',
+    derivatives: (x) => [Math.log(x), 1 / x, -1 / x ** 2, 2 / x ** 3],
+  },
+  sin: {
+    domain: everywhere,
+    needs: 'any angle',
+    derivatives: (x) => [Math.sin(x), Math.cos(x), -Math.sin(x), -Math.cos(x)],
+  },
+  cos: {
+    domain: everywhere,
+    needs: 'any angle',
+    derivatives: (x) => [Math.cos(x), -Math.sin(x), -Math.cos(x), Math.sin(x)],
+  },
+  tan: { domain: (x) => Math.abs(Math.cos(x)) > 1e-12, needs: 'an angle other than 90°', derivatives: tangent },
+  asin: { domain: within1, needs: 'a number between −1 and 1', derivatives: arcsine },
+  acos: {
+    domain: within1,
+    needs: 'a number between −1 and 1',
+    derivatives: (x) => {
+      const [s, s1, s2, s3] = arcsine(x);
+      return [Math.PI / 2 - s, -s1, -s2, -s3];
+    },
+  },
+  atan: { domain: everywhere, needs: 'any number', derivatives: arctangent },
+  abs: {
+    domain: everywhere,
+    needs: 'any number',
+    derivatives: (x) => [Math.abs(x), Math.sign(x), 0, 0],
+  },
+};
+
+/** Functions that step: only allowed around a whole right-hand side, because what follows must know they are whole. */
+export const steppingFunctions: Readonly<Record<string, (x: number) => number>> = {
+  round: Math.round,
+  floor: Math.floor,
+  ceil: Math.ceil,
+};
+
+/** Functions of two arguments with a kink where the two are equal. */
+export const choosingFunctions: Readonly<Record<string, (a: number, b: number) => boolean>> = {
+  min: (a, b) => a <= b,
+  max: (a, b) => a >= b,
+};

@@ -1,0 +1,71 @@
+import { fromSi, type Unit } from './unit';
+import type { DecimalMark } from './parse';
+
+export interface FormatOptions {
+  readonly mark?: DecimalMark;
+  /** Leave out the sign (the sentence says the direction). */
+  readonly magnitude?: boolean;
+}
+
+const MAX_DECIMALS = 12;
+
+/** Decimal places that leave `significant` digits of `x`; negative for tens and hundreds. */
+function decimalsFor(x: number, significant: number): number {
+  // toExponential rounds first, so 0.0996 to two digits counts as 0.10.
+  const exponent = Number(x.toExponential(significant - 1).split('e')[1]);
+  return significant - 1 - exponent;
+}
+
+function fixed(x: number, decimals: number, mark: DecimalMark): string {
+  const places = Math.min(Math.max(decimals, 0), MAX_DECIMALS);
+  const step = 10 ** -Math.min(decimals, 0);
+  const rounded = Math.round(x / step) * step;
+  const text = (decimals < 0 ? rounded : x).toFixed(places);
+  const unsigned = /^-0(\.0*)?$/.test(text) ? text.slice(1) : text;
+  return (mark === 'comma' ? unsigned.replace('.', ',') : unsigned).replace('-', '\u2212');
+}
+
+function withUnit(number: string, unit: Unit): string {
+  if (unit.label === '') return number;
+  return unit.label === '°' || unit.label === '′' ? `${number}${unit.label}` : `${number}\u00a0${unit.label}`;
+}
+
+/** A plain number, at most `significant` digits, no trailing zeros: for values without an uncertainty. */
+export function formatNumber(x: number, significant = 6, mark: DecimalMark = 'point'): string {
+  if (x === 0) return '0';
+  const text = String(Number(x.toPrecision(significant)));
+  return (mark === 'comma' ? text.replace('.', ',') : text).replace('-', '\u2212');
+}
+
+/**
+ * A value to the digits that its expanded uncertainty supports: two digits of uncertainty, the value to the same place
+ * (JCGM 100, 7.2.6). Without an uncertainty, at most six digits.
+ */
+export function formatValue(si: number, expanded: number, unit: Unit, options: FormatOptions = {}): string {
+  const mark = options.mark ?? 'point';
+  const shown = fromSi(si, unit);
+  const number = options.magnitude ? Math.abs(shown) : shown;
+  const width = expanded / unit.factor;
+  const text = width > 0 ? fixed(number, decimalsFor(width, 2), mark) : formatNumber(number, 6, mark);
+  return withUnit(text, unit);
+}
+
+/** The half of "value ± U": two digits of the expanded uncertainty, with its unit. Empty when it is zero. */
+export function formatExpanded(expanded: number, unit: Unit, mark: DecimalMark = 'point'): string {
+  const width = expanded / unit.factor;
+  if (!(width > 0)) return '';
+  return withUnit(fixed(width, decimalsFor(width, 2), mark), unit);
+}
+
+/** "0.750 ± 0.035 mm"; the bare value when there is no uncertainty. */
+export function formatMeasured(si: number, expanded: number, unit: Unit, options: FormatOptions = {}): string {
+  const width = expanded / unit.factor;
+  if (!(width > 0)) return formatValue(si, 0, unit, options);
+  const mark = options.mark ?? 'point';
+  const shown = fromSi(si, unit);
+  const decimals = decimalsFor(width, 2);
+  const value = fixed(options.magnitude ? Math.abs(shown) : shown, decimals, mark);
+  const pair = `${value} ± ${fixed(width, decimals, mark)}`;
+  if (unit.label === '°' || unit.label === '′') return `(${pair})${unit.label}`;
+  return withUnit(pair, unit);
+}

@@ -1,0 +1,142 @@
+import { fromSi, findUnit, toSi, type Kind, type Unit } from './unit';
+
+/** How this person writes decimals; decides what `1,000` means. */
+export type DecimalMark = 'point' | 'comma';
+
+/** What was typed, understood: SI value, the unit it was typed in, and the SI half-width if one was typed. */
+export interface Typed {
+  readonly ok: true;
+  readonly value: number;
+  readonly unit: Unit;
+  readonly half?: number;
+}
+
+/** Why it was not understood, as a sentence for the person. */
+export interface Refused {
+  readonly ok: false;
+  readonly reason: string;
+}
+
+const VULGAR: Readonly<Record<string, string>> = {
+  '½': '1/2',
+  '¼': '1/4',
+  '¾': '3/4',
+  '⅛': '1/8',
+  '⅜': '3/8',
+  '⅝': '5/8',
+  '⅞': '7/8',
+};
+
+const PLUS_MINUS = /\s*(?:\+\s*\/?\s*-|±)\s*/;
+const DECIMAL = String.raw`(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:e[+-]?\d+)?`;
+const NUMBER = new RegExp(String.raw`^([+-]?)\s*(?:(\d+)\s+(\d+)\s*/\s*(\d+)|(\d+)\s*/\s*(\d+)|(${DECIMAL}))\s*`, 'i');
+const THOUSANDS = /^[1-9]\d{0,2},\d{3}$/;
+
+const refuse = (reason: string): Refused => ({ ok: false, reason });
+
+/** The units a person may write for `kind`, for a sentence: "mm, µm or in". */
+function unitList(kind: Kind): string {
+  const labels = kind.units.map((unit) => unit.label).filter((label) => label !== '');
+  const last = labels.pop();
+  if (last === undefined) return 'no unit';
+  return labels.length > 0 ? `${labels.join(', ')} or ${last}` : last;
+}
+
+interface Part {
+  readonly number: number;
+  readonly rest: string;
+}
+
+function readNumber(text: string, mark: DecimalMark): Part | Refused {
+  const match = NUMBER.exec(text);
+  if (!match) {
+    return refuse(`“${text}” does not start with a number. Accepted: 0.4, 0,4, 1/32 or 3 1/2.`);
+  }
+  const [all, sign, whole, wholeTop, wholeBottom, top, bottom, decimal] = match;
+  const rest = text.slice(all.length);
+  if (/^[.,\d]/.test(rest)) {
+    return refuse(`“${text}” has more than one decimal mark. Write thousands without a mark: 1000.5.`);
+  }
+  const negative = sign === '-' ? -1 : 1;
+  if (decimal !== undefined) {
+    if (mark === 'point' && THOUSANDS.test(decimal)) {
+      const joined = decimal.replace(',', '');
+      return refuse(`“${decimal}” could mean ${decimal.replace(',', '.')} or ${joined}. Write it without the comma.`);
+    }
+    return { number: negative * Number(decimal.replace(',', '.')), rest };
+  }
+  const denominator = Number(wholeBottom ?? bottom);
+  if (denominator === 0) return refuse(`“${text}” divides by zero.`);
+  const numerator = Number(wholeTop ?? top);
+  return { number: negative * (Number(whole ?? 0) + numerator / denominator), rest };
+}
+
+function tidy(text: string): string {
+  let tidied = text.replace(/[\u2212\u2013]/g, '-').replace(/[\u00a0\u202f]/g, ' ');
+  for (const [sign, plain] of Object.entries(VULGAR)) tidied = tidied.replaceAll(sign, ` ${plain}`);
+  return tidied.trim();
+}
+
+/**
+ * Reads what a person typed into a field: `0.4`, `0,4`, `1/32 in`, `400 um`, `3 1/2`, `0.40 +- 0.02`, `30 N ± 5 %`.
+ *
+ * @param text as typed
+ * @param kind what the field measures; its units are the ones accepted
+ * @param unit the unit meant when none is typed
+ * @param mark the person's decimal mark; both are read, but `1,000` is refused as ambiguous with `point`
+ * @returns the SI value, or a sentence that says what is wrong and what would be accepted
+ */
+export function parseQuantity(text: string, kind: Kind, unit: Unit, mark: DecimalMark = 'point'): Typed | Refused {
+  const tidied = tidy(text);
+  if (tidied === '') return refuse('Nothing entered yet.');
+  const [main = '', halfText, ...more] = tidied.split(PLUS_MINUS);
+  if (more.length > 0) return refuse('Only one ± is understood: 0.40 ± 0.02.');
+
+  const first = readNumber(main, mark);
+  if ('ok' in first) return first;
+  let typedUnit = unit;
+  let unitGiven = false;
+  if (first.rest !== '') {
+    const found = findUnit(kind, first.rest);
+    if (!found) return refuse(`“${first.rest}” is not a unit of ${kind.id}. Accepted: ${unitList(kind)}.`);
+    typedUnit = found;
+    unitGiven = true;
+  }
+
+  let halfNumber: number | undefined;
+  let halfUnit = typedUnit;
+  let relative = false;
+  if (halfText !== undefined) {
+    const second = readNumber(halfText, mark);
+    if ('ok' in second) return refuse(`After the ±: ${second.reason}`);
+    if (second.number < 0) return refuse('The half-width after ± cannot be negative.');
+    halfNumber = second.number;
+    if (second.rest !== '') {
+      const found = findUnit(kind, second.rest);
+      if (found) {
+        halfUnit = found;
+        if (!unitGiven) typedUnit = found;
+      } else if (second.rest.trim() === '%') {
+        relative = true;
+      } else {
+        return refuse(`After the ±: “${second.rest}” is not a unit of ${kind.id}. Accepted: ${unitList(kind)} or %.`);
+      }
+    }
+  }
+
+  const value = toSi(first.number, typedUnit);
+  if (!Number.isFinite(value)) return refuse('That number is too large to work with.');
+  if (kind.whole && !Number.isInteger(first.number)) {
+    return refuse(`A whole number is needed here; ${first.number} is not one.`);
+  }
+  if (halfNumber === undefined) return { ok: true, value, unit: typedUnit };
+  const half = relative ? (Math.abs(value) * halfNumber) / 100 : halfNumber * halfUnit.factor;
+  if (!Number.isFinite(half)) return refuse('That half-width is too large to work with.');
+  return { ok: true, value, unit: typedUnit, half };
+}
+
+/** An SI value as text that `parseQuantity` reads back in the same unit, with at most `digits` significant digits. */
+export function toTyped(si: number, unit: Unit, mark: DecimalMark = 'point', digits = 10): string {
+  const text = String(Number(fromSi(si, unit).toPrecision(digits)));
+  return mark === 'comma' ? text.replace('.', ',') : text;
+}

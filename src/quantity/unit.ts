@@ -1,0 +1,86 @@
+import type { Dimension } from './dimension';
+
+/** A unit of one kind: SI value = `factor` x number + `offset`. */
+export interface Unit {
+  readonly id: string;
+  /** As printed after a number. */
+  readonly label: string;
+  readonly factor: number;
+  readonly offset: number;
+  /** Spellings a person may type, lower case. */
+  readonly spellings: readonly string[];
+}
+
+/** A kind of quantity: what it measures, its dimension and the units it may be typed in. */
+export interface Kind {
+  readonly id: string;
+  readonly dimension: Dimension;
+  readonly units: readonly Unit[];
+  /** Counts are whole numbers and carry no unit. */
+  readonly whole: boolean;
+}
+
+/** A kind with the unit to show it in: `length.mm`. */
+export interface Measure {
+  readonly kind: Kind;
+  readonly unit: Unit;
+}
+
+interface UnitSpec {
+  readonly label: string;
+  readonly factor: number;
+  readonly offset?: number;
+  readonly also?: readonly string[];
+}
+
+/**
+ * Defines a kind and returns one `Measure` per unit, so that `length.mm` is a length shown in millimetres.
+ * The keys are the units' ids, kept in stored records: never rename one.
+ */
+export function defineKind<U extends string>(
+  id: string,
+  dimension: Dimension,
+  units: Readonly<Record<U, UnitSpec>>,
+  whole = false,
+): Readonly<Record<U, Measure>> {
+  const entries = Object.entries<UnitSpec>(units);
+  const list: Unit[] = entries.map(([unitId, spec]) => ({
+    id: unitId,
+    label: spec.label,
+    factor: spec.factor,
+    offset: spec.offset ?? 0,
+    spellings: [unitId, spec.label, ...(spec.also ?? [])].map((s) => s.toLowerCase()),
+  }));
+  const kind: Kind = { id, dimension, units: list, whole };
+  return Object.fromEntries(list.map((unit) => [unit.id, { kind, unit }])) as Record<U, Measure>;
+}
+
+/** A number in `unit` as an SI value. */
+export function toSi(value: number, unit: Unit): number {
+  return value * unit.factor + unit.offset;
+}
+
+/** An SI value as a number in `unit`. */
+export function fromSi(si: number, unit: Unit): number {
+  return (si - unit.offset) / unit.factor;
+}
+
+/** The unit of `kind` with this id, or undefined. */
+export function unitById(kind: Kind, id: string): Unit | undefined {
+  return kind.units.find((unit) => unit.id === id);
+}
+
+const MICRO_SIGNS = /[µμ]/g;
+
+/** Spelling as compared: lower case, one micro sign, no spaces or dots for products. */
+function normalise(text: string): string {
+  return text.trim().toLowerCase().replace(MICRO_SIGNS, 'u').replace(/\s+/g, '').replace(/[·*]/g, '');
+}
+
+/** The unit of `kind` that a person wrote as `text`, or undefined. Case counts only where it must (`mN` is not `MN`). */
+export function findUnit(kind: Kind, text: string): Unit | undefined {
+  const exact = kind.units.find((unit) => unit.label === text.trim() || unit.id === text.trim());
+  if (exact) return exact;
+  const wanted = normalise(text);
+  return kind.units.find((unit) => unit.spellings.some((spelling) => normalise(spelling) === wanted));
+}

@@ -1,0 +1,57 @@
+import { defineConfig } from 'vitest/config';
+import type { Plugin } from 'vite';
+import solid from 'vite-plugin-solid';
+import { VitePWA } from 'vite-plugin-pwa';
+
+const POLICY = [
+  "default-src 'none'",
+  "script-src 'self'",
+  "style-src 'self'",
+  "img-src 'self' blob: data:",
+  "connect-src 'self'",
+  "manifest-src 'self'",
+  "worker-src 'self'",
+  "form-action 'none'",
+  "base-uri 'none'",
+].join('; ');
+
+/** Puts the policy into the built page only: the development server needs inline styles. */
+const contentSecurityPolicy: Plugin = {
+  name: 'content-security-policy',
+  apply: 'build',
+  transformIndexHtml: () => [
+    { tag: 'meta', attrs: { 'http-equiv': 'Content-Security-Policy', content: POLICY }, injectTo: 'head-prepend' },
+  ],
+};
+
+export default defineConfig({
+  // Relative addresses: the same build serves from a domain's root and from any folder below it.
+  base: './',
+  plugins: [
+    solid(),
+    contentSecurityPolicy,
+    VitePWA({
+      registerType: 'prompt',
+      injectRegister: false,
+      manifest: {
+        name: 'Trammel',
+        short_name: 'Trammel',
+        description: 'Find, measure and prove what ails a filament printer, at the bench, offline.',
+        start_url: './',
+        scope: './',
+        display: 'standalone',
+        background_color: '#f4efe2',
+        theme_color: '#f4efe2',
+        icons: [
+          { src: 'icon-192.png', sizes: '192x192', type: 'image/png' },
+          { src: 'icon-512.png', sizes: '512x512', type: 'image/png' },
+          { src: 'icon-maskable.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
+          { src: 'icon.svg', sizes: 'any', type: 'image/svg+xml' },
+        ],
+      },
+      workbox: { globPatterns: ['**/*.{js,css,html,svg,png,webmanifest}'], cleanupOutdatedCaches: true },
+    }),
+  ],
+  build: { target: 'es2022', modulePreload: { polyfill: false } },
+  test: { include: ['test/unit/**/*.test.ts', 'test/outside/**/*.test.ts'], environment: 'node' },
+});
