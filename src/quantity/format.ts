@@ -16,6 +16,13 @@ function decimalsFor(x: number, significant: number): number {
   return significant - 1 - exponent;
 }
 
+/** Decimal places for two digits of an uncertainty; undefined where there is none, or only the dust of rounding. */
+function placesFor(width: number): number | undefined {
+  if (!(width > 0)) return undefined;
+  const decimals = decimalsFor(width, 2);
+  return decimals > MAX_DECIMALS ? undefined : decimals;
+}
+
 function fixed(x: number, decimals: number, mark: DecimalMark): string {
   const places = Math.min(Math.max(decimals, 0), MAX_DECIMALS);
   const step = 10 ** -Math.min(decimals, 0);
@@ -45,25 +52,25 @@ export function formatValue(si: number, expanded: number, unit: Unit, options: F
   const mark = options.mark ?? 'point';
   const shown = fromSi(si, unit);
   const number = options.magnitude ? Math.abs(shown) : shown;
-  const width = expanded / unit.factor;
-  const text = width > 0 ? fixed(number, decimalsFor(width, 2), mark) : formatNumber(number, 6, mark);
+  const decimals = placesFor(expanded / unit.factor);
+  const text = decimals === undefined ? formatNumber(number, 6, mark) : fixed(number, decimals, mark);
   return withUnit(text, unit);
 }
 
 /** The half of "value ± U": two digits of the expanded uncertainty, with its unit. Empty when it is zero. */
 export function formatExpanded(expanded: number, unit: Unit, mark: DecimalMark = 'point'): string {
   const width = expanded / unit.factor;
-  if (!(width > 0)) return '';
-  return withUnit(fixed(width, decimalsFor(width, 2), mark), unit);
+  const decimals = placesFor(width);
+  return decimals === undefined ? '' : withUnit(fixed(width, decimals, mark), unit);
 }
 
 /** "0.750 ± 0.035 mm"; the bare value when there is no uncertainty. */
 export function formatMeasured(si: number, expanded: number, unit: Unit, options: FormatOptions = {}): string {
   const width = expanded / unit.factor;
-  if (!(width > 0)) return formatValue(si, 0, unit, options);
+  const decimals = placesFor(width);
+  if (decimals === undefined) return formatValue(si, 0, unit, options);
   const mark = options.mark ?? 'point';
   const shown = fromSi(si, unit);
-  const decimals = decimalsFor(width, 2);
   const value = fixed(options.magnitude ? Math.abs(shown) : shown, decimals, mark);
   const pair = `${value} ± ${fixed(width, decimals, mark)}`;
   if (unit.label === '°' || unit.label === '′') return `(${pair})${unit.label}`;

@@ -54,7 +54,8 @@ function readNumber(text: string, mark: DecimalMark): Part | Refused {
   }
   const [all, sign, whole, wholeTop, wholeBottom, top, bottom, decimal] = match;
   const rest = text.slice(all.length);
-  if (/^[.,\d]/.test(rest)) {
+  // `1/s` is a unit that starts with a digit.
+  if (/^(?!1\/[a-z])[.,\d]/i.test(rest)) {
     return refuse(`“${text}” has more than one decimal mark. Write thousands without a mark: 1000.5.`);
   }
   const negative = sign === '-' ? -1 : 1;
@@ -130,7 +131,10 @@ export function parseQuantity(text: string, kind: Kind, unit: Unit, mark: Decima
     return refuse(`A whole number is needed here; ${first.number} is not one.`);
   }
   if (halfNumber === undefined) return { ok: true, value, unit: typedUnit };
-  const half = relative ? (Math.abs(value) * halfNumber) / 100 : halfNumber * halfUnit.factor;
+  // A share of the number typed: 5 % of 20 °C is 1 °C, though the SI value is 293 K.
+  const half = relative
+    ? ((Math.abs(first.number) * halfNumber) / 100) * typedUnit.factor
+    : halfNumber * halfUnit.factor;
   if (!Number.isFinite(half)) return refuse('That half-width is too large to work with.');
   return { ok: true, value, unit: typedUnit, half };
 }

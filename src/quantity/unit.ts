@@ -77,10 +77,19 @@ function normalise(text: string): string {
   return text.trim().toLowerCase().replace(MICRO_SIGNS, 'u').replace(/\s+/g, '').replace(/[·*]/g, '');
 }
 
+/** True for mega against milli on the same unit: `MN` against `mN`, `mPa` against `MPa`. */
+function otherPrefix(text: string, label: string): boolean {
+  if (!/^[mM][A-Z]/.test(text) || label.startsWith(text.charAt(0))) return false;
+  return text.length === label.length && label.endsWith(text.slice(1));
+}
+
 /** The unit of `kind` that a person wrote as `text`, or undefined. Case counts only where it must (`mN` is not `MN`). */
 export function findUnit(kind: Kind, text: string): Unit | undefined {
   const exact = kind.units.find((unit) => unit.label === text.trim() || unit.id === text.trim());
   if (exact) return exact;
   const wanted = normalise(text);
-  return kind.units.find((unit) => unit.spellings.some((spelling) => normalise(spelling) === wanted));
+  return kind.units.find(
+    (unit) =>
+      !otherPrefix(text.trim(), unit.label) && unit.spellings.some((spelling) => normalise(spelling) === wanted),
+  );
 }
