@@ -60,7 +60,7 @@ export function effectiveChoices(calc: Calculator, picked: Choices): Choices {
   return Object.fromEntries(
     Object.entries(calc.choices).map(([name, spec]) => {
       const chosen = picked[name];
-      return [name, chosen !== undefined && chosen in spec.options ? chosen : spec.typical];
+      return [name, chosen !== undefined && Object.hasOwn(spec.options, chosen) ? chosen : spec.typical];
     }),
   );
 }
@@ -93,7 +93,8 @@ export function explain(calc: Calculator, failure: Failure): string {
   return `The ${what} cannot be told from this reading: anything between ${from} and ${to}.`;
 }
 
-function inputValues(states: Readonly<Record<string, InputState>>): Record<string, InputValue | undefined> {
+/** Inputs as the propagation takes them: rectangular, u = half-width / √3 (JCGM 100, 4.3.7). */
+export function inputValues(states: Readonly<Record<string, InputState>>): Record<string, InputValue | undefined> {
   return Object.fromEntries(
     Object.entries(states).map(([symbol, state]) => [
       symbol,

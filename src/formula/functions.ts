@@ -80,7 +80,8 @@ export const smoothFunctions: Readonly<Record<string, SmoothFunction>> = {
 
 /** Functions that step: only allowed around a whole right-hand side, because what follows must know they are whole. */
 export const steppingFunctions: Readonly<Record<string, (x: number) => number>> = {
-  round: Math.round,
+  // Math.round takes -1.5 to -1 and 1.5 to 2; a mirrored reading must give a mirrored whole number.
+  round: (x) => Math.sign(x) * Math.round(Math.abs(x)),
   floor: Math.floor,
   ceil: Math.ceil,
 };

@@ -25,7 +25,23 @@ function fail(text: string, problem: string): never {
   throw new FormulaError(`In “${text}”: ${problem}`);
 }
 
-const OPEN_MINUS_POWER = /-\s*[\w.]+(\([^()]*\))?\s*\^/;
+/** True where a sign stands before the base of a power, as in -x^2 or -f(x)^2. */
+function signBeforePower(text: string): boolean {
+  const plain = text.replace(/\s+/g, '').replace(/(\d\.?e)[+-](?=\d)/gi, '$1');
+  return [...plain.matchAll(/\^/g)].some(({ index }) => {
+    let start = index;
+    let depth = 0;
+    do {
+      const before = plain[start - 1];
+      if (before === ')') depth += 1;
+      else if (before === '(') depth -= 1;
+      else if (depth === 0) break;
+      start -= 1;
+    } while (depth > 0 && start > 0);
+    while (start > 0 && /[\w.]/.test(plain[start - 1] ?? '')) start -= 1;
+    return plain[start - 1] === '-' && !/[\w.)]/.test(plain[start - 2] ?? '');
+  });
+}
 
 function convert(expression: jsep.Expression, text: string): Node {
   const e = expression as jsep.CoreExpression;
@@ -34,7 +50,7 @@ function convert(expression: jsep.Expression, text: string): Node {
       if (typeof e.value !== 'number') fail(text, `${e.raw} is not a number`);
       return { type: 'number', value: e.value, text: e.raw };
     case 'Identifier':
-      if (e.name in constants) return { type: 'constant', name: e.name };
+      if (Object.hasOwn(constants, e.name)) return { type: 'constant', name: e.name };
       return { type: 'symbol', name: e.name };
     case 'UnaryExpression':
       return { type: 'negate', of: convert(e.argument, text) };
@@ -46,10 +62,9 @@ function convert(expression: jsep.Expression, text: string): Node {
       const callee = e.callee as jsep.CoreExpression;
       if (callee.type !== 'Identifier') fail(text, 'only a function can be called');
       const args = e.arguments.map((arg) => convert(arg, text));
-      const wanted = callee.name in choosingFunctions ? 2 : 1;
-      if (wanted === 1 && !(callee.name in smoothFunctions) && !(callee.name in steppingFunctions)) {
-        fail(text, `the function ${callee.name} is not known`);
-      }
+      const wanted = Object.hasOwn(choosingFunctions, callee.name) ? 2 : 1;
+      const one = [smoothFunctions, steppingFunctions].some((known) => Object.hasOwn(known, callee.name));
+      if (wanted === 1 && !one) fail(text, `the function ${callee.name} is not known`);
       if (args.length !== wanted) fail(text, `${callee.name} takes ${wanted} argument(s)`);
       return { type: 'call', name: callee.name, args };
     }
@@ -78,9 +93,9 @@ function stepsInside(node: Node, outermost: boolean): boolean {
 export function parseFormula(text: string): Formula {
   const [left = '', right = '', ...rest] = text.split('=').map((side) => side.trim());
   if (rest.length > 0 || right === '') fail(text, 'write it as symbol = expression');
-  if (!/^[A-Za-z]\w*$/.test(left) || left in constants) fail(text, `“${left}” is not a symbol`);
+  if (!/^[A-Za-z]\w*$/.test(left) || Object.hasOwn(constants, left)) fail(text, `“${left}” is not a symbol`);
   // jsep binds a sign tighter than a power, mathematics the other way round: refuse rather than differ.
-  if (OPEN_MINUS_POWER.test(right.replace(/[\w.)]\s*-/g, ''))) fail(text, 'put brackets round the sign before a power');
+  if (signBeforePower(right)) fail(text, 'put brackets round the sign before a power');
   let expression: jsep.Expression;
   try {
     expression = jsep(right);
