@@ -55,6 +55,16 @@ function call(node: Node & { type: 'call' }, args: readonly Jet[]): Jet {
   return composeJet(derivatives, a);
 }
 
+/** A difference below this share of its terms is their rounding and nothing else: 0.25 − 6.25 × 0.04 is 0. */
+const CANCELLED = 16 * Number.EPSILON;
+
+/** The sum, with what only rounding has left of a cancelled value taken as zero. */
+function sum(a: Jet, b: Jet): Jet {
+  const added = addJets(a, b);
+  const size = Math.max(Math.abs(a.c0), Math.abs(b.c0));
+  return Math.abs(added.c0) <= CANCELLED * size ? { ...added, c0: 0 } : added;
+}
+
 function visit(node: Node, symbol: (name: string) => Jet): Jet {
   switch (node.type) {
     case 'number':
@@ -73,8 +83,8 @@ function visit(node: Node, symbol: (name: string) => Jet): Jet {
     case 'operation': {
       const left = visit(node.left, symbol);
       const right = visit(node.right, symbol);
-      if (node.op === '+') return addJets(left, right);
-      if (node.op === '-') return addJets(left, scaleJet(right, -1));
+      if (node.op === '+') return sum(left, right);
+      if (node.op === '-') return sum(left, scaleJet(right, -1));
       if (node.op === '*') return multiplyJets(left, right);
       if (node.op === '^') return power(left, right, node);
       if (right.c0 === 0) throw new DomainError('this divides by zero', symbolsIn(node.right));

@@ -12,6 +12,14 @@ const TOO_CURVED = 0.2;
 /** A mean shifted by more than this share of u by curvature also hands over to sampling. */
 const TOO_SHIFTED = 0.2;
 
+/** A number this close to a whole one, against its own size, is that whole number: 0.2 mm of 0.04 mm steps are 5, not 4.999…. */
+const ROUNDING_NOISE = 1e-9;
+
+function withoutNoise(x: number): number {
+  const whole = Math.round(x);
+  return Math.abs(x - whole) <= ROUNDING_NOISE * Math.max(1, Math.abs(x)) ? whole : x;
+}
+
 export type Inputs = Readonly<Record<string, InputValue | undefined>>;
 export type Outcomes = Readonly<Record<string, Outcome>>;
 
@@ -209,8 +217,8 @@ function resolve(
     const reach = COVERAGE * Math.sqrt(terms.firstOrder + Math.max(terms.secondOrder, 0));
     const toWhole = steppingFunctions[tree.name] ?? Math.round;
     // Adding 0 turns a negative zero into zero.
-    const from = toWhole(terms.value - reach) + 0;
-    const to = toWhole(terms.value + reach) + 0;
+    const from = toWhole(withoutNoise(terms.value - reach)) + 0;
+    const to = toWhole(withoutNoise(terms.value + reach)) + 0;
     if (from !== to) {
       const symbols = budgetOf(terms).map((part) => part.symbol);
       return { ok: false, failure: { kind: 'undetermined', symbol, symbols, from, to } };
