@@ -1,0 +1,15 @@
+import type { Meta } from '../calculator';
+
+export default {
+  title: 'Lead-screw straightness',
+  question: 'How far is the screw bowed, and does the bow reach the print?',
+  sayings: [
+    'bent lead screw',
+    'screw wobbles',
+    'ridges at a regular spacing',
+    'top of the screw swings',
+    'run-out of the Z screw',
+    'is the screw straight',
+  ],
+  order: 20,
+} satisfies Meta;
