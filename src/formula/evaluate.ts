@@ -23,6 +23,8 @@ export class DomainError extends Error {
   }
 }
 
+const TOO_LARGE = 'the result is too large to work with';
+
 function power(base: Jet, exponent: Jet, node: Node): Jet {
   if (isConstant(exponent)) {
     const p = exponent.c0;
@@ -49,6 +51,7 @@ function call(node: Node & { type: 'call' }, args: readonly Jet[]): Jet {
   if (!smooth) throw new DomainError(`${node.name} is not known`, symbolsIn(node));
   if (!smooth.domain(a.c0)) throw new DomainError(`${node.name} needs ${smooth.needs}`, symbolsIn(node));
   const derivatives = smooth.derivatives(a.c0);
+  if (!Number.isFinite(derivatives[0])) throw new DomainError(TOO_LARGE, symbolsIn(node));
   if (!isConstant(a) && !Number.isFinite(derivatives[1])) {
     throw new DomainError(`${node.name} has no finite slope here`, symbolsIn(node));
   }
@@ -101,6 +104,6 @@ function visit(node: Node, symbol: (name: string) => Jet): Jet {
  */
 export function evaluateTree(node: Node, symbol: (name: string) => Jet): Jet {
   const result = visit(node, symbol);
-  if (!Number.isFinite(result.c0)) throw new DomainError('the result is too large to work with', symbolsIn(node));
+  if (!Number.isFinite(result.c0)) throw new DomainError(TOO_LARGE, symbolsIn(node));
   return result;
 }

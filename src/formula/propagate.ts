@@ -68,7 +68,12 @@ class Frame {
       const { symbol, tree } = step.formula;
       if (jets.has(symbol)) continue;
       const whole = fixed.get(symbol);
-      jets.set(symbol, whole === undefined ? jetOf(tree, this.inputs, direction, jets) : constantJet(whole));
+      try {
+        jets.set(symbol, whole === undefined ? jetOf(tree, this.inputs, direction, jets) : constantJet(whole));
+      } catch (error) {
+        // No finite slope this way; only a tree that uses this result has to do without.
+        if (!(error instanceof DomainError)) throw error;
+      }
     }
     return i;
   }
@@ -80,6 +85,23 @@ class Frame {
     if (b !== undefined) along[b] = sign;
     const i = this.at(`${a ?? ''}|${b ?? ''}|${sign}`, along, known, fixed);
     return jetOf(tree, this.inputs, this.directions[i] ?? { along }, this.jets[i] ?? new Map<string, Jet>());
+  }
+}
+
+/** The jet along one input; undefined where the input is exact and there is no finite slope, as for sqrt at 0. */
+function jetAlong(
+  name: string,
+  tree: Node,
+  inputs: Inputs,
+  frame: Frame,
+  known: readonly Step[],
+  fixed: ReadonlyMap<string, number>,
+): Jet | undefined {
+  try {
+    return frame.jet(tree, known, fixed, name);
+  } catch (error) {
+    if (!(error instanceof DomainError) || inputs[name]?.u !== 0) throw error;
+    return undefined;
   }
 }
 
@@ -112,7 +134,8 @@ function termsOf(
   for (const name of reached) {
     const input = inputs[name];
     if (!input) throw new DomainError('a value is missing', [name]);
-    const jet = frame.jet(tree, known, fixed, name);
+    const jet = jetAlong(name, tree, inputs, frame, known, fixed);
+    if (!jet) continue;
     value = jet.c0;
     gradient[name] = jet.c1 / scaleOf(input);
     if (input.u === 0) continue;
