@@ -1,0 +1,73 @@
+import { cite, derived } from '../../reference/citation';
+
+const johnson = cite('Johnson, Contact Mechanics', 'chapter 4, equations (4.22) and (4.45), worked by hand', true);
+
+/** A wheel with a flat tread, so that each half carries 20 N of the 40 N that the slip test gives. */
+const flatTread = {
+  F_slip: '10 N ± 0',
+  mu: '0.25 ± 0',
+  beta: '90 deg ± 0',
+  d: '0 mm ± 0',
+  r_w: '12 mm ± 0',
+  E_w: '2.8 GPa ± 0',
+  nu_w: '0.35 ± 0',
+  E_r: '70 GPa ± 0',
+  nu_r: '0.33 ± 0',
+} as const;
+
+export const examples = [
+  {
+    title: 'A cantilevered arm: moment, least preload, slip test in a V, sag',
+    given: {
+      F_slip: '8 N ± 0',
+      mu: '0.25 ± 0',
+      beta: '30 deg ± 0',
+      M: '1 kg ± 0',
+      d: '100 mm ± 0',
+      h: '50 mm ± 0',
+      a: '1000 mm/s²',
+      s: '100 mm ± 0',
+      k: '1.5',
+      c_rr: '0.02 ± 0',
+      j: '0.05 mm ± 0',
+      R: '200 mm ± 0',
+    },
+    expect: {
+      M_o: [1.030665, 1e-9],
+      F_o: [10.30665, 1e-9],
+      N_min: [15.459975, 1e-9],
+      P: [32, 1e-9],
+      N: [16, 1e-9],
+      F_r: [0.32, 1e-9],
+      y: [0.1, 1e-9],
+    },
+    source: derived('1 × (9.80665 × 0.1 + 1 × 0.05); 8 / 0.25 × sin 30°; 0.05 × 200 / 100'),
+  },
+  {
+    title: 'Bush turned 30° from fully retracted',
+    given: { F_slip: '5 N', e: '0.8 mm ± 0', theta_0: '0 deg', theta: '30 deg' },
+    expect: { u: [0.10718, 5e-6], x: [0, 1e-12], q: [0, 1e-9] },
+    source: derived('0.8 mm × (1 − cos 30°) = 0.8 × 0.133975'),
+  },
+  {
+    title: 'Line contact of polyoxymethylene on aluminium, 20 N on 5 mm',
+    given: { ...flatTread, l_f: '5 mm ± 0' },
+    expect: { E_s: [3.066, 0.003], Q: [20, 1e-9], b: [0.1412, 0.0001], p_0: [18.04, 0.018] },
+    source: johnson,
+  },
+  {
+    title: 'The same load on a ball-shaped contact',
+    given: { ...flatTread, r_e: '12 mm ± 0' },
+    choices: { contact: 'edge' },
+    // Equal radii across and along: a ball of 12 mm on a flat.
+    expect: { R_e: [12, 1e-9], a_c: [0.3886, 0.0004], p_0: [63.2, 0.063] },
+    source: johnson,
+  },
+  {
+    title: 'Too loose to hold: turn the bush in',
+    given: { F_slip: '0.5 N ± 0.1 N', theta_0: '90 deg ± 0.5 deg' },
+    expect: { P: [2, 1e-9], N: [1.414214, 1e-6] },
+    verdict: 'beyond',
+    source: derived('0.5 / 0.25 × sin 45°'),
+  },
+] as const;

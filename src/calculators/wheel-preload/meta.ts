@@ -1,0 +1,16 @@
+import type { Meta } from '../calculator';
+
+export default {
+  title: 'Wheel preload',
+  question: 'Do the wheels press hard enough to hold the carriage, and not so hard that they go flat?',
+  sayings: [
+    'carriage wobbles',
+    'play in the wheels',
+    'eccentric nut',
+    'wheel spins freely',
+    'flat spots on the wheels',
+    'carriage hard to push',
+    'arm sags',
+  ],
+  order: 30,
+} satisfies Meta;

@@ -1,0 +1,79 @@
+import { describe, expect, it } from 'vitest';
+import { evaluate } from '../../src/calculators/evaluate';
+import calc from '../../src/calculators/wheel-preload/index';
+import { situation } from '../support/calculators';
+
+type Given = Readonly<Record<string, string>>;
+const run = (given: Given, choices: Given = {}) => evaluate(calc, situation(calc, given, choices));
+
+const loose = { F_slip: '0.5 N ± 0.1 N', theta_0: '80 deg ± 1 deg' };
+const tight = { F_slip: '40 N ± 1 N', theta_0: '80 deg ± 1 deg' };
+const sides = ['clockwise', 'anticlockwise'] as const;
+const opposite = { clockwise: 'anticlockwise', anticlockwise: 'clockwise' } as const;
+
+describe('the bush is turned', () => {
+  it.each(sides)('further the way it stands when the wheel is loose: %s', (side) => {
+    const { instruction, verdict } = run(loose, { side });
+    expect(verdict.state).toBe('beyond');
+    expect(instruction?.movements?.[0]?.direction).toBe(side);
+    expect(instruction?.headline).toContain('towards the rail');
+  });
+
+  it.each(sides)('back when the wheel is tight: %s', (side) => {
+    const { instruction, verdict } = run(tight, { side });
+    expect(verdict.state).toBe('beyond');
+    expect(instruction?.movements?.[0]?.direction).toBe(opposite[side]);
+    expect(instruction?.headline).toContain('away from the rail');
+  });
+
+  it('by the estimate, and by no more than one turn between tests allows', () => {
+    const estimate = run(loose).outcomes.dtheta;
+    expect(estimate?.ok && estimate.value).toBeCloseTo(run(loose).instruction?.movements?.[0]?.amount ?? NaN, 12);
+    const capped = run({ ...loose, c_w: '20 N/mm ± 2 N/mm' }).instruction?.movements?.[0]?.amount;
+    expect(capped).toBeCloseTo((5 * Math.PI) / 180, 12);
+    const back = run({ ...tight, theta_0: '17 deg ± 1 deg', phi_s: '40 deg', c_w: '5 N/mm ± 0' });
+    expect(back.instruction?.movements?.[0]?.amount).toBeCloseTo((17 * Math.PI) / 180, 12);
+  });
+});
+
+describe('the bush is left alone', () => {
+  it.each([
+    ['loose at the end of the throw', { ...loose, theta_0: '170 deg' }, {}, 'end of its throw'],
+    ['tight, fully retracted', { ...tight, theta_0: '8 deg' }, {}, 'fully retracted'],
+    ['no room', { F_slip: '5 N' }, { contact: 'edge' }, 'Change the carriage'],
+    ['within', { F_slip: '5 N ± 0.2 N' }, {}, 'hold and do not mark'],
+    ['too close', { F_slip: '1.5 N' }, {}, 'too close to call'],
+    ['only the turn known', { theta_t: '85 deg', theta_0: '88 deg' }, { by: 'bush' }, 'too close to call'],
+  ] as [string, Given, Given, string][])('%s', (_, given, choices, words) => {
+    const { instruction } = run(given, choices);
+    expect(instruction?.headline).toContain(words);
+    expect(instruction?.movements ?? []).toEqual([]);
+  });
+
+  it('near fully retracted a loose wheel is still turned in, with a word on the gain', () => {
+    const { instruction } = run({ ...loose, theta_0: '5 deg' });
+    expect(instruction?.movements).toHaveLength(1);
+    expect(instruction?.steps.join(' ')).toContain('hardly moves the wheel');
+  });
+});
+
+it('a wheel that spins freely has a verdict, and a slip force is asked for where there is none', () => {
+  const free = run({ F_slip: '0 N ± 0.1 N', theta_0: '60 deg' });
+  expect(free.verdict.state).toBe('beyond');
+  expect(free.instruction?.headline).toContain('too little');
+  const blank = run({});
+  expect(blank.instruction).toBeUndefined();
+  expect(blank.cannot).toContain('slip force');
+});
+
+it('with the weight left on, the relieved wheel’s reading is put right', () => {
+  const given = { F_slip: '2 N', M: '0.5 kg ± 0', d: '40 mm ± 0', s: '60 mm ± 0' };
+  const value = (symbol: string, by: string) => {
+    const outcome = run({ ...given, theta_0: '90 deg', theta: '90 deg' }, { by }).outcomes[symbol];
+    return outcome?.ok ? outcome.value : NaN;
+  };
+  expect(value('N', 'hanging') - value('N', 'slip')).toBeCloseTo((0.5 * 9.80665 * 0.04) / 0.06, 12);
+  // Not turned at all, the slip force to expect is the one read, either way.
+  expect(value('F_1', 'hanging')).toBeCloseTo(2, 12);
+  expect(value('F_1', 'slip')).toBeCloseTo(2, 12);
+});
