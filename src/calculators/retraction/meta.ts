@@ -1,0 +1,15 @@
+import type { Meta } from '../calculator';
+
+export default {
+  title: 'Retraction and nozzle',
+  question: 'How far must the filament be pulled back, and what changes with another nozzle?',
+  sayings: [
+    'stringing',
+    'hairs between parts',
+    'oozing on travel moves',
+    'blobs at the start of a line',
+    'gaps after a travel',
+    'changed to a smaller nozzle',
+  ],
+  order: 40,
+} satisfies Meta;
