@@ -15,6 +15,14 @@ const flatTread = {
   nu_r: '0.33 ± 0',
 } as const;
 
+const hanging = {
+  M: '0.5 kg ± 0',
+  d: '40 mm ± 0',
+  s: '60 mm ± 0',
+  mu: '0.25 ± 0',
+  beta: '30 deg ± 0',
+} as const;
+
 export const examples = [
   {
     title: 'A cantilevered arm: moment, least preload, slip test in a V, sag',
@@ -62,6 +70,40 @@ export const examples = [
     // Equal radii across and along: a ball of 12 mm on a flat.
     expect: { R_e: [12, 1e-9], a_c: [0.3886, 0.0004], p_0: [63.2, 0.063] },
     source: johnson,
+  },
+  {
+    title: 'Preload from the turn of the bush alone',
+    given: {
+      theta_t: '60 deg ± 0',
+      theta_0: '66 deg ± 0',
+      theta: '70 deg ± 0',
+      e: '0.8 mm ± 0',
+      c_w: '200 N/mm ± 0',
+    },
+    choices: { by: 'bush' },
+    expect: { u_t: [0.0746107, 1e-7], N: [14.92214, 2e-5], u: [0.0517732, 1e-7] },
+    source: derived('cos 60° = 0.5, cos 66° = 0.4067366, cos 70° = 0.3420201; 0.8 mm times the differences'),
+  },
+  {
+    title: 'A crowned wheel, bush turned from 90° to 120°',
+    given: { theta_t: '90 deg ± 0', theta_0: '120 deg', e: '0.8 mm ± 0', c_w: '50 N/mm ± 0', d: '0 mm', r_e: '8 mm' },
+    choices: { by: 'bush', contact: 'edge' },
+    expect: { u_t: [0.4, 1e-9], N: [20, 1e-9] },
+    source: derived('0.8 mm × (0 + 0.5) = 0.4 mm; 50 N/mm × 0.4 mm'),
+  },
+  {
+    title: 'Slip test with the weight left on',
+    given: { ...hanging, F_slip: '2 N ± 0' },
+    choices: { by: 'hanging' },
+    expect: { F_g: [3.268883, 1e-6], N: [7.268883, 1e-6] },
+    source: derived('0.5 × 9.80665 × 40 / 60; 2 / 0.25 × sin 30° + 3.268883'),
+  },
+  {
+    title: 'The same on a crowned wheel, bush not turned: the slip force stays',
+    given: { ...hanging, F_slip: '2 N ± 0', theta_0: '90 deg ± 0', theta: '90 deg ± 0', r_e: '8 mm' },
+    choices: { by: 'hanging', contact: 'edge' },
+    expect: { N: [7.268883, 1e-6], u: [0, 1e-12], F_1: [2, 1e-9] },
+    source: derived('no gap closed, no change'),
   },
   {
     title: 'Too loose to hold: turn the bush in',

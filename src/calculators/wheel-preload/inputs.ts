@@ -116,7 +116,7 @@ export const inputs = {
     hint: 'Width of the bright band on one flank.',
     when: { contact: 'line' },
   }),
-  r_e: input('Radius of the rail’s edge', length.mm, {
+  r_e: input('Radius across: rail’s edge, or wheel’s crown', length.mm, {
     typical: 0.5,
     spread: 0.2,
     basis: commonPractice,
