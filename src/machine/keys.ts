@@ -1,0 +1,58 @@
+import {
+  restore,
+  type Draft,
+  type Machine,
+  type Reading,
+  type Restored,
+  type Settings,
+  type StoredRecord,
+} from './schema';
+
+/** One record per key, so that two tabs or two screens seldom write the same one. */
+export type Key = `machine:${string}` | `reading:${string}` | `draft:${string}` | 'settings';
+/** What keys begin with: everything of one kind, or of one machine. */
+export type Prefix = 'machine:' | `reading:${string}` | `draft:${string}`;
+
+/** The record that stands at a key, or at the keys with a prefix. */
+export type RecordAt<K extends string> = K extends `machine:${string}`
+  ? Machine
+  : K extends `reading:${string}`
+    ? Reading
+    : K extends `draft:${string}`
+      ? Draft
+      : K extends 'settings'
+        ? Settings
+        : never;
+
+/** Stands in a draft's key where no machine is chosen; no id looks like it. */
+const NO_MACHINE = '-';
+
+export const machineKey = (id: string) => `machine:${id}` as const;
+export const draftKey = (machine: string | null, calculator: string) =>
+  `draft:${machine ?? NO_MACHINE}:${calculator}` as const;
+/** Times sort as text: a machine's readings lie in order of time. */
+const readingKey = (machine: string, at: string, id: string) => `reading:${machine}:${at}-${id}` as const;
+/** Prefix of one machine's readings. The closing colon keeps `ab` out of `a`. */
+export const readingsOf = (machine: string) => `reading:${machine}:` as const;
+export const draftsOf = (machine: string) => `draft:${machine}:` as const;
+
+/** Where a record stands: no record carries its key. */
+export function keyOf(record: StoredRecord): Key {
+  switch (record.type) {
+    case 'machine':
+      return machineKey(record.id);
+    case 'reading':
+      return readingKey(record.machine, record.at, record.id);
+    case 'draft':
+      return draftKey(record.machine, record.calculator);
+    case 'settings':
+      return 'settings';
+  }
+}
+
+/** `restore` for what was found at a key: a record that belongs elsewhere is refused too. */
+export function restoreAt(key: string, stored: unknown): Restored {
+  const restored = restore(stored);
+  if (!restored.ok || keyOf(restored.record) === key) return restored;
+  return { ok: false, newer: false, reason: 'This record stands where another belongs.' };
+}

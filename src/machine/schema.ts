@@ -1,0 +1,194 @@
+import * as v from 'valibot';
+import * as part from './schema-parts';
+
+type Frozen<T> = T extends object ? { readonly [K in keyof T]: Frozen<T[K]> } : T;
+
+/** Version of the records written now. A change of shape adds one, a migration below and a test. */
+export const VERSION = 1;
+
+const version = v.literal(VERSION, 'the version is not a known one');
+const origin = part.oneOf('typical', 'nameplate', 'measured');
+
+/** The same shape as in src/calculators/entry.ts (a test holds them equal): machine imports no calculators. */
+const keptValue = part.fields({
+  value: part.number,
+  half: part.half,
+  unit: part.idOrNone,
+  origin,
+  tool: part.idOrNone,
+  at: part.time,
+});
+
+const machine = part.fields({
+  v: version,
+  type: v.literal('machine'),
+  id: part.id,
+  name: part.name,
+  note: part.text(part.LIMITS.note),
+  /** Invented, to look around with. */
+  demo: v.boolean('this should be yes or no'),
+  created: part.time,
+  changed: part.time,
+  values: part.map(part.place, keptValue),
+  choices: part.choices(part.place),
+});
+
+const readingEntry = part.fields({
+  value: part.number,
+  half: part.half,
+  unit: part.idOrNone,
+  origin,
+  tool: part.idOrNone,
+});
+
+const result = v.pipe(
+  part.fields({
+    value: part.number,
+    low: part.number,
+    high: part.number,
+    unit: part.idOrNone,
+    /** As it was printed, with unit. */
+    text: part.text(part.LIMITS.typed),
+  }),
+  v.check(({ low, high }) => low <= high, 'the interval is upside down'),
+);
+
+const reading = part.fields({
+  v: version,
+  type: v.literal('reading'),
+  id: part.id,
+  machine: part.id,
+  calculator: part.id,
+  at: part.time,
+  entries: part.map(part.symbol, readingEntry),
+  choices: part.choices(part.symbol),
+  results: part.map(part.symbol, result),
+  verdict: part.oneOf('within', 'beyond', 'too close', 'none'),
+  headline: part.text(part.LIMITS.line),
+  steps: v.pipe(
+    v.array(part.text(part.LIMITS.line), 'this should be a list'),
+    v.maxLength(part.LIMITS.steps, `more than ${part.LIMITS.steps} steps`),
+  ),
+  note: part.text(part.LIMITS.note),
+});
+
+const draft = part.fields({
+  v: version,
+  type: v.literal('draft'),
+  /** Null while no machine is chosen. */
+  machine: v.nullable(part.id),
+  calculator: part.id,
+  entries: part.map(
+    part.symbol,
+    part.fields({ text: part.text(part.LIMITS.typed), unit: part.idOrNone, tool: part.idOrNone }),
+  ),
+  choices: part.choices(part.symbol),
+  changed: part.time,
+});
+
+const settings = part.fields({
+  v: version,
+  type: v.literal('settings'),
+  mark: part.oneOf('point', 'comma'),
+  theme: part.oneOf('system', 'light', 'dark', 'contrast'),
+  lengthUnit: part.oneOf('mm', 'in'),
+  forceUnit: part.oneOf('N', 'kgf', 'lbf'),
+  temperatureUnit: part.oneOf('C', 'F'),
+  /** The machine worked on. */
+  machine: v.nullable(part.id),
+  /** Version of Trammel whose news were shown; empty before the first. */
+  seenVersion: part.text(part.LIMITS.id),
+});
+
+export type KeptValue = Frozen<v.InferOutput<typeof keptValue>>;
+export type Machine = Frozen<v.InferOutput<typeof machine>>;
+export type Reading = Frozen<v.InferOutput<typeof reading>>;
+export type Draft = Frozen<v.InferOutput<typeof draft>>;
+export type Settings = Frozen<v.InferOutput<typeof settings>>;
+export type StoredRecord = Machine | Reading | Draft | Settings;
+
+export const defaultSettings: Settings = {
+  v: VERSION,
+  type: 'settings',
+  mark: 'point',
+  theme: 'system',
+  lengthUnit: 'mm',
+  forceUnit: 'N',
+  temperatureUnit: 'C',
+  machine: null,
+  seenVersion: '',
+};
+
+/** `newer` sets apart what another Trammel can read from what none can. */
+export type Restored =
+  | { readonly ok: true; readonly record: StoredRecord }
+  | { readonly ok: false; readonly newer: boolean; readonly reason: string };
+
+type Raw = Readonly<Record<string, unknown>>;
+/** From version n, the key in the table, to version n + 1. May throw: what it gets has not been checked. */
+export type Migration = (record: Raw) => Raw;
+
+// The first change of shape enters here as `1: (record) => ({ ...record, ... })`.
+const migrations: Readonly<Record<number, Migration>> = {};
+
+const refused = (reason: string, newer = false): Restored => ({ ok: false, newer, reason });
+
+/**
+ * Brings a record of any older version to `newest`, one version at a time, or says why it cannot be.
+ * @throws never, even where a migration does
+ */
+export function migrate(
+  record: Raw,
+  steps: Readonly<Record<number, Migration>>,
+  newest: number,
+): { readonly ok: true; readonly record: Raw } | Extract<Restored, { ok: false }> {
+  const written = record.v;
+  if (typeof written !== 'number' || !Number.isInteger(written) || written < 1) {
+    return { ok: false, newer: false, reason: 'This record does not say which version of Trammel wrote it.' };
+  }
+  if (written > newest) {
+    const reason = `This record was written by a newer Trammel (form ${written}; this one reads up to ${newest}).`;
+    return { ok: false, newer: true, reason };
+  }
+  let current = record;
+  for (let n = written; n < newest; n += 1) {
+    try {
+      const step = steps[n];
+      if (!step) throw new Error('no step');
+      current = { ...step(current), v: n + 1 };
+    } catch {
+      return { ok: false, newer: false, reason: `This record (form ${written}) could not be brought up to date.` };
+    }
+  }
+  return { ok: true, record: current };
+}
+
+function check(record: Raw): v.SafeParseResult<v.GenericSchema<unknown, StoredRecord>> | undefined {
+  const options = { abortEarly: true } as const;
+  if (record.type === 'machine') return v.safeParse(machine, record, options);
+  if (record.type === 'reading') return v.safeParse(reading, record, options);
+  if (record.type === 'draft') return v.safeParse(draft, record, options);
+  if (record.type === 'settings') return v.safeParse(settings, record, options);
+  return undefined;
+}
+
+/** Names come from the record itself: cut where they are absurdly long. */
+const shortened = (words: string): string => (words.length > 100 ? `${words.slice(0, 100)}…` : words);
+
+/**
+ * The one door for stored or imported data: a record of today's form, checked to the last field, or one sentence why not.
+ * A record with one bad field is refused whole, so that the bad field is not lost unseen at the next saving; fields that
+ * no record has are left out.
+ * @throws never, for anything that JSON or the browser's storage can hold
+ */
+export function restore(stored: unknown): Restored {
+  if (!part.isPlain(stored)) return refused('This is not a record of Trammel.');
+  const current = migrate(stored, migrations, VERSION);
+  if (!current.ok) return current;
+  const checked = check(current.record);
+  if (!checked) return refused('This record is of no kind that Trammel knows.');
+  if (checked.success) return { ok: true, record: checked.output };
+  const issue = checked.issues[0];
+  const where = v.getDotPath(issue);
+  return refused(`This record cannot be read${where === null ? '' : ` at “${shortened(where)}”`}: ${issue.message}.`);
+}

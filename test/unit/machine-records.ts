@@ -1,0 +1,87 @@
+import fc from 'fast-check';
+import {
+  VERSION,
+  type Draft,
+  type Machine,
+  type Reading,
+  type Settings,
+  type StoredRecord,
+} from '../../src/machine/schema';
+
+/** Records as the app could write them, for the tests of the door and of the store. */
+
+const letters = (pattern: RegExp) => fc.stringMatching(pattern);
+const id = letters(/^[A-Za-z0-9][A-Za-z0-9-]{0,20}$/);
+const symbol = letters(/^[A-Za-z][A-Za-z0-9_]{0,8}$/).filter((name) => !(name in Object.prototype));
+const place = letters(/^[a-z]{1,8}\.[a-z]{1,8}(-[a-z]{1,6})?$/);
+const unit = fc.constantFrom('mm', 'one', 'deg', 'N_mm', '');
+const tool = fc.constantFrom('', 'caliper', 'as-marked', 'luggage-scale');
+const origin = fc.constantFrom('typical' as const, 'nameplate' as const, 'measured' as const);
+const number = fc.double({ noNaN: true, noDefaultInfinity: true });
+const half = fc.double({ min: 0, max: 1e6, noNaN: true });
+const time = fc
+  .date({ min: new Date('2000-01-01'), max: new Date('2100-01-01'), noInvalidDate: true })
+  .map((date) => date.toISOString());
+const text = fc.string({ maxLength: 60 });
+const option = letters(/^[a-zA-Z0-9][a-zA-Z0-9.-]{0,10}$/).filter((name) => !(name in Object.prototype));
+const map = <T>(key: fc.Arbitrary<string>, value: fc.Arbitrary<T>) =>
+  fc.dictionary(key, value, { maxKeys: 6, noNullPrototype: true });
+const v = fc.constant(VERSION);
+
+const machine: fc.Arbitrary<Machine> = fc.record({
+  v,
+  type: fc.constant('machine' as const),
+  id,
+  name: text.filter((name) => name.trim() !== ''),
+  note: text,
+  demo: fc.boolean(),
+  created: time,
+  changed: time,
+  values: map(place, fc.record({ value: number, half, unit, origin, tool, at: time })),
+  choices: map(place, option),
+});
+
+const reading: fc.Arbitrary<Reading> = fc.record({
+  v,
+  type: fc.constant('reading' as const),
+  id,
+  machine: id,
+  calculator: id,
+  at: time,
+  entries: map(symbol, fc.record({ value: number, half, unit, origin, tool })),
+  choices: map(symbol, option),
+  results: map(
+    symbol,
+    fc
+      .record({ value: number, low: number, high: number, unit, text })
+      .map((r) => ({ ...r, low: Math.min(r.low, r.high), high: Math.max(r.low, r.high) })),
+  ),
+  verdict: fc.constantFrom('within' as const, 'beyond' as const, 'too close' as const, 'none' as const),
+  headline: text,
+  steps: fc.array(text, { maxLength: 5 }),
+  note: text,
+});
+
+const draft: fc.Arbitrary<Draft> = fc.record({
+  v,
+  type: fc.constant('draft' as const),
+  machine: fc.option(id),
+  calculator: id,
+  entries: map(symbol, fc.record({ text, unit, tool })),
+  choices: map(symbol, option),
+  changed: time,
+});
+
+const settings: fc.Arbitrary<Settings> = fc.record({
+  v,
+  type: fc.constant('settings' as const),
+  mark: fc.constantFrom('point' as const, 'comma' as const),
+  theme: fc.constantFrom('system' as const, 'light' as const, 'dark' as const, 'contrast' as const),
+  lengthUnit: fc.constantFrom('mm' as const, 'in' as const),
+  forceUnit: fc.constantFrom('N' as const, 'kgf' as const, 'lbf' as const),
+  temperatureUnit: fc.constantFrom('C' as const, 'F' as const),
+  machine: fc.option(id),
+  seenVersion: fc.constantFrom('', '0.1.0'),
+});
+
+export const record: fc.Arbitrary<StoredRecord> = fc.oneof(machine, reading, draft, settings);

@@ -1,0 +1,273 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { demoMachine, demoReadings } from '../../src/machine/demo';
+import { keyOf, restoreAt } from '../../src/machine/keys';
+import { blankMachine, edited, newId } from '../../src/machine/edit';
+import { LIMITS } from '../../src/machine/schema-parts';
+import { defaultSettings, migrate, restore, VERSION, type Migration } from '../../src/machine/schema';
+import { record } from './machine-records';
+
+const reasonOf = (stored: unknown): string => {
+  const restored = restore(stored);
+  return restored.ok ? 'read' : restored.reason;
+};
+
+/** What every record let through must be: plain data with finite numbers, whatever came in. */
+function expectSound(value: unknown): void {
+  if (typeof value === 'number') expect(Number.isFinite(value)).toBe(true);
+  if (typeof value !== 'object' || value === null) return;
+  expect([Object.prototype, Array.prototype]).toContain(Object.getPrototypeOf(value));
+  for (const key of Reflect.ownKeys(value)) {
+    expect(key in Object.prototype && !Array.isArray(value), String(key)).toBe(false);
+    expectSound(Reflect.get(value, key));
+  }
+}
+
+/** The door never throws, and what it lets through goes through again unchanged. */
+function expectDoorHolds(stored: unknown): void {
+  const restored = restore(stored);
+  if (restored.ok) {
+    expectSound(restored.record);
+    expect(restore(restored.record)).toEqual(restored);
+    expect(keyOf(restored.record)).toMatch(/^(machine:|reading:|draft:|settings$)/);
+  } else {
+    expect(restored.reason).toMatch(/^[A-Z].*\.$/s);
+    expect(restored.reason.length).toBeLessThan(400);
+  }
+}
+
+describe('round trips', () => {
+  it('gives every record back as it was, through copying and through JSON', () => {
+    fc.assert(
+      fc.property(record, (written) => {
+        expect(restore(written)).toEqual({ ok: true, record: written });
+        expect(restore(structuredClone(written))).toEqual({ ok: true, record: written });
+        const through: unknown = JSON.parse(JSON.stringify(written));
+        // JSON writes -0 as 0.
+        expect(restore(through)).toEqual({ ok: true, record: through });
+      }),
+    );
+  });
+
+  it('gives different keys to different records and refuses a record in the wrong place', () => {
+    fc.assert(
+      fc.property(record, record, (a, b) => {
+        expect(restoreAt(keyOf(a), a).ok).toBe(true);
+        if (keyOf(a) !== keyOf(b)) expect(restoreAt(keyOf(a), b).ok).toBe(false);
+      }),
+    );
+  });
+});
+
+describe('every version', () => {
+  // One record of each kind as each version wrote it, frozen here. A new version adds a row; none is ever removed.
+  const written: Readonly<Record<number, readonly string[]>> = {
+    1: [
+      `{"v":1,"type":"machine","id":"m1","name":"By the door","note":"","demo":false,"created":"2026-01-02T03:04:05.678Z",
+        "changed":"2026-01-02T03:04:05.678Z","values":{"z.lead":{"value":0.008,"half":0,"unit":"mm","origin":"nameplate",
+        "tool":"as-marked","at":"2026-01-02T03:04:05.678Z"}},"choices":{"z.drive":"belt"}}`,
+      `{"v":1,"type":"reading","id":"r1","machine":"m1","calculator":"dual-z-sync","at":"2026-01-02T03:04:05.678Z",
+        "entries":{"dh":{"value":0.00075,"half":3e-5,"unit":"mm","origin":"measured","tool":"caliper"}},
+        "choices":{"drive":"belt"},"results":{"n":{"value":1.875,"low":1.79,"high":1.96,"unit":"one","text":"1.875"}},
+        "verdict":"too close","headline":"Measure again.","steps":["So."],"note":""}`,
+      `{"v":1,"type":"draft","machine":null,"calculator":"dual-z-sync","entries":{"dh":{"text":"0,7","unit":"mm",
+        "tool":""}},"choices":{},"changed":"2026-01-02T03:04:05.678Z"}`,
+      `{"v":1,"type":"settings","mark":"comma","theme":"contrast","lengthUnit":"in","forceUnit":"lbf",
+        "temperatureUnit":"F","machine":"m1","seenVersion":"0.1.0"}`,
+    ],
+  };
+
+  it('has its records here', () => {
+    expect(Object.keys(written).map(Number)).toEqual(Array.from({ length: VERSION }, (_, i) => i + 1));
+  });
+
+  it.each(Object.entries(written))('%s can be read', (_, records) => {
+    const kinds = records.map((text) => {
+      const restored = restore(JSON.parse(text));
+      if (!restored.ok) throw new Error(restored.reason);
+      return restored.record.type;
+    });
+    expect(kinds).toEqual(['machine', 'reading', 'draft', 'settings']);
+  });
+
+  it('the record of version 1 comes back whole', () => {
+    const stored: unknown = JSON.parse(written[1]![0]!);
+    expect(restore(stored)).toEqual({ ok: true, record: stored });
+  });
+
+  it('a newer one is refused as newer, in a sentence', () => {
+    const restored = restore({ ...demoMachine, v: VERSION + 1 });
+    expect(restored).toMatchObject({ ok: false, newer: true });
+    expect(reasonOf({ ...demoMachine, v: VERSION + 1 })).toContain('written by a newer Trammel');
+  });
+
+  it.each([undefined, null, 0, -1, 1.5, NaN, Infinity, '1', {}])('%s is no version', (v) => {
+    expect(restore({ ...demoMachine, v })).toMatchObject({ ok: false, newer: false });
+  });
+});
+
+describe('the chain of migrations', () => {
+  const steps: Readonly<Record<number, Migration>> = {
+    1: (old) => ({ ...old, a: `${String(old.a)}1` }),
+    2: (old) => ({ ...old, a: `${String(old.a)}2` }),
+    4: () => {
+      throw new Error('planted');
+    },
+  };
+
+  it('runs from any version to the newest, in order', () => {
+    expect(migrate({ v: 1, a: '' }, steps, 3)).toEqual({ ok: true, record: { v: 3, a: '12' } });
+    expect(migrate({ v: 2, a: '' }, steps, 3)).toEqual({ ok: true, record: { v: 3, a: '2' } });
+    expect(migrate({ v: 3, a: '' }, steps, 3)).toEqual({ ok: true, record: { v: 3, a: '' } });
+  });
+
+  it('reports a gap and a migration that throws', () => {
+    expect(migrate({ v: 3 }, steps, 4)).toMatchObject({ ok: false, newer: false });
+    expect(migrate({ v: 4 }, steps, 5)).toMatchObject({ ok: false, newer: false });
+    expect(migrate({ v: 5 }, steps, 4)).toMatchObject({ ok: false, newer: true });
+  });
+});
+
+describe('hostile records', () => {
+  it('anything at all: never thrown', () => {
+    const anything = fc.anything({
+      withBigInt: true,
+      withDate: true,
+      withMap: true,
+      withSet: true,
+      withNullPrototype: true,
+      withSparseArray: true,
+      withTypedArray: true,
+      withObjectString: true,
+      key: fc.oneof(fc.string(), fc.constantFrom('__proto__', 'constructor', 'v', 'type', 'values', 'toString')),
+    });
+    fc.assert(fc.property(anything, expectDoorHolds), { numRuns: 500 });
+  });
+
+  it('a valid record with one part replaced by anything: never thrown, never let through unsound', () => {
+    const parts = (value: unknown): string[][] =>
+      typeof value === 'object' && value !== null
+        ? Object.entries(value).flatMap(([key, inner]) => [[key], ...parts(inner).map((rest) => [key, ...rest])])
+        : [];
+    const replaced = fc
+      .tuple(record, fc.nat(), fc.oneof(fc.anything(), fc.constantFrom(NaN, Infinity, -Infinity, -1, '', '__proto__')))
+      .map(([written, pick, value]) => {
+        const mutant = structuredClone(written) as unknown;
+        const paths = parts(mutant);
+        const path = paths[pick % paths.length]!;
+        const holder = path.slice(0, -1).reduce<unknown>((at, key) => Reflect.get(at as object, key), mutant);
+        Reflect.set(holder as object, path.at(-1)!, value);
+        return mutant;
+      });
+    fc.assert(fc.property(replaced, expectDoorHolds), { numRuns: 500 });
+  });
+
+  it('a prototype key in a map does not pass and does not reach any prototype', () => {
+    const kept = '{"value":1,"half":0,"unit":"mm","origin":"measured","tool":"","at":"2026-01-02T03:04:05.678Z"}';
+    for (const key of ['__proto__', 'constructor', 'prototype', 'toString', 'hasOwnProperty', 'valueOf']) {
+      const machine = JSON.stringify({ ...demoMachine, values: {} }).replace(
+        '"values":{}',
+        `"values":{"${key}":${kept}}`,
+      );
+      expect(machine).toContain(key);
+      const reading = JSON.stringify({ ...demoReadings[0], choices: {} }).replace(
+        '"choices":{}',
+        `"choices":{"${key}":"on"}`,
+      );
+      expect(reading).toContain(`"${key}":"on"`);
+      for (const stored of [machine, reading].map((text): unknown => JSON.parse(text))) {
+        const restored = restore(stored);
+        if (restored.ok) {
+          const { record: clean } = restored;
+          expect(Object.keys(clean.type === 'machine' ? clean.values : {})).toEqual([]);
+          expectSound(clean);
+        }
+      }
+      // An option named like an inherited property would be "found" in any table.
+      expect(restore({ ...demoReadings[0], choices: { drive: key } }).ok).toBe(!(key in Object.prototype));
+    }
+    expect(Reflect.get({}, 'value')).toBeUndefined();
+    expect(Reflect.get({}, 'origin')).toBeUndefined();
+  });
+
+  const lead = demoMachine.values['z.lead']!;
+  const withLead = (change: object) => ({ ...demoMachine, values: { 'z.lead': { ...lead, ...change } } });
+
+  it.each<[string, unknown]>([
+    ['NaN', withLead({ value: NaN })],
+    ['an infinite half-width', withLead({ half: Infinity })],
+    ['a half-width below zero', withLead({ half: -1e-9 })],
+    ['a number as text', withLead({ value: '0.008' })],
+    ['an unknown origin', withLead({ origin: 'guessed' })],
+    ['a time of another form', withLead({ at: '2026-01-02' })],
+    ['a day that does not exist', withLead({ at: '2026-02-31T00:00:00.000Z' })],
+    ['a list for a map', { ...demoMachine, values: [] }],
+    ['a date for a map', { ...demoMachine, values: new Date() }],
+    ['a map for a record', new Map(Object.entries(demoMachine))],
+    ['a place without its group', { ...demoMachine, values: { lead } }],
+    ['a name of blanks', { ...demoMachine, name: '  ' }],
+    ['a huge note', { ...demoMachine, note: 'x'.repeat(1e6) }],
+    ['a huge id', { ...demoMachine, id: 'x'.repeat(1e6) }],
+    ['an id with a colon', { ...demoMachine, id: 'a:b' }],
+    ['a huge key', { ...demoMachine, values: { ['x'.repeat(1e6)]: lead } }],
+    [
+      'a huge map',
+      { ...demoMachine, values: Object.fromEntries(Array.from({ length: 1e5 }, (_, i) => [`z.p${i}`, lead])) },
+    ],
+    ['too many steps', { ...demoReadings[0], steps: Array.from({ length: 1000 }, () => '') }],
+    [
+      'an interval upside down',
+      { ...demoReadings[0], results: { n: { value: 1, low: 2, high: 1, unit: '', text: '' } } },
+    ],
+    ['an unknown kind', { ...demoMachine, type: 'printer' }],
+    ['a kind from the prototype', { ...demoMachine, type: 'constructor' }],
+  ])('%s is refused with a sentence', (_, stored) => {
+    expect(reasonOf(stored)).toMatch(/^This .*\.$/);
+    expectDoorHolds(stored);
+  });
+
+  it('names the place of the fault', () => {
+    expect(reasonOf(withLead({ value: NaN }))).toBe(
+      'This record cannot be read at “values.z.lead.value”: this should be a number.',
+    );
+    const { note, ...rest } = demoMachine;
+    expect(note).not.toBe('');
+    expect(reasonOf(rest)).toContain('note');
+  });
+
+  it('leaves out fields that no record has', () => {
+    expect(restore({ ...defaultSettings, sneaked: 1 })).toEqual({ ok: true, record: defaultSettings });
+  });
+});
+
+describe('editing a machine', () => {
+  const now = new Date('2026-05-06T07:08:09.000Z');
+
+  it('starts blank, with an id of its own, and passes the door', () => {
+    const blank = blankMachine('New', now);
+    expect(restore(blank)).toEqual({ ok: true, record: blank });
+    expect(new Set(Array.from({ length: 200 }, newId)).size).toBe(200);
+  });
+
+  it('changes what it is told and nothing else', () => {
+    const next = edited(
+      demoMachine,
+      { values: { 'z.lead': undefined, 'z.starts': demoMachine.values['z.pulley-teeth'] } },
+      now,
+    );
+    const { 'z.lead': gone, ...others } = demoMachine.values;
+    expect(gone).toBeDefined();
+    expect(next).toEqual({
+      ...demoMachine,
+      changed: now.toISOString(),
+      values: { ...others, 'z.starts': demoMachine.values['z.pulley-teeth'] },
+    });
+    expect(restore(next).ok).toBe(true);
+  });
+
+  it('limits are what the door holds', () => {
+    expect(restore({ ...demoMachine, name: 'n'.repeat(LIMITS.name) }).ok).toBe(true);
+    expect(restore({ ...demoMachine, name: 'n'.repeat(LIMITS.name + 1) }).ok).toBe(false);
+    expect(restore({ ...demoMachine, note: 'n'.repeat(LIMITS.note) }).ok).toBe(true);
+  });
+});
