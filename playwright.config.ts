@@ -1,0 +1,37 @@
+import { defineConfig } from '@playwright/test';
+import { findBrowser } from './test/browser/find-browser';
+
+const PORT = 4174;
+
+export default defineConfig({
+  testDir: 'test/browser',
+  workers: 2,
+  fullyParallel: true,
+  forbidOnly: true,
+  retries: 0,
+  timeout: 60_000,
+  outputDir: 'test-results/browser',
+  reporter: [['list'], ['json', { outputFile: 'test-results/browser.json' }]],
+  use: {
+    baseURL: `http://localhost:${PORT}/bench/`,
+    viewport: { width: 360, height: 740 },
+    hasTouch: true,
+    launchOptions: {
+      ...findBrowser(),
+      args: [
+        '--no-sandbox',
+        '--disable-gpu',
+        '--disable-quic',
+        '--no-first-run',
+        '--disable-background-networking',
+        '--disable-component-update',
+        '--disable-sync',
+      ],
+    },
+  },
+  webServer: {
+    command: `node test/browser/serve.mjs ${PORT}`,
+    url: `http://localhost:${PORT}/bench/`,
+    reuseExistingServer: false,
+  },
+});

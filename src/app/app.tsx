@@ -1,0 +1,28 @@
+import { lazy } from 'solid-js';
+import { HashRouter, Route } from '@solidjs/router';
+import { RecordsContext } from './context';
+import { Home } from './home';
+import { createRecords } from './records';
+import { Shell } from './shell';
+
+const CalculatorScreen = lazy(async () => ({ default: (await import('./calculator-screen')).CalculatorScreen }));
+const MachinesScreen = lazy(async () => ({ default: (await import('./machine-screens')).MachinesScreen }));
+const MachineScreen = lazy(async () => ({ default: (await import('./machine-screens')).MachineScreen }));
+const SettingsScreen = lazy(async () => ({ default: (await import('./settings-screen')).SettingsScreen }));
+
+/** Addresses stand in the fragment, so that any static host in any folder serves every one of them. */
+export function App() {
+  const records = createRecords();
+  return (
+    <RecordsContext.Provider value={records}>
+      <HashRouter root={Shell}>
+        <Route path="/" component={Home} />
+        <Route path="/check/:id" component={CalculatorScreen} />
+        <Route path="/machines" component={MachinesScreen} />
+        <Route path="/machines/:id" component={MachineScreen} />
+        <Route path="/settings" component={SettingsScreen} />
+        <Route path="*" component={Home} />
+      </HashRouter>
+    </RecordsContext.Provider>
+  );
+}

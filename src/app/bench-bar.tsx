@@ -1,0 +1,81 @@
+import { createSignal, For, Show, type JSX } from 'solid-js';
+import type { Calculator } from '../calculators/calculator';
+import { nameOf } from '../calculators/evaluate';
+import { VerdictMark, verdictWords } from '../ui/verdict-mark';
+import type { Bench } from './bench';
+
+/** What would settle an open verdict, as a sentence; undefined when nothing is open. */
+export function settlingSentence(calc: Calculator, bench: Bench): string | undefined {
+  const { verdict, instruction } = bench.shown().evaluation;
+  const settling = verdict.settling;
+  if (!settling || (instruction && verdict.state !== 'too close')) return undefined;
+  const name = nameOf(calc, settling.symbol).toLowerCase();
+  const share = Math.round(settling.share * 100);
+  const most = `Most of the doubt (${share} %) is in: ${name}.`;
+  return settling.tool
+    ? `${most} A ${settling.tool.name} would settle it.`
+    : `${most} No better tool on the list settles it alone: measure the others better too, or repeat the reading.`;
+}
+
+/** Always in view: the verdict, the one instruction, and the keys. */
+export function BenchBar(props: { calculator: Calculator; bench: Bench; children: JSX.Element }) {
+  const [unfolded, setUnfolded] = createSignal(false);
+  const shown = () => props.bench.shown();
+  const state = () => shown().evaluation.verdict.state;
+  const settling = () => settlingSentence(props.calculator, props.bench);
+  const headline = () => shown().evaluation.instruction?.headline ?? shown().evaluation.cannot ?? '';
+  return (
+    <aside class="bench" aria-label="Verdict and instruction">
+      <div classList={{ stale: shown().stale }}>
+        <div class="bench-line">
+          <VerdictMark state={state()} />
+          <div aria-live="polite">
+            <p class="bench-headline">
+              <span class="bench-word">{verdictWords[state()]}.</span> {headline()}
+            </p>
+          </div>
+        </div>
+        <Show when={settling()}>
+          <p class="small">{settling()}</p>
+        </Show>
+        <Show when={unfolded()}>
+          <Steps calculator={props.calculator} bench={props.bench} />
+        </Show>
+      </div>
+      <Show when={shown().stale}>
+        <p class="problem small">Last good verdict: one entry cannot be used at the moment, see the marked line.</p>
+      </Show>
+      <div class="bench-keys">
+        <button type="button" class="button" aria-expanded={unfolded()} onClick={() => setUnfolded(!unfolded())}>
+          {unfolded() ? 'Fold' : 'How, step by step'}
+        </button>
+        {props.children}
+      </div>
+    </aside>
+  );
+}
+
+function Steps(props: { calculator: Calculator; bench: Bench }) {
+  const evaluation = () => props.bench.shown().evaluation;
+  return (
+    <div>
+      <Show when={props.calculator.cautions.length > 0}>
+        <div class="cautions">
+          <strong>First</strong>
+          <ul>
+            <For each={props.calculator.cautions}>{(caution) => <li>{caution}</li>}</For>
+          </ul>
+        </div>
+      </Show>
+      <ol>
+        <For each={evaluation().instruction?.steps ?? []}>{(step) => <li>{step}</li>}</For>
+      </ol>
+      <p>
+        <strong>Proof.</strong> {props.calculator.proof}
+      </p>
+      <Show when={evaluation().typical.length > 0}>
+        <p class="small faint">Rests on typical values: {evaluation().typical.join('; ').toLowerCase()}.</p>
+      </Show>
+    </div>
+  );
+}

@@ -1,0 +1,192 @@
+import { createEffect, createMemo, createResource, For, on, onCleanup, Show } from 'solid-js';
+import { unwrap } from 'solid-js/store';
+import { A, useParams } from '@solidjs/router';
+import { listed, loadCalculator, type Loaded } from '../calculators/list';
+import { force, length, temperature } from '../quantity/kinds';
+import { Ask } from './ask';
+import { createBench, type Entered } from './bench';
+import { BenchBar } from './bench-bar';
+import { useRecords } from './context';
+import { createDraftKeeper } from './draft-keeper';
+import { Examples } from './examples';
+import { Inputs } from './inputs';
+import { Keeper, PastReadings } from './keeper';
+import { MachinePicker } from './machine-picker';
+import { printSymbol, valueOf } from './print';
+import { Limits, Workings } from './workings';
+
+const BLANK: Entered = { entries: {}, choices: {} };
+
+/** One screen for every calculator: finds it, finds what was being entered, and shows the sheet. */
+export function CalculatorScreen() {
+  const records = useRecords();
+  const params = useParams();
+  const [loaded] = createResource(
+    () => params.id,
+    async (id) => ({ id, found: await loadCalculator(id) }),
+  );
+  const draftOf = createMemo(
+    () => (records.ready() && params.id ? { id: params.id, machine: records.settings().machine } : undefined),
+    undefined,
+    {
+      equals: (a, b) => a?.id === b?.id && a?.machine === b?.machine,
+    },
+  );
+  // What was entered before a machine was chosen goes along to the machine, unless it has entries of its own.
+  let carried: { readonly id: string; readonly entered: Entered } | undefined;
+  const carry = (id: string, entered: Entered) => (carried = { id, entered });
+  const [draft] = createResource(draftOf, async (of) => {
+    const found = await records.draftFor(of.machine, of.id);
+    const adopted = of.machine !== null && carried?.id === of.id ? carried.entered : undefined;
+    if (of.machine !== null) carried = undefined;
+    return { ...of, draft: found ?? adopted };
+  });
+  const sheet = createMemo(() => {
+    const calculator = loaded();
+    const found = draft();
+    if (!calculator?.found || calculator.id !== found?.id || draft.loading) return undefined;
+    return { loaded: calculator.found, ...found };
+  });
+  return (
+    <Show
+      when={sheet()}
+      keyed
+      fallback={
+        <main>
+          <Show when={loaded() && !loaded()?.found} fallback={<p>Fetching the sheet…</p>}>
+            <h1>No such check</h1>
+            <p>
+              <A href="/">All checks</A>
+            </p>
+          </Show>
+        </main>
+      }
+    >
+      {(now) => <Sheet id={now.id} machine={now.machine} loaded={now.loaded} draft={now.draft} onLeave={carry} />}
+    </Show>
+  );
+}
+
+function Sheet(props: {
+  id: string;
+  machine: string | null;
+  loaded: Loaded;
+  draft: Entered | undefined;
+  onLeave: (id: string, entered: Entered) => void;
+}) {
+  const records = useRecords();
+  const meta = () => listed.find((entry) => entry.id === props.id);
+  // The sheet is made anew for each check and machine, so these are fixed for its life.
+  // eslint-disable-next-line solid/reactivity
+  const { calculator, Figure, download } = props.loaded;
+  const machine = () => records.machines().find((one) => one.id === props.machine);
+  const units = createMemo(() => {
+    const { lengthUnit, forceUnit, temperatureUnit } = records.settings();
+    return {
+      ...(lengthUnit === 'in' ? { [length.in.kind.id]: length.in.unit } : {}),
+      ...(forceUnit === 'N' ? {} : { [force[forceUnit].kind.id]: force[forceUnit].unit }),
+      ...(temperatureUnit === 'F' ? { [temperature.F.kind.id]: temperature.F.unit } : {}),
+    };
+  });
+  // eslint-disable-next-line solid/reactivity
+  const start = props.draft ?? BLANK;
+  const bench = createBench(
+    calculator,
+    {
+      kept: () => machine()?.values ?? {},
+      keptChoices: () => machine()?.choices ?? {},
+      mark: () => records.settings().mark,
+      units,
+    },
+    start,
+  );
+  // eslint-disable-next-line solid/reactivity
+  const keeper = createDraftKeeper(records, props.machine, props.id);
+  createEffect(
+    on(
+      () => JSON.stringify(bench.entered),
+      () => keeper.note(bench.entered),
+      { defer: true },
+    ),
+  );
+  onCleanup(() => {
+    keeper.end();
+    if (props.machine === null) props.onLeave(props.id, structuredClone(unwrap(bench.entered)));
+  });
+
+  const wide = matchMedia('(min-width: 64rem)').matches;
+  const print = (symbol: string) =>
+    printSymbol(calculator, bench.evaluation(), bench.situation(), symbol, false) ?? '…';
+  return (
+    <>
+      <main>
+        <h1>{meta()?.title}</h1>
+        <p>{meta()?.question}</p>
+        <div class="two-columns">
+          <div>
+            <Show when={calculator.cautions.length > 0}>
+              <div class="cautions">
+                <strong>First</strong>
+                <ul>
+                  <For each={calculator.cautions}>{(caution) => <li>{caution}</li>}</For>
+                </ul>
+              </div>
+            </Show>
+            <Figure
+              value={(symbol) => valueOf(bench.evaluation(), symbol)}
+              text={print}
+              choice={bench.evaluation().choices}
+            />
+            <section class="section">
+              <h2>Readings</h2>
+              <Inputs calculator={calculator} bench={bench} />
+            </section>
+            <section class="section no-print">
+              <MachinePicker />
+            </section>
+            <PastReadings id={props.id} machine={props.machine} />
+          </div>
+          <div>
+            <details class="section" open={wide}>
+              <summary>
+                <h2>Limits</h2>
+              </summary>
+              <Limits calculator={calculator} bench={bench} />
+            </details>
+            <details class="section" open={wide}>
+              <summary>
+                <h2>Formulas, numbers put in, doubt</h2>
+              </summary>
+              <Workings calculator={calculator} bench={bench} />
+            </details>
+            <details class="section">
+              <summary>
+                <h2>The other way round</h2>
+              </summary>
+              <Ask calculator={calculator} bench={bench} />
+            </details>
+            <Show when={calculator.beware.length > 0}>
+              <details class="section">
+                <summary>
+                  <h2>What this cannot tell</h2>
+                </summary>
+                <ul>
+                  <For each={calculator.beware}>{(line) => <li>{line}</li>}</For>
+                </ul>
+              </details>
+            </Show>
+            <details class="section">
+              <summary>
+                <h2>Worked examples</h2>
+              </summary>
+              <Examples calculator={calculator} bench={bench} />
+            </details>
+          </div>
+        </div>
+      </main>
+      <BenchBar calculator={calculator} bench={bench}>
+        <Keeper id={props.id} machine={machine()} calculator={calculator} bench={bench} download={download} />
+      </BenchBar>
+    </>
+  );
+}

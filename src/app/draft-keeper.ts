@@ -1,0 +1,35 @@
+import { unwrap } from 'solid-js/store';
+import type { Entered } from './bench';
+import type { Records } from './records';
+
+const PAUSE_MS = 120;
+
+/** Writes what is being entered a moment after each change, and at once when the page goes out of sight. */
+export function createDraftKeeper(records: Records, machine: string | null, calculator: string) {
+  let waiting: Entered | undefined;
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const flush = () => {
+    clearTimeout(timer);
+    if (!waiting) return;
+    const { entries, choices } = structuredClone(unwrap(waiting));
+    waiting = undefined;
+    void records.saveDraft({ machine, calculator, entries, choices, changed: new Date().toISOString() });
+  };
+  const onHide = () => {
+    if (document.visibilityState === 'hidden') flush();
+  };
+  document.addEventListener('visibilitychange', onHide);
+  window.addEventListener('pagehide', flush);
+  return {
+    note(entered: Entered): void {
+      waiting = entered;
+      clearTimeout(timer);
+      timer = setTimeout(flush, PAUSE_MS);
+    },
+    end(): void {
+      flush();
+      document.removeEventListener('visibilitychange', onHide);
+      window.removeEventListener('pagehide', flush);
+    },
+  };
+}

@@ -1,0 +1,120 @@
+import { createResource, createSignal, For, Show } from 'solid-js';
+import type { Calculator } from '../calculators/calculator';
+import type { Download } from '../calculators/list';
+import type { Machine } from '../machine/schema';
+import type { Bench } from './bench';
+import { useRecords } from './context';
+import { learned, readingOf } from './keep';
+import { ReadingEntry } from './machine-screens';
+import { MachinePicker } from './machine-picker';
+import { printTime, valueOf } from './print';
+
+/** The keys that keep a reading on the machine and save a file. */
+export function Keeper(props: {
+  id: string;
+  machine: Machine | undefined;
+  calculator: Calculator;
+  bench: Bench;
+  download: Download | undefined;
+}) {
+  const records = useRecords();
+  const [choosing, setChoosing] = createSignal(false);
+  const [kept, setKept] = createSignal<string>();
+  const [refused, setRefused] = createSignal<string>();
+  const ready = () => props.bench.evaluation().verdict.state !== 'none' && !props.bench.shown().stale;
+
+  const keep = async () => {
+    const machine = props.machine;
+    if (!machine) {
+      setChoosing(true);
+      return;
+    }
+    const at = new Date().toISOString();
+    const evaluation = props.bench.evaluation();
+    const reading = readingOf(props.calculator, evaluation, props.bench.situation());
+    const picked = { ...props.bench.entered.choices };
+    const done = await records.keepReading({ machine: machine.id, calculator: props.id, at, note: '', ...reading });
+    if (!done) return;
+    await records.changeMachine(machine.id, learned(props.calculator, evaluation, picked, at));
+    setKept(`Kept on ${machine.name}, ${printTime(at)}.`);
+  };
+
+  const value = (symbol: string) => valueOf(props.bench.evaluation(), symbol);
+  const save = () => {
+    setRefused(undefined);
+    const made = props.download?.make(value);
+    if (!made) return;
+    if ('reason' in made) {
+      setRefused(made.reason);
+      return;
+    }
+    const address = URL.createObjectURL(new Blob([made.bytes], { type: made.type }));
+    const link = document.createElement('a');
+    link.href = address;
+    link.download = made.name;
+    link.click();
+    setTimeout(() => URL.revokeObjectURL(address), 10_000);
+  };
+
+  return (
+    <>
+      <Show when={props.download}>
+        {(download) => (
+          <button type="button" class="button" onClick={save}>
+            {download().label}
+          </button>
+        )}
+      </Show>
+      <button type="button" class="button button-main" disabled={!ready()} onClick={() => void keep()}>
+        Keep reading
+      </button>
+      <Show when={choosing() && !props.machine}>
+        <div class="keep-where">
+          <p>Which machine is this reading of?</p>
+          <MachinePicker onPicked={() => setChoosing(false)} />
+        </div>
+      </Show>
+      <Show when={refused()}>
+        <p class="problem small" role="alert">
+          {refused()}
+        </p>
+      </Show>
+      <Show when={kept()}>
+        <p class="small" role="status">
+          {kept()}
+        </p>
+      </Show>
+    </>
+  );
+}
+
+const SHOWN = 5;
+
+/** Earlier readings of this check on this machine. */
+export function PastReadings(props: { id: string; machine: string | null }) {
+  const records = useRecords();
+  const [all] = createResource(
+    () => (props.machine === null ? undefined : { machine: props.machine, tick: records.readingsTick() }),
+    ({ machine }) => records.readingsFor(machine),
+  );
+  const readings = () =>
+    all()
+      ?.filter((reading) => reading.calculator === props.id)
+      .slice(0, SHOWN);
+  return (
+    <Show when={(readings()?.length ?? 0) > 0}>
+      <section class="section">
+        <h2>Kept for this machine</h2>
+        <ul class="index-list">
+          <For each={readings()}>
+            {(reading) => (
+              <li>
+                <ReadingEntry reading={reading} />
+              </li>
+            )}
+          </For>
+        </ul>
+      </section>
+    </Show>
+  );
+}

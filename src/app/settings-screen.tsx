@@ -1,0 +1,66 @@
+import { For, Show } from 'solid-js';
+import type { Settings } from '../machine/schema';
+import { ChoiceField } from '../ui/choice-field';
+import { useRecords } from './context';
+
+const OPTIONS = {
+  mark: { label: 'Decimal mark (both are read)', options: { point: '0.4', comma: '0,4' } },
+  theme: {
+    label: 'Page',
+    options: { system: 'as the device', light: 'paper', dark: 'night', contrast: 'high contrast' },
+  },
+  lengthUnit: { label: 'Lengths in', options: { mm: 'mm', in: 'inch' } },
+  forceUnit: { label: 'Forces in', options: { N: 'N', kgf: 'kgf', lbf: 'lbf' } },
+  temperatureUnit: { label: 'Temperatures in', options: { C: '°C', F: '°F' } },
+} as const satisfies Partial<Record<keyof Settings, { label: string; options: Readonly<Record<string, string>> }>>;
+
+type Name = keyof typeof OPTIONS;
+const NAMES = Object.keys(OPTIONS) as Name[];
+
+/** How this person reads and writes numbers; what is kept on this device. */
+export function SettingsScreen() {
+  const records = useRecords();
+  return (
+    <main>
+      <h1>Settings</h1>
+      <For each={NAMES}>
+        {(name) => (
+          <ChoiceField
+            label={OPTIONS[name].label}
+            options={Object.entries(OPTIONS[name].options).map(([id, label]) => ({ id, label }))}
+            value={records.settings()[name]}
+            onPick={(id) => void records.changeSettings({ [name]: id })}
+          />
+        )}
+      </For>
+      <section class="section">
+        <h2>On this device</h2>
+        <p>
+          {records.keeping()
+            ? 'Everything you keep stays in this browser on this device. Nothing is sent anywhere.'
+            : records.problem()}
+        </p>
+        <p>
+          {records.worksOffline()
+            ? 'Ready to work without a signal.'
+            : 'Not yet ready to work without a signal: open the page once more while online.'}
+        </p>
+        <Show when={records.aside().length > 0}>
+          <h3>Set aside</h3>
+          <p>
+            These records could not be read. They are kept as they were found and nothing has been written over them.
+          </p>
+          <ul>
+            <For each={records.aside()}>
+              {(item) => (
+                <li>
+                  <code>{item.key}</code>: {item.reason}
+                </li>
+              )}
+            </For>
+          </ul>
+        </Show>
+      </section>
+    </main>
+  );
+}

@@ -1,0 +1,6 @@
+import { render } from 'solid-js/web';
+import { App } from './app/app';
+import './ui/style.css';
+
+const root = document.getElementById('app');
+if (root) render(() => <App />, root);

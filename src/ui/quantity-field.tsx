@@ -1,0 +1,175 @@
+import { createEffect, createSignal, createUniqueId, For, onCleanup, Show } from 'solid-js';
+import { ThumbRule } from './thumb-rule';
+
+export interface Option {
+  readonly id: string;
+  readonly label: string;
+}
+
+interface FieldProps {
+  /** MathML of the symbol. */
+  symbol: string;
+  label: string;
+  hint?: string | undefined;
+  text: string;
+  unit: string;
+  units: readonly Option[];
+  tool: string;
+  tools: readonly Option[];
+  /** The value in force, printed, and where it comes from. */
+  shown: string;
+  origin: string;
+  /** Printed inside the empty box. */
+  placeholder: string;
+  problem?: string | undefined;
+  signed: boolean;
+  open: boolean;
+  onToggle: () => void;
+  onText: (text: string) => void;
+  onUnit: (unit: string) => void;
+  onTool: (tool: string) => void;
+  /** Move the value by so many divisions. */
+  onNudge: (divisions: number) => void;
+}
+
+const HOLD_DELAY = 400;
+const HOLD_EVERY = 70;
+
+/** A key that nudges once on a tap and keeps nudging while held. */
+function NudgeKey(props: { label: string; sign: string; onNudge: () => void }) {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const stop = () => clearTimeout(timer);
+  const again = () => {
+    props.onNudge();
+    timer = setTimeout(again, HOLD_EVERY);
+  };
+  const start = (event: PointerEvent) => {
+    if (event.button !== 0) return;
+    stop();
+    props.onNudge();
+    timer = setTimeout(again, HOLD_DELAY);
+  };
+  onCleanup(stop);
+  return (
+    <button
+      type="button"
+      aria-label={props.label}
+      onPointerDown={start}
+      onPointerUp={stop}
+      onPointerLeave={stop}
+      onPointerCancel={stop}
+      onContextMenu={(event) => event.preventDefault()}
+      // A click without a pointer comes from the keyboard or a screen reader.
+      onClick={(event) => {
+        if (event.detail === 0) props.onNudge();
+      }}
+    >
+      {props.sign}
+    </button>
+  );
+}
+
+/** One quantity: closed a line of the table, open a large number with keys, unit, tool and a rule to drag. */
+export function QuantityField(props: FieldProps) {
+  const id = createUniqueId();
+  const [letters, setLetters] = createSignal(false);
+  const [entry, setEntry] = createSignal<HTMLInputElement>();
+  const flip = () =>
+    props.onText(/^\s*[-−]/.test(props.text) ? props.text.replace(/^\s*[-−]/, '') : `-${props.text.trim()}`);
+  // What the box holds while the person types is theirs: only a change from outside (nudge, other tab) writes into it.
+  createEffect(() => {
+    const box = entry();
+    if (box && box.value !== props.text) box.value = props.text;
+  });
+  return (
+    <div class="field" data-symbol={props.label}>
+      <button
+        type="button"
+        class="field-line"
+        aria-expanded={props.open}
+        aria-controls={`${id}-open`}
+        onClick={() => props.onToggle()}
+      >
+        {/* MathML of our own tree, escaped where it is made */}
+        <span class="field-symbol" innerHTML={`<math>${props.symbol}</math>`} />
+        <span class="field-label">{props.label}</span>
+        <span class="field-value">
+          {props.shown}
+          <span class="field-origin">{props.origin}</span>
+        </span>
+      </button>
+      <Show when={props.problem}>
+        {(problem) => (
+          <p class="problem" id={`${id}-problem`} role="alert">
+            {problem()}
+          </p>
+        )}
+      </Show>
+      <Show when={props.open}>
+        <div class="field-open" id={`${id}-open`}>
+          <div class="field-entry">
+            <NudgeKey label={`Less: ${props.label}`} sign="−" onNudge={() => props.onNudge(-1)} />
+            <div class="field-box">
+              <input
+                ref={setEntry}
+                type="text"
+                inputmode={letters() ? 'text' : 'decimal'}
+                autocomplete="off"
+                autocapitalize="off"
+                spellcheck={false}
+                aria-label={props.label}
+                aria-invalid={props.problem ? 'true' : undefined}
+                aria-describedby={`${props.problem ? `${id}-problem ` : ''}${id}-hint`}
+                placeholder={props.placeholder}
+                onInput={(event) => props.onText(event.currentTarget.value)}
+                onFocus={(event) => event.currentTarget.select()}
+              />
+              <Show when={props.units.length > 1} fallback={<span class="row faint">{props.units[0]?.label}</span>}>
+                <select
+                  aria-label={`Unit: ${props.label}`}
+                  value={props.unit}
+                  onChange={(event) => props.onUnit(event.currentTarget.value)}
+                >
+                  <For each={props.units}>{(unit) => <option value={unit.id}>{unit.label}</option>}</For>
+                </select>
+              </Show>
+            </div>
+            <NudgeKey label={`More: ${props.label}`} sign="+" onNudge={() => props.onNudge(1)} />
+          </div>
+          <ThumbRule onSlide={(divisions) => props.onNudge(divisions)} />
+          <div class="field-extra">
+            <Show when={props.tools.length > 0}>
+              <select
+                aria-label={`Read with: ${props.label}`}
+                value={props.tool}
+                onChange={(event) => props.onTool(event.currentTarget.value)}
+              >
+                <For each={props.tools}>{(tool) => <option value={tool.id}>{tool.label}</option>}</For>
+              </select>
+            </Show>
+            <Show when={props.signed}>
+              <button type="button" class="button" aria-label={`Change sign: ${props.label}`} onClick={flip}>
+                + ⇄ −
+              </button>
+            </Show>
+            <button
+              type="button"
+              class="button"
+              aria-pressed={letters()}
+              aria-label="Letters: for fractions, units and ±"
+              onClick={() => {
+                setLetters(!letters());
+                entry()?.focus();
+              }}
+            >
+              ½ ± in
+            </button>
+          </div>
+          <p class="field-hint" id={`${id}-hint`}>
+            {props.hint} <Show when={letters()}>Understood: 1/32 in, 3 1/2, 0.40 ± 0.02.</Show>
+          </p>
+        </div>
+      </Show>
+    </div>
+  );
+}

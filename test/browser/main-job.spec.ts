@@ -1,0 +1,86 @@
+import { expect, test } from '@playwright/test';
+import { bench, enter, field } from './support';
+
+test('a reading becomes an instruction, is kept, and is found again without a signal', async ({ page, context }) => {
+  await page.goto('./');
+  await page.getByRole('button', { name: 'New machine' }).click();
+  await page.getByLabel('Name of the machine').fill('Left bench');
+  await page.getByRole('button', { name: 'Make it' }).click();
+  await expect(page.getByLabel('Machine on the bench')).toHaveValue(/\w+/);
+
+  await page.getByLabel('Find a check').fill('one side high');
+  await page.getByRole('link', { name: /Dual-Z sync/ }).click();
+  await enter(page, 'Height difference, right minus left', '0,75');
+  await expect(bench(page)).toContainText('Beyond limit.');
+  await expect(bench(page)).toContainText('turn the right screw anticlockwise, seen from above, by 2 teeth');
+  await bench(page).getByRole('button', { name: 'How, step by step' }).click();
+  await expect(bench(page)).toContainText('turn that screw clockwise by 2.3°');
+  await expect(bench(page)).toContainText('Proof.');
+
+  await enter(page, 'Screw lead', '8');
+  await bench(page).getByRole('button', { name: 'Keep reading' }).click();
+  await expect(bench(page)).toContainText('Kept on Left bench');
+
+  await page.waitForFunction(async () => (await navigator.serviceWorker.ready).active?.state === 'activated');
+  await context.setOffline(true);
+  await page.reload();
+  await expect(await field(page, 'Height difference, right minus left')).toHaveValue('0,75');
+  await expect(page.locator('.field[data-symbol="Screw lead"]')).toContainText('8');
+  await page.getByRole('link', { name: 'Machines' }).click();
+  await page.getByRole('link', { name: /Left bench/ }).click();
+  await expect(page.getByRole('link', { name: /Dual-Z sync: beyond limit/ })).toContainText('by 2 teeth');
+  await expect(page.locator('main')).toContainText('Screw lead');
+  await expect(page.locator('.field', { hasText: 'Screw lead' }).first()).toContainText('8 mm');
+});
+
+test('the formula on the screen carries the numbers and the source', async ({ page }) => {
+  await page.goto('./#/check/dual-z-sync');
+  await enter(page, 'Height difference, right minus left', '0.75');
+  await page.getByText('Formulas, numbers put in, doubt').click();
+  const card = page.locator('.working', { has: page.getByRole('heading', { name: 'Height of one tooth' }) });
+  await expect(card.locator('math')).toHaveCount(2);
+  await expect(card).toContainText('0.4 mm');
+  await expect(card).toContainText('ISO 5296');
+  const remainder = page.locator('.working', { has: page.getByRole('heading', { name: 'Remainder', exact: true }) });
+  await expect(remainder).toContainText('−0.050 ± 0.035 mm');
+});
+
+test('a steel rule cannot tell the teeth; the sheet says which tool would', async ({ page }) => {
+  await page.goto('./#/check/dual-z-sync');
+  await enter(page, 'Height difference, right minus left', '0.75');
+  await page.getByLabel('Read with: Height difference, right minus left').selectOption('rule');
+  await expect(bench(page)).toContainText('Beyond limit.');
+  await expect(bench(page)).toContainText('anything between 0 and 3');
+  await expect(bench(page)).toContainText('A caliper would settle it');
+  await enter(page, 'Height difference, right minus left', '0.3');
+  await expect(bench(page)).toContainText('Too close to call.');
+});
+
+test('the other way round: which reading makes two teeth', async ({ page }) => {
+  await page.goto('./#/check/dual-z-sync');
+  await page.getByText('The other way round').click();
+  await page.getByLabel('I want the result').selectOption({ label: 'Teeth or steps out, as measured' });
+  await page.getByLabel('to be').fill('2');
+  await page.getByLabel('by changing').selectOption({ label: 'Height difference, right minus left' });
+  await page.getByRole('button', { name: 'Put it in' }).click();
+  await expect(await field(page, 'Height difference, right minus left')).toHaveValue('0.8');
+  await expect(bench(page)).toContainText('2 teeth');
+});
+
+test('thumb: the keys nudge by one division and the rule drags', async ({ page }) => {
+  await page.goto('./#/check/dual-z-sync');
+  const box = await field(page, 'Height difference, right minus left');
+  await box.fill('0.75');
+  await page.getByRole('button', { name: 'More: Height difference, right minus left' }).click();
+  await expect(box).toHaveValue('0.76');
+  const rule = page.locator('.thumb-rule').first();
+  const area = await rule.boundingBox();
+  if (!area) throw new Error('no rule to drag');
+  await page.mouse.move(area.x + 100, area.y + 20);
+  await page.mouse.down();
+  await page.mouse.move(area.x + 171, area.y + 20, { steps: 10 });
+  await page.mouse.up();
+  await expect(box).toHaveValue('0.81');
+  await page.getByRole('button', { name: 'Change sign: Height difference, right minus left' }).click();
+  await expect(bench(page)).toContainText('The left side is high');
+});

@@ -1,0 +1,69 @@
+import { expect, test } from '@playwright/test';
+import { spawn, type ChildProcess } from 'node:child_process';
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { bench, calculatorIds, enter, field, untilOffline } from './support';
+
+const DH = 'Height difference, right minus left';
+
+/** A host of its own with a copy of the built app, so that it can be killed or given a new version. */
+async function host(port: number): Promise<{ folder: string; url: string; process: ChildProcess }> {
+  const folder = mkdtempSync(join(tmpdir(), 'trammel-'));
+  cpSync('dist', folder, { recursive: true });
+  const process = spawn('node', ['test/browser/serve.mjs', String(port), folder], { stdio: 'inherit' });
+  const url = `http://localhost:${port}/bench/`;
+  await expect
+    .poll(async () =>
+      fetch(url).then(
+        (r) => r.status,
+        () => 0,
+      ),
+    )
+    .toBe(200);
+  return { folder, url, process };
+}
+
+test('after one visit every check opens with the server gone, deep links too', async ({ page }, info) => {
+  const server = await host(4300 + info.workerIndex);
+  try {
+    await page.goto(server.url);
+    await untilOffline(page);
+    server.process.kill();
+    for (const id of calculatorIds) {
+      await page.goto(`${server.url}#/check/${id}`);
+      await page.reload();
+      await expect(page.locator('h1')).not.toBeEmpty();
+      await expect(page.locator('.drawing').first()).toBeVisible();
+    }
+    await page.goto(`${server.url}#/settings`);
+    await expect(page.locator('main')).toContainText('Ready to work without a signal');
+  } finally {
+    server.process.kill();
+    rmSync(server.folder, { recursive: true });
+  }
+});
+
+test('a new version waits for the person and loses nothing typed', async ({ page }, info) => {
+  const server = await host(4400 + info.workerIndex);
+  try {
+    await page.goto(`${server.url}#/check/dual-z-sync`);
+    await untilOffline(page);
+    await enter(page, DH, '0.31');
+    const worker = join(server.folder, 'sw.js');
+    writeFileSync(worker, `${readFileSync(worker, 'utf8')}\n// a newer version\n`);
+    await page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.update());
+    const notice = page.getByRole('status').filter({ hasText: 'A new version is ready' });
+    await expect(notice).toBeVisible();
+    await expect(await field(page, DH)).toHaveValue('0.31');
+    const loaded = page.waitForEvent('load');
+    await notice.getByRole('button', { name: 'Change over now' }).click();
+    await loaded;
+    await expect(notice).toHaveCount(0);
+    await expect(await field(page, DH)).toHaveValue('0.31');
+    await expect(bench(page)).toContainText('limit');
+  } finally {
+    server.process.kill();
+    rmSync(server.folder, { recursive: true });
+  }
+});

@@ -1,0 +1,83 @@
+import AxeBuilder from '@axe-core/playwright';
+import { expect, test, type Page } from '@playwright/test';
+import { bench, calculatorIds } from './support';
+
+const screens = ['', 'machines', 'settings', ...calculatorIds.map((id) => `check/${id}`)];
+
+/** Opens every fold, so that what hides in it is looked at too. */
+async function unfold(page: Page): Promise<void> {
+  await page.evaluate(() => document.querySelectorAll('details').forEach((fold) => (fold.open = true)));
+  const steps = page.getByRole('button', { name: 'How, step by step' });
+  if (await steps.isVisible()) await steps.click();
+}
+
+async function expectSound(page: Page, name: string): Promise<void> {
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  expect(violations.map((v) => `${name}: ${v.id} ${v.nodes.map((n) => n.target.join(' ')).join(', ')}`)).toEqual([]);
+}
+
+for (const scheme of ['light', 'dark'] as const) {
+  test(`axe finds nothing on any screen, ${scheme}`, async ({ page }) => {
+    test.setTimeout(180_000);
+    await page.emulateMedia({ colorScheme: scheme });
+    await page.goto('./');
+    await page.getByRole('button', { name: 'Put a demo machine on the bench' }).click();
+    await expect(page.locator('h1')).toContainText('demo');
+    await expect(page.locator('.field').first()).toBeVisible();
+    await expectSound(page, 'a machine');
+    for (const screen of screens) {
+      await page.goto(`./#/${screen}`);
+      await expect(page.locator('h1')).not.toBeEmpty();
+      if (screen.startsWith('check/')) await expect(bench(page)).toBeVisible();
+      await unfold(page);
+      await expectSound(page, screen);
+    }
+  });
+}
+
+test('no screen is wider than a small phone, and every control is big enough for a thumb', async ({ page }) => {
+  test.setTimeout(120_000);
+  for (const screen of screens) {
+    await page.goto(`./#/${screen}`);
+    await expect(page.locator('h1')).not.toBeEmpty();
+    if (screen.startsWith('check/')) await expect(bench(page)).toBeVisible();
+    await unfold(page);
+    const width = await page.evaluate(() => document.documentElement.scrollWidth);
+    expect(width, `${screen} scrolls sideways`).toBeLessThanOrEqual(360);
+    const small = await page.evaluate(() =>
+      [
+        ...document.querySelectorAll(
+          'button, select, summary, input:not([type=radio]), .choice-options label, nav a, .index-entry',
+        ),
+      ]
+        .filter((element) => element.checkVisibility())
+        .flatMap((element) => {
+          const { width, height } = element.getBoundingClientRect();
+          return width < 47.5 || height < 47.5 ? [`${element.tagName} ${element.textContent} ${width}x${height}`] : [];
+        }),
+    );
+    expect(small, screen).toEqual([]);
+  }
+});
+
+test('nothing is asked of any other host, and the policy without unsafe-eval is never hit', async ({ page }) => {
+  const strangers: string[] = [];
+  const complaints: string[] = [];
+  page.on('request', (request) => {
+    const { hostname, protocol } = new URL(request.url());
+    if (protocol.startsWith('http') && hostname !== 'localhost') strangers.push(request.url());
+  });
+  page.on('console', (message) => {
+    if (message.type() === 'error') complaints.push(message.text());
+  });
+  page.on('pageerror', (error) => complaints.push(error.message));
+  for (const screen of screens) {
+    await page.goto(`./#/${screen}`);
+    await expect(page.locator('h1')).not.toBeEmpty();
+    await page.waitForTimeout(200);
+  }
+  expect(strangers).toEqual([]);
+  expect(complaints).toEqual([]);
+  const policy = await page.locator('meta[http-equiv="Content-Security-Policy"]').getAttribute('content');
+  expect(policy).not.toContain('unsafe');
+});

@@ -1,0 +1,115 @@
+import { expect, test, type Page } from '@playwright/test';
+import { bench, enter, field } from './support';
+
+const DH = 'Height difference, right minus left';
+
+async function makeMachine(page: Page, name: string): Promise<void> {
+  await page.goto('./');
+  await page.getByRole('button', { name: 'New machine' }).click();
+  await page.getByLabel('Name of the machine').fill(name);
+  await page.getByRole('button', { name: 'Make it' }).click();
+  await expect(page.getByLabel('Machine on the bench')).toBeVisible();
+}
+
+test('a killed tab loses nothing that was typed', async ({ context }) => {
+  const page = await context.newPage();
+  await page.goto('./#/check/dual-z-sync');
+  await enter(page, DH, '0.42 ± 0.05');
+  await page.waitForTimeout(400);
+  // No beforeunload, no pagehide: the process is gone.
+  await page.goto('chrome://crash').catch(() => undefined);
+  const again = await context.newPage();
+  await again.goto('./#/check/dual-z-sync');
+  await expect(await field(again, DH)).toHaveValue('0.42 ± 0.05');
+});
+
+test('what was typed before a machine was chosen goes along to it', async ({ page }) => {
+  await page.goto('./#/check/dual-z-sync');
+  await enter(page, DH, '0.75');
+  await bench(page).getByRole('button', { name: 'Keep reading' }).click();
+  await bench(page).getByRole('button', { name: 'New machine' }).click();
+  await bench(page).getByLabel('Name of the machine').fill('Owner from the corner shop');
+  await bench(page).getByRole('button', { name: 'Make it' }).click();
+  await expect(await field(page, DH)).toHaveValue('0.75');
+  await bench(page).getByRole('button', { name: 'Keep reading' }).click();
+  await expect(bench(page)).toContainText('Kept on Owner from the corner shop');
+});
+
+test('two tabs change different values of one machine at once: both stay', async ({ context }) => {
+  const one = await context.newPage();
+  await makeMachine(one, 'Shared');
+  const two = await context.newPage();
+  for (const page of [one, two]) {
+    await page.goto('./#/machines');
+    await page.getByRole('link', { name: /Shared/ }).click();
+  }
+  const keep = async (page: Page, label: string, text: string) => {
+    const line = page.locator('.field', { hasText: label }).first();
+    await line.locator('.field-line').click();
+    await line.getByRole('textbox').fill(text);
+    await line.getByRole('button', { name: 'Keep it' }).click();
+  };
+  await Promise.all([keep(one, 'Screw lead', '8'), keep(two, 'Bed width', '235')]);
+  for (const page of [one, two]) {
+    await expect(page.locator('.field', { hasText: 'Screw lead' }).first()).toContainText('8 mm');
+    await expect(page.locator('.field', { hasText: 'Bed width' }).first()).toContainText('235 mm');
+  }
+});
+
+test('a database that does not open the first time is tried again', async ({ page }) => {
+  await page.addInitScript(() => {
+    const open = indexedDB.open.bind(indexedDB);
+    let failures = 1;
+    indexedDB.open = (name: string, version?: number) => {
+      if (failures > 0) {
+        failures -= 1;
+        throw new DOMException('not now', 'UnknownError');
+      }
+      return open(name, version);
+    };
+  });
+  await makeMachine(page, 'Second try');
+  await page.reload();
+  await expect(page.getByLabel('Machine on the bench')).toContainText('Second try');
+  await expect(page.getByRole('alert')).toHaveCount(0);
+});
+
+test('without storage everything works and the page says that nothing is kept', async ({ page }) => {
+  await page.addInitScript(() => Object.defineProperty(window, 'indexedDB', { value: undefined }));
+  await page.goto('./#/check/dual-z-sync');
+  await expect(page.getByRole('alert')).toContainText('Nothing is being kept');
+  await enter(page, DH, '0.75');
+  await expect(bench(page)).toContainText('2 teeth');
+});
+
+test('a record that cannot be read is reported and left as it was', async ({ page }) => {
+  await makeMachine(page, 'Good one');
+  await page.evaluate(
+    () =>
+      new Promise<void>((resolve, reject) => {
+        const opening = indexedDB.open('trammel');
+        opening.onsuccess = () => {
+          const writing = opening.result.transaction('records', 'readwrite');
+          writing.objectStore('records').put({ v: 1, type: 'machine', name: 42 }, 'machine:broken');
+          writing.oncomplete = () => {
+            opening.result.close();
+            resolve();
+          };
+          writing.onerror = () => reject(new Error('could not plant the record'));
+        };
+      }),
+  );
+  await page.reload();
+  await expect(page.getByLabel('Machine on the bench')).toContainText('Good one');
+  await page.getByRole('link', { name: 'Settings' }).click();
+  await expect(page.locator('main')).toContainText('machine:broken');
+});
+
+test('the demo machine is marked and can be removed', async ({ page }) => {
+  await page.goto('./');
+  await page.getByRole('button', { name: 'Put a demo machine on the bench' }).click();
+  await expect(page.locator('h1')).toContainText('demo');
+  await page.getByRole('button', { name: 'Remove this machine…' }).click();
+  await page.getByRole('button', { name: 'Remove it' }).click();
+  await expect(page.locator('main')).toContainText('No machine yet');
+});

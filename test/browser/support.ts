@@ -1,0 +1,36 @@
+import { expect, type Locator, type Page } from '@playwright/test';
+import { readdirSync } from 'node:fs';
+
+/** Every calculator folder. */
+export const calculatorIds = readdirSync('src/calculators', { withFileTypes: true })
+  .filter((entry) => entry.isDirectory())
+  .map((entry) => entry.name);
+
+/** The entry of an input on a calculator's screen, opened if its line is closed. */
+export async function field(page: Page, label: string): Promise<Locator> {
+  const box = page.getByRole('textbox', { name: label, exact: true });
+  await expect(page.locator(`.field[data-symbol="${label}"]`)).toBeVisible();
+  if (!(await box.isVisible())) {
+    await page.locator(`.field[data-symbol="${label}"] .field-line`).click();
+  }
+  await expect(box).toBeVisible();
+  return box;
+}
+
+export async function enter(page: Page, label: string, text: string): Promise<void> {
+  await (await field(page, label)).fill(text);
+}
+
+export const bench = (page: Page): Locator => page.getByRole('complementary', { name: 'Verdict and instruction' });
+
+/** Waits until a service worker is in charge, so that going offline is fair. */
+export async function untilOffline(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    await navigator.serviceWorker.ready;
+    if (!navigator.serviceWorker.controller) {
+      await new Promise((resolve) =>
+        navigator.serviceWorker.addEventListener('controllerchange', resolve, { once: true }),
+      );
+    }
+  });
+}

@@ -1,0 +1,45 @@
+// Runs every check in turn, goes on after a failure so that one run reports all, and ends with the closing lines.
+import { spawnSync } from 'node:child_process';
+import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
+
+const REPORTS = 'test-results';
+rmSync(REPORTS, { recursive: true, force: true });
+mkdirSync(REPORTS, { recursive: true });
+
+const steps = [
+  ['types', 'tsc --noEmit'],
+  ['lint', 'eslint . --max-warnings 0'],
+  ['format', 'prettier --check --log-level warn .'],
+  ['imports', 'depcruise src --config .dependency-cruiser.cjs'],
+  ['unused', 'knip'],
+  ['unit', `vitest run --reporter=default --reporter=json --outputFile.json=${REPORTS}/unit.json`],
+  ['build', 'vite build --logLevel warn'],
+  ['size', 'size-limit'],
+  ['browser', 'playwright test'],
+];
+
+const only = process.argv.slice(2);
+const failed = [];
+for (const [name, command] of steps) {
+  if (only.length > 0 && !only.includes(name)) continue;
+  process.stdout.write(`\n== ${name}: ${command}\n`);
+  const { status } = spawnSync(`npx --no-install ${command}`, { shell: true, stdio: 'inherit' });
+  if (status !== 0) failed.push(name);
+}
+
+function closingLine(name, file, count) {
+  if (!existsSync(file)) return;
+  const [passed, bad, skipped] = count(JSON.parse(readFileSync(file, 'utf8')));
+  const rest = skipped > 0 ? `, ${skipped} skipped` : '';
+  process.stdout.write(`${name}: ${passed} passed, ${bad} failed${rest}\n`);
+}
+
+process.stdout.write('\n');
+closingLine('unit', `${REPORTS}/unit.json`, (r) => [r.numPassedTests, r.numFailedTests, r.numPendingTests]);
+closingLine('browser', `${REPORTS}/browser.json`, ({ stats }) => [
+  stats.expected,
+  stats.unexpected + stats.flaky,
+  stats.skipped,
+]);
+if (failed.length > 0) process.stdout.write(`Failed: ${failed.join(', ')}\n`);
+process.exitCode = failed.length > 0 ? 1 : 0;
