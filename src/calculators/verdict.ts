@@ -1,4 +1,4 @@
-import type { InputValue, Known, Outcome } from '../formula/outcome';
+import type { InputValue, Outcome } from '../formula/outcome';
 import { propagate, type Outcomes } from '../formula/propagate';
 import type { System } from '../formula/system';
 import { halfWidth, toolsFor, type Tool } from '../reference/tools';
@@ -81,8 +81,10 @@ function isSettled(outcome: Outcome | undefined): boolean {
   return outcome?.ok === true && (outcome.method === 'exact' || sideOfLimit(outcome) !== 'too close');
 }
 
-function shareOf(outcome: Known | undefined, symbol: string): number {
-  return outcome?.budget.find((part) => part.symbol === symbol)?.share ?? 1;
+function shareOf(outcome: Outcome | undefined, symbol: string): number {
+  const open = outcome?.ok === false && outcome.failure.kind === 'undetermined' ? outcome.failure : undefined;
+  const budget = outcome?.ok ? outcome.budget : open?.budget;
+  return budget?.find((part) => part.symbol === symbol)?.share ?? 1;
 }
 
 function settle(
@@ -97,8 +99,7 @@ function settle(
   const input = symbol === undefined ? undefined : inputs[symbol];
   const spec = symbol === undefined ? undefined : calc.inputs[symbol];
   if (!open || symbol === undefined || !input || !spec) return undefined;
-  const outcome = outcomes[open.name];
-  const share = shareOf(outcome?.ok ? outcome : undefined, symbol);
+  const share = shareOf(outcomes[open.name], symbol);
   for (const tool of toolsFor(spec.measure.kind.id)) {
     const u = halfWidth(tool, input.value) / Math.sqrt(3);
     if (u >= input.u) continue;

@@ -23,7 +23,7 @@ export class DomainError extends Error {
   }
 }
 
-const TOO_LARGE = 'the result is too large to work with';
+export const TOO_LARGE = 'the result is too large to work with';
 
 function power(base: Jet, exponent: Jet, node: Node): Jet {
   if (isConstant(exponent)) {
@@ -46,7 +46,7 @@ function call(node: Node & { type: 'call' }, args: readonly Jet[]): Jet {
   const choose = choosingFunctions[node.name];
   if (choose) return choose(a.c0, b.c0) ? a : b;
   const step = steppingFunctions[node.name];
-  if (step) return constantJet(step(a.c0));
+  if (step) return constantJet(rounded(step, a.c0));
   const smooth = smoothFunctions[node.name];
   if (!smooth) throw new DomainError(`${node.name} is not known`, symbolsIn(node));
   if (!smooth.domain(a.c0)) throw new DomainError(`${node.name} needs ${smooth.needs}`, symbolsIn(node));
@@ -61,11 +61,24 @@ function call(node: Node & { type: 'call' }, args: readonly Jet[]): Jet {
 /** A difference below this share of its terms is their rounding and nothing else: 0.25 − 6.25 × 0.04 is 0. */
 const CANCELLED = 16 * Number.EPSILON;
 
-/** The sum, with what only rounding has left of a cancelled value taken as zero. */
+/** a + b, with what only rounding has left of a cancelled value taken as zero. */
+export function withoutDust(a: number, b: number): number {
+  const added = a + b;
+  return Math.abs(added) <= CANCELLED * Math.max(Math.abs(a), Math.abs(b)) ? 0 : added;
+}
+
 function sum(a: Jet, b: Jet): Jet {
-  const added = addJets(a, b);
-  const size = Math.max(Math.abs(a.c0), Math.abs(b.c0));
-  return Math.abs(added.c0) <= CANCELLED * size ? { ...added, c0: 0 } : added;
+  return { ...addJets(a, b), c0: withoutDust(a.c0, b.c0) };
+}
+
+/** A number this close to a whole one, against its own size, is that whole number: 0.2 mm of 0.04 mm steps are 5, not 4.999…. */
+const ROUNDING_NOISE = 1e-9;
+
+/** `step` (round, floor or ceil) of x, freed of rounding noise; never a negative zero. */
+export function rounded(step: (x: number) => number, x: number): number {
+  const whole = Math.round(x);
+  const clean = Math.abs(x - whole) <= ROUNDING_NOISE * Math.max(1, Math.abs(x)) ? whole : x;
+  return step(clean) + 0;
 }
 
 function visit(node: Node, symbol: (name: string) => Jet): Jet {

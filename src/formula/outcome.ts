@@ -47,6 +47,8 @@ export type Failure =
       readonly symbols: readonly string[];
       readonly from: number;
       readonly to: number;
+      /** Of the number before rounding: which input keeps it open. Largest first. */
+      readonly budget: readonly Contribution[];
     };
 
 export interface Unknown {

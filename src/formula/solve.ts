@@ -1,3 +1,4 @@
+import { resultOf } from './number';
 import { propagate, type Inputs } from './propagate';
 import type { InputValue } from './outcome';
 import type { System } from './system';
@@ -63,14 +64,8 @@ function bracketedRoot(f: (x: number) => number, a: number, fa: number, b: numbe
  * @param inputs the other inputs; the unknown's own entry is ignored
  */
 export function solve(system: System, inputs: Inputs, question: Question): Solution {
-  const exact: Record<string, InputValue | undefined> = {};
-  for (const [name, input] of Object.entries(inputs)) if (input) exact[name] = { ...input, u: 0 };
-  const result = (x: number): number => {
-    const outcome = propagate(system, { ...exact, [question.unknown]: { value: x, u: 0, shape: 'rectangular' } })[
-      question.target
-    ];
-    return outcome?.ok ? outcome.value : NaN;
-  };
+  const values = Object.fromEntries(Object.entries(inputs).map(([name, input]) => [name, input?.value]));
+  const result = resultOf(system, values, question.unknown, question.target);
   const points = scan(question.range).map((x) => ({ x, y: result(x) }));
   const valid = points.filter((point) => Number.isFinite(point.y));
   if (valid.length === 0) return { ok: false, reason: 'no result' };

@@ -12,6 +12,7 @@ export interface Kink {
 
 export interface Step {
   readonly formula: Formula;
+  /** Its own, and those of the results it is made of: what follows a bend is bent. */
   readonly kinks: readonly Kink[];
   /** For a formula that rounds: what is rounded. */
   readonly rounded: Node | undefined;
@@ -57,6 +58,7 @@ export function buildSystem(texts: readonly string[], inputs: readonly string[])
     if (twice || inputs.includes(formula.symbol)) throw new FormulaError(`${formula.symbol} is defined twice`);
   }
   const steps: Step[] = [];
+  const bends = new Map<string, readonly Kink[]>();
   let waiting = formulas;
   while (waiting.length > 0) {
     const ready = waiting.filter((formula) => formula.uses.every((name) => reach.has(name)));
@@ -69,7 +71,11 @@ export function buildSystem(texts: readonly string[], inputs: readonly string[])
       const reached = new Set<string>();
       for (const name of formula.uses) for (const input of reach.get(name) ?? []) reached.add(input);
       reach.set(formula.symbol, reached);
-      steps.push({ formula, kinks: kinksOf(formula.tree), rounded: roundedPart(formula.tree), inputs: reached });
+      const kinks = [...new Set([...kinksOf(formula.tree), ...formula.uses.flatMap((name) => bends.get(name) ?? [])])];
+      const rounded = roundedPart(formula.tree);
+      // A whole number is either settled or not there: past it nothing is left of a bend.
+      bends.set(formula.symbol, rounded ? [] : kinks);
+      steps.push({ formula, kinks, rounded, inputs: reached });
     }
     waiting = waiting.filter((formula) => !ready.includes(formula));
   }
