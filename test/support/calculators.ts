@@ -1,6 +1,6 @@
-import { applies, type Calculator, type Choices, type Meta } from '../../src/calculators/calculator';
+import { applies, type Calculator, type Choices, type Example, type Meta } from '../../src/calculators/calculator';
 import type { Entry } from '../../src/calculators/entry';
-import { symbolOf, type Situation } from '../../src/calculators/evaluate';
+import { effectiveChoices, evaluate, symbolOf, type Situation } from '../../src/calculators/evaluate';
 import type { InputValue } from '../../src/formula/outcome';
 import type { Measure } from '../../src/quantity/unit';
 import { fromSi, toSi } from '../../src/quantity/unit';
@@ -80,6 +80,40 @@ export function randomInputs(calc: Calculator, choices: Choices, random: () => n
       return [name, { value: toSi(randomValue(calc, name, random), unit), u: 0, shape: 'rectangular' as const }];
     }),
   );
+}
+
+/**
+ * Exact inputs near a worked example (of these options if there is one), each moved by up to one percent: values that fit
+ * together, as independent draws from the whole ranges often do not. SI.
+ */
+export function nearbyInputs(calc: Calculator, choices: Choices, random: () => number): Record<string, InputValue> {
+  const names = inputsUnder(calc, choices);
+  const chosen = (example: Example): Choices => effectiveChoices(calc, example.choices ?? {});
+  const same = calc.examples.filter((example) => sameOptions(calc, chosen(example), choices));
+  const pool = same.length > 0 ? same : calc.examples;
+  const example = pool[Math.floor(random() * pool.length)];
+  const given = Object.fromEntries(Object.entries(example?.given ?? {}).filter(([name]) => names.includes(name)));
+  const { inputs } = evaluate(calc, situation(calc, given, choices));
+  return Object.fromEntries(
+    names.map((name) => {
+      const spec = calc.inputs[name];
+      const state = inputs[name];
+      if (!spec || !state) throw new Error(`${name} is not an input`);
+      const { unit, kind } = spec.measure;
+      const [low, high] = spec.range;
+      const shown = state.ok ? fromSi(state.value, unit) : (low + high) / 2;
+      const moved = shown * (0.99 + 0.02 * random());
+      const inside = Math.min(Math.max(moved, low), high);
+      return [
+        name,
+        { value: toSi(kind.whole ? Math.round(inside) : inside, unit), u: 0, shape: 'rectangular' as const },
+      ];
+    }),
+  );
+}
+
+function sameOptions(calc: Calculator, a: Choices, b: Choices): boolean {
+  return Object.keys(calc.choices).every((name) => a[name] === b[name]);
 }
 
 /** What a person would have typed, read with no particular tool. */
