@@ -3,6 +3,7 @@ import { unwrap } from 'solid-js/store';
 import { A, useParams } from '@solidjs/router';
 import { listed, loadCalculator, type Loaded } from '../calculators/list';
 import { force, length, temperature } from '../quantity/kinds';
+import { Fold } from '../ui/fold';
 import { Ask } from './ask';
 import { createBench, type Entered } from './bench';
 import { BenchBar } from './bench-bar';
@@ -135,7 +136,7 @@ function Sheet(props: {
             <Figure
               value={(symbol) => valueOf(bench.evaluation(), symbol)}
               text={print}
-              choice={bench.evaluation().choices}
+              choice={bench.evaluation().choices} mark={records.settings().mark}
             />
             <section class="section">
               <h2>Readings</h2>
@@ -147,40 +148,25 @@ function Sheet(props: {
             <PastReadings id={props.id} machine={props.machine} />
           </div>
           <div>
-            <details class="section" open={wide}>
-              <summary>
-                <h2>Limits</h2>
-              </summary>
+            <Fold title="Limits" open={wide}>
               <Limits calculator={calculator} bench={bench} />
-            </details>
-            <details class="section" open={wide}>
-              <summary>
-                <h2>Formulas, numbers put in, doubt</h2>
-              </summary>
+            </Fold>
+            <Fold title="Formulas, numbers put in, doubt" open={wide}>
               <Workings calculator={calculator} bench={bench} />
-            </details>
-            <details class="section">
-              <summary>
-                <h2>The other way round</h2>
-              </summary>
+            </Fold>
+            <Fold title="The other way round">
               <Ask calculator={calculator} bench={bench} />
-            </details>
+            </Fold>
             <Show when={calculator.beware.length > 0}>
-              <details class="section">
-                <summary>
-                  <h2>What this cannot tell</h2>
-                </summary>
+              <Fold title="What this cannot tell">
                 <ul>
                   <For each={calculator.beware}>{(line) => <li>{line}</li>}</For>
                 </ul>
-              </details>
+              </Fold>
             </Show>
-            <details class="section">
-              <summary>
-                <h2>Worked examples</h2>
-              </summary>
+            <Fold title="Worked examples">
               <Examples calculator={calculator} bench={bench} />
-            </details>
+            </Fold>
           </div>
         </div>
       </main>

@@ -1,5 +1,6 @@
-import { createSignal, For, Show } from 'solid-js';
+import { createMemo, createSelector, createSignal, For, Show } from 'solid-js';
 import { applies, type Calculator } from '../calculators/calculator';
+import { mustMeasure } from '../calculators/entry';
 import { explain } from '../calculators/evaluate';
 import { symbolMathml } from '../formula/mathml';
 import { AS_MARKED, toolsFor } from '../reference/tools';
@@ -13,49 +14,60 @@ function toolOptions(kind: string) {
   return [...known, { id: AS_MARKED, label: 'as marked on the part' }, { id: '', label: 'otherwise: ± as typed' }];
 }
 
+const MOST_CULPRITS = 3;
+
 /** The table of options and inputs; one line open at a time, what is still missing always open. */
 export function Inputs(props: { calculator: Calculator; bench: Bench }) {
-  const [opened, setOpened] = createSignal<string>();
+  const [picked, setPicked] = createSignal<string>();
   const evaluation = () => props.bench.evaluation();
-  const symbols = () =>
-    Object.keys(props.calculator.inputs).filter((symbol) =>
-      applies(props.calculator.inputs[symbol]?.when, evaluation().choices),
-    );
-  const choices = () =>
-    Object.entries(props.calculator.choices).filter(([, spec]) => applies(spec.when, evaluation().choices));
+  // Options decide which lines there are; readings do not, so the lists stay as they are while someone types.
+  const options = createMemo(() => evaluation().choices, undefined, {
+    equals: (a, b) => Object.keys(b).every((name) => a[name] === b[name]),
+  });
+  const choices = createMemo(() =>
+    Object.keys(props.calculator.choices).filter((name) => applies(props.calculator.choices[name]?.when, options())),
+  );
+  const groups = createMemo(() => {
+    const lists = { measured: [] as string[], usual: [] as string[], seldom: [] as string[] };
+    for (const [symbol, spec] of Object.entries(props.calculator.inputs)) {
+      if (!applies(spec.when, options())) continue;
+      if (mustMeasure(symbol, spec, props.calculator.choices)) lists.measured.push(symbol);
+      else lists[spec.seldom ? 'seldom' : 'usual'].push(symbol);
+    }
+    return lists;
+  });
+  // One line open at a time, at first the first that only a reading can fill.
+  const isOpened = createSelector(() => picked() ?? groups().measured[0]);
 
-  // A formula that left its domain is told beside the inputs it hangs on.
+  const entryProblem = (symbol: string): string | undefined => {
+    const state = evaluation().inputs[symbol];
+    return state && !state.ok && !state.blank ? state.reason : undefined;
+  };
+  // A formula that left its domain is told beside the inputs it hangs on, unless that would be half the sheet.
   const domainProblem = (symbol: string): string | undefined => {
     for (const outcome of Object.values(evaluation().outcomes)) {
-      if (!outcome.ok && outcome.failure.kind === 'domain' && outcome.failure.symbols.includes(symbol)) {
-        return explain(props.calculator, outcome.failure);
-      }
+      if (outcome.ok || outcome.failure.kind !== 'domain' || outcome.failure.symbols.length > MOST_CULPRITS) continue;
+      if (outcome.failure.symbols.includes(symbol)) return explain(props.calculator, outcome.failure);
     }
     return undefined;
   };
-  const problem = (symbol: string): string | undefined => {
-    const state = evaluation().inputs[symbol];
-    if (state && !state.ok) return state.blank ? undefined : state.reason;
-    return domainProblem(symbol);
-  };
-  const mustMeasure = (symbol: string): boolean => props.calculator.inputs[symbol]?.typical === undefined;
-  const [closed, setClosed] = createSignal<ReadonlySet<string>>(new Set());
-  const isOpen = (symbol: string): boolean =>
-    opened() === symbol || problem(symbol) !== undefined || (mustMeasure(symbol) && !closed().has(symbol));
+  const isOpen = (symbol: string): boolean => isOpened(symbol) || entryProblem(symbol) !== undefined;
   const toggle = (symbol: string): void => {
-    if (isOpen(symbol)) {
-      setOpened(undefined);
-      setClosed((before) => new Set([...before, symbol]));
-    } else {
-      setOpened(symbol);
-    }
+    setPicked(isOpen(symbol) ? '' : symbol);
   };
 
   const field = (symbol: string) => {
     const spec = () => props.calculator.inputs[symbol];
-    const state = () => evaluation().inputs[symbol];
-    const entry = () => props.bench.entryOf(symbol);
-    const print = () => printSymbol(props.calculator, evaluation(), props.bench.situation(), symbol, false);
+    const entry = createMemo(() => props.bench.entryOf(symbol), undefined, {
+      equals: (a, b) => a.text === b.text && a.unit === b.unit && a.tool === b.tool,
+    });
+    const print = createMemo(() => printSymbol(props.calculator, evaluation(), props.bench.situation(), symbol, false));
+    const problem = createMemo(() => entryProblem(symbol) ?? domainProblem(symbol));
+    const open = createMemo(() => isOpen(symbol));
+    const origin = createMemo(() => {
+      const state = evaluation().inputs[symbol];
+      return state ? printOrigin(state, props.bench.situation().mark) : '';
+    });
     return (
       <Show when={spec()}>
         {(input) => (
@@ -69,11 +81,11 @@ export function Inputs(props: { calculator: Calculator; bench: Bench }) {
             tool={entry().tool}
             tools={input().measure.kind.whole ? [] : toolOptions(input().measure.kind.id)}
             shown={print() ?? '…'}
-            origin={((now) => (now ? printOrigin(now, props.bench.situation().mark) : ''))(state())}
+            origin={origin()}
             placeholder={entry().text === '' ? (print() ?? '') : ''}
-            problem={problem(symbol)}
+            problem={problem()}
             signed={input().signed === true}
-            open={isOpen(symbol)}
+            open={open()}
             onToggle={() => toggle(symbol)}
             onText={(text) => props.bench.change(symbol, { text })}
             onUnit={(unit) => props.bench.change(symbol, { unit })}
@@ -85,21 +97,31 @@ export function Inputs(props: { calculator: Calculator; bench: Bench }) {
     );
   };
 
+  const choice = (name: string) => (
+    <Show when={props.calculator.choices[name]}>
+      {(spec) => (
+        <ChoiceField
+          label={spec().label}
+          hint={spec().hint}
+          options={Object.entries(spec().options).map(([id, option]) => ({ id, label: option.label }))}
+          value={evaluation().choices[name] ?? spec().typical}
+          onPick={(option) => props.bench.pick(name, option)}
+        />
+      )}
+    </Show>
+  );
+
   return (
     <div>
-      <For each={symbols().filter((symbol) => mustMeasure(symbol))}>{field}</For>
-      <For each={choices()}>
-        {([name, spec]) => (
-          <ChoiceField
-            label={spec.label}
-            hint={spec.hint}
-            options={Object.entries(spec.options).map(([id, option]) => ({ id, label: option.label }))}
-            value={evaluation().choices[name] ?? spec.typical}
-            onPick={(option) => props.bench.pick(name, option)}
-          />
-        )}
-      </For>
-      <For each={symbols().filter((symbol) => !mustMeasure(symbol))}>{field}</For>
+      <For each={groups().measured}>{field}</For>
+      <For each={choices()}>{choice}</For>
+      <For each={groups().usual}>{field}</For>
+      <Show when={groups().seldom.length > 0}>
+        <details class="seldom" open={groups().seldom.some((symbol) => entryProblem(symbol) !== undefined)}>
+          <summary>Seldom changed ({groups().seldom.length})</summary>
+          <For each={groups().seldom}>{field}</For>
+        </details>
+      </Show>
       <div class="row section no-print">
         <button
           type="button"

@@ -33,7 +33,7 @@ function OneWorking(props: { spec: FormulaSpec; calculator: Calculator; bench: B
   const outcome = () => props.bench.evaluation().outcomes[symbolOf(props.spec)];
   const print = (symbol: string, full: boolean) =>
     printSymbol(props.calculator, props.bench.evaluation(), props.bench.situation(), symbol, full);
-  const result = () => print(symbolOf(props.spec), true) ?? '—';
+  const result = createMemo(() => print(symbolOf(props.spec), true) ?? '—');
   const short = (symbol: string) => print(symbol, false);
   const filled = createMemo(() => {
     const value = short(symbolOf(props.spec));

@@ -1,5 +1,6 @@
 import { buildSystem, type System } from '../formula/system';
 import type { Known } from '../formula/outcome';
+import type { DecimalMark } from '../quantity/parse';
 import type { Measure } from '../quantity/unit';
 import type { Citation } from '../reference/citation';
 
@@ -24,6 +25,8 @@ export interface InputSpec {
   readonly signed?: boolean;
   /** How to take it, in one sentence. */
   readonly hint?: string;
+  /** Folded away on the sheet: the typical value serves nearly always. */
+  readonly seldom?: boolean;
   readonly when?: When;
 }
 
@@ -93,6 +96,8 @@ export interface Context<S extends string, C extends Readonly<Record<string, Cho
   readonly verdict: VerdictState;
   /** State of the checks of one result. */
   check(of: S): VerdictState;
+  /** The person's decimal mark, for numbers that are no symbol's. */
+  readonly mark: DecimalMark;
 }
 
 /** A worked example: shown in the app and run as a test. */
@@ -200,6 +205,8 @@ export interface FigureProps<K> {
   /** The same as printed, with unit: for dimension lines. */
   readonly text: (symbol: SymbolsOf<K>) => string;
   readonly choice: ChoicesOf<K>;
+  /** The person's decimal mark, for numbers that are no symbol's. */
+  readonly mark: DecimalMark;
 }
 
 export type Choices = Readonly<Record<string, string>>;

@@ -2,7 +2,7 @@ import { fromSi, toSi, unitById, type Unit } from '../quantity/unit';
 import { parseQuantity, type DecimalMark } from '../quantity/parse';
 import { formatValue } from '../quantity/format';
 import { AS_MARKED, halfWidth, toolById } from '../reference/tools';
-import type { Choices, ChoiceSpec, InputSpec } from './calculator';
+import type { Choices, ChoiceSpec, InputSpec, OptionSpec } from './calculator';
 
 /** A field as it stands: the text, the unit meant where none is typed, and the tool it was read with. */
 export interface Entry {
@@ -44,6 +44,12 @@ export interface Rejected {
 }
 
 export type InputState = Reading | Rejected;
+
+/** True when an input has no typical value under any option: only a reading can fill it. */
+export function mustMeasure(symbol: string, spec: InputSpec, specs: Readonly<Record<string, ChoiceSpec>>): boolean {
+  const options = Object.values(specs).flatMap((choice) => Object.values<OptionSpec>(choice.options));
+  return spec.typical === undefined && !options.some((option) => option.set && symbol in option.set);
+}
 
 /** The option that brings its own typical value, or the input's own. In the input's unit. */
 function typicalOf(symbol: string, spec: InputSpec, specs: Readonly<Record<string, ChoiceSpec>>, choices: Choices) {

@@ -141,6 +141,7 @@ function contextFor(calc: Calculator, found: Found, situation: Situation): Conte
     },
     choice: (name) => found.choices[name] ?? calc.choices[name]?.typical ?? '',
     verdict: found.verdict.state,
+    mark: situation.mark,
     check: (of) => found.verdict.checks.find((check) => check.limit.of === of)?.state ?? 'none',
   };
 }

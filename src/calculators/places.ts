@@ -3,8 +3,7 @@ import { listed, loadCalculator } from './list';
 
 /** Something a machine keeps: a value with its input, or an option with its choice. */
 export type Place =
-  | { readonly place: string; readonly input: InputSpec }
-  | { readonly place: string; readonly choice: ChoiceSpec };
+  { readonly place: string; readonly input: InputSpec } | { readonly place: string; readonly choice: ChoiceSpec };
 
 /** Every place that any calculator draws from, once each, in alphabetical order. Loads all calculators. */
 export async function machinePlaces(): Promise<readonly Place[]> {

@@ -1,4 +1,4 @@
-import { createUniqueId, For, Show } from 'solid-js';
+import { createUniqueId, Index, Show } from 'solid-js';
 import type { Option } from './quantity-field';
 
 /** One of a few, as keys for a thumb. */
@@ -14,19 +14,19 @@ export function ChoiceField(props: {
     <fieldset class="choice">
       <legend>{props.label}</legend>
       <div class="choice-options">
-        <For each={props.options}>
+        <Index each={props.options}>
           {(option) => (
             <label>
               <input
                 type="radio"
                 name={name}
-                checked={option.id === props.value}
-                onChange={() => props.onPick(option.id)}
+                checked={option().id === props.value}
+                onChange={() => props.onPick(option().id)}
               />
-              {option.label}
+              {option().label}
             </label>
           )}
-        </For>
+        </Index>
       </div>
       <Show when={props.hint}>
         <p class="field-hint">{props.hint}</p>

@@ -1,4 +1,4 @@
-import { createEffect, createSignal, createUniqueId, For, onCleanup, Show } from 'solid-js';
+import { createEffect, createSignal, createUniqueId, Index, onCleanup, Show } from 'solid-js';
 import { ThumbRule } from './thumb-rule';
 
 export interface Option {
@@ -130,7 +130,7 @@ export function QuantityField(props: FieldProps) {
                   value={props.unit}
                   onChange={(event) => props.onUnit(event.currentTarget.value)}
                 >
-                  <For each={props.units}>{(unit) => <option value={unit.id}>{unit.label}</option>}</For>
+                  <Index each={props.units}>{(unit) => <option value={unit().id}>{unit().label}</option>}</Index>
                 </select>
               </Show>
             </div>
@@ -144,7 +144,7 @@ export function QuantityField(props: FieldProps) {
                 value={props.tool}
                 onChange={(event) => props.onTool(event.currentTarget.value)}
               >
-                <For each={props.tools}>{(tool) => <option value={tool.id}>{tool.label}</option>}</For>
+                <Index each={props.tools}>{(tool) => <option value={tool().id}>{tool().label}</option>}</Index>
               </select>
             </Show>
             <Show when={props.signed}>

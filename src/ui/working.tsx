@@ -1,4 +1,4 @@
-import { For, Show } from 'solid-js';
+import { Index, Show } from 'solid-js';
 
 export interface Share {
   readonly name: string;
@@ -44,18 +44,18 @@ export function Working(props: {
 export function Shares(props: { shares: readonly Share[] }) {
   return (
     <div>
-      <For each={props.shares}>
+      <Index each={props.shares}>
         {(part) => (
           <div class="share">
-            <span>{part.name}</span>
+            <span>{part().name}</span>
             <svg viewBox="0 0 100 12" preserveAspectRatio="none" aria-hidden="true">
               <rect class="d-shade" x="0" y="1" width="100" height="10" />
-              <rect class="d-solid" x="0" y="1" width={Math.max(part.share * 100, 0.5)} height="10" />
+              <rect class="d-solid" x="0" y="1" width={Math.max(part().share * 100, 0.5)} height="10" />
             </svg>
-            <span>{part.share < 0.005 ? '< 1 %' : `${Math.round(part.share * 100)} %`}</span>
+            <span>{part().share < 0.005 ? '< 1 %' : `${Math.round(part().share * 100)} %`}</span>
           </div>
         )}
-      </For>
+      </Index>
     </div>
   );
 }

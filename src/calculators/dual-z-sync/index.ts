@@ -75,6 +75,7 @@ export default calculator({
       typical: 0.25,
       range: [0.01, 1],
       basis: commonPractice,
+      seldom: true,
     }),
   },
   formulas: [

@@ -80,6 +80,7 @@ export const inputs = {
     when: { method: 'flat', touch: 'none' },
   }),
   f_w: input('Part of what the flat can hide that is there', ratio.one, {
+    seldom: true,
     typical: 0.5,
     spread: 0.5,
     basis: derived('without a gap the bow lies anywhere between nil and all that leaf and weight hide'),
@@ -93,6 +94,7 @@ export const inputs = {
     when: { method: ['blocks', 'mounted'] },
   }),
   q: input('Unevenness of the crests in the reading', length.mm, {
+    seldom: true,
     typical: 0,
     spread: 0.02,
     basis: commonPractice,
@@ -118,6 +120,7 @@ export const inputs = {
     when: { method: ['flat', 'blocks'] },
   }),
   m_1: input('Mass of the screw per length', linearDensity.g_m, {
+    seldom: true,
     typical: 300,
     spread: 30,
     basis: derived('steel of 7850 kg/m³ at a pitch diameter of 7 mm: 302 g/m'),
@@ -150,18 +153,21 @@ export const inputs = {
     hint: 'Lead = pitch × starts: travel of the nut in one turn.',
   }),
   E: input('Young’s modulus of the screw', pressure.GPa, {
+    seldom: true,
     typical: 206,
     spread: 4,
     basis: handbook,
     range: [1, 400],
   }),
   R_e: input('Yield strength of the screw', pressure.MPa, {
+    seldom: true,
     typical: 400,
     spread: 150,
     basis: yields,
     range: [10, 2000],
   }),
   b: input('Share of the bow left at the nut', ratio.one, {
+    seldom: true,
     typical: 1,
     basis: derived(
       'beam with a smooth bow, or one kink midway, under these ends: 1; 1/4 or 5/8; 0 or 1/2; 4 or 2 at a free top',
@@ -178,13 +184,15 @@ export const inputs = {
     hint: 'Pull the carriage sideways at the nut with a luggage scale, dial indicator opposite: force over movement.',
   }),
   l_r: input('Length the straightness is stated for', length.mm, {
+    seldom: true,
     typical: 300,
     basis: straightness,
     range: [50, 3000],
   }),
-  s_lim: input('Bow allowed in that length', length.mm, { basis: straightness, range: [0.001, 20] }),
-  w: input('Line width', length.mm, { typical: 0.42, range: [0.05, 3], from: 'print.line-width' }),
+  s_lim: input('Bow allowed in that length', length.mm, { seldom: true, basis: straightness, range: [0.001, 20] }),
+  w: input('Line width', length.mm, { seldom: true, typical: 0.42, range: [0.05, 3], from: 'print.line-width' }),
   k_w: input('Share of the line width allowed as wobble', ratio.one, {
+    seldom: true,
     typical: 0.05,
     basis: commonPractice,
     range: [0.001, 1],

@@ -23,6 +23,7 @@ export const inputs = {
   x_set: input('Pull-back length now', length.mm, { range: [0, 30], from: 'extruder.pull-back' }),
   d: input('Nozzle bore', length.mm, { typical: 0.4, spread: 0.01, range: [0.1, 2], from: 'nozzle.diameter' }),
   l: input('Length of the land', length.mm, {
+    seldom: true,
     typical: 0.6,
     spread: 0.1,
     range: [0.05, 10],
@@ -31,6 +32,7 @@ export const inputs = {
     hint: 'The straight part of the bore, at the tip.',
   }),
   alpha: input('Half angle of the cone', angle.deg, {
+    seldom: true,
     typical: 30,
     range: [5, 30],
     basis: commonPractice,
@@ -38,6 +40,7 @@ export const inputs = {
     hint: 'Between axis and wall. The formula holds to about 30°: for a steeper cone enter 30°.',
   }),
   d_0: input('Bore above the cone', length.mm, {
+    seldom: true,
     typical: 2,
     spread: 0.1,
     range: [0.5, 6],
@@ -55,18 +58,21 @@ export const inputs = {
     from: 'filament.diameter',
   }),
   K: input('Consistency of the melt', consistency.Pa_sn, {
+    seldom: true,
     range: [10, 200000],
     basis: flowValues,
     hint: 'Shear stress at a shear rate of 1/s. Tables differ widely: see the factor below.',
     when: table,
   }),
   f_K: input('Factor by which that may be off', ratio.one, {
+    seldom: true,
     typical: 3,
     range: [1, 10],
     basis: flowSpread,
     when: table,
   }),
   beta: input('Place in that band: 0 middle, +1 high end, −1 low end', ratio.one, {
+    seldom: true,
     typical: 0,
     spread: 1,
     range: [-1, 1],
@@ -82,18 +88,20 @@ export const inputs = {
     when: pushed,
   }),
   n: input('Flow index of the melt', ratio.one, {
+    seldom: true,
     range: [0.1, 1],
     basis: flowValues,
     hint: 'From 0 to 1; 1 flows like oil.',
   }),
   gamma_min: input('Least shear rate the power law is good for', shearRate.per_s, {
+    seldom: true,
     typical: 10,
     range: [0.1, 1000],
     basis: commonPractice,
   }),
-  E: input('Modulus of the filament', pressure.GPa, { range: [0.005, 20], basis: solidValues }),
-  B: input('Bulk modulus of the melt', pressure.GPa, { range: [0.1, 10], basis: meltModulus }),
-  rho: input('Density of the plastic', density.g_cm3, { range: [0.5, 8], basis: solidValues }),
+  E: input('Modulus of the filament', pressure.GPa, { seldom: true, range: [0.005, 20], basis: solidValues }),
+  B: input('Bulk modulus of the melt', pressure.GPa, { seldom: true, range: [0.1, 10], basis: meltModulus }),
+  rho: input('Density of the plastic', density.g_cm3, { seldom: true, range: [0.5, 8], basis: solidValues }),
   L: input('Free length from gear to melt', length.mm, {
     range: [5, 3000],
     tool: 'rule',
@@ -115,6 +123,7 @@ export const inputs = {
     when: tube,
   }),
   V: input('Volume of melt', volume.mm3, {
+    seldom: true,
     typical: 40,
     spread: 15,
     range: [1, 1000],
@@ -122,6 +131,7 @@ export const inputs = {
     from: 'extruder.melt-volume',
   }),
   s_b: input('Backlash of the drive', length.mm, {
+    seldom: true,
     typical: 0.1,
     spread: 0.05,
     range: [0, 5],
@@ -130,6 +140,7 @@ export const inputs = {
     hint: 'How far the filament moves to and fro while the motor holds still.',
   }),
   v_x: input('Pull-back speed', speed.mm_s, {
+    seldom: true,
     typical: 40,
     range: [1, 300],
     basis: commonPractice,
@@ -141,30 +152,44 @@ export const inputs = {
     basis: commonPractice,
     from: 'print.travel-speed',
   }),
-  a_lo: input('Shortfall allowed', length.mm, { range: [0, 10], basis: commonPractice }),
+  a_lo: input('Shortfall allowed', length.mm, { seldom: true, range: [0, 10], basis: commonPractice }),
   a_hi: input('Excess allowed', length.mm, {
+    seldom: true,
     range: [0, 10],
     basis: commonPractice,
     hint: 'More than the shortfall: the springiness of the melt wants some and is not in the figure.',
   }),
-  x_step: input('Step to change it by', length.mm, { range: [0.01, 5], basis: commonPractice }),
+  x_step: input('Step to change it by', length.mm, { seldom: true, range: [0.01, 5], basis: commonPractice }),
   d_2: input('Bore of the other nozzle', length.mm, { typical: 0.2, range: [0.1, 2] }),
   phi: input('Pressure share at which oozing counts as over', ratio.one, {
+    seldom: true,
     typical: 0.5,
     range: [0.05, 0.95],
     basis: commonPractice,
     hint: 'The flow falls much faster than the pressure: see the share of the flow left then.',
   }),
   g: input('Planned test piece: gap between the blocks', length.mm, {
+    seldom: true,
     typical: 40,
     range: [1, 500],
     basis: commonPractice,
   }),
   b: input('Planned test piece: side of a block', length.mm, {
+    seldom: true,
     typical: 8,
     range: [0.5, 100],
     basis: commonPractice,
   }),
-  h_b: input('Planned test piece: height', length.mm, { typical: 10, range: [0.5, 200], basis: commonPractice }),
-  d_v: input('Thinnest hair you can see', length.mm, { typical: 0.05, range: [0.005, 1], basis: commonPractice }),
+  h_b: input('Planned test piece: height', length.mm, {
+    seldom: true,
+    typical: 10,
+    range: [0.5, 200],
+    basis: commonPractice,
+  }),
+  d_v: input('Thinnest hair you can see', length.mm, {
+    seldom: true,
+    typical: 0.05,
+    range: [0.005, 1],
+    basis: commonPractice,
+  }),
 };

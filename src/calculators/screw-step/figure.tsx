@@ -5,7 +5,7 @@ import { DimensionLine, Drawing } from '../../ui/drawing';
 import type { FigureProps } from '../calculator';
 import type calc from './index';
 import { layerErrors, LONGEST_REPEAT, patternOf, USUAL_HEIGHTS } from './model';
-import { markOf, printLike } from './print';
+import { printPlain } from './print';
 
 const WIDTH = 340;
 const HEIGHT = 256;
@@ -53,9 +53,8 @@ export default function Figure(props: FigureProps<typeof calc>) {
   const h = () => props.value('h') ?? 0;
   const g = () => props.value('g') ?? 0;
   const usable = () => h() > 0 && g() > 0;
-  const mark = () => markOf(props.text('q'));
-  const mm = (si: number) => printLike(props.text('q'), si, length.mm);
-  const um = (si: number) => formatNumber(si * 1e6, 3, mark());
+  const mm = (si: number) => printPlain(si, length.mm, props.mark);
+  const um = (si: number) => formatNumber(si * 1e6, 3, props.mark);
   const pattern = () => (usable() ? patternOf(h(), g()) : undefined);
   const repeat = () => pattern()?.repeat;
   const shown = () => Math.min(MOST_LAYERS, Math.max(FEWEST_LAYERS, Math.ceil((repeat() ?? MOST_LAYERS) * 1.25)));
@@ -66,7 +65,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
   const steps = () => (props.choice.grid === 'full' ? 'full steps' : 'microsteps');
   const allowed = () => (props.value('k') ?? 0) * h();
   const rows = () => (g() > 0 ? USUAL_HEIGHTS.map((height) => ({ height, ...patternOf(height, g()) })) : []);
-  const bare = (si: number | undefined) => (si === undefined ? '–' : formatNumber(si * 1e3, 4, mark()));
+  const bare = (si: number | undefined) => (si === undefined ? '–' : formatNumber(si * 1e3, 4, props.mark));
   const nearest = () => {
     const found = pattern();
     if (!found) return '';
@@ -80,7 +79,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
     if (!found) return '';
     if (count === 1) return 'no rounding: every layer alike';
     if (count === undefined) return `no repeat within ${LONGEST_REPEAT} layers`;
-    return `repeats every ${count} layers = ${printLike(props.text('q'), count * h(), length.mm, 3)}`;
+    return `repeats every ${count} layers = ${printPlain(count * h(), length.mm, props.mark, 3)}`;
   };
   return (
     <>
@@ -139,35 +138,38 @@ export default function Figure(props: FigureProps<typeof calc>) {
         </Show>
       </Drawing>
       <Show when={rows().length > 0}>
-        <table class="sheet-table">
-          <caption>
-            Usual layer heights on {steps()} of {props.text('g')}, in mm
-          </caption>
-          <thead>
-            <tr>
-              <th scope="col">Layer</th>
-              <th scope="col">Repeats after layers</th>
-              <th scope="col">Largest error</th>
-              <th scope="col">Below</th>
-              <th scope="col">Above</th>
-            </tr>
-          </thead>
-          <tbody>
-            <For each={rows()}>
-              {(row) => (
-                <tr>
-                  <th scope="row">{bare(row.height)}</th>
-                  <td>{row.repeat ?? `over ${LONGEST_REPEAT}`}</td>
-                  <td>
-                    {row.repeat === 1 ? 'none' : `${formatNumber((row.largest / row.height) * 100, 2, mark())} %`}
-                  </td>
-                  <td>{bare(row.below)}</td>
-                  <td>{bare(row.above)}</td>
-                </tr>
-              )}
-            </For>
-          </tbody>
-        </table>
+        <details class="seldom">
+          <summary>Usual layer heights</summary>
+          <table class="sheet-table">
+            <caption>
+              Usual layer heights on {steps()} of {props.text('g')}, in mm
+            </caption>
+            <thead>
+              <tr>
+                <th scope="col">Layer</th>
+                <th scope="col">Repeats after layers</th>
+                <th scope="col">Largest error</th>
+                <th scope="col">Below</th>
+                <th scope="col">Above</th>
+              </tr>
+            </thead>
+            <tbody>
+              <For each={rows()}>
+                {(row) => (
+                  <tr>
+                    <th scope="row">{bare(row.height)}</th>
+                    <td>{row.repeat ?? `over ${LONGEST_REPEAT}`}</td>
+                    <td>
+                      {row.repeat === 1 ? 'none' : `${formatNumber((row.largest / row.height) * 100, 2, props.mark)} %`}
+                    </td>
+                    <td>{bare(row.below)}</td>
+                    <td>{bare(row.above)}</td>
+                  </tr>
+                )}
+              </For>
+            </tbody>
+          </table>
+        </details>
       </Show>
     </>
   );

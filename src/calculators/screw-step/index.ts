@@ -2,7 +2,7 @@ import { angle, count, length, ratio, torque } from '../../quantity/kinds';
 import { cite, commonPractice, derived } from '../../reference/citation';
 import { calculator, choice, formula, input, type Instruction, type Movement } from '../calculator';
 import { patternOf, type Pattern } from './model';
-import { printLike } from './print';
+import { printPlain } from './print';
 
 const lead = cite('Machinery’s Handbook', 'power screws: lead = pitch × starts', true);
 const pitchOfTurn = cite(
@@ -65,6 +65,7 @@ export default calculator({
     }),
     theta_s: input('Full step of the motors', angle.deg, { typical: 1.8, range: [0.1, 15], from: 'z.step-angle' }),
     i_g: input('Gear ratio, motor turns per turn of the drive', ratio.one, {
+      seldom: true,
       typical: 1,
       range: [0.05, 200],
       from: 'z.gear-ratio',
@@ -77,6 +78,7 @@ export default calculator({
       from: 'z.microsteps',
     }),
     tau_h: input('Holding torque of the motor', torque.N_mm, {
+      seldom: true,
       typical: 400,
       range: [5, 20000],
       basis: commonPractice,
@@ -84,6 +86,7 @@ export default calculator({
       hint: 'From its data sheet; less in proportion where the driver gives it less than the rated current.',
     }),
     tau_f: input('Friction torque at the motor', torque.N_mm, {
+      seldom: true,
       typical: 20,
       spread: 5,
       range: [0, 5000],
@@ -92,11 +95,17 @@ export default calculator({
       hint: 'Motor off and uncoupled: a thread wound round the screw’s pulley, pulled with a scale until it turns. Force × radius, divided by the gear ratio.',
     }),
     a: input('Step error of the motor, share of a full step', ratio.percent, {
+      seldom: true,
       typical: 5,
       range: [0, 50],
       basis: cite('Usual line of a stepping motor’s data sheet', '±3 % to ±5 %, not cumulative', true),
     }),
-    k: input('Share of the layer allowed', ratio.percent, { typical: 5, range: [0.1, 100], basis: commonPractice }),
+    k: input('Share of the layer allowed', ratio.percent, {
+      seldom: true,
+      typical: 5,
+      range: [0.1, 100],
+      basis: commonPractice,
+    }),
   },
   formulas: [
     formula('q = P_h * theta_s / rev / i_g', 'Travel of one full step', length.mm, lead, { lift: 'screw' }),
@@ -145,9 +154,9 @@ export default calculator({
     const stuck = friction === 'beyond' || friction === 'none';
     const full = ctx.choice('grid') === 'full';
     const steps = full ? 'full steps' : 'microsteps';
-    const mm = (si: number): string => printLike(ctx.text('q'), si, length.mm);
-    const about = (si: number): string => printLike(ctx.text('q'), si, length.mm, 3);
-    const torqueText = (si: number): string => printLike(ctx.text('q'), si, torque.N_mm, 3);
+    const mm = (si: number): string => printPlain(si, length.mm, ctx.mark);
+    const about = (si: number): string => printPlain(si, length.mm, ctx.mark, 3);
+    const torqueText = (si: number): string => printPlain(si, torque.N_mm, ctx.mark, 3);
     const oneStep = torqueText(ctx.number('tau_inc'));
     const swallowed = tau_f > ctx.number('tau_inc');
     const frictionWords = swallowed

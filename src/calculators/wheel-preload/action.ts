@@ -1,15 +1,8 @@
+import type { choices } from './choices';
 import type { Context, Instruction, Movement } from '../calculator';
 
-type Direction = 'clockwise' | 'anticlockwise';
 type Symbols = 'N' | 'N_min' | 'N_max' | 'theta_0' | 'phi_s' | 'dtheta';
-type Ask = Pick<
-  Context<Symbols, Readonly<Record<string, never>>>,
-  'number' | 'known' | 'text' | 'verdict' | 'check'
-> & {
-  choice(name: 'side'): Direction;
-  choice(name: 'contact'): 'line' | 'edge';
-  choice(name: 'by'): 'slip' | 'hanging' | 'bush';
-};
+type Ask = Pick<Context<Symbols, typeof choices>, 'number' | 'known' | 'text' | 'verdict' | 'check' | 'choice'>;
 
 /** Gain below a quarter of the best: within about 15° of a dead centre. */
 const DEAD_CENTRE = Math.sin((15 * Math.PI) / 180);

@@ -25,6 +25,7 @@ export const inputs = {
     hint: 'From fully retracted (0°) to fully towards the rail (180°).',
   }),
   theta: input('Bush angle to try out', angle.deg, {
+    seldom: true,
     range: [0, 180],
     spread: 2,
     hint: 'May be left empty. Shows the gap, the preload and the slip force to expect there.',
@@ -55,11 +56,17 @@ export const inputs = {
     from: 'wheel.spacing',
   }),
   n_w: input('Wheels that share the force at one end', count.one, {
+    seldom: true,
     typical: 1,
     range: [1, 12],
     from: 'wheel.sharing',
   }),
-  k: input('Margin against lifting off', ratio.one, { typical: 1.5, range: [1, 10], basis: commonPractice }),
+  k: input('Margin against lifting off', ratio.one, {
+    seldom: true,
+    typical: 1.5,
+    range: [1, 10],
+    basis: commonPractice,
+  }),
   mu: input('Friction coefficient, wheel on rail, dry', ratio.one, {
     typical: 0.25,
     spread: 0.07,
@@ -68,12 +75,14 @@ export const inputs = {
     hint: 'Lay a wheel on its flat face on the rail’s flat side and tilt: the tangent of the tilt at which it slides.',
   }),
   c_rr: input('Rolling friction coefficient', ratio.one, {
+    seldom: true,
     typical: 0.015,
     spread: 0.007,
     basis: commonPractice,
     range: [0, 0.5],
   }),
   e: input('Eccentricity of the bush', length.mm, {
+    seldom: true,
     typical: 0.8,
     spread: 0.05,
     basis: commonPractice,
@@ -83,6 +92,7 @@ export const inputs = {
     hint: 'Thickest wall minus thinnest wall, halved.',
   }),
   c_w: input('Stiffness of wheel, bolt and plate', stiffness.N_mm, {
+    seldom: true,
     typical: 300,
     spread: 200,
     basis: commonPractice,
@@ -90,8 +100,14 @@ export const inputs = {
     from: 'wheel.stiffness',
     hint: 'A rough estimate. Two slip tests give yours: change in preload over gap closed between them.',
   }),
-  phi_s: input('Largest turn between two tests', angle.deg, { typical: 5, range: [0.5, 45], basis: commonPractice }),
+  phi_s: input('Largest turn between two tests', angle.deg, {
+    seldom: true,
+    typical: 5,
+    range: [0.5, 45],
+    basis: commonPractice,
+  }),
   r_w: input('Wheel radius where the flank touches', length.mm, {
+    seldom: true,
     typical: 10.5,
     spread: 0.3,
     range: [2, 200],
@@ -99,6 +115,7 @@ export const inputs = {
     from: 'wheel.radius',
   }),
   beta: input('Half angle of the V', angle.deg, {
+    seldom: true,
     typical: 45,
     spread: 1,
     range: [15, 90],
@@ -107,6 +124,7 @@ export const inputs = {
     hint: 'From the wheel’s middle plane to a flank; 90° for a flat tread.',
   }),
   l_f: input('Length of contact across one flank', length.mm, {
+    seldom: true,
     typical: 1.5,
     spread: 0.3,
     basis: commonPractice,
@@ -117,6 +135,7 @@ export const inputs = {
     when: { contact: 'line' },
   }),
   r_e: input('Radius across: rail’s edge, or wheel’s crown', length.mm, {
+    seldom: true,
     typical: 0.5,
     spread: 0.2,
     basis: commonPractice,
@@ -125,41 +144,48 @@ export const inputs = {
     when: { contact: 'edge' },
   }),
   E_w: input('Elastic modulus of the wheel', pressure.GPa, {
+    seldom: true,
     typical: 2.8,
     spread: 0.3,
     basis: cite('Engineering Plastics Handbook', 'properties of polyacetals: 2.5 to 3.0 GPa; others from memory', true),
     range: [0.002, 250],
   }),
   nu_w: input('Poisson’s ratio of the wheel', ratio.one, {
+    seldom: true,
     typical: 0.35,
     spread: 0.03,
     basis: commonPractice,
     range: [0, 0.499],
   }),
   E_r: input('Elastic modulus of the rail', pressure.GPa, {
+    seldom: true,
     typical: 70,
     spread: 1,
     basis: cite('EN 1999-1-1, aluminium structures', 'material constants', true),
     range: [0.1, 250],
   }),
   nu_r: input('Poisson’s ratio of the rail', ratio.one, {
+    seldom: true,
     typical: 0.33,
     spread: 0.01,
     basis: commonPractice,
     range: [0, 0.499],
   }),
   p_lim: input('Allowable contact pressure, standing', pressure.MPa, {
+    seldom: true,
     typical: 35,
     basis: commonPractice,
     range: [0.1, 5000],
     hint: 'First yield under a line contact is at 1.67 times the yield stress; a third of that for a load that stands for days.',
   }),
   j: input('Play felt at the wheels', length.mm, {
+    seldom: true,
     range: [0, 10],
     tool: 'feeler',
     hint: 'May be left empty. Rock the carriage: travel of the plate against the rail at one wheel.',
   }),
   R: input('Reach of the arm from the wheels', length.mm, {
+    seldom: true,
     typical: 200,
     spread: 1,
     range: [0, 3000],
