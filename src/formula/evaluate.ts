@@ -1,16 +1,17 @@
 import { constants } from './constants';
-import { choosingFunctions, smoothFunctions, steppingFunctions } from './functions';
+import { choosingFunctions, smoothFunctions, steppingFunctions, type Derivatives } from './functions';
 import {
-  addJets,
-  composeJet,
-  constantJet,
-  divideJets,
+  addTaylors,
+  blinded,
+  composeTaylor,
+  constantTaylor,
   isConstant,
-  multiplyJets,
+  moves,
+  multiplyTaylors,
   powerDerivatives,
-  scaleJet,
-  type Jet,
-} from './jet';
+  scaleTaylor,
+  type Taylor,
+} from './taylor';
 import { symbolsIn, type Node } from './tree';
 
 /** A point outside an operation's domain: what failed and the symbols it was made of. */
@@ -25,37 +26,49 @@ export class DomainError extends Error {
 
 export const TOO_LARGE = 'the result is too large to work with';
 
-function power(base: Jet, exponent: Jet, node: Node): Jet {
-  if (isConstant(exponent)) {
-    const p = exponent.c0;
-    if (base.c0 < 0 && !Number.isInteger(p)) {
-      throw new DomainError('a negative number cannot be raised to a fraction', symbolsIn(node));
-    }
-    if (base.c0 === 0 && p < 0) throw new DomainError('this divides by zero', symbolsIn(node));
-    return composeJet(powerDerivatives(base.c0, p), base);
-  }
-  if (base.c0 <= 0) throw new DomainError('the base of a power must be above zero', symbolsIn(node));
-  const logBase = composeJet([Math.log(base.c0), 1 / base.c0, -1 / base.c0 ** 2, 2 / base.c0 ** 3], base);
-  const product = multiplyJets(exponent, logBase);
-  const e = Math.exp(product.c0);
-  return composeJet([e, e, e, e], product);
+/** f(u), or a refusal where f has no finite slope along an uncertain input; along an exact one the slope is left out. */
+function compose(derivatives: Derivatives, u: Taylor, what: string, node: Node): Taylor {
+  if (!Number.isFinite(derivatives[0])) throw new DomainError(TOO_LARGE, symbolsIn(node));
+  if (isConstant(u) || Number.isFinite(derivatives[1])) return composeTaylor(derivatives, u);
+  if (moves(u)) throw new DomainError(`${what} has no finite slope here`, symbolsIn(node));
+  return blinded(u, derivatives[0]);
 }
 
-function call(node: Node & { type: 'call' }, args: readonly Jet[]): Jet {
-  const [a = constantJet(NaN), b = constantJet(NaN)] = args;
+function power(base: Taylor, exponent: Taylor, node: Node): Taylor {
+  // At or below zero there is no slope along the exponent: it has to stand still.
+  if (isConstant(exponent) || (base.value <= 0 && !moves(exponent))) {
+    const p = exponent.value;
+    if (base.value < 0 && !Number.isInteger(p)) {
+      throw new DomainError('a negative number cannot be raised to a fraction', symbolsIn(node));
+    }
+    if (base.value === 0 && p < 0) throw new DomainError('this divides by zero', symbolsIn(node));
+    const raised = compose(powerDerivatives(base.value, p), base, 'this power', node);
+    return addTaylors(raised, blinded(exponent, 0), raised.value);
+  }
+  if (base.value <= 0) throw new DomainError('the base of a power must be above zero', symbolsIn(node));
+  const x = base.value;
+  const product = multiplyTaylors(exponent, composeTaylor([Math.log(x), 1 / x, -1 / x ** 2, 2 / x ** 3], base));
+  const e = Math.exp(product.value);
+  return composeTaylor([e, e, e, e], product);
+}
+
+function call(node: Node & { type: 'call' }, args: readonly Taylor[]): Taylor {
+  const [a = constantTaylor(NaN), b = constantTaylor(NaN)] = args;
   const choose = choosingFunctions[node.name];
-  if (choose) return choose(a.c0, b.c0) ? a : b;
+  if (choose) return choose(a.value, b.value) ? a : b;
   const step = steppingFunctions[node.name];
-  if (step) return constantJet(rounded(step, a.c0));
+  if (step) return constantTaylor(rounded(step, a.value));
   const smooth = smoothFunctions[node.name];
   if (!smooth) throw new DomainError(`${node.name} is not known`, symbolsIn(node));
-  if (!smooth.domain(a.c0)) throw new DomainError(`${node.name} needs ${smooth.needs}`, symbolsIn(node));
-  const derivatives = smooth.derivatives(a.c0);
-  if (!Number.isFinite(derivatives[0])) throw new DomainError(TOO_LARGE, symbolsIn(node));
-  if (!isConstant(a) && !Number.isFinite(derivatives[1])) {
-    throw new DomainError(`${node.name} has no finite slope here`, symbolsIn(node));
-  }
-  return composeJet(derivatives, a);
+  if (!smooth.domain(a.value)) throw new DomainError(`${node.name} needs ${smooth.needs}`, symbolsIn(node));
+  return compose(smooth.derivatives(a.value), a, node.name, node);
+}
+
+function quotient(a: Taylor, b: Taylor): Taylor {
+  const y = b.value;
+  const inverse = composeTaylor([1 / y, -1 / y ** 2, 2 / y ** 3, -6 / y ** 4], b);
+  // The value itself by one division, so that 0.25 / 0.04 is 6.25 to the last bit.
+  return { ...multiplyTaylors(a, inverse), value: a.value / y };
 }
 
 /** A difference below this share of its terms is their rounding and nothing else: 0.25 − 6.25 × 0.04 is 0. */
@@ -67,9 +80,7 @@ export function withoutDust(a: number, b: number): number {
   return Math.abs(added) <= CANCELLED * Math.max(Math.abs(a), Math.abs(b)) ? 0 : added;
 }
 
-function sum(a: Jet, b: Jet): Jet {
-  return { ...addJets(a, b), c0: withoutDust(a.c0, b.c0) };
-}
+const sum = (a: Taylor, b: Taylor): Taylor => addTaylors(a, b, withoutDust(a.value, b.value));
 
 /** A number this close to a whole one, against its own size, is that whole number: 0.2 mm of 0.04 mm steps are 5, not 4.999…. */
 const ROUNDING_NOISE = 1e-9;
@@ -81,16 +92,16 @@ export function rounded(step: (x: number) => number, x: number): number {
   return step(clean) + 0;
 }
 
-function visit(node: Node, symbol: (name: string) => Jet): Jet {
+function visit(node: Node, symbol: (name: string) => Taylor): Taylor {
   switch (node.type) {
     case 'number':
-      return constantJet(node.value);
+      return constantTaylor(node.value);
     case 'constant':
-      return constantJet(constants[node.name]?.value ?? NaN);
+      return constantTaylor(constants[node.name]?.value ?? NaN);
     case 'symbol':
       return symbol(node.name);
     case 'negate':
-      return scaleJet(visit(node.of, symbol), -1);
+      return scaleTaylor(visit(node.of, symbol), -1);
     case 'call':
       return call(
         node,
@@ -100,23 +111,23 @@ function visit(node: Node, symbol: (name: string) => Jet): Jet {
       const left = visit(node.left, symbol);
       const right = visit(node.right, symbol);
       if (node.op === '+') return sum(left, right);
-      if (node.op === '-') return sum(left, scaleJet(right, -1));
-      if (node.op === '*') return multiplyJets(left, right);
+      if (node.op === '-') return sum(left, scaleTaylor(right, -1));
+      if (node.op === '*') return multiplyTaylors(left, right);
       if (node.op === '^') return power(left, right, node);
-      if (right.c0 === 0) throw new DomainError('this divides by zero', symbolsIn(node.right));
-      return divideJets(left, right);
+      if (right.value === 0) throw new DomainError('this divides by zero', symbolsIn(node.right));
+      return quotient(left, right);
     }
   }
 }
 
 /**
- * Value and Taylor coefficients of a tree.
+ * Value and derivatives of a tree.
  *
- * @param symbol looks up a symbol's jet (SI)
+ * @param symbol looks up a symbol (SI)
  * @throws DomainError where an operation is not defined, or the result is not a finite number
  */
-export function evaluateTree(node: Node, symbol: (name: string) => Jet): Jet {
+export function evaluateTree(node: Node, symbol: (name: string) => Taylor): Taylor {
   const result = visit(node, symbol);
-  if (!Number.isFinite(result.c0)) throw new DomainError(TOO_LARGE, symbolsIn(node));
+  if (!Number.isFinite(result.value)) throw new DomainError(TOO_LARGE, symbolsIn(node));
   return result;
 }

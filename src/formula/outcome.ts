@@ -65,3 +65,6 @@ export const COVERAGE = 2;
 export function expanded(result: Known): number {
   return (result.high - result.low) / 2;
 }
+
+/** The inputs of a propagation, by symbol; undefined where none was given. */
+export type Inputs = Readonly<Record<string, InputValue | undefined>>;

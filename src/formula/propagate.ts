@@ -1,10 +1,9 @@
-import { DomainError, rounded } from './evaluate';
-import { Frame, scaleOf, type Inputs } from './frame';
-import { constantJet, type Jet } from './jet';
-import { COVERAGE, type Contribution, type Failure, type Known, type Outcome } from './outcome';
+import { DomainError, evaluateTree, rounded } from './evaluate';
+import { COVERAGE, type Contribution, type Failure, type Inputs, type Known, type Outcome } from './outcome';
 import { Draws } from './sample';
 import { steppingFunctions } from './functions';
 import type { Step, System } from './system';
+import { constantTaylor, variable, type Taylor } from './taylor';
 import type { Node } from './tree';
 
 /** Second-order terms below this share of the variance are left out, above the other hand over to sampling. */
@@ -16,13 +15,15 @@ const TOO_SHIFTED = 0.2;
 export type { Inputs };
 export type Outcomes = Readonly<Record<string, Outcome>>;
 
-/** What one propagation works with; `known` and `fixed` grow as results come in. */
+/** What one propagation works with; `fixed` and `results` grow as results come in. */
 interface Working {
   readonly inputs: Inputs;
-  readonly known: Step[];
   /** Whole numbers among the results: settled, so they do not move. */
   readonly fixed: Map<string, number>;
-  readonly frame: Frame;
+  /** Symbols of the inputs by number, uncertain ones first. */
+  readonly names: readonly string[];
+  readonly variables: ReadonlyMap<string, Taylor>;
+  readonly results: Map<string, Taylor>;
   readonly draws: Draws;
 }
 
@@ -35,51 +36,43 @@ interface Terms {
   readonly variances: Map<string, number>;
 }
 
-/** Taylor terms of one tree: JCGM 100, 5.1.2 eq. (10) and the note with the next-higher terms. */
-function termsOf(tree: Node, reached: ReadonlySet<string>, { inputs, frame }: Working): Terms {
+/** A tree's value and derivatives, each input in its own standard uncertainty. */
+function taylorOf(tree: Node, { inputs, variables, results }: Working): Taylor {
+  return evaluateTree(tree, (name) => {
+    const found = results.get(name) ?? variables.get(name);
+    if (found) return found;
+    const input = inputs[name];
+    if (!input) throw new DomainError('a value is missing', [name]);
+    return constantTaylor(input.value);
+  });
+}
+
+/** What is asked of a tree's derivatives: JCGM 100, 5.1.2 eq. (10) and the note with the next-higher terms. */
+function termsOf(taylor: Taylor, { inputs, names }: Working): Terms {
+  const { value, on, uncertain: n, first, second, third } = taylor;
   const gradient: Record<string, number> = {};
   const variances = new Map<string, number>();
-  const single = new Map<string, Jet>();
-  const uncertain: string[] = [];
-  let value: number | undefined;
   let firstOrder = 0;
   let secondOrder = 0;
   let shift = 0;
-  for (const name of reached) {
-    const input = inputs[name];
-    if (!input) throw new DomainError('a value is missing', [name]);
-    const jet = frame.jetAlong(name, tree);
-    if (!jet) continue;
-    value = jet.c0;
-    gradient[name] = jet.c1 / scaleOf(input);
-    if (input.u === 0) continue;
-    uncertain.push(name);
-    single.set(name, jet);
-    const own = jet.c1 ** 2;
-    // With f_ii = 2 c2 and f_iii = 6 c3 along u_i e_i: ½ f_ii² + f_i f_iii.
-    const curved = 2 * jet.c2 ** 2 + 6 * jet.c1 * jet.c3;
-    firstOrder += own;
-    secondOrder += curved;
-    shift += jet.c2;
-    variances.set(name, own + Math.max(curved, 0));
-  }
-  uncertain.forEach((a, i) => {
-    for (const b of uncertain.slice(i + 1)) {
-      const plus = frame.jet(tree, a, b, 1);
-      const minus = frame.jet(tree, a, b, -1);
-      const fa = single.get(a) ?? constantJet(0);
-      const fb = single.get(b) ?? constantJet(0);
-      const ab = (plus.c2 - minus.c2) / 2;
-      const abb = (6 * (plus.c3 + minus.c3) - 12 * fa.c3) / 6;
-      const aab = (6 * (plus.c3 - minus.c3) - 12 * fb.c3) / 6;
-      const mixed = ab ** 2 + fa.c1 * abb + fb.c1 * aab;
+  on.forEach((number, i) => {
+    const name = names[number] ?? '';
+    const fi = first[i] ?? 0;
+    const u = inputs[name]?.u ?? 0;
+    gradient[name] = u > 0 ? fi / u : fi;
+    if (i >= n) return;
+    firstOrder += fi ** 2;
+    shift += (second[i * n + i] ?? 0) / 2;
+    let variance = fi ** 2;
+    for (let j = 0; j < n; j += 1) {
+      const [ij, ji] = [i * n + j, j * n + i];
+      // Half of what the pair adds, so that i, j and j, i add the whole: ½ f_ij² + f_i f_ijj.
+      const mixed = ((second[ij] ?? 0) ** 2 + fi * (third[ij] ?? 0) + (first[j] ?? 0) * (third[ji] ?? 0)) / 2;
       secondOrder += mixed;
-      const half = Math.max(mixed, 0) / 2;
-      variances.set(a, (variances.get(a) ?? 0) + half);
-      variances.set(b, (variances.get(b) ?? 0) + half);
+      variance += Math.max(mixed, 0);
     }
+    variances.set(name, variance);
   });
-  value ??= frame.jet(tree).c0;
   return { value, gradient, firstOrder, secondOrder, shift, variances };
 }
 
@@ -100,7 +93,7 @@ function isCurved({ firstOrder, secondOrder, shift }: Terms): boolean {
 
 function reachesKink(step: Step, working: Working): boolean {
   return step.kinks.some((kink) => {
-    const terms = termsOf(kink.tree, step.inputs, working);
+    const terms = termsOf(taylorOf(kink.tree, working), working);
     const u = Math.sqrt(terms.firstOrder + Math.max(terms.secondOrder, 0));
     return u > 0 && Math.abs(terms.value) < 2 * COVERAGE * u;
   });
@@ -113,7 +106,7 @@ function budgetAlone(step: Step, { draws }: Working): Contribution[] {
 
 function resolveWhole(step: Step, inner: Node, toWhole: (x: number) => number, working: Working): Outcome {
   const { symbol } = step.formula;
-  const terms = termsOf(inner, step.inputs, working);
+  const terms = termsOf(taylorOf(inner, working), working);
   const reach = COVERAGE * Math.sqrt(terms.firstOrder + Math.max(terms.secondOrder, 0));
   const kinked = reachesKink(step, working);
   const { low, high } =
@@ -126,6 +119,7 @@ function resolveWhole(step: Step, inner: Node, toWhole: (x: number) => number, w
     return { ok: false, failure: { kind: 'undetermined', symbol, symbols, from, to, budget } };
   }
   working.fixed.set(symbol, from);
+  working.results.set(symbol, constantTaylor(from));
   return { ok: true, value: from, u: 0, low: from, high: from, method: 'exact', budget: [], gradient: {} };
 }
 
@@ -134,7 +128,9 @@ function resolve(step: Step, working: Working): Outcome {
   if (step.rounded && tree.type === 'call') {
     return resolveWhole(step, step.rounded, steppingFunctions[tree.name] ?? Math.round, working);
   }
-  const terms = termsOf(tree, step.inputs, working);
+  const taylor = taylorOf(tree, working);
+  working.results.set(step.formula.symbol, taylor);
+  const terms = termsOf(taylor, working);
   const { value, gradient, firstOrder, secondOrder, variances } = terms;
   if (reachesKink(step, working)) {
     const sampled = working.draws.result(step);
@@ -165,8 +161,18 @@ export function propagate(system: System, inputs: Inputs): Outcomes {
   const outcomes: Record<string, Outcome> = {};
   const known: Step[] = [];
   const fixed = new Map<string, number>();
-  const frame = new Frame(inputs, known, fixed);
-  const working: Working = { inputs, known, fixed, frame, draws: new Draws(system, inputs, fixed) };
+  const isUncertain = (name: string): boolean => (inputs[name]?.u ?? 0) > 0;
+  const names = [...system.inputs].sort((a, b) => Number(isUncertain(b)) - Number(isUncertain(a)));
+  const variables = new Map(
+    names.flatMap((name, number) => {
+      const input = inputs[name];
+      return input
+        ? [[name, variable(input.value, number, isUncertain(name), input.u > 0 ? input.u : 1)] as const]
+        : [];
+    }),
+  );
+  const results = new Map<string, Taylor>();
+  const working: Working = { inputs, fixed, names, variables, results, draws: new Draws(system, inputs, fixed) };
   for (const step of system.steps) {
     const { symbol, uses } = step.formula;
     const blocked = uses.map((name) => outcomes[name]).find((outcome) => outcome?.ok === false);

@@ -1,4 +1,4 @@
-import { resultOf } from './number';
+import { resultOf } from './column';
 import { propagate, type Inputs } from './propagate';
 import type { InputValue } from './outcome';
 import type { System } from './system';
@@ -27,68 +27,143 @@ export interface Question {
 
 const SCAN_POINTS = 240;
 const MAX_ITERATIONS = 100;
+/** A value left at a bracketed root, against the change across its bracket: more is a jump or a pole, not a root. */
+const JUMP = 1e-6;
+/** What rounding may leave of a result that should equal the value asked for. */
+const ROUNDING = 1e-12;
+
+interface Point {
+  readonly x: number;
+  /** Result less the value asked for; NaN where there is no result. */
+  readonly off: number;
+}
+
+type Off = (x: number) => Point;
 
 /** Points across a range: evenly spaced, or by equal ratios where the range spans more than two decades of one sign. */
 function scan([low, high]: readonly [number, number]): number[] {
   const geometric = low > 0 && high / low > 100;
   return Array.from({ length: SCAN_POINTS + 1 }, (_, i) => {
     const t = i / SCAN_POINTS;
+    if (t === 1) return high;
     return geometric ? low * (high / low) ** t : low + (high - low) * t;
   });
 }
 
-/** Bisection with a secant try (Dekker): keeps the bracket, ends when it can shrink no further. */
-function bracketedRoot(f: (x: number) => number, a: number, fa: number, b: number, fb: number): number {
-  let [left, fLeft, right, fRight] = [a, fa, b, fb];
+/** Halves [here, there] until it can shrink no further; returns the last point on the side of `here`. */
+function edge(at: Off, here: Point, there: Point, belongs: (point: Point) => boolean): Point {
+  let [inside, outside] = [here, there.x];
   for (let i = 0; i < MAX_ITERATIONS; i += 1) {
-    const middle = (left + right) / 2;
-    const secant = left - (fLeft * (right - left)) / (fRight - fLeft);
-    const inside = secant > Math.min(left, right) && secant < Math.max(left, right);
-    for (const x of inside ? [secant, middle] : [middle]) {
-      if (x <= Math.min(left, right) || x >= Math.max(left, right)) continue;
-      const fx = f(x);
-      if (fx === 0) return x;
-      if (!Number.isFinite(fx)) return NaN;
-      if (fx < 0 === fLeft < 0) [left, fLeft] = [x, fx];
-      else [right, fRight] = [x, fx];
-    }
-    if (Math.abs(right - left) <= 4 * Number.EPSILON * Math.max(Math.abs(left), Math.abs(right))) break;
+    const middle = at((inside.x + outside) / 2);
+    if (middle.x === inside.x || middle.x === outside) break;
+    if (belongs(middle)) inside = middle;
+    else outside = middle.x;
   }
-  return Math.abs(fLeft) < Math.abs(fRight) ? left : right;
+  return inside;
+}
+
+/** The point nearest to the value asked for between two others (golden section), where there is one turning point. */
+function turning(at: Off, from: number, to: number, sign: number): Point {
+  const ratio = (Math.sqrt(5) - 1) / 2;
+  let [a, b] = [from, to];
+  let [left, right] = [at(b - ratio * (b - a)), at(a + ratio * (b - a))];
+  for (let i = 0; i < MAX_ITERATIONS && left.x < right.x; i += 1) {
+    if (sign * left.off < sign * right.off) {
+      [b, right] = [right.x, left];
+      left = at(b - ratio * (b - a));
+    } else {
+      [a, left] = [left.x, right];
+      right = at(a + ratio * (b - a));
+    }
+    if (sign * left.off <= 0) return left;
+  }
+  return sign * left.off < sign * right.off ? left : right;
+}
+
+/** Scanned points with results, and between them the edges of the domain and the turning points that come near. */
+function refine(at: Off, scanned: readonly Point[]): Point[] {
+  const valid = (point: Point): boolean => Number.isFinite(point.off);
+  const points: Point[] = [];
+  scanned.forEach((here, i) => {
+    const [before, after] = [scanned[i - 1], scanned[i + 1]];
+    if (!valid(here)) return;
+    if (before && !valid(before)) points.push(edge(at, here, before, valid));
+    points.push(here);
+    if (after && !valid(after)) points.push(edge(at, here, after, valid));
+    if (!before || !after || !valid(before) || !valid(after)) return;
+    const sign = Math.sign(here.off);
+    const sameSide = sign !== 0 && before.off * sign > 0 && after.off * sign > 0;
+    if (sameSide && here.off * sign <= before.off * sign && here.off * sign < after.off * sign) {
+      points.push(turning(at, before.x, after.x, sign));
+    }
+  });
+  return points.sort((a, b) => a.x - b.x);
+}
+
+/** Bisection with a secant try (Dekker): keeps the bracket, ends when it can shrink no further. */
+function bracketedRoot(at: Off, here: Point, there: Point): Point {
+  let [left, right] = [here, there];
+  for (let i = 0; i < MAX_ITERATIONS; i += 1) {
+    const middle = (left.x + right.x) / 2;
+    const secant = left.x - (left.off * (right.x - left.x)) / (right.off - left.off);
+    for (const x of [secant, middle]) {
+      if (!(x > left.x && x < right.x)) continue;
+      const point = at(x);
+      if (point.off === 0 || Number.isNaN(point.off)) return point;
+      if (point.off < 0 === left.off < 0) left = point;
+      else right = point;
+    }
+    if (right.x - left.x <= 4 * Number.EPSILON * Math.max(Math.abs(left.x), Math.abs(right.x))) break;
+  }
+  return Math.abs(left.off) < Math.abs(right.off) ? left : right;
+}
+
+/** Where the value asked for is met; of a whole stretch on which it is met, the two ends. */
+function rootsAmong(at: Off, points: readonly Point[], close: (off: number) => boolean): number[] {
+  const found: number[] = [];
+  points.forEach((here, i) => {
+    const [before, after] = [points[i - 1], points[i + 1]];
+    if (close(here.off)) {
+      const [met, metBefore, metAfter] = [
+        (p: Point) => close(p.off),
+        before && close(before.off),
+        after && close(after.off),
+      ];
+      if (metBefore && metAfter) return;
+      if (metBefore) found.push(after ? edge(at, here, after, met).x : here.x);
+      else if (metAfter) found.push(before ? edge(at, here, before, met).x : here.x);
+      else found.push(here.x);
+      return;
+    }
+    if (!after || close(after.off) || here.off * after.off > 0) return;
+    const root = bracketedRoot(at, here, after);
+    const across = Math.abs(after.off - here.off);
+    if (close(root.off) || Math.abs(root.off) <= JUMP * across) found.push(root.x);
+  });
+  return found;
 }
 
 /**
  * Asks for one input instead of a result: every value of `unknown` in its range for which `target` takes `value`.
- * A bracketing search on the same formulas; a jump across the target (a rounding step) is not a root.
+ * A bracketing search on the same formulas; a jump across the target (a rounding step) or a pole is not a root. Where a
+ * whole stretch gives the target (a rounded result), its two ends are returned. Roots closer together than a 240th of
+ * the range are found only where they lie about one turning point; of a saw (what rounding leaves), perhaps not all.
  *
  * @param inputs the other inputs; the unknown's own entry is ignored
  */
 export function solve(system: System, inputs: Inputs, question: Question): Solution {
   const values = Object.fromEntries(Object.entries(inputs).map(([name, input]) => [name, input?.value]));
   const result = resultOf(system, values, question.unknown, question.target);
-  const points = scan(question.range).map((x) => ({ x, y: result(x) }));
-  const valid = points.filter((point) => Number.isFinite(point.y));
-  if (valid.length === 0) return { ok: false, reason: 'no result' };
-  const low = Math.min(...valid.map((point) => point.y));
-  const high = Math.max(...valid.map((point) => point.y));
-  const tolerance = 1e-9 * Math.max(Math.abs(question.value), high - low, Number.MIN_VALUE);
-
-  const found: number[] = [];
-  const off = (x: number): number => result(x) - question.value;
-  for (let i = 0; i < points.length; i += 1) {
-    const here = points[i];
-    const next = points[i + 1];
-    if (!here || !Number.isFinite(here.y)) continue;
-    const fHere = here.y - question.value;
-    if (fHere === 0) found.push(here.x);
-    if (!next || !Number.isFinite(next.y)) continue;
-    const fNext = next.y - question.value;
-    if (fHere * fNext >= 0) continue;
-    const root = bracketedRoot(off, here.x, fHere, next.x, fNext);
-    if (Math.abs(off(root)) <= tolerance) found.push(root);
+  const at: Off = (x) => ({ x, off: result(x) - question.value });
+  const points = refine(at, scan(question.range).map(at));
+  if (points.length === 0) return { ok: false, reason: 'no result' };
+  const close = (off: number): boolean => Math.abs(off) <= ROUNDING * Math.abs(question.value);
+  const roots = rootsAmong(at, points, close);
+  if (roots.length === 0) {
+    const results = points.map((point) => point.off + question.value);
+    return { ok: false, reason: 'no root', low: Math.min(...results), high: Math.max(...results) };
   }
-  if (found.length === 0) return { ok: false, reason: 'no root', low, high };
-  return { ok: true, roots: found.map((value) => ({ value, u: uncertaintyOfRoot(system, inputs, question, value) })) };
+  return { ok: true, roots: roots.map((value) => ({ value, u: uncertaintyOfRoot(system, inputs, question, value) })) };
 }
 
 /** First order: target fixed, so c_x dx + sum of the other contributions = 0. */

@@ -2,7 +2,7 @@ import * as math from 'mathjs';
 import { describe, expect, it } from 'vitest';
 import { systemFor } from '../../src/calculators/calculator';
 import { smoothFunctions } from '../../src/formula/functions';
-import { constantJet, powerDerivatives, type Jet } from '../../src/formula/jet';
+import { constantTaylor, powerDerivatives, variable } from '../../src/formula/taylor';
 import { evaluateTree } from '../../src/formula/evaluate';
 import { parseFormula } from '../../src/formula/parse';
 import { propagate } from '../../src/formula/propagate';
@@ -65,7 +65,7 @@ describe('derivatives of each function against mathjs, differentiated symbolical
   });
 });
 
-describe('jets of whole expressions along a line, against mathjs', () => {
+describe('derivatives of whole expressions, against mathjs', () => {
   // x stands in every place a symbol can: base, exponent, both, under functions, in quotients of polynomials.
   it.each([
     'x ^ 3 - 2 * x / (1 + x ^ 2)',
@@ -83,19 +83,45 @@ describe('jets of whole expressions along a line, against mathjs', () => {
     const { tree } = parseFormula(`y = ${text}`);
     const theirs = symbolic(text.replaceAll('ln(', 'log('));
     for (const x of [0.3, 1.1, 2.4]) {
-      const jet = evaluateTree(tree, () => ({ c0: x, c1: 1, c2: 0, c3: 0 }));
+      const found = evaluateTree(tree, () => variable(x, 0, true, 1));
       const [f, f1, f2, f3] = theirs(x) as [number, number, number, number];
-      close(jet.c0, f, 1e-9, `${text} at ${x}`);
-      close(jet.c1, f1, 1e-9, `${text} at ${x}, slope`);
-      close(jet.c2, f2 / 2, 1e-8, `${text} at ${x}, c2`);
-      close(jet.c3, f3 / 6, 1e-8, `${text} at ${x}, c3`);
+      close(found.value, f, 1e-9, `${text} at ${x}`);
+      close(found.first[0]!, f1, 1e-9, `${text} at ${x}, first`);
+      close(found.second[0]!, f2, 1e-8, `${text} at ${x}, second`);
+      close(found.third[0]!, f3, 1e-8, `${text} at ${x}, third`);
     }
   });
 
   it('stays constant where nothing moves', () => {
     const { tree } = parseFormula('y = sqrt(x) + asin(x)');
-    const jet: Jet = evaluateTree(tree, () => constantJet(1));
-    expect(jet).toEqual({ c0: 1 + Math.PI / 2, c1: 0, c2: 0, c3: 0 });
+    expect(evaluateTree(tree, () => constantTaylor(1))).toEqual(constantTaylor(1 + Math.PI / 2));
+  });
+
+  // JCGM 100, note to 5.1.2, wants f_ij and f_ijj for every pair; two inputs in every place an operation has.
+  it.each([
+    'x * z',
+    'x / z',
+    'x ^ z',
+    'x ^ 2 * z ^ 3',
+    'sin(x * z) + z / x',
+    'sqrt(x + z) * ln(z)',
+    'exp(x / z) - x * x * z',
+    '(x - z) ^ 2 / (x + z)',
+  ])('f_ij and f_ijj of %s', (text) => {
+    const { tree } = parseFormula(`y = ${text}`);
+    const names = ['x', 'z'];
+    const at = { x: 1.3, z: 0.7 };
+    const found = evaluateTree(tree, (name) => variable(name === 'x' ? at.x : at.z, names.indexOf(name), true, 1));
+    const theirs = (...by: string[]): number =>
+      by
+        .reduce<math.MathNode>((node, name) => math.derivative(node, name), math.parse(text.replaceAll('ln(', 'log(')))
+        .evaluate(at) as number;
+    names.forEach((a, i) => {
+      names.forEach((b, j) => {
+        close(found.second[2 * i + j]!, theirs(a, b), 1e-9, `${text}, ${a}${b}`);
+        close(found.third[2 * i + j]!, theirs(a, b, b), 1e-9, `${text}, ${a}${b}${b}`);
+      });
+    });
   });
 });
 
