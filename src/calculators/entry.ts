@@ -61,12 +61,23 @@ function typicalOf(symbol: string, spec: InputSpec, specs: Readonly<Record<strin
   return spec.typical === undefined ? undefined : { value: spec.typical, spread: spec.spread ?? 0 };
 }
 
-function inRange(value: number, spec: InputSpec, unit: Unit, mark: DecimalMark): Rejected | undefined {
+/** Why a value, or a half-width wider than the whole range, cannot be used; undefined where it can. SI. */
+function outsideRange(
+  value: number,
+  half: number,
+  spec: InputSpec,
+  unit: Unit,
+  mark: DecimalMark,
+): Rejected | undefined {
   const [low, high] = spec.range.map((end) => toSi(end, spec.measure.unit));
   if (low === undefined || high === undefined) return undefined;
   const slack = 1e-9 * Math.max(Math.abs(low), Math.abs(high));
-  if (value >= low - slack && value <= high + slack) return undefined;
   const print = (si: number): string => formatValue(si, 0, unit, { mark });
+  if (value >= low - slack && value <= high + slack) {
+    if (half <= high - low) return undefined;
+    const reason = `The half-width after ± is wider than all that this check can use: ${print(low)} to ${print(high)}.`;
+    return { ok: false, blank: false, reason };
+  }
   const side = value < low ? 'below' : 'above';
   const reason = `${print(value)} is ${side} what this check can use. Accepted: ${print(low)} to ${print(high)}.`;
   return { ok: false, blank: false, reason };
@@ -97,13 +108,13 @@ export function readEntry(
   if (entry && entry.text.trim() !== '') {
     const typed = parseQuantity(entry.text, spec.measure.kind, unit, mark);
     if (!typed.ok) return { ok: false, blank: false, reason: typed.reason };
-    const outside = inRange(typed.value, spec, typed.unit, mark);
-    if (outside) return outside;
     const { half, origin } = provenance(typed.value, typed.half, spec, entry);
+    const outside = outsideRange(typed.value, half, spec, typed.unit, mark);
+    if (outside) return outside;
     return { ok: true, value: typed.value, half, unit: typed.unit, origin, tool: entry.tool, kept: false };
   }
   if (kept) {
-    const outside = inRange(kept.value, spec, unit, mark);
+    const outside = outsideRange(kept.value, kept.half, spec, unit, mark);
     if (outside) return { ...outside, reason: `The machine’s value does not fit: ${outside.reason}` };
     return { ok: true, value: kept.value, half: kept.half, unit, origin: kept.origin, tool: kept.tool, kept: true };
   }
