@@ -1,0 +1,258 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { calculator, choice, formula, input, type VerdictState } from '../../src/calculators/calculator';
+import dualZ from '../../src/calculators/dual-z-sync';
+import { evaluate, type Evaluation } from '../../src/calculators/evaluate';
+import { length, ratio } from '../../src/quantity/kinds';
+import { derived } from '../../src/reference/citation';
+import { fromSi } from '../../src/quantity/unit';
+import { situation } from '../support/calculators';
+
+const byHand = derived('this test');
+
+/** One length against limits from above, below, or both ways; the smallest calculator there can be. */
+const gauge = calculator({
+  choices: {
+    side: choice(
+      'Limit',
+      { above: { label: 'above' }, below: { label: 'below' }, both: { label: 'both' }, size: { label: 'size' } },
+      'above',
+    ),
+  },
+  inputs: {
+    x: input('Length', length.mm, { range: [-100, 100], signed: true }),
+    most: input('Most', length.mm, { range: [0, 100], typical: 10 }),
+    least: input('Least', length.mm, { range: [0, 100], typical: 2 }),
+  },
+  formulas: [formula('y = x', 'Length again', length.mm, byHand)],
+  limits: [
+    { of: 'y', max: 'most', label: 'Not above', cite: byHand, when: { side: ['above', 'both'] } },
+    { of: 'y', min: 'least', label: 'Not below', cite: byHand, when: { side: ['below', 'both'] } },
+    { of: 'y', max: 'most', symmetric: true, label: 'Size', cite: byHand, when: { side: 'size' } },
+  ],
+  action: (ctx) => ({ headline: ctx.verdict, steps: [] }),
+  proof: '',
+  examples: [],
+});
+
+const stateOf = (x: string, side: string, more: Record<string, string> = {}): VerdictState =>
+  evaluate(gauge, situation(gauge, { x, ...more }, { side })).verdict.state;
+
+// A rectangular half-width a has u = a/√3, and the interval is ±2u (JCGM 100, 4.3.7 and 6.3.3): ±1.1547 a.
+const U = 2 / Math.sqrt(3);
+
+describe('three verdicts (JCGM 106: the limit inside or outside the expanded uncertainty)', () => {
+  it.each([
+    [`${10 - U - 0.001} ± 1`, 'within'],
+    [`${10 - U + 0.001} ± 1`, 'too close'],
+    ['10 ± 1', 'too close'],
+    [`${10 + U - 0.001} ± 1`, 'too close'],
+    [`${10 + U + 0.001} ± 1`, 'beyond'],
+    ['10 ± 0', 'within'],
+    ['10.000001 ± 0', 'beyond'],
+    ['9.999999 ± 0', 'within'],
+  ])('at most 10 mm: %s is %s', (x, state) => {
+    expect(stateOf(x, 'above')).toBe(state);
+  });
+
+  it.each([
+    [`${2 + U + 0.001} ± 1`, 'within'],
+    [`${2 + U - 0.001} ± 1`, 'too close'],
+    [`${2 - U + 0.001} ± 1`, 'too close'],
+    [`${2 - U - 0.001} ± 1`, 'beyond'],
+    ['2 ± 0', 'within'],
+    ['1.999999 ± 0', 'beyond'],
+  ])('at least 2 mm: %s is %s', (x, state) => {
+    expect(stateOf(x, 'below')).toBe(state);
+  });
+
+  it.each([
+    ['6 ± 1', 'within'],
+    ['1 ± 0.1', 'beyond'],
+    ['11 ± 0.1', 'beyond'],
+    ['2.5 ± 1', 'too close'],
+    ['9.5 ± 1', 'too close'],
+    // Both limits lie inside the uncertainty.
+    ['6 ± 10', 'too close'],
+    ['0.5 ± 10', 'too close'],
+  ])('between 2 and 10 mm: %s is %s', (x, state) => {
+    expect(stateOf(x, 'both')).toBe(state);
+  });
+
+  it.each(['5 ± 1', '9.5 ± 1', '10 ± 0', '10.5 ± 1', '12 ± 1', '0 ± 20'])(
+    'the size of %s counts, not its sign',
+    (x) => {
+      expect(stateOf(`-${x}`, 'size')).toBe(stateOf(x, 'size'));
+    },
+  );
+
+  it('counts the uncertainty of the limit as well', () => {
+    expect(stateOf('9.5 ± 0.1', 'above', { most: '10 ± 0' })).toBe('within');
+    expect(stateOf('9.5 ± 0.1', 'above', { most: '10 ± 1' })).toBe('too close');
+  });
+
+  it('has none where the value has none', () => {
+    expect(stateOf('', 'above')).toBe('none');
+    expect(stateOf('abc', 'both')).toBe('none');
+  });
+
+  it('says beyond as soon as one limit is passed, whatever the others', () => {
+    const found = evaluate(gauge, situation(gauge, { x: '20 ± 0', least: 'abc' }, { side: 'both' }));
+    expect(found.verdict.checks.map((check) => check.state)).toEqual(['beyond', 'none']);
+    expect(found.verdict.state).toBe('beyond');
+  });
+});
+
+describe('what would settle it', () => {
+  const settling = (x: string) => evaluate(gauge, situation(gauge, { x }, { side: 'above' })).verdict.settling;
+
+  it('names the coarsest tool that would do: half-widths tape 1, rule 0.5, caliper 0.03, feeler 0.01, micrometer 0.004 mm', () => {
+    expect(settling('9 ± 2')?.tool?.id).toBe('rule');
+    expect(settling('9.5 ± 2')?.tool?.id).toBe('caliper');
+    expect(settling('9.98 ± 2')?.tool?.id).toBe('feeler');
+    expect(settling('9.993 ± 2')?.tool?.id).toBe('micrometer');
+    expect(settling('10.6 ± 2')?.tool?.id).toBe('rule');
+  });
+
+  it('names none where none would, and is silent where the verdict stands', () => {
+    expect(settling('9.999 ± 2')).toEqual({ symbol: 'x', share: 1, tool: undefined });
+    expect(settling('5 ± 2')).toBeUndefined();
+    expect(settling('50 ± 2')).toBeUndefined();
+  });
+
+  it('names the input that contributes most', () => {
+    const found = evaluate(gauge, situation(gauge, { x: '9.5 ± 0.5', most: '10 ± 2' }, { side: 'above' })).verdict
+      .settling;
+    expect(found?.symbol).toBe('most');
+    expect(found?.share).toBeCloseTo(4 / 4.25, 3);
+  });
+});
+
+/*
+ * What the sync of two Z screws must show: lead 8 mm, 20 teeth, 0.75 mm over the screws' own distance:
+ * 8/20 = 0.400 mm a tooth, 0.75/0.4 = 1.875 so 2 teeth, 0.75 − 0.8 = −0.05 mm left, 360° × −0.05/8 = −2.25°.
+ */
+describe('dual-z-sync, the numbers it must show', () => {
+  const given = { S: '400 ± 0', S_m: '400 ± 0', P_h: '8', z: '20', h_1: '0.2', k_1: '0.25' };
+  const run = (dh: string, more: Record<string, string> = {}): Evaluation =>
+    evaluate(dualZ, situation(dualZ, { ...given, dh, ...more }));
+  const shown = (found: Evaluation, symbol: string): number => {
+    const outcome = found.outcomes[symbol];
+    if (!outcome?.ok) throw new Error(`${symbol}: ${JSON.stringify(outcome)}`);
+    return fromSi(outcome.value, dualZ.formulas.find((f) => f.text.startsWith(`${symbol} =`))!.measure.unit);
+  };
+
+  it('0.75 mm: 0.400 mm per tooth, 2 teeth, −0.05 mm, −2.25°, beyond 0.05 mm', () => {
+    const found = run('0.75 ± 0.03');
+    expect(shown(found, 'h_t')).toBeCloseTo(0.4, 12);
+    expect(shown(found, 'n')).toBeCloseTo(1.875, 12);
+    expect(shown(found, 'n_w')).toBe(2);
+    expect(shown(found, 'r')).toBeCloseTo(-0.05, 12);
+    expect(shown(found, 'phi')).toBeCloseTo(-2.25, 10);
+    expect(shown(found, 'dh_lim')).toBeCloseTo(0.05, 12);
+    expect(found.verdict.state).toBe('beyond');
+    expect(found.instruction?.headline).toContain('right side is high');
+    expect(found.instruction?.headline).toContain('2 teeth');
+    expect(found.instruction?.movements).toEqual([
+      {
+        part: 'right screw',
+        direction: 'anticlockwise',
+        amount: expect.closeTo((2 * (2 * Math.PI)) / 20, 9) as number,
+      },
+      { part: 'right screw', direction: 'clockwise', amount: expect.closeTo((2.25 * Math.PI) / 180, 9) as number },
+    ]);
+  });
+
+  it('by steel rule (±0.5 mm): still beyond, but 0 to 3 teeth; a caliper on dh settles it', () => {
+    const found = run('0.75 ± 0.5');
+    expect(found.verdict.state).toBe('beyond');
+    expect(found.outcomes.n_w).toMatchObject({
+      ok: false,
+      failure: { kind: 'undetermined', from: 0, to: 3, symbols: ['dh'] },
+    });
+    expect(found.verdict.settling).toMatchObject({ symbol: 'dh', share: 1, tool: { id: 'caliper' } });
+    expect(found.instruction).toBeUndefined();
+    expect(found.cannot).toContain('between 0 and 3');
+  });
+
+  it('0.3 mm by rule against 0.05 mm: too close to call', () => {
+    const found = run('0.3 ± 0.5');
+    expect(found.verdict.state).toBe('too close');
+    expect(found.verdict.settling).toMatchObject({ symbol: 'dh', tool: { id: 'caliper' } });
+    expect(found.instruction?.movements ?? []).toEqual([]);
+  });
+
+  it('a rule named as the tool has the half-width 0.5 mm', () => {
+    const typed = situation(dualZ, { ...given, dh: '0.75' });
+    const entries = { ...typed.entries, dh: { text: '0.75', unit: 'mm', tool: 'rule' } };
+    expect(evaluate(dualZ, { ...typed, entries }).outcomes).toEqual(run('0.75 ± 0.5').outcomes);
+  });
+
+  it('the share of the first input of an open whole number is its own, not the whole', () => {
+    const found = run('0.75 ± 0.3', { S: '400 ± 100' });
+    expect(found.verdict.settling?.symbol).toBe('dh');
+    expect(found.verdict.settling?.share).toBeGreaterThan(0.5);
+    expect(found.verdict.settling?.share).toBeLessThan(0.95);
+  });
+});
+
+describe('dual-z-sync mirrors: the reading’s sign says which side, and nothing else', () => {
+  const given = { S_m: '400 ± 0', S: '400 ± 0', P_h: '8', z: '20' };
+  const flip = { left: 'right', right: 'left' } as const;
+  const mirrored = (text: string): string =>
+    text.replace(/\b(left|right)\b/g, (side) => flip[side as keyof typeof flip]);
+
+  it('same verdict, same turn by the same amount, on the other screw', () => {
+    const readings = fc.integer({ min: 1, max: 4000 }).map((n) => n / 1000);
+    const halves = fc.constantFrom('0', '0.004', '0.03', '0.2', '0.5');
+    const options = fc.record({ drive: fc.constantFrom('belt', 'motors'), hand: fc.constantFrom('right', 'left') });
+    fc.assert(
+      fc.property(readings, halves, options, (reading, half, choices) => {
+        const run = (dh: number) => evaluate(dualZ, situation(dualZ, { ...given, dh: `${dh} ± ${half}` }, choices));
+        const [up, down] = [run(reading), run(-reading)];
+        expect(down.verdict.state).toBe(up.verdict.state);
+        expect(down.verdict.settling).toEqual(up.verdict.settling);
+        expect(down.instruction?.headline).toEqual(up.instruction && mirrored(up.instruction.headline));
+        expect(down.instruction?.steps).toEqual(up.instruction?.steps.map(mirrored));
+        expect(down.instruction?.movements).toEqual(
+          up.instruction?.movements?.map((movement) => ({ ...movement, part: mirrored(movement.part) })),
+        );
+        const [mine, other] = [up.outcomes.phi, down.outcomes.phi];
+        expect(mine?.ok).toBe(other?.ok);
+        if (mine?.ok && other?.ok) expect(other.value + mine.value).toBeCloseTo(0, 12);
+      }),
+      { numRuns: 400 },
+    );
+  });
+
+  it('at half a tooth as well, where rounding has to choose', () => {
+    for (const dh of ['0.2', '0.6', '1', '1.4']) {
+      const run = (text: string) => evaluate(dualZ, situation(dualZ, { ...given, dh: `${text} ± 0` })).instruction;
+      expect(run(`-${dh}`)?.movements?.map((m) => m.amount)).toEqual(run(dh)?.movements?.map((m) => m.amount));
+    }
+  });
+
+  it('a left-hand screw is turned the other way', () => {
+    const turn = (hand: string) =>
+      evaluate(dualZ, situation(dualZ, { ...given, dh: '0.8' }, { hand })).instruction?.movements?.[0]?.direction;
+    expect([turn('right'), turn('left')]).toEqual(['anticlockwise', 'clockwise']);
+  });
+});
+
+it('judges a share against a limit typed in percent', () => {
+  const calc = calculator({
+    choices: {},
+    inputs: {
+      q: input('Share', ratio.one, { range: [0, 1] }),
+      q_lim: input('Most', ratio.percent, { range: [0, 100], typical: 5 }),
+    },
+    formulas: [formula('y = q', 'Share again', ratio.percent, byHand)],
+    limits: [{ of: 'y', max: 'q_lim', label: 'Share', cite: byHand }],
+    action: (ctx) => ({ headline: ctx.text('y'), steps: [] }),
+    proof: '',
+    examples: [],
+  });
+  expect(evaluate(calc, situation(calc, { q: '0.049' })).verdict.state).toBe('within');
+  expect(evaluate(calc, situation(calc, { q: '5.1 %' })).verdict.state).toBe('beyond');
+  expect(evaluate(calc, situation(calc, { q: '0.049' })).instruction?.headline).toBe('4.9\u00a0%');
+});
