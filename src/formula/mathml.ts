@@ -46,7 +46,9 @@ function power(left: Node, right: Node, symbol: Print): string {
   }
   const atom = left.type === 'symbol' || left.type === 'constant' || left.type === 'number';
   const printed = render(left, symbol);
-  const base = atom && !printed.includes('<mtext>') ? printed : brackets(printed);
+  // A sign, a unit or a degree sign in the base would read as standing outside the power.
+  const bare = atom && !/^<mrow>|<mtext>|[°′]/.test(printed);
+  const base = bare ? printed : brackets(printed);
   return `<msup>${base}${render(right, symbol)}</msup>`;
 }
 
