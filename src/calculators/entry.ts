@@ -131,7 +131,7 @@ export function readEntry(
   };
 }
 
-/** The step of one nudge, in SI: a division of the tool, else one percent of the value to one digit. */
+/** The step of one nudge, in SI: a division of the tool, else one in the second digit of the value. */
 export function nudgeStep(spec: InputSpec, tool: string, value: number, unit: Unit): number {
   if (spec.measure.kind.whole) return 1;
   const found = toolById(tool) ?? toolById(spec.tool ?? '');

@@ -1,0 +1,152 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { buildSystem } from '../../src/formula/system';
+import { propagate, type Inputs } from '../../src/formula/propagate';
+import { expanded, type Known } from '../../src/formula/outcome';
+import { systemFor } from '../../src/calculators/calculator';
+import { cases, generator, nearbyInputs, randomInputs } from '../support/calculators';
+
+const run = (texts: string[], inputs: Inputs) => propagate(buildSystem(texts, Object.keys(inputs)), inputs);
+const rectangular = (value: number, u: number) => ({ value, u, shape: 'rectangular' as const });
+
+describe('what every result holds', () => {
+  const inputs = fc.record({
+    x: fc.double({ min: -10, max: 10, noNaN: true }),
+    z: fc.double({ min: 0.5, max: 10, noNaN: true }),
+    ux: fc.double({ min: 0, max: 2, noNaN: true }),
+    uz: fc.double({ min: 0, max: 0.2, noNaN: true }),
+  });
+  const texts = ['s = x + z', 'p = x * z', 'q = x / z', 'w = x ^ 2', 'm = max(x, z)', 'a = abs(x - z)', 'e = exp(x / 5)', 'd = p - q + w', 'n = round(x)', 'r = x - n']; // prettier-ignore
+
+  it('is a value inside sound figures, or a named reason', () => {
+    fc.assert(
+      fc.property(inputs, ({ x, z, ux, uz }) => {
+        const out = run(texts, { x: rectangular(x, ux), z: rectangular(z, uz) });
+        for (const [symbol, outcome] of Object.entries(out)) {
+          if (!outcome.ok) {
+            expect(['n', 'r'], symbol).toContain(symbol);
+            expect(outcome.failure.kind).toBe('undetermined');
+            continue;
+          }
+          expect(Number.isFinite(outcome.value) && Number.isFinite(outcome.u) && outcome.u >= 0, symbol).toBe(true);
+          expect(outcome.low, symbol).toBeLessThanOrEqual(outcome.high);
+          expect(expanded(outcome)).toBeGreaterThanOrEqual(0);
+          if (outcome.budget.length > 0) {
+            expect(
+              outcome.budget.reduce((sum, part) => sum + part.share, 0),
+              symbol,
+            ).toBeCloseTo(1, 9);
+            const shares = outcome.budget.map((part) => part.share);
+            expect(shares).toEqual([...shares].sort((a, b) => b - a));
+            expect(outcome.budget.every((part) => part.u > 0)).toBe(true);
+          }
+          expect(outcome.method === 'exact', symbol).toBe(outcome.u === 0);
+          if (outcome.method === 'first order' || outcome.method === 'second order') {
+            expect(outcome.high - outcome.value).toBeCloseTo(2 * outcome.u, 9);
+          }
+        }
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  it('grows with its inputs’ uncertainty and vanishes with it', () => {
+    const u = (k: number) =>
+      (run(['p = x * z + x'], { x: rectangular(3, 0.1 * k), z: rectangular(2, 0.05 * k) }).p as Known).u;
+    expect(u(0)).toBe(0);
+    expect(u(1)).toBeGreaterThan(0);
+    expect(u(2)).toBeGreaterThan(u(1));
+    expect(u(4)).toBeGreaterThan(u(2));
+  });
+
+  it('does not depend on the order in which formulas or inputs are written', () => {
+    const given = { x: rectangular(3, 0.8), z: rectangular(2, 0.3), v: rectangular(0, 0.5) };
+    const some = ['a = x * z', 'b = a ^ 2 / v2', 'v2 = 1 + v ^ 2', 'c = b - a'];
+    const one = propagate(buildSystem(some, ['x', 'z', 'v']), given);
+    const two = propagate(buildSystem([...some].reverse(), ['x', 'z', 'v']), given);
+    for (const symbol of ['a', 'b', 'c', 'v2']) {
+      const [left, right] = [one[symbol] as Known, two[symbol] as Known];
+      expect(right.value).toBeCloseTo(left.value, 12);
+      expect(right.u).toBeCloseTo(left.u, 9);
+      expect(right.method).toBe(left.method);
+    }
+  });
+
+  it('is the same whether written in one formula or in several', () => {
+    const given = { x: rectangular(3, 0.4), z: rectangular(2, 0.3) };
+    const whole = run(['y = (x * z + x) / (x + z)'], given).y as Known;
+    const parts = run(['a = x * z', 'b = a + x', 'c = x + z', 'y = b / c'], given).y as Known;
+    expect(parts.value).toBeCloseTo(whole.value, 12);
+    expect(parts.u).toBeCloseTo(whole.u, 10);
+    expect(parts.gradient.x).toBeCloseTo(whole.gradient.x!, 10);
+  });
+
+  it('has no part in another result’s failure', () => {
+    const out = run(['bad = sqrt(x)', 'worse = bad + z', 'good = x + z'], {
+      x: rectangular(-1, 0.1),
+      z: rectangular(1, 0),
+    });
+    expect([out.bad?.ok, out.worse?.ok, out.good?.ok]).toEqual([false, false, true]);
+  });
+});
+
+describe('a whole number between', () => {
+  it('holds its whole value for what follows, and passes no uncertainty on', () => {
+    const out = run(['n = round(x)', 'y = n * z'], { x: rectangular(3.1, 0.1), z: rectangular(2, 0.3) });
+    expect(out.y).toMatchObject({ value: 6, gradient: { z: 3 } });
+    expect((out.y as Known).u).toBeCloseTo(0.9, 12);
+    expect((out.y as Known).budget.map((part) => part.symbol)).toEqual(['z']);
+  });
+
+  it.each([
+    ['round', 2.4, 0.04, 2],
+    ['floor', 2.9, 0.04, 2],
+    ['ceil', 2.1, 0.04, 3],
+    ['floor', 3, 0, 3],
+    ['ceil', 3, 0, 3],
+    ['floor', 0.2 / 0.04, 0, 5],
+    ['ceil', 0.6 / 0.2, 0, 3],
+  ])('%s of %s with u = %s is %s', (f, value, u, whole) => {
+    expect(run([`n = ${f}(x)`], { x: rectangular(value, u) }).n).toMatchObject({ ok: true, value: whole, u: 0 });
+  });
+
+  it.each([
+    ['round', 2.4, 0.06, 2, 3],
+    ['floor', 2.9, 0.06, 2, 3],
+    ['ceil', 2.1, 0.06, 2, 3],
+    ['round', -2.4, 0.06, -3, -2],
+  ])('%s of %s with u = %s is open from %s to %s', (f, value, u, from, to) => {
+    expect(run([`n = ${f}(x)`], { x: rectangular(value, u) }).n).toMatchObject({
+      ok: false,
+      failure: { kind: 'undetermined', from, to },
+    });
+  });
+});
+
+describe('every calculator, with the half-widths of a careful bench', () => {
+  it.each(cases)(
+    '%s (%s): figures are sound, and first order follows from the gradient',
+    (_id, _options, calc, choices) => {
+      const system = systemFor(calc, choices);
+      const random = generator(17);
+      for (let i = 0; i < 4; i += 1) {
+        const exact = (i < 3 ? nearbyInputs : randomInputs)(calc, choices, random);
+        const inputs = Object.fromEntries(
+          Object.entries(exact).map(([name, input]) => [
+            name,
+            { ...input, u: Math.abs(input.value) * 1e-3 * random() },
+          ]),
+        );
+        for (const [symbol, outcome] of Object.entries(propagate(system, inputs))) {
+          if (!outcome.ok) continue;
+          for (const number of [outcome.value, outcome.u, outcome.low, outcome.high])
+            expect(Number.isFinite(number), symbol).toBe(true);
+          expect(outcome.low, symbol).toBeLessThanOrEqual(outcome.high);
+          if (outcome.method !== 'first order') continue;
+          const parts = Object.entries(outcome.gradient).map(([name, slope]) => slope * (inputs[name]?.u ?? 0));
+          expect(Math.abs(Math.hypot(...parts) / outcome.u - 1), symbol).toBeLessThan(1e-9);
+        }
+      }
+    },
+  );
+});
