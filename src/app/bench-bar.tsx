@@ -6,9 +6,8 @@ import type { Bench } from './bench';
 
 /** What would settle an open verdict, as a sentence; undefined when nothing is open. */
 export function settlingSentence(calc: Calculator, bench: Bench): string | undefined {
-  const { verdict, instruction } = bench.shown().evaluation;
-  const settling = verdict.settling;
-  if (!settling || (instruction && verdict.state !== 'too close')) return undefined;
+  const { settling } = bench.shown().evaluation.verdict;
+  if (!settling) return undefined;
   const name = nameOf(calc, settling.symbol).toLowerCase();
   const share = Math.round(settling.share * 100);
   const most = `Most of the doubt (${share} %) is in: ${name}.`;

@@ -136,7 +136,8 @@ function Sheet(props: {
             <Figure
               value={(symbol) => valueOf(bench.evaluation(), symbol)}
               text={print}
-              choice={bench.evaluation().choices} mark={records.settings().mark}
+              choice={bench.evaluation().choices}
+              mark={records.settings().mark}
             />
             <section class="section">
               <h2>Readings</h2>

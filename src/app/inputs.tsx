@@ -44,13 +44,14 @@ export function Inputs(props: { calculator: Calculator; bench: Bench }) {
     return state && !state.ok && !state.blank ? state.reason : undefined;
   };
   // A formula that left its domain is told beside the inputs it hangs on, unless that would be half the sheet.
-  const domainProblem = (symbol: string): string | undefined => {
+  const domainProblems = createMemo(() => {
+    const problems: Record<string, string> = {};
     for (const outcome of Object.values(evaluation().outcomes)) {
       if (outcome.ok || outcome.failure.kind !== 'domain' || outcome.failure.symbols.length > MOST_CULPRITS) continue;
-      if (outcome.failure.symbols.includes(symbol)) return explain(props.calculator, outcome.failure);
+      for (const symbol of outcome.failure.symbols) problems[symbol] ??= explain(props.calculator, outcome.failure);
     }
-    return undefined;
-  };
+    return problems;
+  });
   const isOpen = (symbol: string): boolean => isOpened(symbol) || entryProblem(symbol) !== undefined;
   const toggle = (symbol: string): void => {
     setPicked(isOpen(symbol) ? '' : symbol);
@@ -62,7 +63,7 @@ export function Inputs(props: { calculator: Calculator; bench: Bench }) {
       equals: (a, b) => a.text === b.text && a.unit === b.unit && a.tool === b.tool,
     });
     const print = createMemo(() => printSymbol(props.calculator, evaluation(), props.bench.situation(), symbol, false));
-    const problem = createMemo(() => entryProblem(symbol) ?? domainProblem(symbol));
+    const problem = createMemo(() => entryProblem(symbol) ?? domainProblems()[symbol]);
     const open = createMemo(() => isOpen(symbol));
     const origin = createMemo(() => {
       const state = evaluation().inputs[symbol];

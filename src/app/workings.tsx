@@ -1,12 +1,13 @@
-import { createMemo, For, Show } from 'solid-js';
+import { createDeferred, createMemo, For, Show } from 'solid-js';
 import type { Calculator, FormulaSpec, LimitSpec } from '../calculators/calculator';
-import { explain, nameOf, symbolOf, unitOf } from '../calculators/evaluate';
+import { explain, nameOf, symbolOf, unitOf, type Evaluation } from '../calculators/evaluate';
 import { expanded, type Method } from '../formula/outcome';
 import { filledMathml, formulaMathml } from '../formula/mathml';
 import { parseFormula } from '../formula/parse';
 import { fromSi } from '../quantity/unit';
 import { printCitation } from '../reference/citation';
 import { Gauge } from '../ui/gauge';
+import { createVisible } from '../ui/visible';
 import { Working } from '../ui/working';
 import type { Bench } from './bench';
 import { printKnown, printSymbol, valueOf } from './print';
@@ -20,50 +21,49 @@ const METHODS: Readonly<Record<Method, string>> = {
 
 /** Every formula that ran: typeset, with the numbers put in, with its uncertainty budget and its source. */
 export function Workings(props: { calculator: Calculator; bench: Bench }) {
+  // A sheet has dozens of formulas and a phone shows three: those follow every keystroke, the others a moment later.
+  const later = createDeferred(() => props.bench.evaluation(), { timeoutMs: 250 });
   return (
     <For each={props.bench.evaluation().formulas}>
-      {(spec) => <OneWorking spec={spec} calculator={props.calculator} bench={props.bench} />}
+      {(spec) => <OneWorking spec={spec} calculator={props.calculator} bench={props.bench} later={later()} />}
     </For>
   );
 }
 
-function OneWorking(props: { spec: FormulaSpec; calculator: Calculator; bench: Bench }) {
+function OneWorking(props: { spec: FormulaSpec; calculator: Calculator; bench: Bench; later: Evaluation }) {
+  const { visible, watch } = createVisible();
   const parsed = createMemo(() => parseFormula(props.spec.text));
   const symbolic = createMemo(() => formulaMathml(parsed()));
-  const outcome = () => props.bench.evaluation().outcomes[symbolOf(props.spec)];
-  const print = (symbol: string, full: boolean) =>
-    printSymbol(props.calculator, props.bench.evaluation(), props.bench.situation(), symbol, full);
-  const result = createMemo(() => print(symbolOf(props.spec), true) ?? '—');
-  const short = (symbol: string) => print(symbol, false);
-  const filled = createMemo(() => {
-    const value = short(symbolOf(props.spec));
-    return value === undefined ? undefined : filledMathml(parsed(), short, value);
+  const view = createMemo(() => {
+    const evaluation = visible() ? props.bench.evaluation() : props.later;
+    const symbol = symbolOf(props.spec);
+    const [calculator, situation, formula] = [props.calculator, props.bench.situation(), parsed()];
+    const print = (name: string, full: boolean) => printSymbol(calculator, evaluation, situation, name, full);
+    const short = print(symbol, false);
+    const outcome = evaluation.outcomes[symbol];
+    return {
+      result: print(symbol, true) ?? '—',
+      filled: short === undefined ? undefined : filledMathml(formula, (name) => print(name, false), short),
+      reason: outcome && !outcome.ok ? explain(calculator, outcome.failure) : undefined,
+      method: outcome?.ok ? METHODS[outcome.method] : '',
+      shares: outcome?.ok
+        ? outcome.budget.map((part) => ({ name: nameOf(calculator, part.symbol), share: part.share }))
+        : [],
+    };
   });
-  const reason = () => {
-    const now = outcome();
-    return now && !now.ok ? explain(props.calculator, now.failure) : undefined;
-  };
-  const shares = () => {
-    const now = outcome();
-    return now?.ok
-      ? now.budget.map((part) => ({ name: nameOf(props.calculator, part.symbol), share: part.share }))
-      : [];
-  };
-  const method = () => {
-    const now = outcome();
-    return now?.ok ? METHODS[now.method] : '';
-  };
   return (
-    <Working
-      meaning={props.spec.meaning}
-      result={result()}
-      reason={reason()}
-      symbolic={symbolic()}
-      filled={filled()}
-      source={printCitation(props.spec.cite)}
-      method={method()}
-      shares={shares()}
-    />
+    <div ref={watch}>
+      <Working
+        meaning={props.spec.meaning}
+        result={view().result}
+        reason={view().reason}
+        symbolic={symbolic()}
+        filled={view().filled}
+        source={printCitation(props.spec.cite)}
+        method={view().method}
+        shares={view().shares}
+      />
+    </div>
   );
 }
 

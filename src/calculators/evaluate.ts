@@ -16,7 +16,7 @@ import {
   type Instruction,
 } from './calculator';
 import { readEntry, type Entry, type InputState, type KeptValue } from './entry';
-import { judge, type Verdict } from './verdict';
+import { judge, settle, type Verdict } from './verdict';
 
 /** Everything a calculator's screen knows about one set of entries. */
 export interface Situation {
@@ -171,15 +171,17 @@ export function evaluate(calc: Calculator, situation: Situation): Evaluation {
   const system = systemFor(calc, choices);
   const values = inputValues(inputs);
   const outcomes = propagate(system, values);
-  const verdict = judge(calc, system, values, choices, outcomes);
+  const verdict = judge(calc, choices, outcomes);
   const found: Found = { choices, inputs, formulas, outcomes, verdict };
   const typical = typicalBehind(calc, found);
+  const open = (): Verdict => ({ ...verdict, settling: settle(calc, system, values, choices, outcomes) });
   try {
     const instruction = calc.action(contextFor(calc, found, situation));
-    return { ...found, instruction, cannot: undefined, typical };
+    const settled = verdict.state === 'too close' ? open() : verdict;
+    return { ...found, verdict: settled, instruction, cannot: undefined, typical };
   } catch (error) {
     if (!(error instanceof Unavailable)) throw error;
-    return { ...found, instruction: undefined, cannot: reasonFor(calc, found, error.symbol), typical };
+    return { ...found, verdict: open(), instruction: undefined, cannot: reasonFor(calc, found, error.symbol), typical };
   }
 }
 

@@ -53,32 +53,34 @@ function checksOf(calc: Calculator, choices: Choices, outcomes: Outcomes): Check
   );
 }
 
-/** The open question: an excess that straddles zero, or a whole number between two. */
-function openQuestion(
-  calc: Calculator,
-  choices: Choices,
-  outcomes: Outcomes,
-): { name: string; lead: string[] } | undefined {
+interface Question {
+  /** The result in question. */
+  readonly name: string;
+  /** Inputs behind it, the one that adds most first. */
+  readonly lead: readonly string[];
+  readonly settled: (outcomes: Outcomes) => boolean;
+}
+
+/** The open question: a limit on either side of which the result may lie, or a whole number between two. */
+function openQuestion(calc: Calculator, choices: Choices, outcomes: Outcomes): Question | undefined {
   for (const [i, limit] of calc.limits.entries()) {
     if (!applies(limit.when, choices)) continue;
+    const stateIn = (found: Outcomes): VerdictState => worst(excessesOf(i, found).map(sideOfLimit));
+    if (stateIn(outcomes) !== 'too close') continue;
     const names = excessNames(i);
     for (const name of [names.above, names.below, names.under]) {
       const outcome = outcomes[name];
-      if (outcome?.ok && sideOfLimit(outcome) === 'too close') {
-        return { name, lead: outcome.budget.map((part) => part.symbol) };
-      }
+      if (!outcome?.ok || sideOfLimit(outcome) !== 'too close') continue;
+      const lead = outcome.budget.map((part) => part.symbol);
+      return { name, lead, settled: (found) => ['within', 'beyond'].includes(stateIn(found)) };
     }
   }
   for (const [name, outcome] of Object.entries(outcomes)) {
     if (!outcome.ok && outcome.failure.kind === 'undetermined' && outcome.failure.symbol === name) {
-      return { name, lead: [...outcome.failure.symbols] };
+      return { name, lead: outcome.failure.symbols, settled: (found) => found[name]?.ok === true };
     }
   }
   return undefined;
-}
-
-function isSettled(outcome: Outcome | undefined): boolean {
-  return outcome?.ok === true && (outcome.method === 'exact' || sideOfLimit(outcome) !== 'too close');
 }
 
 function shareOf(outcome: Outcome | undefined, symbol: string): number {
@@ -87,7 +89,8 @@ function shareOf(outcome: Outcome | undefined, symbol: string): number {
   return budget?.find((part) => part.symbol === symbol)?.share ?? 1;
 }
 
-function settle(
+/** The input that keeps a question open, and the coarsest tool that would close it; undefined where nothing is open. */
+export function settle(
   calc: Calculator,
   system: System,
   inputs: Inputs,
@@ -104,17 +107,13 @@ function settle(
     const u = halfWidth(tool, input.value) / Math.sqrt(3);
     if (u >= input.u) continue;
     const better = propagate(system, { ...inputs, [symbol]: { ...input, u } });
-    if (isSettled(better[open.name])) return { symbol, share, tool };
+    if (open.settled(better)) return { symbol, share, tool };
   }
   return { symbol, share, tool: undefined };
 }
 
-/** The verdict on all limits in force, and what would settle it where it is open. */
-export function judge(calc: Calculator, system: System, inputs: Inputs, choices: Choices, outcomes: Outcomes): Verdict {
+/** The verdict on all limits in force. What would settle an open one is asked apart: it works the system out anew per tool. */
+export function judge(calc: Calculator, choices: Choices, outcomes: Outcomes): Verdict {
   const checks = checksOf(calc, choices, outcomes);
-  return {
-    state: worst(checks.map((check) => check.state)),
-    checks,
-    settling: settle(calc, system, inputs, choices, outcomes),
-  };
+  return { state: worst(checks.map((check) => check.state)), checks, settling: undefined };
 }

@@ -141,7 +141,14 @@ function resolve(step: Step, working: Working): Outcome {
     const reach = COVERAGE * u;
     return { ok: true, value, u, low: value - reach, high: value + reach, method, budget, gradient };
   };
-  if (budget.length === 0) return make(0, 'exact');
+  if (budget.length === 0) {
+    // Where every term vanishes, as for a product of three at zero, only draws tell exact from uncertain.
+    const moved = [...step.inputs].some((name) => (working.inputs[name]?.u ?? 0) > 0);
+    const sampled = moved ? working.draws.result(step) : undefined;
+    return sampled && sampled.u > 0
+      ? { ok: true, value, ...sampled, method: 'sampled', budget, gradient }
+      : make(0, 'exact');
+  }
   if (isCurved(terms)) {
     return { ok: true, value, ...working.draws.result(step), method: 'sampled', budget, gradient };
   }

@@ -5,24 +5,19 @@ import type { Inputs, Shape } from './outcome';
 import type { Step, System } from './system';
 
 /**
- * Draws per propagation: quantiles repeat to about 4 %, which leaves the second digit of an uncertainty its meaning, and a
- * sheet of sampled results still follows a thumb (`npm run bench`).
+ * Draws per propagation: the points of a rank-1 lattice, spread so evenly that they do the work of several thousand random
+ * ones (test/unit/sample.test.ts says how well), and a sheet of sampled results follows a thumb (`npm run bench`).
  */
-const DRAWS = 2000;
-/** Draws for the share of one input alone, where two digits are not needed. */
-const ALONE = 400;
-const SEED = 20_260_401;
-
-/** A small seeded generator (mulberry32, public domain), so that the same readings always give the same result. */
-function generator(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let t = Math.imul(state ^ (state >>> 15), 1 | state);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
-}
+const DRAWS = 509;
+/**
+ * The lattice's generating vector, one number per uncertain input: component-by-component search for the least worst-case
+ * error P_2 with weights 1/j (Sloan & Reztsov, Math. Comp. 71 (2002), from memory); test/unit/sample.test.ts repeats it.
+ */
+export const GENERATOR: readonly number[] = [
+  1, 151, 232, 99, 173, 32, 111, 242, 158, 215, 84, 37, 5, 47, 131, 42, 27, 252, 210, 136, 89, 163, 220, 168, 79, 121,
+  205, 94, 74, 126, 10, 178, 247, 52, 200, 225, 141, 116, 57, 183, 15, 69, 195, 237, 153, 230, 188, 146, 62, 104, 20,
+  22, 64, 106, 190, 148, 235, 193, 109, 67, 17, 25, 59, 101,
+];
 
 /** Inverse of the standard normal distribution (Acklam's rational approximation, relative error below 1.2e-9, from memory). */
 function normalQuantile(p: number): number {
@@ -43,31 +38,23 @@ function normalQuantile(p: number): number {
   return (horner(a, r, 2.506628277459239) * q) / horner(b, r, 1);
 }
 
-/** A column of standardised draws (mean 0, standard deviation 1), one in each of DRAWS equal strata, shuffled. */
-function column(shape: Shape, random: () => number): Float64Array {
-  const draws = new Float64Array(DRAWS);
-  for (let i = 0; i < DRAWS; i += 1) {
-    const p = (i + random()) / DRAWS;
-    draws[i] = shape === 'normal' ? normalQuantile(p) : Math.sqrt(3) * (2 * p - 1);
-  }
-  for (let i = DRAWS - 1; i > 0; i -= 1) {
-    const j = Math.floor(random() * (i + 1));
-    const held = draws[i] ?? 0;
-    draws[i] = draws[j] ?? 0;
-    draws[j] = held;
-  }
-  return draws;
+/** Standardised draws (mean 0, standard deviation 1) along one axis of the lattice, which stands symmetric about the middle. */
+function axis(index: number, shape: Shape): Float64Array {
+  const step = GENERATOR[index];
+  if (step === undefined) throw new RangeError(`More than ${GENERATOR.length} uncertain inputs`);
+  return Float64Array.from({ length: DRAWS }, (_, k) => {
+    const p = ((k * step) / DRAWS + 0.5) % 1;
+    return shape === 'normal' ? normalQuantile(p) : Math.sqrt(3) * (2 * p - 1);
+  });
 }
 
 const cache = new Map<string, Float64Array>();
 
-function cachedColumn(index: number, shape: Shape): Float64Array {
+function cachedAxis(index: number, shape: Shape): Float64Array {
   const key = `${index}${shape}`;
-  const found = cache.get(key);
-  if (found) return found;
-  const made = column(shape, generator(SEED + index * 7919 + (shape === 'normal' ? 1 : 0)));
-  cache.set(key, made);
-  return made;
+  const found = cache.get(key) ?? axis(index, shape);
+  cache.set(key, found);
+  return found;
 }
 
 export interface Sampled {
@@ -108,27 +95,29 @@ function select(values: Float64Array, rank: number): number {
 }
 
 /**
- * Propagation of distributions by stratified sampling (JCGM 101, clauses 5 and 7). All results of one propagation are
+ * Propagation of distributions by sampling (JCGM 101, clauses 5 and 7), quasi-random, so that the same readings always
+ * give the same result. All results of one propagation are
  * worked out on the same draws of the inputs, so that they stay correlated.
  */
 export class Draws {
   private readonly columns = new Map<string, Column>();
+  private readonly uncertain: readonly string[];
 
   /** @param fixed whole numbers among the results, which do not move; it may grow */
   constructor(
     private readonly system: System,
     private readonly inputs: Inputs,
     private readonly fixed: ReadonlyMap<string, number>,
-  ) {}
+  ) {
+    this.uncertain = system.inputs.filter((name) => (inputs[name]?.u ?? 0) > 0);
+  }
 
-  private inputColumn(name: string, draws: number): Column {
+  private inputColumn(name: string): Column {
     const input = this.inputs[name];
     if (!input) return NaN;
     const { value, u, shape } = input;
     if (u === 0) return value;
-    return cachedColumn(this.system.inputs.indexOf(name), shape)
-      .subarray(0, draws)
-      .map((z) => value + u * z);
+    return cachedAxis(this.uncertain.indexOf(name), shape).map((z) => value + u * z);
   }
 
   private work(step: Step, columns: Map<string, Column>, input: (name: string) => Column): Column {
@@ -146,7 +135,7 @@ export class Draws {
    * @throws DomainError where some draw has no value
    */
   result(step: Step): Sampled {
-    const made = this.work(step, this.columns, (name) => this.inputColumn(name, DRAWS));
+    const made = this.work(step, this.columns, (name) => this.inputColumn(name));
     if (typeof made === 'number') return { u: 0, low: made, high: made };
     const values = made.slice();
     const quantile = (p: number): number => select(values, Math.round(p * (DRAWS - 1)));
@@ -156,7 +145,7 @@ export class Draws {
   /** Standard deviation of a step's result with one input moving and the others still. */
   dueTo(step: Step, name: string): number {
     const still = (other: string): Column =>
-      other === name ? this.inputColumn(name, ALONE) : (this.inputs[other]?.value ?? NaN);
+      other === name ? this.inputColumn(name) : (this.inputs[other]?.value ?? NaN);
     const made = this.work(step, new Map(), still);
     return typeof made === 'number' ? 0 : spread(made);
   }

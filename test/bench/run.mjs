@@ -26,7 +26,7 @@ const quantile = (sorted, p) => sorted[Math.min(sorted.length - 1, Math.floor(p 
 async function strokes(page) {
   return page.evaluate(async (count) => {
     for (const fold of document.querySelectorAll('details')) fold.open = /Formulas|Limits/.test(fold.textContent);
-    const box = document.querySelector('.field-box input');
+    const box = [...document.querySelectorAll('.field-box input')].find((input) => input.value !== '');
     const frame = () => new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
     const times = [];
     const start = Number(box.value.replace(',', '.').match(/-?[\d.]+/)?.[0] ?? 1);
@@ -66,6 +66,9 @@ try {
     await page.locator('.bench').waitFor();
     await page.getByText('Worked examples').click();
     await page.getByRole('button', { name: 'Put these numbers in' }).first().click();
+    // The first line that holds a number in the example, opened if it is not.
+    const line = page.locator('.field', { hasNotText: 'to be measured' }).first();
+    if (!(await line.locator('.field-box').isVisible())) await line.locator('.field-line').click();
     await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWED });
     const unit = await calibrate(page);
     const times = await strokes(page);
