@@ -1,6 +1,6 @@
 import { DomainError, evaluateTree, rounded } from './evaluate';
 import { COVERAGE, type Contribution, type Failure, type Inputs, type Known, type Outcome } from './outcome';
-import { Draws } from './sample';
+import { Draws, type Sampled } from './sample';
 import { steppingFunctions } from './functions';
 import type { Step, System } from './system';
 import { constantTaylor, variable, type Taylor } from './taylor';
@@ -123,6 +123,24 @@ function resolveWhole(step: Step, inner: Node, toWhole: (x: number) => number, w
   return { ok: true, value: from, u: 0, low: from, high: from, method: 'exact', budget: [], gradient: {} };
 }
 
+/** A spread this small against the terms of a sum is what rounding leaves of x − x. */
+const DUST = 1e-12;
+
+/** The terms that a tree adds up. */
+function termsAdded(tree: Node): Node[] {
+  if (tree.type === 'negate') return termsAdded(tree.of);
+  if (tree.type !== 'operation' || (tree.op !== '+' && tree.op !== '-')) return [tree];
+  return [...termsAdded(tree.left), ...termsAdded(tree.right)];
+}
+
+/** Where every derivative vanishes, as for a product of three at zero, only draws tell uncertain from exact. */
+function hiddenSpread(step: Step, working: Working): Sampled | undefined {
+  if (![...step.inputs].some((name) => (working.inputs[name]?.u ?? 0) > 0)) return undefined;
+  const sampled = working.draws.result(step);
+  const sizes = termsAdded(step.formula.tree).map((term) => Math.abs(taylorOf(term, working).value));
+  return sampled.u > DUST * Math.max(...sizes) ? sampled : undefined;
+}
+
 function resolve(step: Step, working: Working): Outcome {
   const { tree } = step.formula;
   if (step.rounded && tree.type === 'call') {
@@ -142,12 +160,8 @@ function resolve(step: Step, working: Working): Outcome {
     return { ok: true, value, u, low: value - reach, high: value + reach, method, budget, gradient };
   };
   if (budget.length === 0) {
-    // Where every term vanishes, as for a product of three at zero, only draws tell exact from uncertain.
-    const moved = [...step.inputs].some((name) => (working.inputs[name]?.u ?? 0) > 0);
-    const sampled = moved ? working.draws.result(step) : undefined;
-    return sampled && sampled.u > 0
-      ? { ok: true, value, ...sampled, method: 'sampled', budget, gradient }
-      : make(0, 'exact');
+    const hidden = hiddenSpread(step, working);
+    return hidden ? { ok: true, value, ...hidden, method: 'sampled', budget, gradient } : make(0, 'exact');
   }
   if (isCurved(terms)) {
     return { ok: true, value, ...working.draws.result(step), method: 'sampled', budget, gradient };

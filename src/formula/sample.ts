@@ -5,19 +5,22 @@ import type { Inputs, Shape } from './outcome';
 import type { Step, System } from './system';
 
 /**
- * Draws per propagation: the points of a rank-1 lattice, spread so evenly that they do the work of several thousand random
- * ones (test/unit/sample.test.ts says how well), and a sheet of sampled results follows a thumb (`npm run bench`).
+ * Draws per propagation: the points of a shifted rank-1 lattice. They give standard deviations to about 1 % and the ends of
+ * an interval to about 5 % of its half-width, as twice as many stratified random draws do (seen with scipy), and a sheet
+ * of sampled results follows a thumb (`npm run bench`).
  */
-const DRAWS = 509;
+const DRAWS = 1021;
 /**
  * The lattice's generating vector, one number per uncertain input: component-by-component search for the least worst-case
  * error P_2 with weights 1/j (Sloan & Reztsov, Math. Comp. 71 (2002), from memory); test/unit/sample.test.ts repeats it.
  */
 export const GENERATOR: readonly number[] = [
-  1, 151, 232, 99, 173, 32, 111, 242, 158, 215, 84, 37, 5, 47, 131, 42, 27, 252, 210, 136, 89, 163, 220, 168, 79, 121,
-  205, 94, 74, 126, 10, 178, 247, 52, 200, 225, 141, 116, 57, 183, 15, 69, 195, 237, 153, 230, 188, 146, 62, 104, 20,
-  22, 64, 106, 190, 148, 235, 193, 109, 67, 17, 25, 59, 101,
+  1, 374, 156, 285, 305, 253, 486, 347, 399, 478, 228, 352, 15, 208, 213, 332, 82, 280, 99, 290, 233, 109, 270, 119,
+  223, 337, 295, 114, 176, 124, 404, 166, 171, 508, 62, 451, 456, 57, 47, 5, 446, 394, 275, 342, 52, 503, 389, 10, 461,
+  67, 181, 104, 238, 161, 498, 409, 218, 466, 327, 441, 384, 42, 72, 186,
 ];
+/** Each axis is shifted by another multiple of the golden section, rounded so that its points stand amid N equal strata. */
+const GOLDEN = (Math.sqrt(5) - 1) / 2;
 
 /** Inverse of the standard normal distribution (Acklam's rational approximation, relative error below 1.2e-9, from memory). */
 function normalQuantile(p: number): number {
@@ -38,12 +41,13 @@ function normalQuantile(p: number): number {
   return (horner(a, r, 2.506628277459239) * q) / horner(b, r, 1);
 }
 
-/** Standardised draws (mean 0, standard deviation 1) along one axis of the lattice, which stands symmetric about the middle. */
+/** Standardised draws (mean 0, standard deviation 1) along one axis of the lattice. */
 function axis(index: number, shape: Shape): Float64Array {
   const step = GENERATOR[index];
   if (step === undefined) throw new RangeError(`More than ${GENERATOR.length} uncertain inputs`);
+  const shift = Math.floor((((index + 1) * GOLDEN) % 1) * DRAWS);
   return Float64Array.from({ length: DRAWS }, (_, k) => {
-    const p = ((k * step) / DRAWS + 0.5) % 1;
+    const p = (((k * step + shift) % DRAWS) + 0.5) / DRAWS;
     return shape === 'normal' ? normalQuantile(p) : Math.sqrt(3) * (2 * p - 1);
   });
 }
