@@ -142,7 +142,12 @@ export class Draws {
     const made = this.work(step, this.columns, (name) => this.inputColumn(name));
     if (typeof made === 'number') return { u: 0, low: made, high: made };
     const values = made.slice();
-    const quantile = (p: number): number => select(values, Math.round(p * (DRAWS - 1)));
+    // Between ranks, each draw standing for the middle of its share.
+    const quantile = (p: number): number => {
+      const rank = p * DRAWS - 0.5;
+      const below = select(values, Math.floor(rank));
+      return below + (rank - Math.floor(rank)) * (select(values, Math.ceil(rank)) - below);
+    };
     return { u: spread(made), low: quantile(0.025), high: quantile(0.975) };
   }
 
