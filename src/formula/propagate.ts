@@ -150,24 +150,20 @@ function resolve(step: Step, working: Working): Outcome {
   working.results.set(step.formula.symbol, taylor);
   const terms = termsOf(taylor, working);
   const { value, gradient, firstOrder, secondOrder, variances } = terms;
-  if (reachesKink(step, working)) {
-    const sampled = working.draws.result(step);
-    return { ok: true, value, ...sampled, method: 'sampled', budget: budgetAlone(step, working), gradient };
-  }
   const budget = budgetOf(variances);
-  const make = (u: number, method: Known['method']): Known => {
+  const straight = (u: number, method: Known['method']): Known => {
     const reach = COVERAGE * u;
     return { ok: true, value, u, low: value - reach, high: value + reach, method, budget, gradient };
   };
-  if (budget.length === 0) {
-    const hidden = hiddenSpread(step, working);
-    return hidden ? { ok: true, value, ...hidden, method: 'sampled', budget, gradient } : make(0, 'exact');
-  }
-  if (isCurved(terms)) {
-    return { ok: true, value, ...working.draws.result(step), method: 'sampled', budget, gradient };
-  }
-  if (Math.abs(secondOrder) <= NEGLIGIBLE * firstOrder) return make(Math.sqrt(firstOrder), 'first order');
-  return make(Math.sqrt(firstOrder + secondOrder), 'second order');
+  const drawn = (sampled: Sampled | undefined, shares: readonly Contribution[]): Known =>
+    sampled && sampled.u > 0
+      ? { ok: true, value, ...sampled, method: 'sampled', budget: shares, gradient }
+      : { ...straight(0, 'exact'), budget: [] };
+  if (reachesKink(step, working)) return drawn(working.draws.result(step), budgetAlone(step, working));
+  if (budget.length === 0) return drawn(hiddenSpread(step, working), budget);
+  if (isCurved(terms)) return drawn(working.draws.result(step), budget);
+  if (Math.abs(secondOrder) <= NEGLIGIBLE * firstOrder) return straight(Math.sqrt(firstOrder), 'first order');
+  return straight(Math.sqrt(firstOrder + secondOrder), 'second order');
 }
 
 /**
