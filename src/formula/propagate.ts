@@ -1,4 +1,4 @@
-import { DomainError, evaluateTree, rounded } from './evaluate';
+import { DomainError, TOO_LARGE, evaluateTree, rounded } from './evaluate';
 import { COVERAGE, type Contribution, type Failure, type Inputs, type Known, type Outcome } from './outcome';
 import { Draws, type Sampled } from './sample';
 import { steppingFunctions } from './functions';
@@ -166,6 +166,12 @@ function resolve(step: Step, working: Working): Outcome {
   return straight(Math.sqrt(firstOrder + secondOrder), 'second order');
 }
 
+/** The outcome, or a refusal where the stated uncertainty takes the result beyond all bounds (a power law over its whole range). */
+function bounded(outcome: Outcome, step: Step): Outcome {
+  if (!outcome.ok || [outcome.u, outcome.low, outcome.high].every(Number.isFinite)) return outcome;
+  throw new DomainError(`${TOO_LARGE} for some values inside the stated uncertainty`, step.formula.uses);
+}
+
 /**
  * Evaluates a system and propagates the inputs' uncertainties (JCGM 100; where curvature is not small, JCGM 101).
  * Every result is differentiated with respect to the inputs, so results that share one stay correlated.
@@ -200,7 +206,7 @@ export function propagate(system: System, inputs: Inputs): Outcomes {
       outcomes[symbol] = blocked;
     } else {
       try {
-        const outcome = resolve(step, working);
+        const outcome = bounded(resolve(step, working), step);
         outcomes[symbol] = outcome;
         if (outcome.ok) known.push(step);
       } catch (error) {

@@ -72,6 +72,9 @@ const check = (text: string): void => {
   expectSame(text, readBack(formulaMathml(formula), formula.uses), formula.uses);
 };
 
+// The same cases in every run: a failure must be there again when it is looked for.
+fc.configureGlobal({ seed: 20_260_401 });
+
 describe('the formula on the screen is the formula that ran', () => {
   it.each(calculators)('%s: every formula reads back from its print', (_id, calc) => {
     for (const { text } of calc.formulas) check(text);

@@ -29,6 +29,9 @@ function expectRoots(solution: Solution, expected: number[], digits = 10): void 
   found.forEach((value, i) => expect(value).toBeCloseTo(expected[i]!, digits));
 }
 
+// The same cases in every run: a failure must be there again when it is looked for.
+fc.configureGlobal({ seed: 20_260_401 });
+
 describe('asking for an input', () => {
   it('finds one root, and none outside the range', () => {
     expectRoots(ask('y = 3 * x + 1', 2.5, [0, 10]), [0.5]);
