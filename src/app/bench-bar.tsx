@@ -1,12 +1,13 @@
-import { createSignal, For, Show, type JSX } from 'solid-js';
+import { createDeferred, createMemo, createSignal, For, Show, type JSX } from 'solid-js';
 import type { Calculator } from '../calculators/calculator';
 import { nameOf } from '../calculators/evaluate';
+import type { Verdict } from '../calculators/verdict';
 import { VerdictMark, verdictWords } from '../ui/verdict-mark';
 import type { Bench } from './bench';
 
 /** What would settle an open verdict, as a sentence; undefined when nothing is open. */
-export function settlingSentence(calc: Calculator, bench: Bench): string | undefined {
-  const { settling } = bench.shown().evaluation.verdict;
+function settlingSentence(calc: Calculator, verdict: Verdict): string | undefined {
+  const { settling } = verdict;
   if (!settling) return undefined;
   const name = nameOf(calc, settling.symbol).toLowerCase();
   const share = Math.round(settling.share * 100);
@@ -21,7 +22,9 @@ export function BenchBar(props: { calculator: Calculator; bench: Bench; children
   const [unfolded, setUnfolded] = createSignal(false);
   const shown = () => props.bench.shown();
   const state = () => shown().evaluation.verdict.state;
-  const settling = () => settlingSentence(props.calculator, props.bench);
+  // Trying every tool costs several evaluations: done in an idle moment, not at each keystroke.
+  const verdict = createDeferred(() => shown().evaluation.verdict, { timeoutMs: 250 });
+  const settling = createMemo(() => settlingSentence(props.calculator, verdict()));
   const headline = () => shown().evaluation.instruction?.headline ?? shown().evaluation.cannot ?? '';
   return (
     <aside class="bench" aria-label="Verdict and instruction">

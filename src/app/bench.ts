@@ -1,4 +1,4 @@
-import { createMemo, createSignal } from 'solid-js';
+import { batch, createMemo, createSignal } from 'solid-js';
 import { createStore, reconcile, unwrap } from 'solid-js/store';
 import type { Calculator, InputSpec } from '../calculators/calculator';
 import { nudgeStep, type Entry, type KeptValue } from '../calculators/entry';
@@ -88,8 +88,13 @@ export function createBench(calc: Calculator, around: Surroundings, start: Enter
     );
   };
 
+  const [changes, setChanges] = createSignal(0);
+  const changed = () => setChanges((count) => count + 1);
   const change = (symbol: string, part: Partial<Entry>): void => {
-    setEntered('entries', symbol, { ...entryOf(symbol), ...part });
+    batch(() => {
+      setEntered('entries', symbol, { ...entryOf(symbol), ...part });
+      changed();
+    });
   };
 
   const nudge = (symbol: string, divisions: number): void => {
@@ -116,17 +121,26 @@ export function createBench(calc: Calculator, around: Surroundings, start: Enter
     entryOf,
     change,
     nudge,
-    pick: (name: string, option: string) => setEntered('choices', name, option),
+    /** Counts every change of an entry or option. */
+    changes,
+    pick(name: string, option: string): void {
+      batch(() => {
+        setEntered('choices', name, option);
+        changed();
+      });
+    },
     /** Puts other entries in; what stood there can be put back. */
     replace(to: Entered): void {
       setBefore(before() ?? structuredClone(unwrap(entered)));
       setEntered(reconcile({ entries: { ...to.entries }, choices: { ...to.choices } }));
+      changed();
     },
     canPutBack: () => before() !== undefined,
     putBack(): void {
       const to = before();
       setBefore(undefined);
       if (to) setEntered(reconcile(to));
+      changed();
     },
   };
 }

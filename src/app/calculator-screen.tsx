@@ -103,13 +103,7 @@ function Sheet(props: {
   );
   // eslint-disable-next-line solid/reactivity
   const keeper = createDraftKeeper(records, props.machine, props.id);
-  createEffect(
-    on(
-      () => JSON.stringify(bench.entered),
-      () => keeper.note(bench.entered),
-      { defer: true },
-    ),
-  );
+  createEffect(on(bench.changes, () => keeper.note(bench.entered), { defer: true }));
   onCleanup(() => {
     keeper.end();
     if (props.machine === null) props.onLeave(props.id, structuredClone(unwrap(bench.entered)));

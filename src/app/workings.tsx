@@ -1,6 +1,6 @@
 import { createDeferred, createMemo, For, Show } from 'solid-js';
 import type { Calculator, FormulaSpec, LimitSpec } from '../calculators/calculator';
-import { explain, nameOf, symbolOf, unitOf, type Evaluation } from '../calculators/evaluate';
+import { explain, nameOf, symbolOf, unitOf, type Evaluation, type Situation } from '../calculators/evaluate';
 import { expanded, type Method } from '../formula/outcome';
 import { filledMathml, formulaMathml } from '../formula/mathml';
 import { parseFormula } from '../formula/parse';
@@ -19,10 +19,17 @@ const METHODS: Readonly<Record<Method, string>> = {
   sampled: 'Curved here: uncertainty by sampling (JCGM 101). Shares, about:',
 };
 
+interface Moment {
+  readonly evaluation: Evaluation;
+  readonly situation: Situation;
+}
+
+const momentOf = (bench: Bench): Moment => ({ evaluation: bench.evaluation(), situation: bench.situation() });
+
 /** Every formula that ran: typeset, with the numbers put in, with its uncertainty budget and its source. */
 export function Workings(props: { calculator: Calculator; bench: Bench }) {
   // A sheet has dozens of formulas and a phone shows three: those follow every keystroke, the others a moment later.
-  const later = createDeferred(() => props.bench.evaluation(), { timeoutMs: 250 });
+  const later = createDeferred(() => momentOf(props.bench), { timeoutMs: 250 });
   return (
     <For each={props.bench.evaluation().formulas}>
       {(spec) => <OneWorking spec={spec} calculator={props.calculator} bench={props.bench} later={later()} />}
@@ -30,14 +37,14 @@ export function Workings(props: { calculator: Calculator; bench: Bench }) {
   );
 }
 
-function OneWorking(props: { spec: FormulaSpec; calculator: Calculator; bench: Bench; later: Evaluation }) {
+function OneWorking(props: { spec: FormulaSpec; calculator: Calculator; bench: Bench; later: Moment }) {
   const { visible, watch } = createVisible();
   const parsed = createMemo(() => parseFormula(props.spec.text));
   const symbolic = createMemo(() => formulaMathml(parsed()));
   const view = createMemo(() => {
-    const evaluation = visible() ? props.bench.evaluation() : props.later;
+    const { evaluation, situation } = visible() ? momentOf(props.bench) : props.later;
     const symbol = symbolOf(props.spec);
-    const [calculator, situation, formula] = [props.calculator, props.bench.situation(), parsed()];
+    const [calculator, formula] = [props.calculator, parsed()];
     const print = (name: string, full: boolean) => printSymbol(calculator, evaluation, situation, name, full);
     const short = print(symbol, false);
     const outcome = evaluation.outcomes[symbol];

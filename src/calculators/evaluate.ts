@@ -16,7 +16,7 @@ import {
   type Instruction,
 } from './calculator';
 import { readEntry, type Entry, type InputState, type KeptValue } from './entry';
-import { judge, settle, type Verdict } from './verdict';
+import { judge, settle, type Settling, type Verdict } from './verdict';
 
 /** Everything a calculator's screen knows about one set of entries. */
 export interface Situation {
@@ -113,7 +113,9 @@ function readInputs(calc: Calculator, situation: Situation, choices: Choices): R
   return states;
 }
 
-type Found = Pick<Evaluation, 'choices' | 'inputs' | 'formulas' | 'outcomes' | 'verdict'>;
+type Found = Pick<Evaluation, 'choices' | 'inputs' | 'formulas' | 'outcomes'> & {
+  readonly verdict: Omit<Verdict, 'settling'>;
+};
 
 function contextFor(calc: Calculator, found: Found, situation: Situation): Context<string, Calculator['choices']> {
   const known = (symbol: string): Known | undefined => {
@@ -171,17 +173,28 @@ export function evaluate(calc: Calculator, situation: Situation): Evaluation {
   const system = systemFor(calc, choices);
   const values = inputValues(inputs);
   const outcomes = propagate(system, values);
-  const verdict = judge(calc, choices, outcomes);
-  const found: Found = { choices, inputs, formulas, outcomes, verdict };
+  const judged = judge(calc, choices, outcomes);
+  const found: Found = { choices, inputs, formulas, outcomes, verdict: judged };
   const typical = typicalBehind(calc, found);
-  const open = (): Verdict => ({ ...verdict, settling: settle(calc, system, values, choices, outcomes) });
+  const { instruction, cannot } = advise(calc, found, situation);
+  const isOpen = judged.state === 'too close' || instruction === undefined;
+  let settling: Settling | undefined | 'not asked' = isOpen ? 'not asked' : undefined;
+  const verdict: Verdict = {
+    ...judged,
+    get settling() {
+      if (settling === 'not asked') settling = settle(calc, system, values, choices, outcomes);
+      return settling;
+    },
+  };
+  return { choices, inputs, formulas, outcomes, verdict, instruction, cannot, typical };
+}
+
+function advise(calc: Calculator, found: Found, situation: Situation): Pick<Evaluation, 'instruction' | 'cannot'> {
   try {
-    const instruction = calc.action(contextFor(calc, found, situation));
-    const settled = verdict.state === 'too close' ? open() : verdict;
-    return { ...found, verdict: settled, instruction, cannot: undefined, typical };
+    return { instruction: calc.action(contextFor(calc, found, situation)), cannot: undefined };
   } catch (error) {
     if (!(error instanceof Unavailable)) throw error;
-    return { ...found, verdict: open(), instruction: undefined, cannot: reasonFor(calc, found, error.symbol), typical };
+    return { instruction: undefined, cannot: reasonFor(calc, found, error.symbol) };
   }
 }
 

@@ -22,6 +22,7 @@ export interface Settling {
 export interface Verdict {
   readonly state: VerdictState;
   readonly checks: readonly Check[];
+  /** Worked out when first asked for; undefined where nothing is open. */
   readonly settling: Settling | undefined;
 }
 
@@ -113,7 +114,7 @@ export function settle(
 }
 
 /** The verdict on all limits in force. What would settle an open one is asked apart: it works the system out anew per tool. */
-export function judge(calc: Calculator, choices: Choices, outcomes: Outcomes): Verdict {
+export function judge(calc: Calculator, choices: Choices, outcomes: Outcomes): Omit<Verdict, 'settling'> {
   const checks = checksOf(calc, choices, outcomes);
-  return { state: worst(checks.map((check) => check.state)), checks, settling: undefined };
+  return { state: worst(checks.map((check) => check.state)), checks };
 }

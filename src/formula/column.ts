@@ -19,12 +19,26 @@ function both(a: Column, b: Column, f: (x: number, y: number) => number): Column
   return out;
 }
 
-// The commonest operation, written out: several times faster than through `both`.
+// The two commonest operations, written out: several times faster than through `both`.
 function product(a: Column, b: Column): Column {
   if (typeof a === 'number') return typeof b === 'number' ? a * b : product(b, a);
   const out = new Float64Array(a.length);
   if (typeof b === 'number') for (let k = 0; k < out.length; k += 1) out[k] = (a[k] ?? NaN) * b;
   else for (let k = 0; k < out.length; k += 1) out[k] = (a[k] ?? NaN) * (b[k] ?? NaN);
+  return out;
+}
+
+function quotient(a: Column, b: Column, node: Node): Column {
+  if (typeof b === 'number') {
+    if (b === 0) throw new DomainError('this divides by zero', symbolsIn(node));
+    return each(a, (x) => x / b);
+  }
+  const out = new Float64Array(b.length);
+  for (let k = 0; k < out.length; k += 1) {
+    const y = b[k] ?? NaN;
+    if (y === 0) throw new DomainError('this divides by zero', symbolsIn(node));
+    out[k] = (typeof a === 'number' ? a : (a[k] ?? NaN)) / y;
+  }
   return out;
 }
 
@@ -75,10 +89,7 @@ function visit(node: Node, symbol: (name: string) => Column): Column {
       if (node.op === '+') return both(left, right, withoutDust);
       if (node.op === '-') return both(left, right, (x, y) => withoutDust(x, -y));
       if (node.op === '^') return power(left, right, node);
-      return both(left, right, (x, y) => {
-        if (y === 0) throw new DomainError('this divides by zero', symbolsIn(node.right));
-        return x / y;
-      });
+      return quotient(left, right, node.right);
     }
   }
 }

@@ -48,10 +48,19 @@ export function isConstant(a: Taylor): boolean {
   return a.on.length === 0 && a.blind.length === 0;
 }
 
+/** Both ascending lists merged into one. */
 function union(a: readonly number[], b: readonly number[]): readonly number[] {
   if (a === b || b.length === 0) return a;
   if (a.length === 0) return b;
-  return [...new Set([...a, ...b])].sort((x, y) => x - y);
+  const merged: number[] = [];
+  let [i, j] = [0, 0];
+  while (i < a.length || j < b.length) {
+    const [x, y] = [a[i] ?? Infinity, b[j] ?? Infinity];
+    merged.push(Math.min(x, y));
+    if (x <= y) i += 1;
+    if (y <= x) j += 1;
+  }
+  return merged.length === a.length ? a : merged.length === b.length ? b : merged;
 }
 
 /** `a` written out for the inputs `on`, zeros where it does not depend on one. */
@@ -75,14 +84,19 @@ function spreadOver(a: Taylor, on: readonly number[], uncertain: number): Taylor
 
 /** Both written out for the inputs of either. */
 function aligned(a: Taylor, b: Taylor): readonly [Taylor, Taylor] {
+  if (a.on === b.on) return [a, b];
   const on = union(a.on, b.on);
-  // Uncertain inputs come first in either list, so they are the first ones of the union too.
-  const known = new Set([...a.on.slice(0, a.uncertain), ...b.on.slice(0, b.uncertain)]);
-  return [spreadOver(a, on, known.size), spreadOver(b, on, known.size)];
+  // Uncertain inputs have the lower numbers, so they come first in the union too.
+  const last = Math.max(a.on[a.uncertain - 1] ?? -1, b.on[b.uncertain - 1] ?? -1);
+  const uncertain = on.findIndex((number) => number > last);
+  const count = uncertain < 0 ? on.length : uncertain;
+  return [spreadOver(a, on, count), spreadOver(b, on, count)];
 }
 
 /** a + b with the given value (the caller has cleared it of rounding). */
 export function addTaylors(a: Taylor, b: Taylor, value: number): Taylor {
+  if (isConstant(b)) return { ...a, value };
+  if (isConstant(a)) return { ...b, value };
   const [p, q] = aligned(a, b);
   const add = (x: readonly number[], y: readonly number[]): number[] => x.map((xi, i) => xi + (y[i] ?? 0));
   return {
@@ -103,6 +117,8 @@ export function scaleTaylor(a: Taylor, k: number): Taylor {
 
 /** u v by Leibniz's rule. */
 export function multiplyTaylors(a: Taylor, b: Taylor): Taylor {
+  if (isConstant(b)) return scaleTaylor(a, b.value);
+  if (isConstant(a)) return scaleTaylor(b, a.value);
   const [p, q] = aligned(a, b);
   const { on, uncertain: n } = p;
   const [u, v] = [p.value, q.value];

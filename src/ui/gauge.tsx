@@ -1,4 +1,4 @@
-import { Show } from 'solid-js';
+import { createMemo, Show } from 'solid-js';
 
 const WIDTH = 340;
 const HEIGHT = 66;
@@ -22,12 +22,12 @@ export interface GaugeProps {
 export function Gauge(props: GaugeProps) {
   const marks = () =>
     [props.low, props.high, props.min, props.max].filter((x): x is number => x !== undefined && Number.isFinite(x));
-  const span = () => {
+  const span = createMemo(() => {
     const least = Math.min(...marks());
     const most = Math.max(...marks());
     const pad = (most - least || Math.abs(most) || 1) * 0.15;
     return [least - pad, most + pad] as const;
-  };
+  });
   const at = (x: number) => {
     const [least, most] = span();
     return LEFT + ((x - least) / (most - least)) * (RIGHT - LEFT);

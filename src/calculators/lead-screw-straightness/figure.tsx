@@ -1,4 +1,4 @@
-import { For, Match, Show, Switch } from 'solid-js';
+import { For, Index, Match, Show, Switch } from 'solid-js';
 import { DimensionLine, Drawing } from '../../ui/drawing';
 import type { FigureProps } from '../calculator';
 import type calc from './index';
@@ -50,7 +50,9 @@ function Screw(props: Bar) {
   return (
     <Show when={!props.ghost} fallback={<polyline class="d-ghost" points={edge(0).join(' ')} />}>
       <polygon class="d-ink d-fill" points={[...edge(-props.half), ...edge(props.half).reverse()].join(' ')} />
-      <For each={strokes()}>{(s) => <line class="d-thin" x1={s.from.x} y1={s.from.y} x2={s.to.x} y2={s.to.y} />}</For>
+      <Index each={strokes()}>
+        {(s) => <line class="d-thin" x1={s().from.x} y1={s().from.y} x2={s().to.x} y2={s().to.y} />}
+      </Index>
     </Show>
   );
 }

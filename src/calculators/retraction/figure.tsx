@@ -1,4 +1,4 @@
-import { For, Show } from 'solid-js';
+import { For, Index, Show } from 'solid-js';
 import { DimensionLine, Drawing } from '../../ui/drawing';
 import type { FigureProps } from '../calculator';
 import type calc from './index';
@@ -90,9 +90,11 @@ export default function Figure(props: FigureProps<typeof calc>) {
       <text class="d-text" x={tube() ? 74 : 20} y={tube() ? 56 : 46}>
         not to scale
       </text>
-      <For each={stacked().filter((part) => part.to - part.from > LEAST_SHARE * (RIGHT - LEFT))}>
-        {(part) => <rect class={part.class} x={part.from} y={BAR.y} width={part.to - part.from} height={BAR.height} />}
-      </For>
+      <Index each={stacked().filter((part) => part.to - part.from > LEAST_SHARE * (RIGHT - LEFT))}>
+        {(part) => (
+          <rect class={part().class} x={part().from} y={BAR.y} width={part().to - part().from} height={BAR.height} />
+        )}
+      </Index>
       <Show when={props.value('x_hi') !== undefined}>
         <DimensionLine
           x1={at(props.value('x_lo') ?? 0)}
@@ -122,15 +124,15 @@ export default function Figure(props: FigureProps<typeof calc>) {
           {`set ${props.text('x_set')}`}
         </text>
       </Show>
-      <For each={key()}>
+      <Index each={key()}>
         {(part, i) => (
-          <g transform={`translate(${LEFT + (i() % 2) * 160} ${KEY + Math.floor(i() / 2) * 17})`}>
+          <g transform={`translate(${LEFT + (i % 2) * 160} ${KEY + Math.floor(i / 2) * 17})`}>
             <text class="d-text" x={0} y={0}>
-              {`${i() + 1} ${part.name} ${texts()[i()] ?? ''}`}
+              {`${i + 1} ${part().name} ${texts()[i] ?? ''}`}
             </text>
           </g>
         )}
-      </For>
+      </Index>
       <text class="d-text" x={WIDTH - 6} y={HEIGHT - 5} text-anchor="end">
         lengths to scale, 1 to {key().length} from the left
       </text>

@@ -1,4 +1,4 @@
-import { For, Show } from 'solid-js';
+import { createMemo, createSignal, For, Index, Show } from 'solid-js';
 import { length } from '../../quantity/kinds';
 import { formatNumber } from '../../quantity/format';
 import { DimensionLine, Drawing } from '../../ui/drawing';
@@ -55,16 +55,19 @@ export default function Figure(props: FigureProps<typeof calc>) {
   const usable = () => h() > 0 && g() > 0;
   const mm = (si: number) => printPlain(si, length.mm, props.mark);
   const um = (si: number) => formatNumber(si * 1e6, 3, props.mark);
-  const pattern = () => (usable() ? patternOf(h(), g()) : undefined);
+  const pattern = createMemo(() => (usable() ? patternOf(h(), g()) : undefined));
   const repeat = () => pattern()?.repeat;
   const shown = () => Math.min(MOST_LAYERS, Math.max(FEWEST_LAYERS, Math.ceil((repeat() ?? MOST_LAYERS) * 1.25)));
-  const layers = () => (usable() ? layerErrors(h(), g(), shown()) : []);
+  const layers = createMemo(() => (usable() ? layerErrors(h(), g(), shown()) : []));
   const x = (layer: number) => LEFT + ((RIGHT - LEFT) * layer) / shown();
   const drawn = (error: number) => (error / g()) * STEP;
   const tops = () => layers().map((layer) => `V${TOPS - drawn(layer.height)} H${x(layer.number)}`);
   const steps = () => (props.choice.grid === 'full' ? 'full steps' : 'microsteps');
   const allowed = () => (props.value('k') ?? 0) * h();
-  const rows = () => (g() > 0 ? USUAL_HEIGHTS.map((height) => ({ height, ...patternOf(height, g()) })) : []);
+  const [unfolded, setUnfolded] = createSignal(false);
+  const rows = createMemo(() =>
+    unfolded() && g() > 0 ? USUAL_HEIGHTS.map((height) => ({ height, ...patternOf(height, g()) })) : [],
+  );
   const bare = (si: number | undefined) => (si === undefined ? '–' : formatNumber(si * 1e3, 4, props.mark));
   const nearest = () => {
     const found = pattern();
@@ -88,17 +91,17 @@ export default function Figure(props: FigureProps<typeof calc>) {
           <Axis y={TOPS} reach={0.5} tick={um(g() / 2)} title="height of a layer’s top is off by, µm" />
           <path class="d-ink" d={`M${LEFT} ${TOPS} ${tops().join(' ')}`} />
           <Axis y={THICK} reach={1} tick={um(g())} title="its thickness is off by, µm (dashed: allowed)" />
-          <For each={layers()}>
+          <Index each={layers()}>
             {(layer) => (
               <rect
-                class={Math.abs(layer.thickness) > allowed() ? 'd-accent d-shade' : 'd-ink d-shade'}
-                x={x(layer.number - 1) + (x(1) - LEFT) * 0.15}
-                y={THICK - Math.max(0, drawn(layer.thickness))}
+                class={Math.abs(layer().thickness) > allowed() ? 'd-accent d-shade' : 'd-ink d-shade'}
+                x={x(layer().number - 1) + (x(1) - LEFT) * 0.15}
+                y={THICK - Math.max(0, drawn(layer().thickness))}
                 width={(x(1) - LEFT) * 0.7}
-                height={Math.abs(drawn(layer.thickness))}
+                height={Math.abs(drawn(layer().thickness))}
               />
             )}
-          </For>
+          </Index>
           <Show when={allowed() < g()}>
             <For each={[-1, 1]}>
               {(side) => (
@@ -112,13 +115,13 @@ export default function Figure(props: FigureProps<typeof calc>) {
               )}
             </For>
           </Show>
-          <For each={layers().filter((layer) => shown() <= 14 || layer.number % 5 === 0)}>
+          <Index each={layers().filter((layer) => shown() <= 14 || layer.number % 5 === 0)}>
             {(layer) => (
-              <text class="d-text" x={x(layer.number - 0.5)} y={THICK + STEP + 14} text-anchor="middle">
-                {layer.number}
+              <text class="d-text" x={x(layer().number - 0.5)} y={THICK + STEP + 14} text-anchor="middle">
+                {layer().number}
               </text>
             )}
-          </For>
+          </Index>
           <Show
             when={(repeat() ?? 0) > 1 && (repeat() ?? 0) <= shown()}
             fallback={
@@ -138,7 +141,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
         </Show>
       </Drawing>
       <Show when={rows().length > 0}>
-        <details class="seldom">
+        <details class="seldom" onToggle={(event) => setUnfolded(event.currentTarget.open)}>
           <summary>Usual layer heights</summary>
           <table class="sheet-table">
             <caption>
@@ -154,19 +157,21 @@ export default function Figure(props: FigureProps<typeof calc>) {
               </tr>
             </thead>
             <tbody>
-              <For each={rows()}>
+              <Index each={rows()}>
                 {(row) => (
                   <tr>
-                    <th scope="row">{bare(row.height)}</th>
-                    <td>{row.repeat ?? `over ${LONGEST_REPEAT}`}</td>
+                    <th scope="row">{bare(row().height)}</th>
+                    <td>{row().repeat ?? `over ${LONGEST_REPEAT}`}</td>
                     <td>
-                      {row.repeat === 1 ? 'none' : `${formatNumber((row.largest / row.height) * 100, 2, props.mark)} %`}
+                      {row().repeat === 1
+                        ? 'none'
+                        : `${formatNumber((row().largest / row().height) * 100, 2, props.mark)} %`}
                     </td>
-                    <td>{bare(row.below)}</td>
-                    <td>{bare(row.above)}</td>
+                    <td>{bare(row().below)}</td>
+                    <td>{bare(row().above)}</td>
                   </tr>
                 )}
-              </For>
+              </Index>
             </tbody>
           </table>
         </details>

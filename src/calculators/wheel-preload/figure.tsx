@@ -1,4 +1,4 @@
-import { For, Show } from 'solid-js';
+import { Index, Show } from 'solid-js';
 import { DimensionLine, Drawing, TurnArrow } from '../../ui/drawing';
 import type { FigureProps } from '../calculator';
 import type calc from './index';
@@ -61,14 +61,14 @@ export default function Figure(props: FigureProps<typeof calc>) {
       <text class="d-text" x={MIDDLE} y={RAIL.y + 16} text-anchor="middle">
         rail
       </text>
-      <For each={fixed()}>
+      <Index each={fixed()}>
         {(x) => (
           <g>
-            <circle class="d-ink d-fill" cx={x} cy={RAIL.y - r()} r={r()} />
-            <circle class="d-thin" cx={x} cy={RAIL.y - r()} r={r() * 0.3} />
+            <circle class="d-ink d-fill" cx={x()} cy={RAIL.y - r()} r={r()} />
+            <circle class="d-thin" cx={x()} cy={RAIL.y - r()} r={r() * 0.3} />
           </g>
         )}
-      </For>
+      </Index>
       <DimensionLine
         x1={fixed()[0] ?? 0}
         y1={13}
@@ -101,14 +101,14 @@ export default function Figure(props: FigureProps<typeof calc>) {
       <circle class="d-ink d-fill" cx={BOLT.x} cy={BOLT.y} r={HOLE} />
       <line class="d-accent" x1={BOLT.x} y1={BOLT.y} x2={now().x} y2={now().y} />
       <circle class="d-accent" cx={now().x} cy={now().y} r={2} />
-      <For each={next()}>
+      <Index each={next()}>
         {(to) => (
           <g>
-            <circle class="d-ghost" cx={centre(to).x} cy={centre(to).y} r={BUSH} />
-            <TurnArrow cx={BOLT.x} cy={BOLT.y} r={ARROW} from={bearing(present())} to={arrowEnd(to)} />
+            <circle class="d-ghost" cx={centre(to()).x} cy={centre(to()).y} r={BUSH} />
+            <TurnArrow cx={BOLT.x} cy={BOLT.y} r={ARROW} from={bearing(present())} to={arrowEnd(to())} />
           </g>
         )}
-      </For>
+      </Index>
       <line class="d-thin" x1={BOLT.x} y1={retracted} x2={206} y2={retracted} />
       <line class="d-thin" x1={now().x} y1={now().y} x2={206} y2={now().y} />
       <Show when={Math.abs(retracted - now().y) > 2}>
