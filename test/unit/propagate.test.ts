@@ -9,8 +9,9 @@ import { cases, generator, nearbyInputs, randomInputs } from '../support/calcula
 const run = (texts: string[], inputs: Inputs) => propagate(buildSystem(texts, Object.keys(inputs)), inputs);
 const rectangular = (value: number, u: number) => ({ value, u, shape: 'rectangular' as const });
 
-// The same cases in every run: a failure must be there again when it is looked for.
-fc.configureGlobal({ seed: 20_260_401 });
+// The same cases in every run, so that a failure is there again when it is looked for; no shrinking, which can crawl along
+// a boundary between doubles for minutes.
+fc.configureGlobal({ seed: 20_260_401, endOnFailure: true });
 
 describe('what every result holds', () => {
   const inputs = fc.record({

@@ -29,8 +29,9 @@ function expectRoots(solution: Solution, expected: number[], digits = 10): void 
   found.forEach((value, i) => expect(value).toBeCloseTo(expected[i]!, digits));
 }
 
-// The same cases in every run: a failure must be there again when it is looked for.
-fc.configureGlobal({ seed: 20_260_401 });
+// The same cases in every run, so that a failure is there again when it is looked for; no shrinking, which can crawl along
+// a boundary between doubles for minutes.
+fc.configureGlobal({ seed: 20_260_401, endOnFailure: true });
 
 describe('asking for an input', () => {
   it('finds one root, and none outside the range', () => {
