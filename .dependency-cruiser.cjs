@@ -1,5 +1,11 @@
 /** Imports run downward only: app -> ui, calculators, diagnosis, instrument, machine -> formula, signal, reference -> quantity. */
-const rule = (name, from, to, comment) => ({ name, severity: 'error', comment, from: { path: from }, to: { path: to } });
+const rule = (name, from, to, comment) => ({
+  name,
+  severity: 'error',
+  comment,
+  from: { path: from },
+  to: { path: to },
+});
 
 module.exports = {
   forbidden: [
@@ -7,9 +13,24 @@ module.exports = {
     rule('formula-down', '^src/formula/', '^src/(?!formula/|quantity/)', 'formula imports quantity only'),
     rule('signal-down', '^src/signal/', '^src/(?!signal/|quantity/)', 'signal imports quantity only'),
     rule('reference-down', '^src/reference/', '^src/(?!reference/|quantity/)', 'reference imports quantity only'),
-    rule('machine-down', '^src/machine/', '^src/(?!machine/|formula/|reference/|quantity/)', 'machine stands on its own'),
-    rule('calculators-down', '^src/calculators/', '^src/(app|diagnosis|instrument|machine)/', 'calculators know no store and no shell'),
-    rule('ui-knows-no-subject', '^src/ui/', '^src/(app|calculators|diagnosis|instrument|machine)/', 'ui is subject-free'),
+    rule(
+      'machine-down',
+      '^src/machine/',
+      '^src/(?!machine/|formula/|reference/|quantity/)',
+      'machine stands on its own',
+    ),
+    rule(
+      'calculators-down',
+      '^src/calculators/',
+      '^src/(app|diagnosis|instrument|machine)/',
+      'calculators know no store and no shell',
+    ),
+    rule(
+      'ui-knows-no-subject',
+      '^src/ui/',
+      '^src/(app|calculators|diagnosis|instrument|machine)/',
+      'ui is subject-free',
+    ),
     {
       name: 'calculators-apart',
       severity: 'error',

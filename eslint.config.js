@@ -9,7 +9,12 @@ export default tseslint.config(
   {
     languageOptions: {
       globals: globals.browser,
-      parserOptions: { projectService: { allowDefaultProject: ['*.js', '*.cjs'] }, tsconfigRootDir: import.meta.dirname },
+      parserOptions: {
+        projectService: {
+          allowDefaultProject: ['*.js', '*.cjs', 'test/run.mjs', 'test/browser/serve.mjs', 'test/bench/run.mjs'],
+        },
+        tsconfigRootDir: import.meta.dirname,
+      },
     },
     rules: {
       '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true }],
@@ -26,11 +31,20 @@ export default tseslint.config(
   {
     files: ['src/**/*.tsx', 'src/ui/**/*.ts', 'src/app/**/*.ts'],
     ...solid,
-    rules: { ...solid.rules, 'solid/reactivity': 'error', 'solid/no-destructure': 'error', 'solid/no-innerhtml': 'off' },
+    rules: {
+      ...solid.rules,
+      'solid/reactivity': 'error',
+      'solid/no-destructure': 'error',
+      'solid/no-innerhtml': 'off',
+    },
   },
   {
     files: ['test/**/*.ts'],
     rules: { '@typescript-eslint/no-non-null-assertion': 'off', 'max-lines': 'off' },
   },
-  { files: ['*.js', '*.cjs'], ...tseslint.configs.disableTypeChecked },
+  {
+    files: ['**/*.js', '**/*.cjs', '**/*.mjs'],
+    ...tseslint.configs.disableTypeChecked,
+    languageOptions: { ...tseslint.configs.disableTypeChecked.languageOptions, globals: globals.node },
+  },
 );

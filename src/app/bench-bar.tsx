@@ -21,6 +21,7 @@ function settlingSentence(calc: Calculator, verdict: Verdict): string | undefine
 export function BenchBar(props: { calculator: Calculator; bench: Bench; children: JSX.Element }) {
   const [unfolded, setUnfolded] = createSignal(false);
   const shown = () => props.bench.shown();
+  const now = () => props.bench.evaluation();
   const state = () => shown().evaluation.verdict.state;
   // Trying every tool costs several evaluations: done in an idle moment, not at each keystroke.
   const verdict = createDeferred(() => shown().evaluation.verdict, { timeoutMs: 250 });
@@ -45,7 +46,9 @@ export function BenchBar(props: { calculator: Calculator; bench: Bench; children
         </Show>
       </div>
       <Show when={shown().stale}>
-        <p class="problem small">Last good verdict: one entry cannot be used at the moment, see the marked line.</p>
+        <p class="problem small">
+          Last good verdict. {now().cannot ?? 'One entry cannot be used at the moment: see the marked line.'}
+        </p>
       </Show>
       <div class="bench-keys">
         <button type="button" class="button" aria-expanded={unfolded()} onClick={() => setUnfolded(!unfolded())}>

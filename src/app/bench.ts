@@ -27,13 +27,17 @@ export interface Shown {
   readonly stale: boolean;
 }
 
-/** True when every input can be used and no formula left its domain. */
+/** True when nothing entered is refused, no formula left its domain, and there is a verdict. */
 function isGood(evaluation: Evaluation): boolean {
   return (
-    Object.values(evaluation.inputs).every((state) => state.ok) &&
-    Object.values(evaluation.outcomes).every((outcome) => outcome.ok || outcome.failure.kind !== 'domain')
+    Object.values(evaluation.inputs).every((state) => state.ok || state.blank) &&
+    Object.values(evaluation.outcomes).every((outcome) => outcome.ok || outcome.failure.kind !== 'domain') &&
+    evaluation.verdict.state !== 'none'
   );
 }
+
+const sameOptions = (a: Evaluation, b: Evaluation): boolean =>
+  Object.keys(a.choices).every((name) => a.choices[name] === b.choices[name]);
 
 const PLUS_MINUS = /\s*(?:\+\s*\/?\s*-|±).*/;
 
@@ -69,8 +73,9 @@ export function createBench(calc: Calculator, around: Surroundings, start: Enter
   const shown = createMemo<Shown>((before) => {
     const now = evaluation();
     if (isGood(now)) return { evaluation: now, stale: false };
-    const hadVerdict = before && before.evaluation.verdict.state !== 'none';
-    return hadVerdict ? { evaluation: before.evaluation, stale: true } : { evaluation: now, stale: false };
+    // Under other options the old verdict answers another question.
+    const last = before && isGood(before.evaluation) && sameOptions(before.evaluation, now) ? before : undefined;
+    return { evaluation: last?.evaluation ?? now, stale: last !== undefined };
   });
 
   const entryOf = (symbol: string): Entry => {

@@ -19,6 +19,7 @@ const MOST_CULPRITS = 3;
 /** The table of options and inputs; one line open at a time, what is still missing always open. */
 export function Inputs(props: { calculator: Calculator; bench: Bench }) {
   const [picked, setPicked] = createSignal<string>();
+  const [unfolded, setUnfolded] = createSignal(false);
   const evaluation = () => props.bench.evaluation();
   // Options decide which lines there are; readings do not, so the lists stay as they are while someone types.
   const options = createMemo(() => evaluation().choices, undefined, {
@@ -118,7 +119,7 @@ export function Inputs(props: { calculator: Calculator; bench: Bench }) {
       <For each={choices()}>{choice}</For>
       <For each={groups().usual}>{field}</For>
       <Show when={groups().seldom.length > 0}>
-        <details class="seldom" open={groups().seldom.some((symbol) => entryProblem(symbol) !== undefined)}>
+        <details class="seldom" open={unfolded()} onToggle={(event) => setUnfolded(event.currentTarget.open)}>
           <summary>Seldom changed ({groups().seldom.length})</summary>
           <For each={groups().seldom}>{field}</For>
         </details>

@@ -38,7 +38,7 @@ function agree(a: Node, b: Node, lookup: Lookup, what: string): Dimension {
  * Dimension of an expression.
  * @throws FormulaError when a sum mixes dimensions or a function is given something that is not a number
  */
-export function dimensionOf(node: Node, lookup: Lookup): Dimension {
+function dimensionOf(node: Node, lookup: Lookup): Dimension {
   switch (node.type) {
     case 'number':
       return dimensionless;

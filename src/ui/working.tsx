@@ -41,7 +41,7 @@ export function Working(props: {
 }
 
 /** The uncertainty budget as bars: which input contributes how much. */
-export function Shares(props: { shares: readonly Share[] }) {
+function Shares(props: { shares: readonly Share[] }) {
   return (
     <div>
       <Index each={props.shares}>

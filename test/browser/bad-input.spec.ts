@@ -1,7 +1,8 @@
 import { expect, test } from '@playwright/test';
 import { bench, calculatorIds } from './support';
 
-const BAD = ['abc', '1/0', '9e99', '--3'];
+/** Not a number at all, and a number that no check can use. */
+const BAD = ['abc', '9e99'];
 
 for (const id of calculatorIds) {
   test(`${id}: a bad entry in any field gets a sentence, greys the last good verdict and stays to be mended`, async ({
@@ -12,9 +13,12 @@ for (const id of calculatorIds) {
     await expect(bench(page)).toBeVisible();
     // A worked example fills the sheet, so that there is a good verdict to lose.
     await page.getByText('Worked examples').click();
-    await page.getByRole('button', { name: 'Put these numbers in' }).first().click();
-    await expect(bench(page)).not.toContainText('No verdict yet');
-    const word = await bench(page).locator('.bench-word').textContent();
+    const fill = page.getByRole('button', { name: 'Put these numbers in' });
+    const word = bench(page).locator('.bench-word');
+    for (let i = 0; (await word.textContent()) === 'No verdict yet.'; i += 1) await fill.nth(i).click();
+    const verdict = (await word.textContent()) ?? '';
+    const seldom = page.getByText('Seldom changed');
+    if (await seldom.isVisible()) await seldom.click();
     const fields = page.locator('.field');
     const count = await fields.count();
     expect(count).toBeGreaterThan(0);
@@ -25,10 +29,10 @@ for (const id of calculatorIds) {
       const before = await box.inputValue();
       for (const bad of BAD) {
         await box.fill(bad);
-        await expect(field.getByRole('alert')).toHaveText(/\S+ .*\.$/s);
+        await expect(field.getByRole('alert')).toHaveText(/^.{15,}\.$/s);
         await expect(box).toHaveValue(bad);
         await expect(bench(page).locator('.stale')).toBeVisible();
-        await expect(bench(page).locator('.bench-word')).toHaveText(word ?? '');
+        await expect(word).toHaveText(verdict);
       }
       await box.fill(before);
       await expect(field.getByRole('alert')).toHaveCount(0);

@@ -64,7 +64,7 @@ export function generator(seed: number): () => number {
 }
 
 /** A value somewhere in an input's stated range, in the input's unit: by equal ratios where it spans two decades. */
-export function randomValue(calc: Calculator, symbol: string, random: () => number): number {
+function randomValue(calc: Calculator, symbol: string, random: () => number): number {
   const spec = calc.inputs[symbol];
   if (!spec) throw new Error(`${symbol} is not an input`);
   const [low, high] = spec.range;
@@ -147,4 +147,4 @@ export function plausible(calc: Calculator, symbol: string): string {
   return String(spec.typical ?? middle);
 }
 
-export { fromSi, toSi };
+export { fromSi };
