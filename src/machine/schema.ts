@@ -4,7 +4,7 @@ import * as part from './schema-parts';
 type Frozen<T> = T extends object ? { readonly [K in keyof T]: Frozen<T[K]> } : T;
 
 /** Version of the records written now. A change of shape adds one, a migration below and a test. */
-export const VERSION = 1;
+export const VERSION = 2;
 
 const version = v.literal(VERSION, 'the version is not a known one');
 const origin = part.oneOf('typical', 'nameplate', 'measured');
@@ -98,6 +98,10 @@ const settings = part.fields({
   machine: v.nullable(part.id),
   /** Version of Trammel whose news were shown; empty before the first. */
   seenVersion: part.text(part.LIMITS.id),
+  /** When everything was last saved to a file; null before the first time. */
+  lastExport: v.nullable(part.time),
+  /** When the browser was asked not to clear what is kept: it is asked once. */
+  persistAsked: v.nullable(part.time),
 });
 
 export type KeptValue = Frozen<v.InferOutput<typeof keptValue>>;
@@ -117,6 +121,8 @@ export const defaultSettings: Settings = {
   temperatureUnit: 'C',
   machine: null,
   seenVersion: '',
+  lastExport: null,
+  persistAsked: null,
 };
 
 /** `newer` sets apart what another Trammel can read from what none can. */
@@ -128,8 +134,9 @@ type Raw = Readonly<Record<string, unknown>>;
 /** From version n, the key in the table, to version n + 1. May throw: what it gets has not been checked. */
 export type Migration = (record: Raw) => Raw;
 
-// The first change of shape enters here as `1: (record) => ({ ...record, ... })`.
-const migrations: Readonly<Record<number, Migration>> = {};
+const migrations: Readonly<Record<number, Migration>> = {
+  1: (record) => (record.type === 'settings' ? { ...record, lastExport: null, persistAsked: null } : record),
+};
 
 const refused = (reason: string, newer = false): Restored => ({ ok: false, newer, reason });
 

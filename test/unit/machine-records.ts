@@ -82,6 +82,8 @@ const settings: fc.Arbitrary<Settings> = fc.record({
   temperatureUnit: fc.constantFrom('C' as const, 'F' as const),
   machine: fc.option(id),
   seenVersion: fc.constantFrom('', '0.1.0'),
+  lastExport: fc.option(time),
+  persistAsked: fc.option(time),
 });
 
 export const record: fc.Arbitrary<StoredRecord> = fc.oneof(machine, reading, draft, settings);

@@ -75,6 +75,20 @@ describe('every version', () => {
       `{"v":1,"type":"settings","mark":"comma","theme":"contrast","lengthUnit":"in","forceUnit":"lbf",
         "temperatureUnit":"F","machine":"m1","seenVersion":"0.1.0"}`,
     ],
+    2: [
+      `{"v":2,"type":"machine","id":"m1","name":"By the door","note":"","demo":false,"created":"2026-01-02T03:04:05.678Z",
+        "changed":"2026-01-02T03:04:05.678Z","values":{"z.lead":{"value":0.008,"half":0,"unit":"mm","origin":"nameplate",
+        "tool":"as-marked","at":"2026-01-02T03:04:05.678Z"}},"choices":{"z.drive":"belt"}}`,
+      `{"v":2,"type":"reading","id":"r1","machine":"m1","calculator":"dual-z-sync","at":"2026-01-02T03:04:05.678Z",
+        "entries":{"dh":{"value":0.00075,"half":3e-5,"unit":"mm","origin":"measured","tool":"caliper"}},
+        "choices":{"drive":"belt"},"results":{"n":{"value":1.875,"low":1.79,"high":1.96,"unit":"one","text":"1.875"}},
+        "verdict":"too close","headline":"Measure again.","steps":["So."],"note":""}`,
+      `{"v":2,"type":"draft","machine":null,"calculator":"dual-z-sync","entries":{"dh":{"text":"0,7","unit":"mm",
+        "tool":""}},"choices":{},"changed":"2026-01-02T03:04:05.678Z"}`,
+      `{"v":2,"type":"settings","mark":"comma","theme":"contrast","lengthUnit":"in","forceUnit":"lbf",
+        "temperatureUnit":"F","machine":"m1","seenVersion":"0.1.0","lastExport":"2026-01-02T03:04:05.678Z",
+        "persistAsked":null}`,
+    ],
   };
 
   it('has its records here', () => {
@@ -90,9 +104,19 @@ describe('every version', () => {
     expect(kinds).toEqual(['machine', 'reading', 'draft', 'settings']);
   });
 
-  it('the record of version 1 comes back whole', () => {
-    const stored: unknown = JSON.parse(written[1]![0]!);
-    expect(restore(stored)).toEqual({ ok: true, record: stored });
+  it('the records of version 1 come back whole, their settings with nothing exported and nothing asked', () => {
+    const added: Readonly<Record<string, object>> = { settings: { lastExport: null, persistAsked: null } };
+    for (const text of written[1]!) {
+      const stored = JSON.parse(text) as { type: string };
+      expect(restore(stored)).toEqual({ ok: true, record: { ...stored, v: VERSION, ...added[stored.type] } });
+    }
+  });
+
+  it('the records of today come back as they are', () => {
+    for (const text of written[VERSION]!) {
+      const stored: unknown = JSON.parse(text);
+      expect(restore(stored)).toEqual({ ok: true, record: stored });
+    }
   });
 
   it('a newer one is refused as newer, in a sentence', () => {
