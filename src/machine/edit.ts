@@ -33,6 +33,8 @@ export interface MachineEdit {
   readonly note?: string;
   readonly values?: Readonly<Record<string, KeptValue | undefined>>;
   readonly choices?: Readonly<Record<string, string | undefined>>;
+  /** Days, by calculator. */
+  readonly intervals?: Readonly<Record<string, number | undefined>>;
 }
 
 function merged<T>(old: Readonly<Record<string, T>>, edit: Readonly<Record<string, T | undefined>>): Record<string, T> {
@@ -48,6 +50,7 @@ export function edited(machine: Machine, edit: MachineEdit, now: Date): Machine 
     note: edit.note ?? machine.note,
     values: merged(machine.values, edit.values ?? {}),
     choices: merged(machine.choices, edit.choices ?? {}),
+    ...(edit.intervals ? { intervals: merged(machine.intervals ?? {}, edit.intervals) } : {}),
     changed: now.toISOString(),
   };
 }

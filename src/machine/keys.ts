@@ -2,6 +2,7 @@ import {
   restore,
   type Draft,
   type Machine,
+  type Photo,
   type Reading,
   type Restored,
   type Settings,
@@ -9,20 +10,22 @@ import {
 } from './schema';
 
 /** One record per key, so that two tabs or two screens seldom write the same one. */
-export type Key = `machine:${string}` | `reading:${string}` | `draft:${string}` | 'settings';
+export type Key = `machine:${string}` | `reading:${string}` | `photo:${string}` | `draft:${string}` | 'settings';
 /** What keys begin with: everything of one kind, or of one machine. */
-export type Prefix = 'machine:' | `reading:${string}` | `draft:${string}`;
+export type Prefix = 'machine:' | `reading:${string}` | `photo:${string}` | `draft:${string}`;
 
 /** The record that stands at a key, or at the keys with a prefix. */
 export type RecordAt<K extends string> = K extends `machine:${string}`
   ? Machine
   : K extends `reading:${string}`
     ? Reading
-    : K extends `draft:${string}`
-      ? Draft
-      : K extends 'settings'
-        ? Settings
-        : never;
+    : K extends `photo:${string}`
+      ? Photo
+      : K extends `draft:${string}`
+        ? Draft
+        : K extends 'settings'
+          ? Settings
+          : never;
 
 /** Stands in a draft's key where no machine is chosen; no id looks like it. */
 const NO_MACHINE = '-';
@@ -31,9 +34,16 @@ export const machineKey = (id: string) => `machine:${id}` as const;
 export const draftKey = (machine: string | null, calculator: string) =>
   `draft:${machine ?? NO_MACHINE}:${calculator}` as const;
 /** Times sort as text: a machine's readings lie in order of time. */
-const readingKey = (machine: string, at: string, id: string) => `reading:${machine}:${at}-${id}` as const;
+export const readingKey = (machine: string, at: string, id: string) => `reading:${machine}:${at}-${id}` as const;
 /** Prefix of one machine's readings. The closing colon keeps `ab` out of `a`. */
 export const readingsOf = (machine: string) => `reading:${machine}:` as const;
+/** Whose reading stands at a key and when it was taken, without reading it; undefined for another kind of key. */
+export function readingAt(key: string): { readonly machine: string; readonly at: string } | undefined {
+  const [, machine, at] = /^reading:([^:]+):(.{24})-/.exec(key) ?? [];
+  return machine === undefined || at === undefined ? undefined : { machine, at };
+}
+export const photoKey = (machine: string, reading: string) => `photo:${machine}:${reading}` as const;
+export const photosOf = (machine: string) => `photo:${machine}:` as const;
 export const draftsOf = (machine: string) => `draft:${machine}:` as const;
 
 /** Where a record stands: no record carries its key. */
@@ -43,6 +53,8 @@ export function keyOf(record: StoredRecord): Key {
       return machineKey(record.id);
     case 'reading':
       return readingKey(record.machine, record.at, record.id);
+    case 'photo':
+      return photoKey(record.machine, record.reading);
     case 'draft':
       return draftKey(record.machine, record.calculator);
     case 'settings':

@@ -1,7 +1,21 @@
 import * as v from 'valibot';
 
 /** Longest texts and largest maps a record may hold: for the fields' `maxlength` as well. */
-export const LIMITS = { id: 64, name: 120, note: 4000, typed: 120, line: 600, steps: 40, map: 400 } as const;
+export const LIMITS = {
+  id: 64,
+  name: 120,
+  note: 4000,
+  typed: 120,
+  line: 600,
+  steps: 40,
+  map: 400,
+  /** Days between two readings of a check. */
+  days: 3650,
+  /** Pixels of a photo along its longer side. */
+  photoSide: 1280,
+  /** Characters of a photo in base64: 900 kB of picture. */
+  photo: 1_200_000,
+} as const;
 
 const word = (what: string) => `${what} should be text`;
 
@@ -24,6 +38,8 @@ export const id = matching(/^[A-Za-z0-9][A-Za-z0-9-]*$/, 'an id');
 export const place = matching(/^[a-z][a-z0-9-]*\.[a-z][a-z0-9-]*$/, 'the name of a value');
 /** What every object inherits (`toString`) would be found in any table it is looked up in. */
 const ownName = v.check<string, string>((name) => !(name in Object.prototype), 'this name cannot be used');
+/** An id as a name in a map. */
+export const ownId = v.pipe(id, ownName);
 /** A calculator's symbol. */
 export const symbol = v.pipe(matching(/^[A-Za-z][A-Za-z0-9_]*$/, 'a symbol'), ownName);
 /** An option picked: `belt`, `M3x0.5`. */
@@ -70,9 +86,25 @@ export function fields<const E extends v.ObjectEntries>(entries: E) {
 }
 
 /** A map with checked names. valibot drops `__proto__`, `constructor` and `prototype`; it would take an array, hence `plain`. */
-export function map<V extends v.GenericSchema>(key: typeof place | typeof symbol, value: V) {
+export function map<V extends v.GenericSchema>(key: typeof place | typeof symbol | typeof ownId, value: V) {
   return v.pipe(plain, small, v.record(key, value));
 }
+
+/** A picture as base64, without the `data:` before it. */
+export const base64 = v.pipe(
+  v.string(word('a photo')),
+  v.maxLength(LIMITS.photo, `this photo is longer than ${LIMITS.photo} characters`),
+  v.regex(/^[A-Za-z0-9+/]+={0,2}$/, 'this is not a photo'),
+);
+
+/** A whole number from 1 to `max`. */
+export const wholeUpTo = (max: number) =>
+  v.pipe(
+    number,
+    v.integer('this should be a whole number'),
+    v.minValue(1, 'this is below one'),
+    v.maxValue(max, `this is above ${max}`),
+  );
 
 export const choices = (key: typeof place | typeof symbol) => map(key, option);
 

@@ -31,6 +31,8 @@ const machine = part.fields({
   changed: part.time,
   values: part.map(part.place, keptValue),
   choices: part.choices(part.place),
+  /** Days after which a check is to be taken again, by calculator; none where the person set none. */
+  intervals: v.exactOptional(part.map(part.ownId, part.wholeUpTo(part.LIMITS.days))),
 });
 
 const readingEntry = part.fields({
@@ -72,6 +74,19 @@ const reading = part.fields({
   note: part.text(part.LIMITS.note),
 });
 
+/** A photo to a reading, apart from it so that lists stay light. */
+const photo = part.fields({
+  v: version,
+  type: v.literal('photo'),
+  machine: part.id,
+  /** Id of the reading it belongs to. */
+  reading: part.id,
+  width: part.wholeUpTo(part.LIMITS.photoSide),
+  height: part.wholeUpTo(part.LIMITS.photoSide),
+  /** JPEG in base64. */
+  jpeg: part.base64,
+});
+
 const draft = part.fields({
   v: version,
   type: v.literal('draft'),
@@ -107,9 +122,10 @@ const settings = part.fields({
 export type KeptValue = Frozen<v.InferOutput<typeof keptValue>>;
 export type Machine = Frozen<v.InferOutput<typeof machine>>;
 export type Reading = Frozen<v.InferOutput<typeof reading>>;
+export type Photo = Frozen<v.InferOutput<typeof photo>>;
 export type Draft = Frozen<v.InferOutput<typeof draft>>;
 export type Settings = Frozen<v.InferOutput<typeof settings>>;
-export type StoredRecord = Machine | Reading | Draft | Settings;
+export type StoredRecord = Machine | Reading | Photo | Draft | Settings;
 
 export const defaultSettings: Settings = {
   v: VERSION,
@@ -174,6 +190,7 @@ function check(record: Raw): v.SafeParseResult<v.GenericSchema<unknown, StoredRe
   const options = { abortEarly: true } as const;
   if (record.type === 'machine') return v.safeParse(machine, record, options);
   if (record.type === 'reading') return v.safeParse(reading, record, options);
+  if (record.type === 'photo') return v.safeParse(photo, record, options);
   if (record.type === 'draft') return v.safeParse(draft, record, options);
   if (record.type === 'settings') return v.safeParse(settings, record, options);
   return undefined;

@@ -3,6 +3,7 @@ import {
   VERSION,
   type Draft,
   type Machine,
+  type Photo,
   type Reading,
   type Settings,
   type StoredRecord,
@@ -28,17 +29,38 @@ const map = <T>(key: fc.Arbitrary<string>, value: fc.Arbitrary<T>) =>
   fc.dictionary(key, value, { maxKeys: 6, noNullPrototype: true });
 const v = fc.constant(VERSION);
 
-const machine: fc.Arbitrary<Machine> = fc.record({
+const machine: fc.Arbitrary<Machine> = fc
+  .record({
+    v,
+    type: fc.constant('machine' as const),
+    id,
+    name: text.filter((name) => name.trim() !== ''),
+    note: text,
+    demo: fc.boolean(),
+    created: time,
+    changed: time,
+    values: map(place, fc.record({ value: number, half, unit, origin, tool, at: time })),
+    choices: map(place, option),
+  })
+  .chain((base) =>
+    fc
+      .option(
+        map(
+          id.filter((name) => !(name in Object.prototype)),
+          fc.integer({ min: 1, max: 3650 }),
+        ),
+      )
+      .map((intervals) => (intervals === null ? base : { ...base, intervals })),
+  );
+
+const photo: fc.Arbitrary<Photo> = fc.record({
   v,
-  type: fc.constant('machine' as const),
-  id,
-  name: text.filter((name) => name.trim() !== ''),
-  note: text,
-  demo: fc.boolean(),
-  created: time,
-  changed: time,
-  values: map(place, fc.record({ value: number, half, unit, origin, tool, at: time })),
-  choices: map(place, option),
+  type: fc.constant('photo' as const),
+  machine: id,
+  reading: id,
+  width: fc.integer({ min: 1, max: 1280 }),
+  height: fc.integer({ min: 1, max: 1280 }),
+  jpeg: fc.base64String({ minLength: 4, maxLength: 80 }),
 });
 
 const reading: fc.Arbitrary<Reading> = fc.record({
@@ -86,4 +108,4 @@ const settings: fc.Arbitrary<Settings> = fc.record({
   persistAsked: fc.option(time),
 });
 
-export const record: fc.Arbitrary<StoredRecord> = fc.oneof(machine, reading, draft, settings);
+export const record: fc.Arbitrary<StoredRecord> = fc.oneof(machine, reading, photo, draft, settings);

@@ -29,7 +29,7 @@ function expectDoorHolds(stored: unknown): void {
   if (restored.ok) {
     expectSound(restored.record);
     expect(restore(restored.record)).toEqual(restored);
-    expect(keyOf(restored.record)).toMatch(/^(machine:|reading:|draft:|settings$)/);
+    expect(keyOf(restored.record)).toMatch(/^(machine:|reading:|photo:|draft:|settings$)/);
   } else {
     expect(restored.reason).toMatch(/^[A-Z].*\.$/s);
     expect(restored.reason.length).toBeLessThan(400);
@@ -127,6 +127,38 @@ describe('every version', () => {
 
   it.each([undefined, null, 0, -1, 1.5, NaN, Infinity, '1', {}])('%s is no version', (v) => {
     expect(restore({ ...demoMachine, v })).toMatchObject({ ok: false, newer: false });
+  });
+});
+
+describe('what version 2 added', () => {
+  const photo = { v: 2, type: 'photo', machine: 'm1', reading: 'r1', width: 1280, height: 960, jpeg: '/9j/4AA=' };
+
+  it('a photo stands apart from its reading', () => {
+    const restored = restore(photo);
+    if (!restored.ok) throw new Error(restored.reason);
+    expect(restored.record).toEqual(photo);
+    expect(keyOf(restored.record)).toBe('photo:m1:r1');
+  });
+
+  it.each([
+    ['too wide', { width: 1281 }],
+    ['of no height', { height: 0 }],
+    ['not base64', { jpeg: '"><script>' }],
+    ['empty', { jpeg: '' }],
+    ['too long', { jpeg: 'A'.repeat(LIMITS.photo + 4) }],
+    ['of a reading without a sound id', { reading: 'a:b' }],
+  ])('a photo %s is refused', (_, part) => {
+    expect(restore({ ...photo, ...part })).toMatchObject({ ok: false, newer: false });
+  });
+
+  it('days between readings are whole, above zero, and kept by an edit of something else', () => {
+    const made = edited(blankMachine('Bench', new Date(0), 'bench'), { intervals: { 'dual-z-sync': 30 } }, new Date(0));
+    expect(restore(made)).toEqual({ ok: true, record: made });
+    expect(edited(made, { name: 'Left' }, new Date(0)).intervals).toEqual({ 'dual-z-sync': 30 });
+    expect(edited(made, { intervals: { 'dual-z-sync': undefined } }, new Date(0)).intervals).toEqual({});
+    for (const days of [0, -1, 1.5, 3651, Infinity, '30']) {
+      expect(restore({ ...made, intervals: { 'dual-z-sync': days } })).toMatchObject({ ok: false });
+    }
   });
 });
 
