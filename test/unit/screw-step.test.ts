@@ -221,3 +221,7 @@ describe('instruction', () => {
     );
   });
 });
+
+it('allows twice the lag after a change of direction, in the proof as in the cautionary notes', () => {
+  expect(calc.proof).toContain('twice');
+});

@@ -11,6 +11,8 @@ const TOP = 18;
 const BELT = 205;
 const LEVEL = 95;
 const PULLEY = 14;
+/** How far the gantry reaches past the screws' axes. */
+const OVERHANG = 16;
 /** Tilt shown at most, so that the gantry stays on the sheet. */
 const MOST_DROP = 40;
 const STEPS = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000];
@@ -27,6 +29,10 @@ export default function Figure(props: FigureProps<typeof calc>) {
     const drawn = ((props.value('dh_s') ?? 0) * scale() * factor()) / 2;
     return Math.max(-MOST_DROP / 2, Math.min(MOST_DROP / 2, drawn));
   };
+  /** Half the difference at the gantry's ends, where it is more than at the screws. */
+  const end = () => half() * (1 + (2 * OVERHANG) / (RIGHT - LEFT));
+  /** Height on paper of the low screw's side, from which the difference is drawn. */
+  const low = () => LEVEL + Math.abs(half());
   const teeth = () => Math.min(Math.max(Math.round(props.value('z') ?? 20), 8), 40);
   const belt = () => props.choice.drive === 'belt';
   return (
@@ -59,16 +65,16 @@ export default function Figure(props: FigureProps<typeof calc>) {
         <line class="d-ink" x1={LEFT} y1={BELT - PULLEY - 1} x2={RIGHT} y2={BELT - PULLEY - 1} />
         <line class="d-ink" x1={LEFT} y1={BELT + PULLEY + 1} x2={RIGHT} y2={BELT + PULLEY + 1} />
       </Show>
-      <line class="d-ghost" x1={LEFT - 30} y1={LEVEL} x2={RIGHT + 30} y2={LEVEL} />
+      <line class="d-ghost" x1={LEFT - 30} y1={low()} x2={RIGHT + 30} y2={low()} />
       <polygon
         class="d-ink d-shade"
-        points={`${LEFT - 16},${LEVEL + half() - 8} ${RIGHT + 16},${LEVEL - half() - 8} ${RIGHT + 16},${LEVEL - half() + 8} ${LEFT - 16},${LEVEL + half() + 8}`}
+        points={`${LEFT - OVERHANG},${LEVEL + end() - 8} ${RIGHT + OVERHANG},${LEVEL - end() - 8} ${RIGHT + OVERHANG},${LEVEL - end() + 8} ${LEFT - OVERHANG},${LEVEL + end() + 8}`}
       />
       <Show when={Math.abs(half()) > 1}>
         <DimensionLine
           accent
           x1={half() > 0 ? RIGHT + 26 : LEFT - 26}
-          y1={LEVEL}
+          y1={low()}
           x2={half() > 0 ? RIGHT + 26 : LEFT - 26}
           y2={LEVEL - Math.abs(half())}
           text=""

@@ -21,6 +21,7 @@ export default calculator({
   cautions: [
     'Switch off and unplug before a hand goes near belts or screws; a homing move pinches.',
     'Support the gantry before loosening a screw or a belt: it can drop.',
+    'Let nozzle and bed cool before a gauge or a hand goes under the nozzle.',
   ],
   choices: {
     drive: choice('Screws joined by', { belt: { label: 'a closed belt' }, motors: { label: 'two motors' } }, 'belt', {
@@ -148,7 +149,7 @@ export default calculator({
       steps.push('Leave the remainder: it is less than a hand can set (about 2°).');
     }
     const count = ctx.number('n');
-    if (belt && teeth > 0 && Math.abs(count - whole) > NEAR_WHOLE) {
+    if (belt && Math.abs(count - whole) > NEAR_WHOLE) {
       steps.push(
         `${ctx.text('n', { magnitude: true })} is not near a whole number of teeth: look also for a slipped grub screw, a bent mount or a loose wheel.`,
       );

@@ -25,7 +25,12 @@ export default calculator({
       from: 'z.lead',
       hint: 'As marked, or as set in the machine.',
     }),
-    a: input('Allowed difference', length.mm, { seldom: true, typical: 0.1, range: [0.001, 5], basis: commonPractice }),
+    a: input('Allowed difference', length.mm, {
+      seldom: true,
+      typical: 0.03,
+      range: [0.001, 5],
+      basis: commonPractice,
+    }),
   },
   formulas: [
     formula('P_m = x / N', 'Lead as measured', length.mm, lead),
@@ -54,7 +59,7 @@ export default calculator({
       headline: `The screw moves ${measured} a turn, ${longer ? 'more' : 'less'} than marked: set the machine’s lead to what the screw has.`,
       steps: [
         'Count the thread starts at the end of the screw: lead = pitch × starts.',
-        'Take the nearest lead that such a screw is made with (2, 4, 8 mm…), not the measured digits, and set steps and lead of this machine to it.',
+        'Take the nearest lead that such a screw is made with (2, 4, 8 mm…; an inch screw: 25.4 mm over its turns per inch), not the measured digits, and set steps and lead of this machine to it.',
         'If no such lead is near, look for a nut that skips, or a coupling that slips, before blaming the screw.',
       ],
       movements: [{ part: 'set lead', direction: longer ? 'raise' : 'lower', amount: Math.abs(ctx.number('dP')) }],
@@ -69,7 +74,7 @@ export default calculator({
       expect: { P_m: [8, 1e-9], dP: [0, 1e-9] },
       verdict: 'within',
       source: derived(
-        'lead = pitch × starts = 2 mm × 4 = 8 mm; ten turns make 80 mm (ISO 2902 gives Tr 8×8(P2) this meaning)',
+        'lead = pitch × starts = 2 mm × 4 = 8 mm; ten turns make 80 mm; Tr 8×8(P2) means lead and pitch (designation as in ISO 2902, whose list lacks this size)',
       ),
     },
     {
@@ -84,7 +89,7 @@ export default calculator({
       given: { x: '8 mm ± 0.5 mm', N: '1', P_h: '8 mm' },
       expect: { P_m: [8, 1e-9] },
       verdict: 'too close',
-      source: derived('± 0.5 mm on one turn is wider than the allowed 0.1 mm'),
+      source: derived('± 0.5 mm on one turn is wider than the allowed 0.03 mm'),
     },
   ],
 });

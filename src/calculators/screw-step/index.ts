@@ -236,7 +236,7 @@ export default calculator({
     };
   },
   proof:
-    'Print two plain walls, at least ten repeats of the pattern high, one at the old layer height and one at the new, and look along them under a low lamp: the ridges at the spacing of the pattern should be gone from the second. For friction: put a dial indicator on the gantry, ask for ten single microsteps up, then ten down; it should move by all but the smallest reliable move each time.',
+    'Print two plain walls, at least ten repeats of the pattern high, one at the old layer height and one at the new, and look along them under a low lamp: the ridges at the spacing of the pattern should be gone from the second. For friction: put a dial indicator on the gantry, ask for ten single microsteps up, then ten down; each may fall short by the smallest reliable move, after a change of direction by twice that, and no more.',
   beware: [
     'The torque of one microstep of lag is not the torque the motor has left: the peak hardly depends on the number of microsteps. It only says how far the motor must lag before it overcomes friction.',
     'After the first move in one direction the lag stays about the same, so layers that all go up keep their height; it shows after every move the other way, then twice.',
