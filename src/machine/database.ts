@@ -1,11 +1,17 @@
 import { createStore, promisifyRequest, type UseStore } from 'idb-keyval';
 import { done, explainError, HELD_UP, isStorageError, mayPass, Refusal, type Stored } from './failure';
 
+export type Entries = readonly (readonly [key: string, value: unknown])[];
+
 /** What can be done within one transaction. Await nothing else in it: it would end. */
 export interface Transaction {
   get(key: string): Promise<unknown>;
   /** All that stands at keys beginning with `prefix`, in order of keys. */
-  entries(prefix: string): Promise<readonly (readonly [key: string, value: unknown])[]>;
+  entries(prefix: string): Promise<Entries>;
+  /** The last `count` of them, of those before the key `before` if it is given; in order of keys. */
+  last(prefix: string, count: number, before?: string): Promise<Entries>;
+  /** The keys beginning with `prefix`, in order. */
+  keys(prefix: string): Promise<readonly string[]>;
   put(key: string, value: unknown): void;
   remove(key: string): void;
 }
@@ -41,16 +47,46 @@ interface Progress {
 
 const later = (ms: number) => new Promise<void>((resolve) => setTimeout(resolve, ms));
 
+/** Beyond every key that begins with `prefix`. */
+const endOf = (prefix: string) => `${prefix}\uffff`;
+
+const from = (first: string, before: string) => IDBKeyRange.bound(first, before, false, true);
+
+async function entriesIn(store: IDBObjectStore, range: IDBKeyRange): Promise<Entries> {
+  const [keys, values] = await Promise.all([
+    promisifyRequest(store.getAllKeys(range)),
+    promisifyRequest<unknown[]>(store.getAll(range)),
+  ]);
+  return keys.flatMap((key, i) => (typeof key === 'string' ? [[key, values[i]] as const] : []));
+}
+
+/** The key at which the last `count` of a range begin; undefined where the range holds fewer. */
+function startOfLast(store: IDBObjectStore, range: IDBKeyRange, count: number): Promise<string | undefined> {
+  return new Promise((resolve, reject) => {
+    const request = store.openKeyCursor(range, 'prev');
+    let ahead = count - 1;
+    request.onsuccess = () => {
+      const cursor = request.result;
+      if (cursor && ahead > 0) {
+        cursor.advance(ahead);
+        ahead = 0;
+      } else resolve(typeof cursor?.key === 'string' ? cursor.key : undefined);
+    };
+    request.onerror = () => reject(request.error ?? new DOMException('cut short', 'AbortError'));
+  });
+}
+
 function transactionOn(store: IDBObjectStore, progress: Progress): Transaction {
   return {
     get: (key) => promisifyRequest<unknown>(store.get(key)),
-    async entries(prefix) {
-      const range = IDBKeyRange.bound(prefix, `${prefix}\uffff`);
-      const [keys, values] = await Promise.all([
-        promisifyRequest(store.getAllKeys(range)),
-        promisifyRequest<unknown[]>(store.getAll(range)),
-      ]);
-      return keys.flatMap((key, i) => (typeof key === 'string' ? [[key, values[i]] as const] : []));
+    entries: (prefix) => entriesIn(store, from(prefix, endOf(prefix))),
+    async last(prefix, count, before = endOf(prefix)) {
+      const start = await startOfLast(store, from(prefix, before), count);
+      return entriesIn(store, from(start ?? prefix, before));
+    },
+    async keys(prefix) {
+      const keys = await promisifyRequest(store.getAllKeys(from(prefix, endOf(prefix))));
+      return keys.filter((key) => typeof key === 'string');
     },
     put(key, value) {
       progress.wrote = true;

@@ -3,10 +3,18 @@ import { done, Refusal } from './failure';
 
 // No copies as the database makes them: the door builds a new record on the way in and on the way out.
 function transactionOn(records: Map<string, unknown>): Transaction {
+  const entries = (prefix: string) =>
+    [...records].filter(([key]) => key.startsWith(prefix)).sort(([a], [b]) => (a < b ? -1 : 1));
   return {
     get: (key) => Promise.resolve(records.get(key)),
-    entries: (prefix) =>
-      Promise.resolve([...records].filter(([key]) => key.startsWith(prefix)).sort(([a], [b]) => (a < b ? -1 : 1))),
+    entries: (prefix) => Promise.resolve(entries(prefix)),
+    last: (prefix, count, before) =>
+      Promise.resolve(
+        entries(prefix)
+          .filter(([key]) => before === undefined || key < before)
+          .slice(-count),
+      ),
+    keys: (prefix) => Promise.resolve(entries(prefix).map(([key]) => key)),
     put: (key, value) => void records.set(key, value),
     remove: (key) => void records.delete(key),
   };

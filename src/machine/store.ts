@@ -1,20 +1,29 @@
 import { announcer, openChannel, type Announcer, type Change } from './announce';
-import { asUnreadable, inPlace, setAside, type Unreadable } from './aside';
-import { database, databaseOptions, type Backend, type DatabaseOptions, type Transaction } from './database';
+import { asUnreadable, setAside, type Unreadable } from './aside';
+import { database, databaseOptions } from './database';
+import type { Backend, DatabaseOptions, Entries, Transaction } from './database';
 import { done, failed, isStorageFailure, Refusal, type Failure, type Stored } from './failure';
-import { draftsOf, keyOf, machineKey, readingsOf, restoreAt, type Key, type Prefix, type RecordAt } from './keys';
+import { cannotRead, finding, typed, type Latest, type Listing, type Page } from './find';
+import {
+  draftsOf,
+  keyOf,
+  machineKey,
+  photosOf,
+  readingsOf,
+  restoreAt,
+  type Key,
+  type Prefix,
+  type RecordAt,
+} from './keys';
 import { memory } from './memory';
-import { restore, type Restored, type StoredRecord } from './schema';
+import { restore, type Machine, type Photo, type Reading, type StoredRecord } from './schema';
 
 /** `kept`, or why not: `failing` until it works again, `not kept` until the page is opened anew. */
 export type StorageState =
   { readonly kind: 'kept' } | { readonly kind: 'failing' | 'not kept'; readonly failure: Failure };
 
-export interface Listing<R> {
-  /** In order of keys: readings oldest first. */
-  readonly records: readonly R[];
-  readonly unreadable: readonly Unreadable[];
-}
+/** What a removal took away, to be put back. What cannot be read is not among it: that was set aside. */
+export type Removed = Entries;
 
 /**
  * Where records are kept. Nothing here rejects for a fault of the storage or of a record: the result says so. A record
@@ -24,6 +33,13 @@ export interface Listing<R> {
 export interface Store {
   get<K extends Key>(key: K): Promise<Stored<RecordAt<K> | undefined>>;
   list<P extends Prefix>(prefix: P): Promise<Stored<Listing<RecordAt<P>>>>;
+  /**
+   * A machine's readings, newest first, no more than are wanted: read in parts, so that a long history holds up neither
+   * the page nor a write.
+   */
+  latest(machine: string, want: Latest): Promise<Stored<Page>>;
+  /** How many readings each machine has, by id; only those taken after `after` (ISO 8601) if it is given. */
+  countReadings(after?: string): Promise<Stored<ReadonlyMap<string, number>>>;
   /** Writes whole records, all or none. For an edit use `change`, which loses nothing that another tab wrote. */
   save(...records: readonly StoredRecord[]): Promise<Stored<undefined>>;
   /**
@@ -37,13 +53,20 @@ export interface Store {
     key: K,
     edit: (record: RecordAt<K> | undefined) => RecordAt<K> | undefined,
   ): Promise<Stored<RecordAt<K> | undefined>>;
-  remove(...keys: readonly Key[]): Promise<Stored<undefined>>;
-  /** Removes a machine with its readings and drafts. */
-  removeMachine(id: string): Promise<Stored<undefined>>;
+  /**
+   * Saves a reading, its photo and what it taught about its machine, all or none. Refused where the machine is no longer
+   * there: nobody would find the reading again.
+   */
+  keep(reading: Reading, edit: (machine: Machine) => Machine, photo?: Photo): Promise<Stored<undefined>>;
+  remove(...keys: readonly Key[]): Promise<Stored<Removed>>;
+  /** Removes a machine with its readings, photos and drafts. */
+  removeMachine(id: string): Promise<Stored<Removed>>;
+  /** Undoes a removal. What has been written at one of these keys since stays as it is. */
+  putBack(removed: Removed): Promise<Stored<undefined>>;
   /** Everything that cannot be read: what was set aside, and what still stands in its place. Reads all there is. */
   listAside(): Promise<Stored<readonly Unreadable[]>>;
   /** Forgets one unreadable record for good: only when the person says so. A record that can be read is left alone. */
-  discard(at: string): Promise<Stored<undefined>>;
+  discard(at: string): Promise<Stored<Removed>>;
   state(): StorageState;
   /** Calls back when records changed, here or in another tab. @returns a function that ends it */
   subscribe(listener: (change: Change) => void): () => void;
@@ -57,12 +80,6 @@ export interface StoreOptions extends DatabaseOptions {
   readonly openChannel: () => BroadcastChannel | undefined;
 }
 
-const cannotRead = (restored: Extract<Restored, { ok: false }>): Failure =>
-  failed(restored.newer ? 'newer' : 'unreadable', restored.reason);
-
-/** A key's prefix fixes the type of the record that `restoreAt` lets through. */
-const typed = <K extends string>(record: StoredRecord): RecordAt<K> => record as RecordAt<K>;
-
 /** Clears a key for writing: what cannot be read is set aside. @throws Refusal where a newer Trammel wrote it */
 async function makeRoom(transaction: Transaction, key: string, stored: unknown, now: Date): Promise<void> {
   if (stored === undefined) return;
@@ -73,6 +90,9 @@ async function makeRoom(transaction: Transaction, key: string, stored: unknown, 
   await setAside(transaction, key, stored, restored.reason, now.toISOString());
 }
 
+const GONE =
+  'Not saved: this machine is no longer there; it may have been removed in another tab. The reading is still on the sheet: choose or make a machine and keep it again.';
+
 /** What does not pass the door could not be read back. @throws Refusal */
 function checked(record: StoredRecord, key: string): StoredRecord {
   const restored = restore(record);
@@ -81,34 +101,7 @@ function checked(record: StoredRecord, key: string): StoredRecord {
   return restored.record;
 }
 
-function reading(backend: Backend): Pick<Store, 'get' | 'list' | 'listAside'> {
-  return {
-    async get<K extends Key>(key: K) {
-      const found = await backend.run('readonly', (transaction) => transaction.get(key));
-      if (!found.ok || found.value === undefined) return found.ok ? done(undefined) : found;
-      const restored = restoreAt(key, found.value);
-      return restored.ok ? done(typed<K>(restored.record)) : cannotRead(restored);
-    },
-    async list<P extends Prefix>(prefix: P) {
-      const found = await backend.run('readonly', (transaction) => transaction.entries(prefix));
-      if (!found.ok) return found;
-      const records: RecordAt<P>[] = [];
-      const unreadable: Unreadable[] = [];
-      for (const [key, stored] of found.value) {
-        const restored = restoreAt(key, stored);
-        if (restored.ok) records.push(typed<P>(restored.record));
-        else unreadable.push(inPlace(key, stored, restored.reason));
-      }
-      return done({ records, unreadable });
-    },
-    async listAside() {
-      const found = await backend.run('readonly', (transaction) => transaction.entries(''));
-      return found.ok ? done(found.value.flatMap(([key, stored]) => asUnreadable(key, stored) ?? [])) : found;
-    },
-  };
-}
-
-function changing(backend: Backend, announce: Announcer, now: () => Date): Pick<Store, 'save' | 'change'> {
+function changing(backend: Backend, announce: Announcer, now: () => Date): Pick<Store, 'save' | 'change' | 'keep'> {
   return {
     async save(...records) {
       const result = await backend.run('readwrite', async (transaction) => {
@@ -147,43 +140,81 @@ function changing(backend: Backend, announce: Announcer, now: () => Date): Pick<
       if (result.value.wrote) announce.say([key]);
       return done(result.value.record);
     },
+    async keep(reading, edit, photo) {
+      const key = machineKey(reading.machine);
+      const result = await backend.run('readwrite', async (transaction) => {
+        const found = await transaction.get(key);
+        if (found === undefined) throw new Refusal(failed('refused', GONE));
+        const restored = restoreAt(key, found);
+        if (!restored.ok) throw new Refusal(cannotRead(restored));
+        const records = [reading, ...(photo ? [photo] : [])].map((record) => checked(record, keyOf(record)));
+        const machine = checked(edit(typed<typeof key>(restored.record)), key);
+        for (const record of records) {
+          const at = keyOf(record);
+          await makeRoom(transaction, at, await transaction.get(at), now());
+          transaction.put(at, record);
+        }
+        transaction.put(key, machine);
+        return [key, ...records.map(keyOf)];
+      });
+      if (!result.ok) return result;
+      announce.say(result.value);
+      return done(undefined);
+    },
   };
 }
 
-function removing(backend: Backend, announce: Announcer, now: () => Date) {
-  const remove = async (find: (transaction: Transaction) => Promise<readonly (readonly [string, unknown])[]>) => {
-    const result = await backend.run('readwrite', async (transaction) => {
+function removing(
+  backend: Backend,
+  announce: Announcer,
+  now: () => Date,
+): Pick<Store, 'remove' | 'removeMachine' | 'discard' | 'putBack'> {
+  /** Writes in one transaction, then tells of the keys that `body` returns. */
+  const writing = async (body: (transaction: Transaction) => Promise<Entries>): Promise<Stored<Entries>> => {
+    const result = await backend.run('readwrite', body);
+    if (result.ok) announce.say(result.value.map(([key]) => key));
+    return result;
+  };
+  const remove = async (find: (transaction: Transaction) => Promise<Entries>) => {
+    const result = await writing(async (transaction) => {
       const found = (await find(transaction)).filter(([, stored]) => stored !== undefined);
       for (const [key, stored] of found) {
         await makeRoom(transaction, key, stored, now());
         transaction.remove(key);
       }
-      return found.map(([key]) => key);
+      return found;
     });
-    if (!result.ok) return result;
-    announce.say(result.value);
-    return done(undefined);
+    return result.ok ? done(result.value.filter(([key, stored]) => restoreAt(key, stored).ok)) : result;
   };
-  const at = (transaction: Transaction, keys: readonly string[]) =>
+  const at = (transaction: Transaction, keys: readonly string[]): Promise<Entries> =>
     Promise.all(keys.map(async (key) => [key, await transaction.get(key)] as const));
   return {
-    remove: (...keys: readonly Key[]) => remove((transaction) => at(transaction, keys)),
-    removeMachine: (id: string) =>
+    remove: (...keys) => remove((transaction) => at(transaction, keys)),
+    removeMachine: (id) =>
       remove(async (transaction) => [
         ...(await at(transaction, [machineKey(id)])),
         ...(await transaction.entries(readingsOf(id))),
+        ...(await transaction.entries(photosOf(id))),
         ...(await transaction.entries(draftsOf(id))),
       ]),
-    async discard(key: string): Promise<Stored<undefined>> {
-      const result = await backend.run('readwrite', async (transaction) => {
+    discard: (key) =>
+      writing(async (transaction) => {
         const stored = await transaction.get(key);
-        const wanted = stored !== undefined && asUnreadable(key, stored) !== undefined;
-        if (wanted) transaction.remove(key);
-        return wanted ? [key] : [];
+        if (stored === undefined || asUnreadable(key, stored) === undefined) return [];
+        transaction.remove(key);
+        return [[key, stored]];
+      }),
+    async putBack(removed) {
+      const result = await writing(async (transaction) => {
+        const found = await at(
+          transaction,
+          removed.map(([key]) => key),
+        );
+        const free = removed.filter((_, i) => found[i]?.[1] === undefined);
+        for (const [key, stored] of free) transaction.put(key, stored);
+        return free;
       });
-      if (!result.ok) return result;
-      announce.say(result.value);
-      return done(undefined);
+      return result.ok ? done(undefined) : result;
     },
   };
 }
@@ -227,7 +258,7 @@ export async function openStore(given: Partial<StoreOptions> = {}): Promise<Stor
   const backend = opened.ok ? watched(disk, tell) : memory();
   const announce = announcer(opened.ok ? options.openChannel() : undefined);
   return {
-    ...reading(backend),
+    ...finding(backend),
     ...changing(backend, announce, options.now),
     ...removing(backend, announce, options.now),
     state: () => state,

@@ -126,6 +126,86 @@ describe.each([
     expect(must(await store.get(draftKey(null, 'dual-z-sync')))).toBeDefined();
   });
 
+  it('that were removed can be put back, all of them, except over what was written there since', async () => {
+    const store = await open(options);
+    must(await store.save(demoMachine, ...demoReadings, defaultSettings));
+    const removed = must(await store.removeMachine(demoMachine.id));
+    expect(removed).toHaveLength(3);
+    const since = { ...demoMachine, name: 'Made anew' };
+    must(await store.save(since));
+    must(await store.putBack(removed));
+    expect(must(await store.get(machineKey(demoMachine.id)))).toEqual(since);
+    expect(must(await store.list(readingsOf(demoMachine.id))).records).toEqual(demoReadings);
+    must(await store.remove(machineKey(demoMachine.id)));
+    must(await store.putBack(removed));
+    expect(must(await store.get(machineKey(demoMachine.id)))).toEqual(demoMachine);
+  });
+
+  it('of a machine’s readings come newest first, in pages, of one check where that is asked', async () => {
+    const store = await open(options);
+    const many = Array.from({ length: 345 }, (_, i): Reading => ({
+      ...demoReadings[0]!,
+      id: `r${i}`,
+      calculator: i % 7 === 0 ? 'screw-lead' : 'dual-z-sync',
+      at: new Date(NOW.getTime() + ((i * 7919) % 345)).toISOString(),
+    }));
+    must(await store.save(...many, { ...many[0]!, machine: `${demoMachine.id}-2` }));
+    const newest = many.toSorted((a, b) => (a.at < b.at ? 1 : -1));
+    expect(must(await store.latest(demoMachine.id, {})).records).toEqual(newest);
+    for (const calculator of [undefined, 'screw-lead', 'retraction']) {
+      const wanted = newest.filter((reading) => calculator === undefined || reading.calculator === calculator);
+      for (const limit of [1, 20, 100, 344, 345, 346]) {
+        const paged: Reading[] = [];
+        let before: string | undefined;
+        do {
+          const page = must(await store.latest(demoMachine.id, { calculator, limit, before }));
+          expect(page.records.length).toBeLessThanOrEqual(limit);
+          paged.push(...page.records);
+          before = page.next;
+        } while (before !== undefined);
+        expect(paged).toEqual(wanted);
+      }
+    }
+    expect(must(await store.latest('nobody', { limit: 3 }))).toEqual({ records: [], unreadable: [], next: undefined });
+  });
+
+  it('are counted by machine, those after a time only where that is asked', async () => {
+    const store = await open(options);
+    const [before, after] = demoReadings as [Reading, Reading];
+    must(await store.save(demoMachine, before, after, { ...after, machine: 'm2' }, defaultSettings));
+    expect(must(await store.countReadings())).toEqual(
+      new Map([
+        ['m2', 1],
+        [demoMachine.id, 2],
+      ]),
+    );
+    expect(must(await store.countReadings(before.at))).toEqual(
+      new Map([
+        ['m2', 1],
+        [demoMachine.id, 1],
+      ]),
+    );
+    expect(must(await store.countReadings(after.at))).toEqual(new Map());
+  });
+
+  it('of a reading and what it taught its machine are written both or neither, and not without a machine', async () => {
+    const store = await open(options);
+    const [reading] = demoReadings as [Reading];
+    const learn = (machine: Machine) => edited(machine, { values: { 'bed.width': lead } }, NOW);
+    expect(await store.keep(reading, learn)).toMatchObject({ ok: false, kind: 'refused' });
+    expect(must(await store.countReadings())).toEqual(new Map());
+    must(await store.save(demoMachine));
+    const told: Change[] = [];
+    store.subscribe((change) => told.push(change));
+    const bad = (machine: Machine) => ({ ...machine, name: '' });
+    expect(await store.keep(reading, bad)).toMatchObject({ ok: false, kind: 'refused' });
+    expect(must(await store.countReadings())).toEqual(new Map());
+    must(await store.keep(reading, learn));
+    expect(must(await store.get(machineKey(demoMachine.id)))?.values['bed.width']).toEqual(lead);
+    expect(must(await store.latest(demoMachine.id, {})).records).toEqual([reading]);
+    expect(told.map(({ keys }) => keys)).toEqual([[machineKey(demoMachine.id), keyOf(reading)]]);
+  });
+
   it('are not shared with what the caller does to them later', async () => {
     const store = await open(options);
     const mine = structuredClone(demoMachine) as unknown as { name: string; values: Record<string, { value: number }> };
@@ -202,6 +282,43 @@ describe('a prefix is all that is read', () => {
   });
 });
 
+describe('a long history', () => {
+  it('the newest readings are found without reading the rest', async () => {
+    const store = await open();
+    const many = Array.from({ length: 400 }, (_, i): Reading => {
+      const at = new Date(NOW.getTime() + i).toISOString();
+      return { ...demoReadings[0]!, id: `r${i}`, at };
+    });
+    must(await store.save(...many));
+    const all = vi.spyOn(IDBObjectStore.prototype, 'getAll');
+    expect(must(await store.latest(demoMachine.id, { limit: 5 })).records).toEqual(many.slice(-5).reverse());
+    expect(all).toHaveBeenCalledTimes(1);
+    const range = all.mock.calls[0]![0] as IDBKeyRange;
+    expect(many.filter((reading) => range.includes(keyOf(reading)))).toHaveLength(5);
+  });
+
+  it('a reading that cannot be read is reported and does not cut the list short', async () => {
+    const store = await open();
+    must(await store.save(...demoReadings));
+    const [first, last] = demoReadings.map(keyOf) as [Key, Key];
+    await rawSet(last, { ...demoReadings[1], verdict: 'perhaps' }, raw());
+    for (const want of [{}, { limit: 1 }, { calculator: 'dual-z-sync' }]) {
+      const page = must(await store.latest(demoMachine.id, want));
+      expect(page.records.map(keyOf)).toEqual([first]);
+      expect(page.unreadable.map((each) => each.at)).toEqual([last]);
+    }
+  });
+
+  it('everything unreadable is found among many, in order of keys', async () => {
+    const store = await open();
+    const many = Array.from({ length: 250 }, (_, i): Reading => ({ ...demoReadings[0]!, id: `r${i}` }));
+    must(await store.save(...many));
+    const broken = [3, 120, 249].map((i) => keyOf(many[i]!)).sort();
+    for (const at of broken) await rawSet(at, { damaged: true }, raw());
+    expect(must(await store.listAside()).map((each) => each.at)).toEqual(broken);
+  });
+});
+
 describe('a record that cannot be read', () => {
   const rubbish = { type: 'machine', v: 1, id: 'bench', name: 42, precious: 'notes' };
   const reason = 'This record cannot be read at “name”: this should be text.';
@@ -233,8 +350,10 @@ describe('a record that cannot be read', () => {
     expect(aside).toEqual([
       { at: `aside:${key}@${NOW.toISOString()}`, key, since: NOW.toISOString(), reason, stored: named },
     ]);
-    must(await store.discard(aside[0]!.at));
+    const discarded = must(await store.discard(aside[0]!.at));
     expect(must(await store.listAside())).toEqual([]);
+    must(await store.putBack(discarded));
+    expect(must(await store.listAside())).toEqual(aside);
   });
 
   it('is set aside before it is removed, and a second one does not push out the first', async () => {

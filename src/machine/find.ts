@@ -1,0 +1,111 @@
+import { asUnreadable, inPlace, type Unreadable } from './aside';
+import type { Backend } from './database';
+import { done, failed, type Failure, type Stored } from './failure';
+import { readingAt, readingsOf, restoreAt, type Key, type Prefix, type RecordAt } from './keys';
+import type { Reading, Restored, StoredRecord } from './schema';
+import { isPlain } from './schema-parts';
+
+export interface Listing<R> {
+  /** In order of keys: readings oldest first. */
+  readonly records: readonly R[];
+  readonly unreadable: readonly Unreadable[];
+}
+
+/** Which of a machine's readings are wanted, from the newest back. */
+export interface Latest {
+  /** The most that are wanted; all without it. */
+  readonly limit?: number;
+  /** Those of this check only. */
+  readonly calculator?: string | undefined;
+  /** Where a page before this one ended. */
+  readonly before?: string | undefined;
+}
+
+/** Some of a machine's readings, newest first. */
+export interface Page extends Listing<Reading> {
+  /** To ask for the rest with; undefined where there is none. */
+  readonly next: string | undefined;
+}
+
+export const cannotRead = (restored: Extract<Restored, { ok: false }>): Failure =>
+  failed(restored.newer ? 'newer' : 'unreadable', restored.reason);
+
+/** A key's prefix fixes the type of the record that `restoreAt` lets through. */
+export const typed = <K extends string>(record: StoredRecord): RecordAt<K> => record as RecordAt<K>;
+
+/** Readings per transaction: a write waits for one part at the most, and a part is checked well within a frame or two. */
+const PART = 100;
+
+/** Lets the page do something else: unlike a promise's next step. */
+const breathe = () => new Promise<void>((resolve) => setTimeout(resolve));
+
+async function latest(backend: Backend, machine: string, want: Latest): Promise<Stored<Page>> {
+  const prefix = readingsOf(machine);
+  const { limit = Infinity, calculator } = want;
+  const records: Reading[] = [];
+  const unreadable: Unreadable[] = [];
+  let before = want.before;
+  for (;;) {
+    const count = calculator === undefined ? Math.min(PART, limit - records.length) : PART;
+    const found = await backend.run('readonly', (transaction) => transaction.last(prefix, count, before));
+    if (!found.ok) return found;
+    for (const [key, stored] of [...found.value].reverse()) {
+      before = key;
+      // Of another check: not worth the checking of every field.
+      if (calculator !== undefined && isPlain(stored) && stored.calculator !== calculator) continue;
+      const restored = restoreAt(key, stored);
+      if (restored.ok) records.push(typed<typeof prefix>(restored.record));
+      else unreadable.push(inPlace(key, stored, restored.reason));
+      if (records.length === limit) return done({ records, unreadable, next: key });
+    }
+    if (found.value.length < count) return done({ records, unreadable, next: undefined });
+    await breathe();
+  }
+}
+
+/** What only reads, on any backend: see `Store`. */
+export function finding(backend: Backend) {
+  return {
+    async get<K extends Key>(key: K) {
+      const found = await backend.run('readonly', (transaction) => transaction.get(key));
+      if (!found.ok || found.value === undefined) return found.ok ? done(undefined) : found;
+      const restored = restoreAt(key, found.value);
+      return restored.ok ? done(typed<K>(restored.record)) : cannotRead(restored);
+    },
+    async list<P extends Prefix>(prefix: P): Promise<Stored<Listing<RecordAt<P>>>> {
+      const found = await backend.run('readonly', (transaction) => transaction.entries(prefix));
+      if (!found.ok) return found;
+      const records: RecordAt<P>[] = [];
+      const unreadable: Unreadable[] = [];
+      for (const [key, stored] of found.value) {
+        const restored = restoreAt(key, stored);
+        if (restored.ok) records.push(typed<P>(restored.record));
+        else unreadable.push(inPlace(key, stored, restored.reason));
+      }
+      return done({ records, unreadable });
+    },
+    latest: (machine: string, want: Latest) => latest(backend, machine, want),
+    async countReadings(after = ''): Promise<Stored<ReadonlyMap<string, number>>> {
+      const found = await backend.run('readonly', (transaction) => transaction.keys('reading:'));
+      if (!found.ok) return found;
+      const counts = new Map<string, number>();
+      for (const key of found.value) {
+        const taken = readingAt(key);
+        if (taken && taken.at > after) counts.set(taken.machine, (counts.get(taken.machine) ?? 0) + 1);
+      }
+      return done(counts);
+    },
+    async listAside(): Promise<Stored<readonly Unreadable[]>> {
+      const unreadable: Unreadable[] = [];
+      let before: string | undefined;
+      for (;;) {
+        const found = await backend.run('readonly', (transaction) => transaction.last('', PART, before));
+        if (!found.ok) return found;
+        unreadable.push(...found.value.flatMap(([key, stored]) => asUnreadable(key, stored) ?? []).reverse());
+        before = found.value[0]?.[0];
+        if (found.value.length < PART) return done(unreadable.reverse());
+        await breathe();
+      }
+    },
+  };
+}
