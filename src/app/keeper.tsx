@@ -29,14 +29,16 @@ export function Keeper(props: {
       setChoosing(true);
       return;
     }
+    setKept(undefined);
     const at = new Date().toISOString();
     const evaluation = props.bench.evaluation();
     const reading = readingOf(props.calculator, evaluation, props.bench.situation());
     const picked = { ...props.bench.entered.choices };
-    const done = await records.keepReading({ machine: machine.id, calculator: props.id, at, note: '', ...reading });
-    if (!done) return;
-    await records.changeMachine(machine.id, learned(props.calculator, evaluation, picked, at));
-    setKept(`Kept on ${machine.name}, ${printTime(at)}.`);
+    const done = await records.keepReading(
+      { machine: machine.id, calculator: props.id, at, note: '', ...reading },
+      learned(props.calculator, evaluation, picked, at),
+    );
+    if (done) setKept(`Kept on ${machine.name}, ${printTime(at)}.`);
   };
 
   const value = (symbol: string) => valueOf(props.bench.evaluation(), symbol);
@@ -93,16 +95,16 @@ const SHOWN = 5;
 /** Earlier readings of this check on this machine. */
 export function PastReadings(props: { id: string; machine: string | null }) {
   const records = useRecords();
-  const [all] = createResource(
-    () => (props.machine === null ? undefined : { machine: props.machine, tick: records.readingsTick() }),
-    ({ machine }) => records.readingsFor(machine),
+  const [page] = createResource(
+    () =>
+      props.machine === null
+        ? undefined
+        : { machine: props.machine, calculator: props.id, tick: records.readingsTick() },
+    ({ machine, calculator }) => records.latestReadings(machine, { calculator, limit: SHOWN }),
   );
-  const readings = () =>
-    all()
-      ?.filter((reading) => reading.calculator === props.id)
-      .slice(0, SHOWN);
+  const readings = () => page()?.records ?? [];
   return (
-    <Show when={(readings()?.length ?? 0) > 0}>
+    <Show when={readings().length > 0}>
       <section class="section">
         <h2>Kept for this machine</h2>
         <ul class="index-list">

@@ -1,7 +1,8 @@
-import { For, Show } from 'solid-js';
+import { For } from 'solid-js';
 import type { Settings } from '../machine/schema';
 import { ChoiceField } from '../ui/choice-field';
 import { useRecords } from './context';
+import { StorageStatus } from './storage-status';
 
 const OPTIONS = {
   mark: { label: 'Decimal mark (both are read)', options: { point: '0.4', comma: '0,4' } },
@@ -33,34 +34,7 @@ export function SettingsScreen() {
           />
         )}
       </For>
-      <section class="section">
-        <h2>On this device</h2>
-        <p>
-          {records.keeping()
-            ? 'Everything you keep stays in this browser on this device. Nothing is sent anywhere.'
-            : records.problem()}
-        </p>
-        <p>
-          {records.worksOffline()
-            ? 'Ready to work without a signal.'
-            : 'Not yet ready to work without a signal: open the page once more while online.'}
-        </p>
-        <Show when={records.aside().length > 0}>
-          <h3>Set aside</h3>
-          <p>
-            These records could not be read. They are kept as they were found and nothing has been written over them.
-          </p>
-          <ul>
-            <For each={records.aside()}>
-              {(item) => (
-                <li>
-                  <code>{item.key}</code>: {item.reason}
-                </li>
-              )}
-            </For>
-          </ul>
-        </Show>
-      </section>
+      <StorageStatus />
     </main>
   );
 }

@@ -1,6 +1,7 @@
 import { createSignal, Show, type ParentProps } from 'solid-js';
 import { A, useLocation } from '@solidjs/router';
 import { useRecords } from './context';
+import { UndoNotice } from './undo-notice';
 
 /** Running head, notices, and the screen between them. */
 export function Shell(props: ParentProps) {
@@ -47,6 +48,7 @@ export function Shell(props: ParentProps) {
           </button>
         </div>
       </Show>
+      <UndoNotice />
       {props.children}
     </div>
   );
