@@ -51,8 +51,19 @@ export function mustMeasure(symbol: string, spec: InputSpec, specs: Readonly<Rec
   return spec.typical === undefined && !options.some((option) => option.set && symbol in option.set);
 }
 
+/** A typical value and its half-width, in the input's unit. */
+interface Typical {
+  readonly value: number;
+  readonly spread: number;
+}
+
 /** The option that brings its own typical value, or the input's own. In the input's unit. */
-function typicalOf(symbol: string, spec: InputSpec, specs: Readonly<Record<string, ChoiceSpec>>, choices: Choices) {
+function typicalOf(
+  symbol: string,
+  spec: InputSpec,
+  specs: Readonly<Record<string, ChoiceSpec>>,
+  choices: Choices,
+): Typical | undefined {
   for (const [name, choice] of Object.entries(specs)) {
     const set = choice.options[choices[name] ?? choice.typical]?.set?.[symbol];
     if (typeof set === 'number') return { value: set, spread: spec.spread ?? 0 };
@@ -84,14 +95,31 @@ function outsideRange(
 }
 
 /** Half-width and origin of a typed value: ± wins over the tool, the tool over the input's usual spread. SI. */
-function provenance(value: number, typedHalf: number | undefined, spec: InputSpec, entry: Entry) {
+function provenance(
+  value: number,
+  typedHalf: number | undefined,
+  spec: InputSpec,
+  entry: Entry,
+  typical: Typical | undefined,
+) {
   const marked = entry.tool === AS_MARKED;
   const origin: Origin = marked ? 'nameplate' : 'measured';
   if (typedHalf !== undefined) return { half: typedHalf, origin };
   if (marked || spec.measure.kind.whole) return { half: 0, origin };
   const tool = toolById(entry.tool);
   if (tool?.kind === spec.measure.kind.id) return { half: halfWidth(tool, value), origin };
-  return { half: (spec.spread ?? 0) * spec.measure.unit.factor, origin };
+  return { half: usualSpread(value, spec, typical), origin };
+}
+
+/**
+ * The typical value's doubt, carried over to a typed one: in proportion for a quantity that is never below zero (a tenth of
+ * the typical stiffness is not known to ten times itself), as it stands otherwise. SI.
+ */
+function usualSpread(value: number, spec: InputSpec, typical: Typical | undefined): number {
+  const { unit } = spec.measure;
+  const spread = typical?.spread ?? spec.spread ?? 0;
+  const proportional = typical !== undefined && typical.value > 0 && spec.range[0] >= 0 && unit.offset === 0;
+  return proportional ? (spread / typical.value) * value : spread * unit.factor;
 }
 
 /** What one field contributes: the typed value, else the machine's, else the typical one; or why there is none. */
@@ -104,11 +132,12 @@ export function readEntry(
   choices: Choices,
   mark: DecimalMark,
 ): InputState {
+  const typical = typicalOf(symbol, spec, specs, choices);
   const unit = unitById(spec.measure.kind, entry?.unit ?? kept?.unit ?? '') ?? spec.measure.unit;
   if (entry && entry.text.trim() !== '') {
     const typed = parseQuantity(entry.text, spec.measure.kind, unit, mark);
     if (!typed.ok) return { ok: false, blank: false, reason: typed.reason };
-    const { half, origin } = provenance(typed.value, typed.half, spec, entry);
+    const { half, origin } = provenance(typed.value, typed.half, spec, entry, typical);
     const outside = outsideRange(typed.value, half, spec, typed.unit, mark);
     if (outside) return outside;
     return { ok: true, value: typed.value, half, unit: typed.unit, origin, tool: entry.tool, kept: false };
@@ -118,7 +147,6 @@ export function readEntry(
     if (outside) return { ...outside, reason: `The machine’s value does not fit: ${outside.reason}` };
     return { ok: true, value: kept.value, half: kept.half, unit, origin: kept.origin, tool: kept.tool, kept: true };
   }
-  const typical = typicalOf(symbol, spec, specs, choices);
   if (!typical) return { ok: false, blank: true, reason: `Enter: ${spec.label}.` };
   return {
     ok: true,

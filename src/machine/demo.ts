@@ -112,6 +112,7 @@ const before = sync(0.75 * MM, {
     n_w: exact(2, 'one', '2'),
     r: result(-5e-5, -8.467482877e-5, -1.532517123e-5, 'mm', '−0.050 ± 0.035\u00a0mm'),
     phi: result(-0.03926990817, -0.066503455, -0.01203636134, 'deg', '(−2.3 ± 1.6)°'),
+    psi: result(0.5890486225, 0.5618150757, 0.6162821694, 'deg', '(33.8 ± 1.6)°'),
     i: result(1.875e-3, 1.788355184e-3, 1.961644816e-3, 'mm_m', '1.875 ± 0.087\u00a0mm/m'),
     alpha: result(1.874997803e-3, 1.788353291e-3, 1.961642315e-3, 'deg', '(0.1074 ± 0.0050)°'),
     dh_bed: result(4.125e-4, 3.934074264e-4, 4.315925736e-4, 'mm', '0.412 ± 0.019\u00a0mm'),
@@ -121,7 +122,7 @@ const before = sync(0.75 * MM, {
   headline: 'The right side is high: turn the right screw anticlockwise, seen from above, by 2 teeth.',
   steps: [
     'Slacken the sync belt, lift it off the right pulley, turn that screw anticlockwise (seen from above) by 2 teeth, put the belt back.',
-    'Then loosen the pulley’s grub screw on the right side, turn that screw clockwise by 2.3°, tighten.',
+    'Then loosen the pulley’s grub screw on the right side, turn that screw clockwise by 2.3°, tighten; or leave it, what remains is within the limit.',
   ],
   note: 'First layer thin on the right. A crate was put down on the gantry.',
 });
@@ -136,6 +137,7 @@ const after = sync(0.02 * MM, {
     n_w: exact(0, 'one', '0'),
     r: result(2e-5, -1.464104021e-5, 5.464104021e-5, 'mm', '0.020 ± 0.035\u00a0mm'),
     phi: result(0.01570796327, -0.01149904609, 0.04291497263, 'deg', '(0.9 ± 1.6)°'),
+    psi: result(0.01570796327, -0.01149904609, 0.04291497263, 'deg', '(0.9 ± 1.6)°'),
     i: result(5e-5, -3.660257045e-5, 1.36602570449e-4, 'mm_m', '0.050 ± 0.087\u00a0mm/m'),
     alpha: result(4.999999996e-5, -3.660257027e-5, 1.366025702e-4, 'deg', '(0.0029 ± 0.0050)°'),
     dh_bed: result(1.1e-5, -8.052587368e-6, 3.005258737e-5, 'mm', '0.011 ± 0.019\u00a0mm'),

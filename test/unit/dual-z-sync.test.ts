@@ -23,3 +23,39 @@ describe('a count that is not near a whole number of teeth', () => {
 it('warns of heat before a gauge goes under the nozzle', () => {
   expect(calc.cautions.join(' ')).toMatch(/nozzle and bed cool/);
 });
+
+describe('two motors', () => {
+  const run = (dh: string) => {
+    const motors = { S_m: '400 ± 0', S: '400 ± 0', P_h: '8', theta_s: '1.8 deg', dh };
+    return evaluate(calc, situation(calc, motors, { drive: 'motors' }));
+  };
+
+  // A caliper's 0.035 mm against steps of 0.04 mm never settles the count; 0.75 mm / 8 mm × 360° = 33.75° does not need it.
+  it('turns by the angle at the coupling, also where the steps cannot be counted', () => {
+    const { instruction, outcomes } = run('0.75 ± 0.03');
+    expect(outcomes.n_w?.ok).toBe(false);
+    expect(instruction?.movements?.[0]).toMatchObject({ part: 'right screw', direction: 'anticlockwise' });
+    expect(((instruction?.movements?.[0]?.amount ?? 0) * 180) / Math.PI).toBeCloseTo(33.75, 9);
+    expect(instruction?.steps.join(' ')).toContain('coupling');
+  });
+
+  it('says whole turns where there are some', () => {
+    // 20 mm of an 8 mm lead are two and a half turns.
+    expect(run('20 ± 0.03').instruction?.headline).toContain('2 turns and 180°');
+  });
+});
+
+describe('a belt between two teeth', () => {
+  // 0.6 mm is a tooth and a half: no tool makes a whole number of it.
+  it('is turned at the grub screw, and another cause is named', () => {
+    const { instruction } = evaluate(calc, situation(calc, { ...given, dh: '0.6 ± 0.03' }));
+    expect(instruction?.movements?.[0]).toMatchObject({ part: 'right screw', direction: 'anticlockwise' });
+    // 0.6 / 8 × 360° = 27°.
+    expect(((instruction?.movements?.[0]?.amount ?? 0) * 180) / Math.PI).toBeCloseTo(27, 9);
+    expect(instruction?.steps.join(' ')).toContain('slipped grub screw');
+  });
+
+  it('more teeth than the pulley has are no slipped tooth', () => {
+    expect(stepsFor('20 ± 0.03')).toContain('more than a slipped tooth');
+  });
+});

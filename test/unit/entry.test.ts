@@ -247,3 +247,17 @@ describe('the tools', () => {
     ).toBeCloseTo(half, 12);
   });
 });
+
+describe('the doubt of a typed value that no tool and no ± gives one', () => {
+  const stiff = input('Stiffness', force.N, { typical: 100, spread: 50, range: [0.1, 1000] });
+
+  it('is the typical one in proportion, so that it never says more than the value itself', () => {
+    expect(read(stiff, typed('20', '', 'N'))).toMatchObject({ ok: true, value: 20, half: 10 });
+    expect(read(stiff, typed('20 ± 2', '', 'N'))).toMatchObject({ ok: true, value: 20, half: 2 });
+  });
+
+  it('stays as it is where the quantity may lie on either side of zero', () => {
+    const shift = input('Shift', length.mm, { typical: 1, spread: 0.2, range: [-5, 5], signed: true });
+    expect(read(shift, typed('0.1'))).toMatchObject({ ok: true, half: 0.2e-3 });
+  });
+});
