@@ -83,11 +83,18 @@ export function nameOf(calc: Calculator, symbol: string): string {
   return calc.inputs[symbol]?.label ?? calc.formulas.find((f) => symbolOf(f) === symbol)?.meaning ?? symbol;
 }
 
-/** A failure as a sentence. */
+/** More names than a person looks through. */
+const MOST_NAMES = 3;
+
+/** A failure as a sentence. What is missing is named in full; of what to look at, the first few. */
 export function explain(calc: Calculator, failure: Failure): string {
   const names = failure.symbols.map((symbol) => nameOf(calc, symbol).toLowerCase());
   if (failure.kind === 'missing') return `Still needed: ${names.join(', ')}.`;
-  if (failure.kind === 'domain') return `Cannot be worked out: ${failure.problem}. Look at: ${names.join(', ')}.`;
+  if (failure.kind === 'domain') {
+    // Names hold commas.
+    const rest = names.length > MOST_NAMES ? `; and ${names.length - MOST_NAMES} more` : '';
+    return `Cannot be worked out: ${failure.problem}. Look at: ${names.slice(0, MOST_NAMES).join('; ')}${rest}.`;
+  }
   const what = nameOf(calc, failure.symbol).toLowerCase();
   const [from, to] = [formatNumber(failure.from), formatNumber(failure.to)];
   return `The ${what} cannot be told from this reading: anything between ${from} and ${to}.`;

@@ -211,20 +211,22 @@ export function propagate(system: System, inputs: Inputs): Outcomes {
         if (outcome.ok) known.push(step);
       } catch (error) {
         if (!(error instanceof DomainError)) throw error;
-        outcomes[symbol] = { ok: false, failure: domainFailure(error, step, known) };
+        outcomes[symbol] = { ok: false, failure: domainFailure(error, step, known, outcomes) };
       }
     }
   }
   return outcomes;
 }
 
-/** Names the inputs behind a domain error: those the failing operation reaches. */
-function domainFailure(error: DomainError, step: Step, known: readonly Step[]): Failure {
-  const reached = new Set<string>();
+/** Names the inputs behind a domain error: those the failing operation has at hand, then those it reaches, heaviest first. */
+function domainFailure(error: DomainError, step: Step, known: readonly Step[], outcomes: Outcomes): Failure {
+  const reached = new Set(error.symbols.filter((name) => step.inputs.has(name)));
   for (const name of error.symbols) {
-    const before = known.find((other) => other.formula.symbol === name);
-    if (before) for (const input of before.inputs) reached.add(input);
-    else if (step.inputs.has(name)) reached.add(name);
+    const outcome = outcomes[name];
+    if (outcome?.ok) for (const part of outcome.budget) reached.add(part.symbol);
+  }
+  for (const name of error.symbols) {
+    for (const input of known.find((other) => other.formula.symbol === name)?.inputs ?? []) reached.add(input);
   }
   return { kind: 'domain', symbols: [...(reached.size > 0 ? reached : step.inputs)], problem: error.problem };
 }
