@@ -239,11 +239,22 @@ describe('the bush', () => {
 
 // Statics with mathjs units; references: loss of contact when the preload of a line falls below moment/wheelbase.
 it('the least preload is the moment over the wheelbase, with its margin', () => {
-  const given = { M: '0.7 kg', d: '55 mm', h: '25 mm', a: '3000 mm/s²', s: '48 mm', n_w: '2', k: '1.4', R: '300 mm' };
+  const given = {
+    M: '0.7 kg',
+    d: '55 mm',
+    h: '25 mm',
+    a: '3000 mm/s²',
+    s: '48 mm',
+    n_w: '2',
+    k: '1.4',
+    N_0: '0 N',
+    R: '300 mm',
+  };
   const moment = '(0.7 kg * (9.80665 m/s^2 * 55 mm + 3000 mm/s^2 * 25 mm))';
   const read = (expression: string, unit: string) => mathjs(`number(${expression}, ${unit})`) as number;
   expect(result('M_o', given).value).toBeCloseTo(read(moment, 'N m'), 12);
   expect(result('F_o', given).value).toBeCloseTo(read(`${moment} / (48 mm)`, 'N'), 10);
   expect(result('N_min', given).value).toBeCloseTo(read(`1.4 * ${moment} / (48 mm) / 2`, 'N'), 10);
+  expect(result('N_min', { ...given, N_0: '2 N' }).value - result('N_min', given).value).toBeCloseTo(2, 12);
   expect(result('y', { ...given, j: '0.04 mm' }).value * 1e3).toBeCloseTo(0.25, 12);
 });

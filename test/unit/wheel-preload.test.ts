@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { evaluate } from '../../src/calculators/evaluate';
+import { evaluate, explain } from '../../src/calculators/evaluate';
 import calc from '../../src/calculators/wheel-preload/index';
 import { situation } from '../support/calculators';
 
@@ -40,7 +40,9 @@ describe('the bush is left alone', () => {
   it.each([
     ['loose at the end of the throw', { ...loose, theta_0: '170 deg' }, {}, 'end of its throw'],
     ['tight, fully retracted', { ...tight, theta_0: '8 deg' }, {}, 'fully retracted'],
-    ['no room', { F_slip: '5 N' }, { contact: 'edge' }, 'Change the carriage'],
+    ['no room on a line', { F_slip: '5 N', M: '6 kg' }, {}, 'Change the carriage'],
+    ['an edge', { F_slip: '5 N' }, { contact: 'edge' }, 'Let a band wear in'],
+    ['an edge, spinning freely', { F_slip: '0 N ± 0.1 N' }, { contact: 'edge' }, 'then judge as a line'],
     ['within', { F_slip: '5 N ± 0.2 N' }, {}, 'hold and do not mark'],
     ['too close', { F_slip: '1.5 N' }, {}, 'too close to call'],
     ['only the turn known', { theta_t: '85 deg', theta_0: '88 deg' }, { by: 'bush' }, 'too close to call'],
@@ -64,6 +66,40 @@ it('a wheel that spins freely has a verdict, and a slip force is asked for where
   const blank = run({});
   expect(blank.instruction).toBeUndefined();
   expect(blank.cannot).toContain('slip force');
+});
+
+it.each(sides)(
+  'on an edge a wheel that spins freely is turned in until it turns, the way its bush stands: %s',
+  (side) => {
+    const { instruction } = run({ F_slip: '0 N ± 0.1 N', r_e: '8 mm' }, { contact: 'edge', side });
+    expect(instruction?.steps[0]).toContain(`If it spins freely, turn the bush ${side}, seen from the bolt head`);
+  },
+);
+
+it('an over-tight wheel without a moment to hold is eased, not aimed at nothing', () => {
+  const found = run({ ...tight, d: '0 mm ± 0', h: '0 mm ± 0' });
+  expect(found.verdict.state).toBe('beyond');
+  expect(found.instruction?.headline).toContain('away from the rail');
+  expect(found.outcomes.N_aim).toMatchObject({ ok: true });
+  expect(found.outcomes.N_aim?.ok && found.outcomes.N_aim.low).toBeGreaterThan(1);
+});
+
+it('says in which plane the moment must lie', () => {
+  expect(calc.inputs.d?.hint).toContain('in the plane of the wheels');
+  expect(calc.beware.join(' ')).toMatch(/level rail .*held across the rail/);
+});
+
+it('names at most three inputs where the turn cannot be worked out, the bush and what weighs most first', () => {
+  const { outcomes } = run({ F_slip: '0 N ± 0.1 N', theta_0: '60 deg', c_w: '1 N/mm ± 0.5 N/mm' });
+  const turn = outcomes.dtheta;
+  if (turn?.ok !== false || turn.failure.kind !== 'domain') throw new Error('the turn has a value');
+  expect(turn.failure.symbols.length).toBeGreaterThan(10);
+  expect(new Set(turn.failure.symbols).size).toBe(turn.failure.symbols.length);
+  const gap = outcomes.du;
+  expect(gap?.ok && gap.budget[0]?.symbol).toBe(turn.failure.symbols[2]);
+  expect(explain(calc, turn.failure)).toMatch(
+    /Look at: present bush angle; eccentricity of the bush; [^;]+; and \d+ more\.$/,
+  );
 });
 
 it('with the weight left on, the relieved wheel’s reading is put right', () => {

@@ -17,17 +17,24 @@ function degrees(angle: number): string {
 }
 
 function noRoom(ctx: Ask): Instruction {
-  const steps = [
+  const change = [
     'Set the wheels farther apart along the rail, or bring the mass nearer to them: both lower the moment.',
     'Lower the acceleration, or add wheels that share the force.',
     'Fit wheels of a stiffer material or a larger radius.',
   ];
-  if (ctx.choice('contact') === 'edge') {
-    steps.unshift(
-      'Look at the wheels: where a band has worn in, enter its width and choose the flank that lies along it, then judge again.',
-    );
+  if (ctx.choice('contact') === 'line') {
+    const headline = 'Leave the bush alone: the wheels would mark before they hold. Change the carriage.';
+    return { headline, steps: change };
   }
-  return { headline: 'Leave the bush alone: the wheels would mark before they hold. Change the carriage.', steps };
+  const direction = ctx.choice('side');
+  return {
+    headline: 'Let a band wear in on the wheels, then judge as a line: an edge marks under almost any load.',
+    steps: [
+      `Leave the bush where the wheel turns with the carriage. If it spins freely, turn the bush ${direction}, seen from the bolt head (towards the rail), a few degrees at a time, until it just turns.`,
+      'After a week of use look for the bright band: choose the flank that lies along it, enter its width and judge again.',
+      'Only if a line leaves no room either, change the carriage: wheels farther apart along the rail, less mass farther in, less acceleration.',
+    ],
+  };
 }
 
 function settleFirst(ctx: Ask): Instruction {
@@ -36,7 +43,7 @@ function settleFirst(ctx: Ask): Instruction {
       ? ['Do the slip test: the turn of the bush gives the preload only roughly.']
       : [
           'Wipe rail and wheels, repeat the slip test five times at one place and take the mean, with ± half the span.',
-          'Measure the friction coefficient of your own wheel by tilting instead of the typical value.',
+          'Measure the friction coefficient of this wheel on this rail by tilting.',
         ];
   if (ctx.number('N') ** 2 > ctx.number('N_min') * ctx.number('N_max')) {
     steps.push('Measure the bright band on the flank with a caliper: the pressure hangs on its width.');

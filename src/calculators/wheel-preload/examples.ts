@@ -36,6 +36,7 @@ export const examples = [
       a: '1000 mm/s²',
       s: '100 mm ± 0',
       k: '1.5',
+      N_0: '0 N',
       c_rr: '0.02 ± 0',
       j: '0.05 mm ± 0',
       R: '200 mm ± 0',
@@ -104,6 +105,13 @@ export const examples = [
     choices: { by: 'hanging', contact: 'edge' },
     expect: { N: [7.268883, 1e-6], u: [0, 1e-12], F_1: [2, 1e-9] },
     source: derived('no gap closed, no change'),
+  },
+  {
+    title: 'No moment to hold: a small preload all the same, for a line and its room',
+    given: { ...flatTread, F_slip: '40 N ± 0', h: '0 mm ± 0', N_0: '1 N', l_f: '5 mm ± 0', p_lim: '35 MPa' },
+    expect: { M_o: [0, 1e-12], N_min: [1, 1e-9], N_max: [150.6, 0.1], N_aim: [12.27, 0.01] },
+    verdict: 'beyond',
+    source: derived('2 · π · 12 mm · 5 mm · (35 MPa)² / 3066 MPa = 150.6 N; √(1 · 150.6); carried 40 / 0.25 = 160 N'),
   },
   {
     title: 'Too loose to hold: turn the bush in',

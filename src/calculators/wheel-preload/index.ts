@@ -31,10 +31,10 @@ export default calculator({
     formula('F_o = M_o / s', 'Force on a wheel pair', force.N, statics),
     formula('F_g = M * g_n * d / (s * n_w)', 'Weight’s share on one wheel', force.N, statics),
     formula(
-      'N_min = k * F_o / n_w',
+      'N_min = k * F_o / n_w + N_0',
       'Least preload of a wheel',
       force.N,
-      derived('a wheel lifts off when the preload is used up'),
+      derived('the moment uses up preload, and a wheel that still turns with the carriage has some left'),
     ),
     formula('P = F_slip / mu', 'Force through the tread, both flanks', force.N, coulomb, { by: ['slip', 'hanging'] }),
     // The V wedges: both flanks together press more than the preload, so the slip force over mu is not yet the preload.
@@ -110,6 +110,7 @@ export default calculator({
   proof:
     'Slip test again at five places along the rail, both ends and the middle: every wheel must just slip under the finger and none spin freely. Rock the carriage at the end of its reach: no click, no play. Leave it standing overnight, then roll it by hand: a bump once per turn of a wheel is a flat spot, so take preload off.',
   beware: [
+    'The moment is held over the spacing along the rail, so it must lie in the plane of the wheels, as that of an arm on an upright rail does. A mass in front of a level rail turns about the rail itself, which is held across the rail: that is not in the sum.',
     'Plastics creep: the preload falls and the flats grow in the first days. Test again after a night and after a week.',
     'A new wheel on a sharp rail edge is marked by almost any load; the mark widens until the flank lies along it. Then take the width of the band and reckon with a line.',
     'The friction coefficient is the weakest number here: grease or dust on the rail spoils the slip test. Wipe rail and wheels first.',

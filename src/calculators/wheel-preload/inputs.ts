@@ -37,7 +37,7 @@ export const inputs = {
     range: [0, 2000],
     tool: 'rule',
     from: 'carriage.offset',
-    hint: 'Level distance from the middle between the wheels to the point where the carriage would balance.',
+    hint: 'Level distance from the middle between the wheels to the point where the carriage would balance, in the plane of the wheels only: an arm on an upright rail, an overhang along a level one.',
   }),
   h: input('Mass centre above or below the wheels', length.mm, {
     typical: 20,
@@ -66,6 +66,13 @@ export const inputs = {
     typical: 1.5,
     range: [1, 10],
     basis: commonPractice,
+  }),
+  N_0: input('Preload to keep on every wheel besides', force.N, {
+    seldom: true,
+    typical: 1,
+    range: [0, 200],
+    basis: commonPractice,
+    hint: 'So that a wheel without a moment to hold still turns with the carriage.',
   }),
   mu: input('Friction coefficient, wheel on rail, dry', ratio.one, {
     typical: 0.25,
