@@ -6,8 +6,11 @@ import { createRecords } from './records';
 import { Shell } from './shell';
 
 const CalculatorScreen = lazy(async () => ({ default: (await import('./calculator-screen')).CalculatorScreen }));
-const MachinesScreen = lazy(async () => ({ default: (await import('./machine-screens')).MachinesScreen }));
-const MachineScreen = lazy(async () => ({ default: (await import('./machine-screens')).MachineScreen }));
+const MachinesScreen = lazy(async () => ({ default: (await import('./machines-screen')).MachinesScreen }));
+const MachineScreen = lazy(async () => ({ default: (await import('./machine-screen')).MachineScreen }));
+const TuningSheet = lazy(async () => ({ default: (await import('./tuning-sheet')).TuningSheet }));
+const TrendScreen = lazy(async () => ({ default: (await import('./trend-screen')).TrendScreen }));
+const ReadingScreen = lazy(async () => ({ default: (await import('./reading-screen')).ReadingScreen }));
 const SettingsScreen = lazy(async () => ({ default: (await import('./settings-screen')).SettingsScreen }));
 
 /** Addresses stand in the fragment, so that any static host in any folder serves every one of them. */
@@ -20,6 +23,9 @@ export function App() {
         <Route path="/check/:id" component={CalculatorScreen} />
         <Route path="/machines" component={MachinesScreen} />
         <Route path="/machines/:id" component={MachineScreen} />
+        <Route path="/machines/:id/card" component={TuningSheet} />
+        <Route path="/machines/:id/check/:check" component={TrendScreen} />
+        <Route path="/machines/:id/reading/:taken" component={ReadingScreen} />
         <Route path="/settings" component={SettingsScreen} />
         <Route path="*" component={Home} />
       </HashRouter>

@@ -5,7 +5,7 @@ import type { Machine } from '../machine/schema';
 import type { Bench } from './bench';
 import { useRecords } from './context';
 import { learned, readingOf } from './keep';
-import { ReadingEntry } from './machine-screens';
+import { ReadingEntry } from './reading-entry';
 import { MachinePicker } from './machine-picker';
 import { printTime, valueOf } from './print';
 

@@ -1,48 +1,25 @@
 import { createMemo, createResource, createSignal, For, Show } from 'solid-js';
 import type { InputSpec } from '../calculators/calculator';
 import { readEntry, type Entry } from '../calculators/entry';
-import { machinePlaces, type Place } from '../calculators/places';
+import type { Place } from '../calculators/places';
 import type { KeptValue, Machine } from '../machine/schema';
-import { formatMeasured } from '../quantity/format';
-import { unitById } from '../quantity/unit';
-import { AS_MARKED, toolById, toolsFor } from '../reference/tools';
+import { AS_MARKED, toolsFor } from '../reference/tools';
 import { ChoiceField } from '../ui/choice-field';
+import { cardPlaces } from './card-places';
 import { useRecords } from './context';
 import { printTime } from './print';
-
-/** Groups of places as a person calls them; others show their own word. */
-const GROUPS: Readonly<Record<string, string>> = {
-  bed: 'Bed',
-  belt: 'Belts',
-  carriage: 'Carriage',
-  extruder: 'Extruder',
-  filament: 'Filament',
-  hotend: 'Hot end',
-  nozzle: 'Nozzle',
-  print: 'Usual print',
-  wheel: 'Wheels',
-  z: 'Z drive',
-};
-
-const groupOf = (place: string): string => place.split('.')[0] ?? '';
+import { groupsOf, printHow, printKept } from './value-groups';
 
 /** The machine's card of values: what is known, from where, since when; each can be typed here too. */
 export function MachineValues(props: { machine: Machine }) {
-  const [places] = createResource(machinePlaces);
-  const groups = createMemo(() => {
-    const byGroup = new Map<string, Place[]>();
-    for (const place of places() ?? []) {
-      const group = groupOf(place.place);
-      byGroup.set(group, [...(byGroup.get(group) ?? []), place]);
-    }
-    return [...byGroup];
-  });
+  const [places] = createResource(cardPlaces);
+  const groups = createMemo(() => groupsOf(places() ?? []));
   return (
     <For each={groups()} fallback={<p class="faint">Looking up…</p>}>
-      {([group, members]) => (
+      {(group) => (
         <div class="section">
-          <h3>{GROUPS[group] ?? group}</h3>
-          <For each={members}>
+          <h3>{group.name}</h3>
+          <For each={group.places}>
             {(place) =>
               'input' in place ? (
                 <ValueLine machine={props.machine} place={place.place} input={place.input} />
@@ -71,22 +48,17 @@ function ChoiceLine(props: { machine: Machine; place: Extract<Place, { choice: u
   );
 }
 
-function printKept(kept: KeptValue, input: InputSpec): string {
-  const unit = unitById(input.measure.kind, kept.unit) ?? input.measure.unit;
-  return formatMeasured(kept.value, kept.half, unit);
-}
-
 function ValueLine(props: { machine: Machine; place: string; input: InputSpec }) {
   const records = useRecords();
   const [editing, setEditing] = createSignal(false);
   const [text, setText] = createSignal('');
   const [tool, setTool] = createSignal(AS_MARKED);
+  const [forgotten, setForgotten] = createSignal<KeptValue>();
   const kept = () => props.machine.values[props.place];
   const origin = () => {
     const value = kept();
     if (!value) return 'not known yet';
-    const how = value.origin === 'nameplate' ? 'as marked' : (toolById(value.tool)?.name ?? value.origin);
-    return `${how}, ${printTime(value.at)}`;
+    return `${printHow(value)}, ${printTime(value.at)}`;
   };
   const read = () => {
     const entry: Entry = { text: text(), unit: kept()?.unit ?? props.input.measure.unit.id, tool: tool() };
@@ -111,7 +83,17 @@ function ValueLine(props: { machine: Machine; place: string; input: InputSpec })
     };
     await records.changeMachine(props.machine.id, { values: { [props.place]: value } });
     setText('');
+    setForgotten(undefined);
     setEditing(false);
+  };
+  const put = (value: KeptValue | undefined) =>
+    records.changeMachine(props.machine.id, { values: { [props.place]: value } });
+  const forget = async () => {
+    const value = kept();
+    if (value && (await put(undefined))) setForgotten(value);
+  };
+  const putBack = async (value: KeptValue) => {
+    if (await put(value)) setForgotten(undefined);
   };
   return (
     <div class="field">
@@ -119,10 +101,20 @@ function ValueLine(props: { machine: Machine; place: string; input: InputSpec })
         <span class="field-symbol" />
         <span class="field-label">{props.input.label}</span>
         <span class="field-value">
-          {((value) => (value ? printKept(value, props.input) : '…'))(kept())}
+          {((value) => (value ? printKept(value, props.input, records.settings().mark) : '…'))(kept())}
           <span class="field-origin">{origin()}</span>
         </span>
       </button>
+      <Show when={kept() ? undefined : forgotten()}>
+        {(value) => (
+          <p class="row small" role="status">
+            Forgotten: {printKept(value(), props.input, records.settings().mark)}.
+            <button type="button" class="button" onClick={() => void putBack(value())}>
+              Put it back
+            </button>
+          </p>
+        )}
+      </Show>
       <Show when={editing()}>
         <div class="field-open">
           <input
@@ -141,6 +133,16 @@ function ValueLine(props: { machine: Machine; place: string; input: InputSpec })
             </p>
           </Show>
           <div class="field-extra">
+            <Show when={props.input.signed}>
+              <button
+                type="button"
+                class="button"
+                aria-label={`Change sign: ${props.input.label}`}
+                onClick={() => setText(/^\s*[-−]/.test(text()) ? text().replace(/^\s*[-−]/, '') : `-${text().trim()}`)}
+              >
+                + ⇄ −
+              </button>
+            </Show>
             <select
               aria-label={`Read with: ${props.input.label}`}
               value={tool()}
@@ -160,6 +162,11 @@ function ValueLine(props: { machine: Machine; place: string; input: InputSpec })
             >
               Keep it
             </button>
+            <Show when={kept()}>
+              <button type="button" class="button" onClick={() => void forget()}>
+                Forget it
+              </button>
+            </Show>
           </div>
         </div>
       </Show>

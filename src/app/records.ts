@@ -8,6 +8,7 @@ import { openStore, type Removed, type StorageState, type Store } from '../machi
 import type { Stored } from '../machine/failure';
 import { applyTheme } from './theme';
 import { createOffline } from './offline';
+import { readingRecords } from './reading-records';
 import { askToPersist } from './persist';
 
 /** What was removed last, until it is put back or the next thing is removed. */
@@ -69,7 +70,7 @@ export function createRecords(opening: Promise<Store> = openStore()) {
       store.subscribe(({ keys }) => {
         if (keys.some((key) => key.startsWith('machine:'))) void loadMachines(store);
         if (keys.includes('settings')) void loadSettings(store);
-        if (keys.some((key) => key.startsWith('reading:'))) setReadingsTick((tick) => tick + 1);
+        if (keys.some((key) => /^(reading|photo):/.test(key))) setReadingsTick((tick) => tick + 1);
       }),
       () => store.close(),
     );
@@ -167,11 +168,6 @@ export function createRecords(opening: Promise<Store> = openStore()) {
       if (gone && settings().machine === id) await changeSettings({ machine: null });
       return gone;
     },
-    /** All of a machine's readings, newest first. */
-    readingsFor: async (machine: string): Promise<readonly Reading[]> => {
-      const store = await opened;
-      return told(await store.latest(machine, {}))?.records ?? [];
-    },
     /** Some of a machine's readings, from the newest back: constant in time however many there are. */
     latestReadings: async (machine: string, want: Latest): Promise<Page> => {
       const store = await opened;
@@ -194,6 +190,7 @@ export function createRecords(opening: Promise<Store> = openStore()) {
       }
       return full;
     },
+    ...readingRecords({ opened, told, undoable }),
     draftFor: async (machine: string | null, calculator: string): Promise<Draft | undefined> => {
       const store = await opened;
       return told(await store.get(draftKey(machine, calculator)));

@@ -77,6 +77,12 @@ export const shearRate = defineKind('shear rate', [0, 0, -1, 0, 0], {
   per_s: { label: '1/s', factor: 1, also: ['s^-1', 's⁻¹'] },
 });
 
+/** Steps, pulses or grooves per length. */
+export const perLength = defineKind('number per length', [-1, 0, 0, 0, 0], {
+  per_mm: { label: '1/mm', factor: 1e3, also: ['/mm', 'per mm'] },
+  per_in: { label: '1/in', factor: 1 / INCH, also: ['/in', 'per in'] },
+});
+
 export const speed = defineKind('speed', [1, 0, -1, 0, 0], {
   mm_s: { label: 'mm/s', factor: 1e-3 },
   mm_min: { label: 'mm/min', factor: 1e-3 / 60 },

@@ -52,6 +52,8 @@ const outside: Readonly<Record<string, Outside>> = {
   'frequency.Hz': same('1 Hz'),
   'frequency.kHz': same('1 kHz'),
   'shear rate.per_s': same('1 / (1 s)'),
+  'number per length.per_mm': same('1 / (1 mm)'),
+  'number per length.per_in': same('1 / (1 in)'),
   'speed.mm_s': same('1 mm / (1 s)'),
   'speed.mm_min': both('1 mm / (1 minute)', 'mm/minute'),
   'speed.m_s': same('1 m / (1 s)'),

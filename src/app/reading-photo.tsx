@@ -1,0 +1,77 @@
+import { createResource, createSignal, Show } from 'solid-js';
+import type { Reading } from '../machine/schema';
+import { useRecords } from './context';
+import { photoAddress, photoKb, shrinkPhoto } from './photo';
+
+/** A reading's photo, if it has one; adds one, removes it. */
+export function ReadingPhoto(props: { reading: Reading }) {
+  const records = useRecords();
+  const [busy, setBusy] = createSignal(false);
+  const [problem, setProblem] = createSignal<string>();
+  const [photo] = createResource(
+    () => ({
+      machine: props.reading.machine,
+      at: props.reading.at,
+      id: props.reading.id,
+      tick: records.readingsTick(),
+    }),
+    (taken) => records.photoOf(taken),
+  );
+  const add = async (file: File | undefined) => {
+    if (!file) return;
+    setProblem(undefined);
+    setBusy(true);
+    const picture = await shrinkPhoto(file);
+    if (typeof picture === 'string') setProblem(picture);
+    else await records.keepPhoto(props.reading, picture);
+    setBusy(false);
+  };
+  return (
+    <section class="section">
+      <h2>Photo</h2>
+      <Show
+        when={photo.latest}
+        fallback={
+          <label class="no-print">
+            A photo of it (made smaller and kept on this device; where it was taken is left out)
+            <input
+              class="text-input"
+              type="file"
+              accept="image/*"
+              disabled={busy()}
+              onChange={(event) => void add(event.currentTarget.files?.[0])}
+            />
+          </label>
+        }
+      >
+        {(kept) => (
+          <>
+            <img
+              class="photo"
+              src={photoAddress(kept())}
+              width={kept().width}
+              height={kept().height}
+              alt="Kept with this reading"
+            />
+            <div class="row section no-print">
+              <span class="faint">
+                {kept().width} × {kept().height}, {photoKb(kept())} kB
+              </span>
+              <button type="button" class="button" onClick={() => void records.removePhoto(props.reading)}>
+                Remove the photo
+              </button>
+            </div>
+          </>
+        )}
+      </Show>
+      <Show when={busy()}>
+        <p role="status">Making it smaller…</p>
+      </Show>
+      <Show when={problem()}>
+        <p class="problem" role="alert">
+          {problem()}
+        </p>
+      </Show>
+    </section>
+  );
+}

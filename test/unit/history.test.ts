@@ -1,0 +1,227 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import dualZSync from '../../src/calculators/dual-z-sync/index';
+import { applies } from '../../src/calculators/calculator';
+import { demoMachine, demoReadings } from '../../src/machine/demo';
+import { edited } from '../../src/machine/edit';
+import {
+  changedBetween,
+  changedSince,
+  compare,
+  didItWork,
+  dueFor,
+  judgedBy,
+  minus,
+  pairsOf,
+  stateOf,
+  trendOf,
+  type Comparison,
+  type Limited,
+  type State,
+  type Uses,
+} from '../../src/machine/history';
+import type { Reading } from '../../src/machine/schema';
+
+const [before, after] = demoReadings as [Reading, Reading];
+const newestFirst = [after, before];
+const limitsIn = (reading: Reading) => dualZSync.limits.filter((limit) => applies(limit.when, reading.choices));
+const bed: Limited = dualZSync.limits[0]!;
+
+/** A reading with one result `x`, value ± half, against the limits given as entries. */
+function reading(x: number, half: number, limits: { max?: number; min?: number }, at = before.at): Reading {
+  const entry = (value: number) => ({ value, half: 0, unit: 'mm', origin: 'typical' as const, tool: '' });
+  return {
+    ...before,
+    at,
+    id: `r${at}${x}`,
+    entries: Object.fromEntries(Object.entries(limits).map(([name, value]) => [name, entry(value)])),
+    results: { x: { value: x, low: x - half, high: x + half, unit: 'mm', text: '' } },
+  };
+}
+
+const upTo: Limited = { of: 'x', max: 'max' };
+const size: Limited = { of: 'x', max: 'max', symmetric: true };
+const band: Limited = { of: 'x', max: 'max', min: 'min' };
+
+describe('a difference', () => {
+  // JCGM 100, 5.1.2: variances of independent quantities add; a 3-4-5 triangle by hand.
+  it('has the root of the squares as its uncertainty, each side for itself', () => {
+    const found = minus({ value: 10, low: 9.7, high: 10.3 }, { value: 4, low: 3.6, high: 4.4 });
+    expect(found.value).toBe(6);
+    expect(found.low).toBeCloseTo(5.5, 12);
+    expect(found.high).toBeCloseTo(6.5, 12);
+    const leaning = minus({ value: 1, low: 0.7, high: 1 }, { value: 0, low: 0, high: 0.4 });
+    expect(leaning.low).toBeCloseTo(0.5, 12);
+    expect(leaning.high).toBe(1);
+  });
+});
+
+describe('a limit in a kept reading', () => {
+  it.each<[State, number, number, Limited, { max?: number; min?: number }]>([
+    ['within', 0.5, 0.4, upTo, { max: 1 }],
+    ['too close', 0.7, 0.4, upTo, { max: 1 }],
+    ['beyond', 1.5, 0.4, upTo, { max: 1 }],
+    ['within', -9, 0.4, upTo, { max: 1 }],
+    ['beyond', -9, 0.4, size, { max: 1 }],
+    ['within', -0.5, 0.4, size, { max: 1 }],
+    ['beyond', 0.2, 0.1, band, { max: 1, min: 0.5 }],
+    ['within', 0.7, 0.1, band, { max: 1, min: 0.5 }],
+    ['too close', 0.55, 0.1, band, { max: 1, min: 0.5 }],
+    ['none', 0.5, 0.1, band, { max: 1 }],
+    ['within', 1, 0, upTo, { max: 1 }],
+  ])('is %s at %d ± %d', (state, x, half, limit, limits) => {
+    expect(stateOf(reading(x, half, limits), limit)).toBe(state);
+  });
+
+  it('agrees with the verdict the demo readings were kept with', () => {
+    for (const kept of demoReadings) expect(stateOf(kept, bed)).toBe(kept.verdict);
+  });
+});
+
+describe('a trend', () => {
+  it('runs from old to new, with the limit in force on both sides and the state of each reading', () => {
+    const points = trendOf(newestFirst, 'dh_bed', limitsIn);
+    expect(points.map((point) => point.reading.id)).toEqual(['before', 'after']);
+    expect(points.map((point) => point.state)).toEqual(['beyond', 'within']);
+    for (const point of points) expect([point.min, point.max]).toEqual([-5e-5, 5e-5]);
+    expect(points[1]!.at - points[0]!.at).toBe(Date.parse(after.at) - Date.parse(before.at));
+    expect(points[0]).toMatchObject({ value: 4.125e-4, low: 3.934074264e-4, high: 4.315925736e-4 });
+  });
+
+  it('has no limit for a result without one, and leaves out readings without the result', () => {
+    const points = trendOf([after, { ...before, results: {} }], 'n', limitsIn);
+    expect(points).toHaveLength(1);
+    expect(points[0]).toMatchObject({ value: 0.05, min: undefined, max: undefined, state: 'none' });
+  });
+});
+
+describe('before and after', () => {
+  it('the demo: 0.412 ± 0.019 mm to 0.011 ± 0.019 mm is better by 0.402 ± 0.027 mm, and it worked', () => {
+    const found = compare(before, after, bed)!;
+    expect(found).toMatchObject({ change: 'better', was: 'beyond', now: 'within' });
+    // By hand: 0.4125 − 0.011 = 0.4015; √(0.01909² + 0.01905²) = 0.02697.
+    expect(found.gain.value * 1e3).toBeCloseTo(0.4015, 9);
+    expect(((found.gain.high - found.gain.low) / 2) * 1e3).toBeCloseTo(0.02697, 4);
+    expect(didItWork([found])).toBe('yes');
+  });
+
+  it.each<[string, Comparison['change'], string, Limited, { max?: number; min?: number }, number, number]>([
+    ['smaller by more than both errors', 'better', 'yes', upTo, { max: 1 }, 2, 0.5],
+    ['smaller, still beyond', 'better', 'in part', upTo, { max: 1 }, 3, 2],
+    ['the same', 'no change', 'no change', upTo, { max: 1 }, 2, 2.05],
+    ['more', 'worse', 'worse', upTo, { max: 1 }, 2, 3],
+    ['as far out on the other side', 'no change', 'no change', size, { max: 1 }, 2, -2],
+    ['over to the other side, less far', 'better', 'in part', size, { max: 1 }, 3, -2],
+    ['over to the other side and into the limit', 'better', 'yes', size, { max: 1 }, 3, -0.5],
+    ['from above the band to below it, as far', 'no change', 'no change', band, { max: 2, min: 1 }, 3, 0],
+    ['from below the band into it', 'better', 'yes', band, { max: 2, min: 1 }, 0, 1.5],
+    ['better, and now on the limit', 'better', 'in part', upTo, { max: 1 }, 3, 1.05],
+    ['in by a hair', 'no change', 'settled', upTo, { max: 1 }, 1.02, 0.89],
+  ])('%s', (_, change, answer, limit, limits, from, to) => {
+    const [b, a] = [reading(from, 0.1, limits), reading(to, 0.1, limits, after.at)];
+    const found = compare(b, a, limit)!;
+    expect(found.change).toBe(change);
+    expect(didItWork([found])).toBe(answer);
+  });
+
+  it('widening the limit is no improvement', () => {
+    const found = compare(reading(2, 0.1, { max: 1 }), reading(2, 0.1, { max: 3 }, after.at), upTo)!;
+    expect(found).toMatchObject({ change: 'no change', was: 'beyond', now: 'within' });
+    expect(didItWork([found])).toBe('settled');
+  });
+
+  it('cannot be told where a result or a limit is missing', () => {
+    expect(compare(before, { ...after, results: {} }, bed)).toBeUndefined();
+    expect(compare(reading(1, 0, { max: 1 }), reading(1, 0, {}, after.at), upTo)).toBeUndefined();
+    expect(didItWork([])).toBe('not comparable');
+  });
+
+  it('is judged by the limits that were open, and by those that have been left', () => {
+    const one = compare(reading(3, 0.1, { max: 1 }), reading(0.5, 0.1, { max: 1 }), upTo)!;
+    const untouched = compare(reading(0.2, 0.1, { max: 1 }), reading(0.3, 0.1, { max: 1 }), upTo)!;
+    const spoilt = compare(reading(0.2, 0.1, { max: 1 }), reading(4, 0.1, { max: 1 }), upTo)!;
+    expect(judgedBy([one, untouched])).toEqual([one]);
+    expect(didItWork([one, untouched])).toBe('yes');
+    expect(didItWork([one, spoilt])).toBe('worse');
+  });
+
+  it('mirrors where the readings mirror, and swaps where they are swapped', () => {
+    const near = fc.double({ min: -10, max: 10, noNaN: true });
+    fc.assert(
+      fc.property(near, near, fc.double({ min: 0, max: 2, noNaN: true }), (from, to, half) => {
+        const at = (x: number) => reading(x, half, { max: 1 });
+        const found = compare(at(from), at(to), size)!;
+        const mirrored = compare(at(-from), at(-to), size)!;
+        const swapped = compare(at(to), at(from), size)!;
+        expect(mirrored.gain).toEqual(found.gain);
+        expect(mirrored.change).toBe(found.change);
+        const opposite = { better: 'worse', worse: 'better', 'no change': 'no change' } as const;
+        expect(swapped.change).toBe(opposite[found.change]);
+      }),
+    );
+  });
+
+  it('pairs each reading that advised a correction with the one after it', () => {
+    const at = (i: number, verdict: State): Reading => ({ ...before, id: `r${i}`, verdict });
+    const readings = [at(4, 'beyond'), at(3, 'within'), at(2, 'beyond'), at(1, 'beyond'), at(0, 'too close')];
+    expect(pairsOf(readings).map((pair) => [pair.before.id, pair.after?.id])).toEqual([
+      ['r4', undefined],
+      ['r2', 'r3'],
+      ['r1', 'r2'],
+    ]);
+  });
+});
+
+describe('due', () => {
+  const uses: Uses = {
+    values: Object.fromEntries(
+      Object.entries(dualZSync.inputs).flatMap(([symbol, spec]) => ('from' in spec ? [[symbol, spec.from]] : [])),
+    ),
+    choices: { drive: 'z.drive', hand: 'z.hand' },
+  };
+  const later = (days: number) => new Date(Date.parse(after.at) + days * 86_400_000);
+  const lead = demoMachine.values['z.lead']!;
+  const withLead = (value: number, at: string) =>
+    edited(demoMachine, { values: { 'z.lead': { ...lead, value, at } } }, later(1));
+  const id = 'dual-z-sync';
+
+  it('is nothing while nothing has changed and no days are set', () => {
+    expect(dueFor(id, after, demoMachine, uses, later(5000))).toEqual([]);
+    expect(dueFor(id, undefined, demoMachine, uses, later(5000))).toEqual([]);
+  });
+
+  it('is a check whose value was changed after its last reading, not before it and not to the same', () => {
+    const changed = { kind: 'value', symbol: 'P_h', was: 8e-3, now: 4e-3, unit: 'mm' };
+    expect(dueFor(id, after, withLead(4e-3, later(1).toISOString()), uses, later(2))).toEqual([
+      { kind: 'changed', changes: [changed] },
+    ]);
+    expect(dueFor(id, after, withLead(4e-3, before.at), uses, later(2))).toEqual([]);
+    expect(dueFor(id, after, withLead(8e-3 * (1 + 1e-14), later(1).toISOString()), uses, later(2))).toEqual([]);
+  });
+
+  it('is a check whose option is another now', () => {
+    const machine = edited(demoMachine, { choices: { 'z.drive': 'motors' } }, later(1));
+    expect(changedSince(after, machine, uses)).toEqual([{ kind: 'choice', name: 'drive', was: 'belt', now: 'motors' }]);
+  });
+
+  it('is a check after the days that the person set, on the day itself, and one never taken', () => {
+    const machine = edited(demoMachine, { intervals: { [id]: 30 } }, later(0));
+    expect(dueFor(id, after, machine, uses, later(29.99))).toEqual([]);
+    expect(dueFor(id, after, machine, uses, later(30))).toEqual([{ kind: 'old', days: 30, age: 30 }]);
+    expect(dueFor(id, undefined, machine, uses, later(0))).toEqual([{ kind: 'never', days: 30 }]);
+    expect(dueFor('screw-lead', undefined, machine, uses, later(0))).toEqual([]);
+  });
+
+  it('names what differs about the machine between two readings', () => {
+    expect(changedBetween(before, after, uses)).toEqual([]);
+    const other: Reading = {
+      ...after,
+      choices: { ...after.choices, hand: 'left' },
+      entries: { ...after.entries, P_h: { ...after.entries.P_h!, value: 4e-3 } },
+    };
+    expect(changedBetween(before, other, uses)).toEqual([
+      { kind: 'value', symbol: 'P_h', was: 8e-3, now: 4e-3, unit: 'mm' },
+      { kind: 'choice', name: 'hand', was: 'right', now: 'left' },
+    ]);
+  });
+});
