@@ -160,9 +160,43 @@ describe('instruction', () => {
   });
 
   it('offers only the height above where there is no whole step below', () => {
-    const found = instructionOf({ h: '0.15 mm' }, { lift: 'belt' });
-    expect(found.headline).toContain('0.2\u00a0mm, 0.05\u00a0mm higher');
+    const found = instructionOf({ h: '0.17 mm' }, { lift: 'belt' });
+    expect(found.headline).toContain('0.2\u00a0mm, 0.03\u00a0mm higher');
     expect(found.all).toContain('There is no whole step below');
+  });
+
+  // By hand: 36 × 3 mm × 1.8°/360° = 0.54 mm; 50 mm × 15°/360° = 2.083 mm; 2 × 25 % of 0.2 mm is 0.1 mm.
+  it.each([
+    [{ p: '3 mm', z: '36' }, { lift: 'belt' }, '0.54\u00a0mm', '5.4 times'],
+    [{ P_h: '50 mm', theta_s: '15 deg' }, {}, '2.08333\u00a0mm', '20.9 times'],
+  ])('does not send a layer far off to reach a whole step: %o', (given, choices, whole, ratio) => {
+    const found = instructionOf({ h: '0.2 mm', ...given }, choices);
+    expect(found.state).toBe('beyond');
+    expect(found.headline).toMatch(/too coarse for it\. Hold microsteps, gear down or use a smaller lead/);
+    expect(found.movements).toBeUndefined();
+    expect(found.all).toContain(`are at ${whole}`);
+    expect(found.all).toContain(`Gearing down ${ratio}`);
+  });
+
+  it('changes the layer by no more than the share allowed, either way', () => {
+    // A step of 0.1 mm: 0.13 mm is 23 % from 0.1 mm, and 0.14 mm is 29 %; 0.16 mm is 25 % from 0.2 mm.
+    const at = (h: string, k_h = '25') => instructionOf({ h, P_h: '20 mm', k_h }).movements?.[0]?.direction;
+    expect(at('0.13 mm')).toBe('down');
+    expect(at('0.14 mm')).toBeUndefined();
+    expect(at('0.14 mm', '29')).toBe('down');
+    expect(at('0.16 mm')).toBe('up');
+    expect(at('0.17 mm')).toBe('up');
+    expect(at('0.17 mm', '17')).toBeUndefined();
+  });
+
+  it('asks for more microsteps where it is they that are too coarse', () => {
+    const found = instructionOf({ h: '0.14 mm', P_h: '20 mm', m: '1' }, { grid: 'micro' });
+    expect(found.headline).toMatch(/one of the microsteps is too coarse for it\. Set more microsteps/);
+  });
+
+  it('writes the gear ratio as the person writes decimals', () => {
+    const found = work({ h: '0,2', p: '3', z: '36' }, { lift: 'belt' }, 'comma');
+    expect(found.instruction?.steps.join(' ')).toContain('Gearing down 5,4 times');
   });
 
   it('calls a small error small', () => {

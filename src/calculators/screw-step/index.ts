@@ -1,8 +1,7 @@
 import { angle, count, length, ratio, torque } from '../../quantity/kinds';
 import { cite, commonPractice, derived } from '../../reference/citation';
-import { calculator, choice, formula, input, type Instruction, type Movement } from '../calculator';
-import { patternOf, type Pattern } from './model';
-import { printPlain } from './print';
+import { calculator, choice, formula, input } from '../calculator';
+import { instruct } from './action';
 
 const lead = cite('Machinery’s Handbook', 'power screws: lead = pitch × starts', true);
 const pitchOfTurn = cite(
@@ -14,18 +13,6 @@ const steppers = cite('IEC 60034-20-1, stepping motors', 'step angle and its sub
 const microstepPaper = cite('Maker’s white paper on microstepping', 'eq. 1 and Table 1');
 const sineTorque = derived('torque = holding torque × sine of the electrical lag; a full step is 90° electrical');
 const wholeSteps = derived('a layer is either the whole steps below or the whole steps above its height');
-
-/** The pattern in words: how often an odd layer comes and when it all begins again. `mm` prints a length. */
-function patternWords(pattern: Pattern, h: number, mm: (si: number) => string): string {
-  const { repeat, period, oddEvery } = pattern;
-  if (oddEvery === undefined) return 'No layer is rounded.';
-  if (repeat === undefined || period === undefined) {
-    return `An odd layer comes about every ${mm(oddEvery)}, without a regular repeat: if the ridges on the wall are spaced otherwise, rounding is not their cause.`;
-  }
-  const spacing = `The pattern repeats every ${repeat} layers, ${mm(period)}`;
-  const inside = Math.round(oddEvery / h) === repeat ? '' : `, with an odd layer about every ${mm(oddEvery)}`;
-  return `${spacing}${inside}: if the ridges on the wall are spaced otherwise, rounding is not their cause.`;
-}
 
 export default calculator({
   cautions: [
@@ -106,6 +93,13 @@ export default calculator({
       range: [0.1, 100],
       basis: commonPractice,
     }),
+    k_h: input('Most the layer height may be changed by, share of it', ratio.percent, {
+      seldom: true,
+      typical: 25,
+      range: [1, 100],
+      basis: commonPractice,
+      hint: 'A whole step farther away than this is not offered: the steps are then too coarse for the layer.',
+    }),
   },
   formulas: [
     formula('q = P_h * theta_s / rev / i_g', 'Travel of one full step', length.mm, lead, { lift: 'screw' }),
@@ -146,95 +140,7 @@ export default calculator({
     { of: 's', max: 'k', label: 'Largest error of a layer, share of the layer', cite: commonPractice },
     { of: 'x_f', max: 'e_lim', label: 'Smallest reliable move', cite: commonPractice },
   ],
-  action(ctx): Instruction {
-    const [h, q, q_m, m] = [ctx.number('h'), ctx.number('q'), ctx.number('q_m'), ctx.number('m')];
-    const [tau_h, tau_f, e_lim] = [ctx.number('tau_h'), ctx.number('tau_f'), ctx.number('e_lim')];
-    const rounding = ctx.check('s');
-    const friction = ctx.check('x_f');
-    const stuck = friction === 'beyond' || friction === 'none';
-    const full = ctx.choice('grid') === 'full';
-    const steps = full ? 'full steps' : 'microsteps';
-    const mm = (si: number): string => printPlain(si, length.mm, ctx.mark);
-    const about = (si: number): string => printPlain(si, length.mm, ctx.mark, 3);
-    const torqueText = (si: number): string => printPlain(si, torque.N_mm, ctx.mark, 3);
-    const oneStep = torqueText(ctx.number('tau_inc'));
-    const swallowed = tau_f > ctx.number('tau_inc');
-    const frictionWords = swallowed
-      ? `Friction (${ctx.text('tau_f')}) is more than one microstep of lag makes (${oneStep}): it swallows single microsteps, and a finer setting gains nothing.`
-      : `One microstep of lag makes ${oneStep}, more than the friction of ${ctx.text('tau_f')}: every microstep moves.`;
-    const most = tau_h * Math.sin((Math.PI / 2) * Math.min(1, e_lim / q));
-    const freeing = `Bring the friction at the motor below ${torqueText(most)}: clean and grease the drive, let the nut or belt align itself, ease over-tight guides, look for a bent screw.`;
-
-    if (rounding === 'beyond') {
-      const pattern = patternOf(h, ctx.number('g'));
-      const { below, above } = pattern;
-      const lower = below !== undefined && h - below <= above - h;
-      const nearer = lower ? below : above;
-      const by = Math.abs(nearer - h);
-      const movement: Movement = { part: 'layer height', direction: lower ? 'down' : 'up', amount: by };
-      const finest = patternOf(h, q_m).largest;
-      const other = lower ? above : below;
-      const list = [
-        other === undefined
-          ? `There is no whole step below: one of the ${steps} is ${ctx.text('g')}.`
-          : `${mm(other)} will do as well: ${mm(Math.abs(other - h))} ${lower ? 'higher' : 'lower'}.`,
-        'Keep the layer below about three quarters of the nozzle bore (common practice).',
-        patternWords(pattern, h, about),
-      ];
-      if (full && m > 1 && finest <= e_lim) {
-        list.push(
-          `Leave the height alone if the driver keeps its current on and holds microsteps: then ${finest === 0 ? 'no layer is rounded' : `no layer is off by more than ${about(finest)}`}. ${frictionWords}`,
-        );
-      }
-      if (stuck) list.push(`Friction is too high as well. ${freeing}`);
-      return {
-        headline: `Set the layer height to ${mm(nearer)}, ${mm(by)} ${lower ? 'lower' : 'higher'}: a whole number of ${steps}.`,
-        steps: list,
-        movements: [movement],
-      };
-    }
-    if (stuck) {
-      const headline =
-        friction === 'none'
-          ? 'Free the Z drive before anything else: its friction may be more than the motor can hold.'
-          : `Free the Z drive: friction lets it rest up to ${ctx.text('x_f')} from where it should, whatever the layer height.`;
-      return {
-        headline,
-        steps: [
-          freeing,
-          'Check that the driver gives the motor the current it is rated for; less current means less holding torque in proportion. More than rated overheats it.',
-          frictionWords,
-        ],
-        movements: [{ part: 'friction of the Z drive', direction: 'down', amount: Math.max(0, tau_f - most) }],
-      };
-    }
-    if (rounding !== 'within') {
-      return {
-        headline: 'Change nothing yet: enter the drive and the layer height as marked, without a ±.',
-        steps: [
-          'Rounding follows from the nominal values that the controller counts with. A lead or a height with an uncertainty cannot tell whether a layer is a whole number of steps.',
-        ],
-      };
-    }
-    if (friction === 'too close') {
-      return {
-        headline: 'Leave the layer height; measure the friction at the motor better before freeing anything.',
-        steps: ['The reading does not tell whether friction takes too much of a layer.', freeing],
-      };
-    }
-    const pattern = patternOf(h, ctx.number('g'));
-    const exact = pattern.repeat === 1;
-    return {
-      headline: exact
-        ? `Leave it: every layer is a whole number of ${steps}.`
-        : `Leave it: no layer is off by more than ${ctx.text('e')}, too little to matter.`,
-      steps: [
-        ...(exact ? [] : [patternWords(pattern, h, about)]),
-        frictionWords,
-        `The motor’s own error, up to ${ctx.text('x_a')} either way, remains at any height.`,
-      ],
-    };
-  },
+  action: (ctx) => instruct(ctx, ctx.choice('grid')),
   proof:
     'Print two plain walls, at least ten repeats of the pattern high, one at the old layer height and one at the new, and look along them under a low lamp: the ridges at the spacing of the pattern should be gone from the second. For friction: put a dial indicator on the gantry, ask for ten single microsteps up, then ten down; each may fall short by the smallest reliable move, after a change of direction by twice that, and no more.',
   beware: [
