@@ -4,6 +4,7 @@ import { A, useParams } from '@solidjs/router';
 import { listed, loadCalculator, type Loaded } from '../calculators/list';
 import { force, length, temperature } from '../quantity/kinds';
 import { Fold } from '../ui/fold';
+import { ArrivalNotice, createArrivals, takeArrival, type Arrival } from './arrival';
 import { Ask } from './ask';
 import { createBench, type Entered } from './bench';
 import { BenchBar } from './bench-bar';
@@ -14,6 +15,7 @@ import { Inputs } from './inputs';
 import { Keeper, PastReadings } from './keeper';
 import { MachinePicker } from './machine-picker';
 import { printSymbol, valueOf } from './print';
+import { HandOver } from './share';
 import { Limits, Workings } from './workings';
 
 const BLANK: Entered = { entries: {}, choices: {} };
@@ -33,6 +35,7 @@ export function CalculatorScreen() {
       equals: (a, b) => a?.id === b?.id && a?.machine === b?.machine,
     },
   );
+  const arrival = createArrivals();
   // What was entered before a machine was chosen goes along to the machine, unless it has entries of its own.
   let carried: { readonly id: string; readonly entered: Entered } | undefined;
   const carry = (id: string, entered: Entered) => (carried = { id, entered });
@@ -40,7 +43,7 @@ export function CalculatorScreen() {
     const found = await records.draftFor(of.machine, of.id);
     const adopted = of.machine !== null && carried?.id === of.id ? carried.entered : undefined;
     if (of.machine !== null) carried = undefined;
-    return { ...of, draft: found ?? adopted };
+    return { ...of, draft: found ?? adopted, carried: !found && adopted !== undefined };
   });
   const sheet = createMemo(() => {
     const calculator = loaded();
@@ -63,7 +66,17 @@ export function CalculatorScreen() {
         </main>
       }
     >
-      {(now) => <Sheet id={now.id} machine={now.machine} loaded={now.loaded} draft={now.draft} onLeave={carry} />}
+      {(now) => (
+        <Sheet
+          id={now.id}
+          machine={now.machine}
+          loaded={now.loaded}
+          draft={now.draft}
+          carried={now.carried}
+          arrival={arrival()}
+          onLeave={carry}
+        />
+      )}
     </Show>
   );
 }
@@ -73,6 +86,9 @@ function Sheet(props: {
   machine: string | null;
   loaded: Loaded;
   draft: Entered | undefined;
+  /** The draft came along from before the machine was chosen, and is not yet kept under it. */
+  carried: boolean;
+  arrival: Arrival | undefined;
   onLeave: (id: string, entered: Entered) => void;
 }) {
   const records = useRecords();
@@ -103,7 +119,10 @@ function Sheet(props: {
   );
   // eslint-disable-next-line solid/reactivity
   const keeper = createDraftKeeper(records, props.machine, props.id);
-  createEffect(on(bench.changes, () => keeper.note(bench.entered), { defer: true }));
+  // eslint-disable-next-line solid/reactivity
+  const decoded = takeArrival(props.arrival, calculator, bench);
+  // eslint-disable-next-line solid/reactivity
+  createEffect(on(bench.changes, () => keeper.note(bench.entered), { defer: !props.carried }));
   onCleanup(() => {
     keeper.end();
     if (props.machine === null) props.onLeave(props.id, structuredClone(unwrap(bench.entered)));
@@ -117,6 +136,7 @@ function Sheet(props: {
       <main>
         <h1>{meta()?.title}</h1>
         <p>{meta()?.question}</p>
+        <ArrivalNotice arrival={props.arrival} decoded={decoded} bench={bench} />
         <div class="two-columns">
           <div>
             <Show when={calculator.cautions.length > 0}>
@@ -159,6 +179,9 @@ function Sheet(props: {
                 </ul>
               </Fold>
             </Show>
+            <Fold title="Hand this check over">
+              <HandOver id={props.id} title={meta()?.title ?? ''} calculator={calculator} bench={bench} />
+            </Fold>
             <Fold title="Worked examples">
               <Examples calculator={calculator} bench={bench} />
             </Fold>

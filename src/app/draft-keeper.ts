@@ -3,17 +3,27 @@ import type { Entered } from './bench';
 import type { Records } from './records';
 
 const PAUSE_MS = 120;
+/** Until the next attempt where there was no room. */
+const RETRY_MS = 3000;
 
 /** Writes what is being entered a moment after each change, and at once when the page goes out of sight. */
 export function createDraftKeeper(records: Records, machine: string | null, calculator: string) {
   let waiting: Entered | undefined;
   let timer: ReturnType<typeof setTimeout> | undefined;
+  let ended = false;
   const flush = () => {
     clearTimeout(timer);
     if (!waiting) return;
-    const { entries, choices } = structuredClone(unwrap(waiting));
+    const entered = waiting;
+    const { entries, choices } = structuredClone(unwrap(entered));
     waiting = undefined;
-    void records.saveDraft({ machine, calculator, entries, choices, changed: new Date().toISOString() });
+    void records
+      .saveDraft({ machine, calculator, entries, choices, changed: new Date().toISOString() })
+      .then((written) => {
+        if (written || waiting || ended) return;
+        waiting = entered;
+        timer = setTimeout(flush, RETRY_MS);
+      });
   };
   const onHide = () => {
     if (document.visibilityState === 'hidden') flush();
@@ -28,6 +38,7 @@ export function createDraftKeeper(records: Records, machine: string | null, calc
     },
     end(): void {
       flush();
+      ended = true;
       document.removeEventListener('visibilitychange', onHide);
       window.removeEventListener('pagehide', flush);
     },

@@ -5,8 +5,8 @@ import { useRecords } from './context';
 /** What was waiting when the person said "later": the reminder comes back with the next reading. */
 const [putOff, setPutOff] = createSignal<{ readonly count: number; readonly since: string | null }>();
 
-/** Says how many readings no exported file holds, with a link to where they are exported. Nothing while there are none. */
-export function ExportReminder(props: { href: string }) {
+/** Says how many readings no exported file holds, with a link to where they are exported, if it is given. Nothing while there are none. */
+export function ExportReminder(props: { href?: string }) {
   const records = useRecords();
   const [count] = createResource(
     () =>
@@ -26,9 +26,13 @@ export function ExportReminder(props: { href: string }) {
           {since() === null ? '' : ' yet'}. A lost phone or a cleared browser would take{' '}
           {waiting() === 1 ? 'it' : 'them'} along.
         </span>
-        <A class="button" href={props.href}>
-          Export
-        </A>
+        <Show when={props.href}>
+          {(href) => (
+            <A class="button" href={href()}>
+              Export
+            </A>
+          )}
+        </Show>
         <button
           type="button"
           class="button button-plain"

@@ -38,7 +38,12 @@ export function Keeper(props: {
       { machine: machine.id, calculator: props.id, at, note: '', ...reading },
       learned(props.calculator, evaluation, picked, at),
     );
-    if (done) setKept(`Kept on ${machine.name}, ${printTime(at)}.`);
+    if (!done) return;
+    setKept(
+      records.keeping()
+        ? `Kept on ${machine.name}, ${printTime(at)}.`
+        : `With ${machine.name} for as long as this page stays open. Save or write down what you need.`,
+    );
   };
 
   const value = (symbol: string) => valueOf(props.bench.evaluation(), symbol);

@@ -5,7 +5,7 @@ import { defaultSettings, VERSION, type Draft, type Machine, type Reading, type 
 import { blankMachine, edited, newId, type MachineEdit } from '../machine/edit';
 import type { Latest, Page } from '../machine/find';
 import { openStore, type Removed, type StorageState, type Store } from '../machine/store';
-import type { Stored } from '../machine/failure';
+import { isStorageFailure, type Stored } from '../machine/failure';
 import { applyTheme } from './theme';
 import { createOffline } from './offline';
 import { readingRecords } from './reading-records';
@@ -85,7 +85,7 @@ export function createRecords(opening: Promise<Store> = openStore()) {
     told(await store.change('settings', (old) => ({ ...(old ?? defaultSettings), ...part })));
   };
 
-  const save = async (...records: readonly (Machine | Reading | Draft)[]): Promise<boolean> => {
+  const save = async (...records: readonly (Machine | Reading)[]): Promise<boolean> => {
     const store = await opened;
     const result = await store.save(...records);
     told(result);
@@ -195,8 +195,15 @@ export function createRecords(opening: Promise<Store> = openStore()) {
       const store = await opened;
       return told(await store.get(draftKey(machine, calculator)));
     },
-    saveDraft: async (draft: Omit<Draft, 'v' | 'type'>): Promise<boolean> =>
-      save({ v: VERSION, type: 'draft', ...draft }),
+    /** @returns false where there is no room at the moment: worth another attempt. What else fails is told. */
+    saveDraft: async (draft: Omit<Draft, 'v' | 'type'>): Promise<boolean> => {
+      const store = await opened;
+      const result = await store.save({ v: VERSION, type: 'draft', ...draft });
+      // The state says so already, and goes on saying it: not once more at each keystroke.
+      if (!result.ok && isStorageFailure(result)) return false;
+      told(result);
+      return true;
+    },
     forgetDraft: async (machine: string | null, calculator: string): Promise<void> => {
       const store = await opened;
       told(await store.remove(draftKey(machine, calculator)));

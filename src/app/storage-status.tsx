@@ -1,6 +1,7 @@
 import { createResource, createSignal, For, Show } from 'solid-js';
 import type { Unreadable } from '../machine/aside';
 import { useRecords } from './context';
+import { ExportReminder } from './export-reminder';
 import { askToPersist, lasting, room, type Lasting } from './persist';
 
 const LASTING: Readonly<Record<Lasting, string>> = {
@@ -70,6 +71,7 @@ export function StorageStatus() {
           ? 'Ready to work without a signal.'
           : 'Not yet ready to work without a signal: open the page once more while online.'}
       </p>
+      <ExportReminder />
       <SetAside />
     </section>
   );

@@ -251,7 +251,49 @@ describe('what it decides', () => {
   it('never says that freeing the top helps where the sum says it does not', () => {
     const found = work({ ...EXACT, TIR: '0.8 mm', ...soft, b: '0.05' }, { ends: 'clamped' });
     expect(valueOf(found, 'w_t')).toBeGreaterThan(valueOf(found, 'w_x'));
-    expect(found.instruction?.steps.join(' ') ?? '').not.toMatch(/Slacken the top bearing/);
+    expect(found.instruction?.steps.join(' ') ?? '').not.toMatch(/slacken the top bearing/i);
+  });
+
+  it.each([
+    ['by the sum', {}],
+    ['for a trial', { method: 'mounted', ends: 'clamped' }],
+  ] as const)('frees the top only where the lower end carries the load: %s', (_, choices) => {
+    const { instruction } = work({ ...EXACT, TIR: '0.8 mm', ...soft }, choices);
+    const freeing = instruction?.steps.filter((step) => /slacken the top bearing/i.test(step)) ?? [];
+    expect(freeing).toHaveLength(1);
+    expect(freeing[0]).toMatch(/^Only if the lower end carries the load/);
+  });
+
+  it('asks for the guide only where it weighs, and calls no typed value typical', () => {
+    const open = work({ ...EXACT, q: '0 mm ± 0.02 mm', TIR: '0.2 mm', k_g: '100 N/mm ± 50 N/mm' });
+    expect(open.verdict.state).toBe('too close');
+    expect(open.instruction?.steps.join(' ')).toContain('Measure the guide’s stiffness');
+    expect(open.instruction?.steps.join(' ')).not.toContain('typical');
+    const known = work({ ...EXACT, q: '0 mm ± 0.05 mm', TIR: '0.2 mm', k_g: '110 N/mm ± 0' });
+    expect(known.verdict.checks.find(({ limit }) => limit.of === 'w_x')?.state).toBe('too close');
+    expect(headline(known)).toBe('Do not buy a screw yet: measure the screw again.');
+    expect(known.instruction?.steps.join(' ')).not.toContain('guide');
+  });
+
+  // By hand: 10 mm over 50 mm is a circle of 36.25 mm, whose arc of 400 mm goes round once and three quarters.
+  it.each([
+    ['over a short span', { TIR: '20 mm', c: '50 mm ± 0' }, {}],
+    ['in the machine', { TIR: '20 mm', TIR_c: '0 mm ± 0' }, { method: 'mounted' }],
+  ] as const)('doubts a reading that no flat arc follows: %s', (_, given, choices) => {
+    const found = work({ ...EXACT, ...given }, choices);
+    expect(found.verdict.state).toBe('beyond');
+    expect(headline(found)).toMatch(/^Check the reading first/);
+    expect(found.instruction?.steps.join(' ')).not.toMatch(/take out|\d{2,}\smm/);
+    expect(found.instruction?.movements).toEqual([]);
+  });
+
+  it('takes as the end of the flat arc what the circle says: 0.1 % off at 1.6 % of the length', () => {
+    const found = work({ ...EXACT, TIR: '0.2 mm' }).inputs.f_max;
+    if (!found?.ok) throw new Error('no limit');
+    // A unit chord with that sagitta, its circle worked out, and the flat arc 1/(8·R) for it.
+    const off = (s: number): number => s / (1 / (8 * (1 / (8 * s) + s / 2))) - 1;
+    expect(off(found.value)).toBeLessThan(0.001);
+    expect(off(0.016)).toBeGreaterThan(0.001);
   });
 
   it('keeps its examples', () => {

@@ -1,8 +1,12 @@
 import type { Context, Instruction, Movement } from '../calculator';
 import type { choices } from './inputs';
 
-type Names = 's_r' | 's_L' | 's_lim' | 'l_r' | 'w_x' | 'w_lim' | 'w_t' | 'w_n' | 'y_0' | 'y_y' | 'p_r';
+type Names =
+  's_r' | 's_L' | 's_lim' | 'l_r' | 'w_x' | 'w_lim' | 'w_t' | 'w_n' | 'y_0' | 'y_y' | 'p_r' | 'f_L' | 'f_max' | 'L';
 type Asked = Context<Names, typeof choices>;
+
+/** Share of the doubt below which a better reading of one input changes little. */
+const WORTH_MEASURING = 0.1;
 
 const HALF_TURN: Movement = { part: 'coupling', direction: 'either way on the screw', amount: Math.PI };
 
@@ -22,17 +26,20 @@ function couplingStep(ctx: Asked): string {
   );
 }
 
+const CARRIED_BELOW =
+  'Only if the lower end carries the load (where a thrust bearing at the top does, the screw drops)';
+
 /** Freeing the top, where it is held and the sum says that it helps. */
 function freeingStep(ctx: Asked): string | undefined {
   if (ctx.choice('ends') === 'free') return undefined;
   if (!bowKnown(ctx)) {
-    return 'Slacken the top bearing’s screws for a trial, turn the screw one turn and read the carriage: keep it free only if the reading falls.';
+    return `${CARRIED_BELOW}: slacken the top bearing’s screws for a trial, turn the screw one turn and read the carriage: keep it free only if the reading falls.`;
   }
   const [now, freed] = [Math.abs(ctx.number('w_x')), Math.abs(ctx.number('w_t'))];
   const change = `from about ${ctx.text('w_x', { magnitude: true })} to at most about ${ctx.text('w_t', { magnitude: true })}, nut at mid-height`;
   if (freed >= now) return `Leave the top bearing tight: freeing it would take the wobble ${change}.`;
   return (
-    'Slacken the top bearing’s screws by half a turn so that the end finds its own place, or take the bearing off: ' +
+    `${CARRIED_BELOW}: slacken the top bearing’s screws by half a turn so that the end finds its own place, or take the bearing off: ` +
     `the wobble goes ${change}.`
   );
 }
@@ -64,8 +71,11 @@ function straightenStep(ctx: Asked): string {
   );
 }
 
-function guideStep(): string {
-  return 'Measure the guide’s stiffness at the nut (pull with a luggage scale, dial indicator opposite) in place of the typical value.';
+/** Measuring the guide, where its stiffness adds enough to the doubt to be worth it. */
+function guideStep(ctx: Asked): string | undefined {
+  const share = ctx.known('w_x')?.budget.find((part) => part.symbol === 'k_g')?.share ?? 0;
+  if (share < WORTH_MEASURING) return undefined;
+  return 'Measure the guide’s stiffness at the nut: pull with a luggage scale, dial indicator opposite, three times.';
 }
 
 function readingStep(ctx: Asked): string {
@@ -115,17 +125,31 @@ function measureAgain(ctx: Asked): Instruction {
         `The screw is bowed more than its class allows (${ctx.text('s_r', { magnitude: true })} in ${ctx.text('l_r')}): if it is new, send it back.`,
       ]
     : [];
+  const guide = guideStep(ctx);
   return {
-    headline: 'Do not buy a screw yet: measure the guide and the screw again.',
-    steps: [...first, guideStep(), readingStep(ctx), couplingStep(ctx)],
+    headline: `Do not buy a screw yet: measure ${guide === undefined ? 'the screw' : 'the guide and the screw'} again.`,
+    steps: [...first, ...(guide === undefined ? [] : [guide]), readingStep(ctx), couplingStep(ctx)],
     movements: [HALF_TURN],
+  };
+}
+
+/** A bow that the flat arc does not follow, and that no press takes out: no length here is to be trusted. */
+function tooBowed(ctx: Asked): Instruction {
+  return {
+    headline: `Check the reading first: a bow of more than ${ctx.text('f_max')} of the length is seen by eye.`,
+    steps: [
+      'Sight along the screw, or lay it against a straightedge. If it looks straight, the reading is wrong: look at its unit, at swing against bow, and at the distance between the supports.',
+      'Take the supports nearly as far apart as the screw is long; a short span makes a small slip a large bow.',
+      'If it is really bowed that far, replace it: no straightening makes such a screw true. Nothing else here holds for it.',
+    ],
+    movements: [],
   };
 }
 
 function act(ctx: Asked): Instruction {
   const bow = ctx.check('s_r');
   const free = freeingStep(ctx);
-  const helps = free?.startsWith('Slacken') ?? false;
+  const helps = free?.startsWith(CARRIED_BELOW) ?? false;
   const first = helps ? 'free the top bearing' : 'float the nut';
   const wobble = ctx.text('w_x', { magnitude: true });
   const headline =
@@ -155,6 +179,7 @@ export function advise(ctx: Asked): Instruction {
   ctx.number('w_lim');
   ctx.number('s_lim');
   if (bowKnown(ctx)) ctx.number('s_r');
+  if (['beyond', 'too close'].includes(ctx.check('f_L'))) return tooBowed(ctx);
   const wobble = ctx.check('w_x');
   if (wobble === 'beyond') return act(ctx);
   if (wobble === 'too close') return measureAgain(ctx);

@@ -190,6 +190,13 @@ export const inputs = {
     range: [50, 3000],
   }),
   s_lim: input('Bow allowed in that length', length.mm, { seldom: true, basis: straightness, range: [0.001, 20] }),
+  f_max: input('Most that a bow may be of the length for these sums', ratio.percent, {
+    seldom: true,
+    typical: 1.5,
+    basis: derived('flat arc: off by 4 · (s/L)², which is 0.1 % at 1.6 %'),
+    range: [0.1, 10],
+    hint: 'Such a bow is seen by eye: a reading beyond it is more likely a wrong one.',
+  }),
   w: input('Line width', length.mm, { seldom: true, typical: 0.42, range: [0.05, 3], from: 'print.line-width' }),
   k_w: input('Share of the line width allowed as wobble', ratio.one, {
     seldom: true,

@@ -1,0 +1,224 @@
+import { parseQuantity, type DecimalMark } from '../quantity/parse';
+import { fromSi, toSi, unitById, type Kind, type Unit } from '../quantity/unit';
+import { AS_MARKED, toolById } from '../reference/tools';
+import type { Calculator, InputSpec } from './calculator';
+import type { Entry, Reading } from './entry';
+import { nameOf, type Evaluation, type Situation } from './evaluate';
+
+/*
+ * The form: `v=1&drive=belt&dh=0.75~0.02;mm;caliper&P_h=8;mm;as-marked&z=20`. First the version, then options that differ
+ * from the typical one, then inputs that do: text as typed with `~` for ±, unit, tool. Empty fields at the end are left
+ * out, and the unit where the kind has only one. `;in` alone is a typical value shown in inches. Decimals carry a point.
+ * Only the first `v` is the version: a calculator may have an input of that name.
+ */
+const VERSION = 1;
+
+const LONGEST_QUERY = 4000;
+const MOST_PARTS = 200;
+/** As in a draft. */
+export const LONGEST_TEXT = 120;
+const LONGEST_QUOTE = 40;
+
+/** What a link carries: what was typed, and the machine's values as if typed. */
+export interface LinkValues {
+  readonly entries: Record<string, Entry>;
+  readonly choices: Record<string, string>;
+}
+
+export type Encoded = { readonly ok: true; readonly query: string } | { readonly ok: false; readonly reason: string };
+
+/** `leftOut` has one sentence for each thing that the link holds and that could not be taken over. */
+export type Decoded =
+  | { readonly ok: true; readonly values: LinkValues; readonly leftOut: readonly string[] }
+  | { readonly ok: false; readonly reason: string };
+
+/** True when a check's address carries values: what follows the `?` in the fragment, with or without the `?`. */
+export function hasValues(query: string): boolean {
+  return query.replace(/^\?/, '') !== '';
+}
+
+const withoutUnit = (part: string): string => part.replace(/(?!e[+-]?\d)[a-zµμ°′″"”'%].*$/i, '');
+
+/**
+ * `8 mm +- 0,1 mm` as a link writes it beside the unit mm: `8~0.1`. Units stay where the text would mean something else
+ * without. For text that was understood: a comma in it is a decimal mark.
+ */
+function shortText(text: string, kind: Kind, unit: Unit): string {
+  const whole = text
+    .trim()
+    .replace(/[\u2212\u2013]/g, '-')
+    .replace(/\s*(?:\+\s*\/?\s*-|±)\s*/g, '~')
+    .replace(/\s+/g, ' ')
+    .replace(/(?<!\d) | (?!\d)/g, '')
+    .replaceAll(',', '.');
+  const [main = '', ...half] = whole.split('~');
+  const meant = parseQuantity(longText(whole, 'point'), kind, unit);
+  const isSame = (short: string): boolean => {
+    const read = parseQuantity(longText(short, 'point'), kind, unit);
+    return read.ok && meant.ok && read.value === meant.value && read.half === meant.half && read.unit === meant.unit;
+  };
+  const shorter = [[main, ...half].map(withoutUnit).join('~'), [withoutUnit(main), ...half].join('~')];
+  return shorter.find(isSame) ?? whole;
+}
+
+function longText(short: string, mark: DecimalMark): string {
+  const text = short.replaceAll('~', ' ± ');
+  return mark === 'comma' ? text.replaceAll('.', ',') : text;
+}
+
+/** The fewest digits that read back to exactly this SI value; where no digits do, the nearest. */
+function digitsFor(si: number, near: number, back: (shown: number) => number): string {
+  for (let digits = 1; digits <= 17; digits += 1) {
+    const shown = Number(near.toPrecision(digits));
+    if (back(shown) === si) return String(shown);
+  }
+  const neighbours = [near * (1 + Number.EPSILON), near * (1 - Number.EPSILON)];
+  return String(neighbours.find((shown) => back(shown) === si) ?? near);
+}
+
+/** A machine's value as text with its half-width, so that it reads the same where the machine is not known. */
+function keptText({ value, half, unit }: Reading): string {
+  const main = digitsFor(value, fromSi(value, unit), (shown) => toSi(shown, unit));
+  return `${main}~${digitsFor(half, half / unit.factor, (shown) => shown * unit.factor)}`;
+}
+
+const readsKind = (tool: string, kind: Kind): boolean =>
+  tool === '' || tool === AS_MARKED || toolById(tool)?.kind === kind.id;
+
+function joined(text: string, unit: Unit, tool: string, kind: Kind): string {
+  const fields = [text, kind.units.length > 1 ? unit.id : '', readsKind(tool, kind) ? tool : ''];
+  while (fields.at(-1) === '') fields.pop();
+  return fields.map((field) => encodeURIComponent(field).replaceAll('%2F', '/')).join(';');
+}
+
+/** An input as the link writes it; empty where it stands at its typical value in its own unit. */
+function written(spec: InputSpec, state: Reading, entry: Entry | undefined): string {
+  const { kind, unit } = spec.measure;
+  if (state.kept) {
+    const tool = state.origin === 'nameplate' ? AS_MARKED : state.tool === AS_MARKED ? '' : state.tool;
+    return joined(keptText(state), state.unit, tool, kind);
+  }
+  if (entry && state.origin !== 'typical')
+    return joined(shortText(entry.text, kind, state.unit), state.unit, entry.tool, kind);
+  return state.unit.id === unit.id ? '' : joined('', state.unit, entry?.tool ?? spec.tool ?? '', kind);
+}
+
+/**
+ * The inputs in force and the options as a query for a check's address. Values from the machine are written out, since
+ * the other phone does not have it.
+ *
+ * @param evaluation of `situation`
+ * @returns ASCII without the `?`, or a sentence that names the entry that is to be put right first
+ */
+export function encodeLink(calc: Calculator, evaluation: Evaluation, situation: Situation): Encoded {
+  const parts = [`v=${VERSION}`];
+  for (const [name, option] of Object.entries(evaluation.choices)) {
+    if (option !== calc.choices[name]?.typical) parts.push(`${name}=${encodeURIComponent(option)}`);
+  }
+  for (const [symbol, state] of Object.entries(evaluation.inputs)) {
+    const spec = calc.inputs[symbol];
+    if (!spec || (!state.ok && state.blank)) continue;
+    const name = nameOf(calc, symbol);
+    if (!state.ok) return { ok: false, reason: `Put this right first, then there is a link. ${name}: ${state.reason}` };
+    if (state.kept && state.origin === 'typical') {
+      const reason = `${name}: the machine keeps it as a typical value, and a link cannot say that. Measure it or enter it here.`;
+      return { ok: false, reason };
+    }
+    const value = written(spec, state, situation.entries[symbol]);
+    if (value !== '') parts.push(`${symbol}=${value}`);
+  }
+  return { ok: true, query: parts.join('&') };
+}
+
+/**
+ * The whole link to one check.
+ *
+ * @param app any address of the app; its own query and fragment are dropped
+ */
+export function linkAddress(app: string, id: string, query: string): string {
+  const address = new URL(app);
+  address.search = '';
+  address.hash = '';
+  return `${address.href}#/check/${id}?${query}`;
+}
+
+/** Words of a link as quoted in a sentence: cut, and without what would turn or hide other text. */
+function quoted(words: string): string {
+  const plain = words.replace(/\p{C}/gu, '');
+  return `“${plain.length > LONGEST_QUOTE ? `${plain.slice(0, LONGEST_QUOTE)}…` : plain}”`;
+}
+
+function unescaped(text: string): string | undefined {
+  try {
+    return decodeURIComponent(text);
+  } catch {
+    return undefined;
+  }
+}
+
+/** The entry that a part stands for, or why there is none, as the end of a sentence. */
+function readPart(spec: InputSpec, raw: string, mark: DecimalMark): Entry | string {
+  const { kind } = spec.measure;
+  const fields = raw.split(';').map(unescaped);
+  const [short = '', unitId = '', tool = ''] = fields;
+  if (fields.length > 3 || fields.includes(undefined)) return 'is garbled';
+  if (short.length > LONGEST_TEXT) return 'is too long';
+  const unit = unitId === '' && kind.units.length === 1 ? kind.units[0] : unitById(kind, unitId);
+  if (!unit) return unitId === '' ? 'has no unit' : `has the unit ${quoted(unitId)}, which this check does not know`;
+  if (!readsKind(tool, kind)) return `was read with ${quoted(tool)}, which this check does not know`;
+  if (short !== '') {
+    const typed = parseQuantity(longText(short, 'point'), kind, unit, 'point');
+    if (!typed.ok) return 'cannot be read as a number with a unit';
+  }
+  return { text: longText(short, mark), unit: unit.id, tool };
+}
+
+/**
+ * Reads what `encodeLink` wrote, or anything else that may stand in an address.
+ *
+ * @param query what follows the `?`, with or without it
+ * @param mark the reader's decimal mark, for the texts
+ * @throws never
+ */
+export function decodeLink(calc: Calculator, query: string, mark: DecimalMark = 'point'): Decoded {
+  const refuse = (reason: string): Decoded => ({ ok: false, reason });
+  if (query.length > LONGEST_QUERY)
+    return refuse('This link is too long to be one of Trammel’s. Nothing was taken over.');
+  const [first = '', ...parts] = query.replace(/^\?/, '').split('&');
+  const version = Number(/^v=([1-9]\d{0,8})$/.exec(first)?.[1]);
+  if (Number.isNaN(version)) {
+    return refuse('This link does not say which form its numbers have. Nothing was taken over. Ask for a new link.');
+  }
+  if (version > VERSION) {
+    return refuse(
+      `This link was made by a newer Trammel (form ${version}; this one reads up to ${VERSION}). Nothing was taken over. Bring this Trammel up to date, then open the link again.`,
+    );
+  }
+  if (parts.length > MOST_PARTS)
+    return refuse('This link holds more values than any check has. Nothing was taken over.');
+  const entries: Record<string, Entry> = {};
+  const choices: Record<string, string> = {};
+  const leftOut: string[] = [];
+  for (const part of parts) {
+    if (part === '') continue;
+    const [, name = part, raw = ''] = /^([^=]*)=(.*)$/s.exec(part) ?? [];
+    const choice = Object.hasOwn(calc.choices, name) ? calc.choices[name] : undefined;
+    const spec = Object.hasOwn(calc.inputs, name) ? calc.inputs[name] : undefined;
+    const label = choice?.label ?? spec?.label;
+    if (Object.hasOwn(entries, name) || Object.hasOwn(choices, name)) {
+      leftOut.push(`${label ?? quoted(name)} stands in the link twice: the first was taken.`);
+    } else if (choice) {
+      const option = unescaped(raw);
+      if (option !== undefined && Object.hasOwn(choice.options, option)) choices[name] = option;
+      else
+        leftOut.push(`Left out: ${choice.label}. The link says ${quoted(option ?? raw)}, which is not an option here.`);
+    } else if (spec) {
+      const read = readPart(spec, raw, mark);
+      if (typeof read !== 'string') entries[name] = read;
+      else leftOut.push(`Left out: ${spec.label}. What the link says, ${quoted(unescaped(raw) ?? raw)}, ${read}.`);
+    } else {
+      leftOut.push(`Left out: ${quoted(unescaped(part) ?? part)}. This check has no such value.`);
+    }
+  }
+  return { ok: true, values: { entries, choices }, leftOut };
+}

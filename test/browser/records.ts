@@ -1,0 +1,59 @@
+import { expect, type Page } from '@playwright/test';
+
+/** What the tests do with machines and with what is stored of them. */
+
+export async function makeMachine(page: Page, name: string): Promise<void> {
+  await page.goto('./');
+  await page.getByRole('button', { name: 'New machine' }).click();
+  await page.getByLabel('Name of the machine').fill(name);
+  await page.getByRole('button', { name: 'Make it' }).click();
+  await expect(page.getByLabel('Machine on the bench')).toBeVisible();
+}
+
+/** What stands in the browser's database at the keys that begin with `prefix`, past the app. */
+export const inDatabase = (page: Page, prefix: string): Promise<readonly [string, unknown][]> =>
+  page.evaluate(
+    (begin) =>
+      new Promise<[string, unknown][]>((resolve, reject) => {
+        const opening = indexedDB.open('trammel');
+        opening.onerror = () => reject(new Error('could not open the database'));
+        opening.onsuccess = () => {
+          const database = opening.result;
+          const found: [string, unknown][] = [];
+          const range = IDBKeyRange.bound(begin, `${begin}\uffff`);
+          const walking = database.transaction('records').objectStore('records').openCursor(range);
+          walking.onsuccess = () => {
+            const cursor = walking.result;
+            if (!cursor) {
+              database.close();
+              resolve(found);
+              return;
+            }
+            found.push([String(cursor.key), cursor.value]);
+            cursor.continue();
+          };
+          walking.onerror = () => reject(new Error('could not read the database'));
+        };
+      }),
+    prefix,
+  );
+
+/** Puts anything at a key, past the app. */
+export const plant = (page: Page, key: string, value: unknown): Promise<void> =>
+  page.evaluate(
+    ([at, what]) =>
+      new Promise<void>((resolve, reject) => {
+        const opening = indexedDB.open('trammel');
+        opening.onerror = () => reject(new Error('could not open the database'));
+        opening.onsuccess = () => {
+          const writing = opening.result.transaction('records', 'readwrite');
+          writing.objectStore('records').put(what, at);
+          writing.oncomplete = () => {
+            opening.result.close();
+            resolve();
+          };
+          writing.onerror = () => reject(new Error('could not plant the record'));
+        };
+      }),
+    [key, value] as const,
+  );

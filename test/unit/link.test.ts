@@ -1,0 +1,401 @@
+import fc from 'fast-check';
+import jsQR from 'jsqr';
+import { describe, expect, it } from 'vitest';
+import { drawCode, QUIET_ZONE } from '../../src/app/qr';
+import type { Calculator, Choices } from '../../src/calculators/calculator';
+import type { Entry, KeptValue } from '../../src/calculators/entry';
+import { evaluate, type Evaluation, type Situation } from '../../src/calculators/evaluate';
+import { decodeLink, encodeLink, hasValues, linkAddress, LONGEST_TEXT } from '../../src/calculators/link';
+import { LIMITS } from '../../src/machine/schema-parts';
+import type { DecimalMark } from '../../src/quantity/parse';
+import { toSi, unitById } from '../../src/quantity/unit';
+import { AS_MARKED, toolsFor } from '../../src/reference/tools';
+import { calculators, entriesFrom, situation } from '../support/calculators';
+
+const APP = 'https://trammel.example/bench/';
+const calc = (id: string): Calculator => calculators.find(([name]) => name === id)![1];
+const sync = calc('dual-z-sync');
+const typed = (text: string, unit: string, tool = ''): Entry => ({ text, unit, tool });
+
+const linkOf = (one: Calculator, now: Situation) => encodeLink(one, evaluate(one, now), now);
+function queryOf(one: Calculator, now: Situation): string {
+  const encoded = linkOf(one, now);
+  if (!encoded.ok) throw new Error(encoded.reason);
+  return encoded.query;
+}
+
+/** What is said of an evaluation, without whether a value came from a machine: the other phone does not have it. */
+function told(evaluation: Evaluation) {
+  const { choices, inputs, outcomes, verdict, instruction, cannot, typical } = evaluation;
+  const states = Object.entries(inputs).map(([symbol, state]) =>
+    state.ok
+      ? [symbol, state.value, state.half, state.unit.id, state.origin, state.tool]
+      : [symbol, state.blank, state.reason],
+  );
+  const { state, checks } = verdict;
+  return { choices, states, outcomes, state, checks, instruction, cannot, typical };
+}
+
+/** The other phone: no machine, nothing typed, perhaps another decimal mark. */
+function opened(one: Calculator, query: string, mark: DecimalMark): Situation {
+  const decoded = decodeLink(one, query, mark);
+  if (!decoded.ok) throw new Error(decoded.reason);
+  expect(decoded.leftOut).toEqual([]);
+  return { ...decoded.values, kept: {}, mark };
+}
+
+describe('the names in a link', () => {
+  it.each(calculators)('%s: no option and input share one, and none needs escaping', (_, one) => {
+    const names = [...Object.keys(one.choices), ...Object.keys(one.inputs)];
+    expect(new Set(names).size).toBe(names.length);
+    for (const name of names) expect(encodeURIComponent(name)).toBe(name);
+    // An option called v could not be told from the version; an input can: it comes later.
+    expect(Object.keys(one.choices)).not.toContain('v');
+  });
+
+  it('allow texts as long as a draft does', () => {
+    expect(LONGEST_TEXT).toBe(LIMITS.typed);
+  });
+});
+
+describe('a link', () => {
+  it('says in plain characters what was typed, in its own unit, with tool and half-width', () => {
+    const entries = { dh: typed('0,75 +/- 0,02 mm', 'mm', 'caliper'), P_h: typed(' 5/16 in ', 'mm', AS_MARKED) };
+    const query = queryOf(sync, { entries, choices: { drive: 'two motors' }, kept: {}, mark: 'point' });
+    expect(query).toContain('dh=0.75~0.02;mm;caliper');
+    expect(query).toContain('P_h=5/16;in;as-marked');
+    expect(query).toMatch(/^v=1&[\x21-\x7e]*$/);
+  });
+
+  it('writes the machine’s values out with their half-width and origin, and the options it keeps', () => {
+    const lead: KeptValue = { value: 8e-3, half: 0, unit: 'mm', origin: 'nameplate', tool: AS_MARKED, at: '' };
+    const now: Situation = {
+      entries: { dh: typed('0.75', 'mm', 'caliper') },
+      choices: {},
+      kept: { 'z.lead': { ...lead, value: 12e-3 }, 'z.pulley-teeth': { ...lead, value: 16, unit: 'one' } },
+      mark: 'point',
+    };
+    const query = queryOf(sync, now);
+    expect(query).toContain('P_h=12~0;mm;as-marked');
+    expect(told(evaluate(sync, opened(sync, query, 'point')))).toEqual(told(evaluate(sync, now)));
+  });
+
+  it('leaves out what stands at its typical value, and keeps the unit it is looked at in', () => {
+    expect(queryOf(sync, { entries: {}, choices: {}, kept: {}, mark: 'point' })).toBe('v=1');
+    const now: Situation = { entries: { P_h: typed('', 'in') }, choices: {}, kept: {}, mark: 'point' };
+    expect(queryOf(sync, now)).toBe('v=1&P_h=;in');
+    expect(evaluate(sync, opened(sync, 'v=1&P_h=;in', 'point')).inputs.P_h).toMatchObject({
+      origin: 'typical',
+      unit: { id: 'in' },
+    });
+  });
+
+  it.each(['abc', '1,000', '1 ± 2 ± 3', '1e9'])('is not made while an entry cannot be used: %s', (text) => {
+    const encoded = linkOf(sync, { entries: { dh: typed(text, 'mm') }, choices: {}, kept: {}, mark: 'point' });
+    expect(encoded).toMatchObject({ ok: false });
+    expect(!encoded.ok && encoded.reason).toContain(sync.inputs.dh!.label);
+  });
+
+  it('is not made of a typical value that a machine keeps: it would be read as measured', () => {
+    const lead: KeptValue = { value: 8e-3, half: 0, unit: 'mm', origin: 'typical', tool: '', at: '' };
+    expect(linkOf(sync, { entries: {}, choices: {}, kept: { 'z.lead': lead }, mark: 'point' }).ok).toBe(false);
+  });
+
+  it('holds the values in the fragment only', () => {
+    const address = new URL(linkAddress('https://trammel.example/bench/?x=1#/machines', 'dual-z-sync', 'v=1&dh=1;mm'));
+    expect(address.search).toBe('');
+    expect(address.hash).toBe('#/check/dual-z-sync?v=1&dh=1;mm');
+    expect(address.href.startsWith(APP)).toBe(true);
+  });
+});
+
+/** A number of up to five digits in an input's range, in its declared unit. */
+const inRange = (range: readonly [number, number], whole: boolean) =>
+  fc.double({ min: 0, max: 1, noNaN: true }).map((share) => {
+    const value = range[0] + share * (range[1] - range[0]);
+    return whole ? Math.round(value) : Number(value.toPrecision(5));
+  });
+
+function entryFor(one: Calculator, symbol: string, mark: DecimalMark) {
+  const { measure, range } = one.inputs[symbol]!;
+  const { kind, unit } = measure;
+  const tools = ['', AS_MARKED, ...toolsFor(kind.id).map((tool) => tool.id)];
+  const half = fc.constantFrom('', ' ± 0', ' +- 0.01', '±1e-3', ' +/- 2 %', ' ± 1/64');
+  return fc
+    .tuple(
+      inRange(range, kind.whole),
+      kind.whole ? fc.constant('') : half,
+      fc.boolean(),
+      fc.constantFrom(...kind.units),
+    )
+    .chain(([value, plusMinus, spelt, other]) => {
+      const name = spelt && unit.label !== '' ? ` ${unit.label}` : '';
+      const text = `${value}${name}${plusMinus}`;
+      return fc.record({
+        // Where the text names no unit the field's is meant: then it must be the range's.
+        unit: fc.constant(name === '' ? unit.id : other.id),
+        text: fc.constant(mark === 'comma' ? text.replace('.', ',') : text),
+        tool: fc.constantFrom(...(kind.whole ? ['', AS_MARKED] : tools)),
+      });
+    });
+}
+
+function keptFor(one: Calculator, symbol: string): fc.Arbitrary<KeptValue> {
+  const { measure, range } = one.inputs[symbol]!;
+  const { kind, unit } = measure;
+  const tools = ['', ...toolsFor(kind.id).map((tool) => tool.id)];
+  return fc
+    .tuple(inRange(range, kind.whole), fc.constantFrom(0, 0.003, 0.05), fc.constantFrom('', ...tools), fc.boolean())
+    .map(([value, half, tool, marked]) => ({
+      value: toSi(value, unit),
+      half: kind.whole ? 0 : half * unit.factor,
+      unit: unit.id,
+      origin: marked ? 'nameplate' : 'measured',
+      tool: marked ? AS_MARKED : tool,
+      at: '2025-11-25T10:00:00.000Z',
+    }));
+}
+
+function situationFor(one: Calculator): fc.Arbitrary<Situation> {
+  const symbols = Object.keys(one.inputs);
+  const places = symbols.flatMap((symbol) => {
+    const from = one.inputs[symbol]!.from;
+    return from === undefined ? [] : [[from, symbol] as const];
+  });
+  const choices = fc.record(
+    Object.fromEntries(
+      Object.entries(one.choices).map(([name, spec]) => [name, fc.constantFrom(...Object.keys(spec.options))]),
+    ),
+    { requiredKeys: [] },
+  ) as fc.Arbitrary<Choices>;
+  return fc.constantFrom<DecimalMark>('point', 'comma').chain((mark) =>
+    fc.record({
+      mark: fc.constant(mark),
+      choices,
+      entries: fc.record(Object.fromEntries(symbols.map((s) => [s, entryFor(one, s, mark)])), { requiredKeys: [] }),
+      kept: fc.record(Object.fromEntries(places.map(([place, s]) => [place, keptFor(one, s)])), { requiredKeys: [] }),
+    }),
+  );
+}
+
+const RUNS = { numRuns: 40, seed: 20251125, endOnFailure: true } as const;
+
+describe.each(calculators)('%s', (_, one) => {
+  it('reads the same on a phone without the machine, whatever was typed, kept and picked', () => {
+    let compared = 0;
+    fc.assert(
+      fc.property(situationFor(one), fc.constantFrom<DecimalMark>('point', 'comma'), (now, mark) => {
+        const evaluation = evaluate(one, now);
+        const encoded = encodeLink(one, evaluation, now);
+        const usable = Object.values(evaluation.inputs).every((state) => state.ok || state.blank);
+        expect(encoded.ok).toBe(usable);
+        if (!encoded.ok) return;
+        compared += 1;
+        const there = opened(one, encoded.query, mark);
+        const again = opened(one, encoded.query, now.mark);
+        expect(told(evaluate(one, again))).toEqual(told(evaluation));
+        // Under the other mark the same numbers; only how they are printed may differ.
+        expect(told(evaluate(one, there)).states).toEqual(told(evaluation).states);
+        expect(queryOf(one, again)).toBe(queryOf(one, there));
+      }),
+      RUNS,
+    );
+    expect(compared).toBeGreaterThan(RUNS.numRuns / 3);
+  });
+
+  it('takes over or names what a hostile link holds, and never throws', () => {
+    const names = [...Object.keys(one.inputs), ...Object.keys(one.choices), '__proto__', 'constructor', 'v', '%', ''];
+    const units = Object.values(one.inputs).map((spec) => spec.measure.unit.id);
+    const field = fc.oneof(
+      fc.string({ unit: 'binary', maxLength: 150 }),
+      fc.constantFrom(
+        '1',
+        '0~1',
+        '1e999',
+        '9'.repeat(400),
+        '<script>',
+        '%00',
+        '%',
+        'toString',
+        ...units,
+        'caliper',
+        AS_MARKED,
+      ),
+    );
+    const part = fc
+      .tuple(fc.constantFrom(...names), fc.array(field, { maxLength: 4 }))
+      .map(([name, fields]) => `${name}=${fields.join(';')}`);
+    fc.assert(
+      fc.property(
+        fc.constantFrom('v=1&', '?v=1&', ''),
+        fc.array(fc.oneof(part, field), { maxLength: 12 }),
+        (start, parts) => {
+          const decoded = decodeLink(one, start + parts.join('&'));
+          if (!decoded.ok) {
+            expect(decoded.reason).toMatch(/\.$/);
+            return;
+          }
+          const { entries, choices } = decoded.values;
+          for (const sentence of decoded.leftOut) expect(sentence).not.toMatch(/\p{C}/u);
+          for (const [symbol, { text, unit }] of Object.entries(entries)) {
+            expect(Object.keys(one.inputs)).toContain(symbol);
+            expect(unitById(one.inputs[symbol]!.measure.kind, unit)).toBeDefined();
+            expect(text.length).toBeLessThanOrEqual(LIMITS.typed + 10);
+          }
+          for (const [name, option] of Object.entries(choices)) {
+            expect(Object.keys(one.choices[name]!.options)).toContain(option);
+          }
+          evaluate(one, { entries, choices, kept: {}, mark: 'point' });
+        },
+      ),
+      { ...RUNS, numRuns: 300 },
+    );
+  });
+
+  it.each(one.examples)('$title comes through whole', ({ given, choices }) => {
+    const now = situation(one, given, choices);
+    const query = queryOf(one, now);
+    expect(told(evaluate(one, opened(one, query, 'point')))).toEqual(told(evaluate(one, now)));
+  });
+});
+
+describe('a kept value', () => {
+  it('comes through to within two units in the last place, and as typed exactly, for any double', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.5e-3, max: 0.05, noNaN: true }),
+        fc.constantFrom('mm', 'in', 'um'),
+        (value, unit) => {
+          const lead: KeptValue = { value, half: 1e-5, unit, origin: 'measured', tool: 'caliper', at: '' };
+          const now: Situation = { entries: {}, choices: {}, kept: { 'z.lead': lead }, mark: 'point' };
+          const state = evaluate(sync, opened(sync, queryOf(sync, now), 'point')).inputs.P_h!;
+          if (!state.ok) throw new Error(state.reason);
+          expect(Math.abs(state.value - value)).toBeLessThanOrEqual(2 * Number.EPSILON * value);
+        },
+      ),
+      { ...RUNS, numRuns: 500 },
+    );
+  });
+});
+
+describe('what a link may not do', () => {
+  const decode = (query: string) => decodeLink(sync, query);
+  const { label } = sync.inputs.dh!;
+
+  it.each([
+    ['v=2&dh=1;mm', /newer Trammel \(form 2; this one reads up to 1\)/],
+    ['v=999999999&dh=1;mm', /newer Trammel/],
+    ['dh=1;mm', /does not say which form/],
+    ['v=0&dh=1;mm', /does not say which form/],
+    ['v=1.5&dh=1;mm', /does not say which form/],
+    ['v=1e3', /does not say which form/],
+    ['v=', /does not say which form/],
+    ['', /does not say which form/],
+    [`v=1&dh=${'1'.repeat(5000)};mm`, /too long/],
+    [`v=1${'&x'.repeat(300)}`, /more values than any check/],
+  ])('%s is refused whole, with a sentence', (query, sentence) => {
+    const decoded = decode(query);
+    expect(decoded.ok).toBe(false);
+    expect(!decoded.ok && decoded.reason).toMatch(sentence);
+  });
+
+  it.each([
+    ['q=1;mm', /“q=1;mm”\. This check has no such value/],
+    ['dh=1;parsec', /the unit “parsec”, which this check does not know/],
+    ['dh=1', /has no unit/],
+    ['dh=1;N', /the unit “N”/],
+    ['dh=1;mm;stick', /read with “stick”/],
+    ['dh=1;mm;stopwatch', /read with “stopwatch”/],
+    ['dh=one;mm', /cannot be read as a number/],
+    ['dh=1,000;mm', /cannot be read as a number/],
+    ['dh=1e999;mm', /cannot be read as a number/],
+    ['dh=1;mm;caliper;x', /is garbled/],
+    ['dh=%E0%A4%A;mm', /is garbled/],
+    [`dh=${'1'.repeat(121)};mm`, /is too long/],
+    ['drive=rope', /“rope”, which is not an option here/],
+    ['drive=toString', /not an option/],
+    ['drive=%', /not an option/],
+    ['__proto__=1;mm', /no such value/],
+    ['hasOwnProperty=1;mm', /no such value/],
+    ['=', /no such value/],
+  ])('%s is left out with a sentence, the rest is taken', (part, sentence) => {
+    const decoded = decode(`v=1&${part}&z=20`);
+    if (!decoded.ok) throw new Error(decoded.reason);
+    expect(decoded.values.entries).toEqual({ z: typed('20', 'one') });
+    expect(decoded.values.choices).toEqual({});
+    expect(decoded.leftOut).toEqual([expect.stringMatching(sentence)]);
+    if (part.startsWith('dh')) expect(decoded.leftOut[0]).toContain(label);
+    expect(decoded.leftOut[0]!.length).toBeLessThan(220);
+  });
+
+  it('says a thing twice', () => {
+    const decoded = decode('v=1&dh=1;mm&dh=2;mm');
+    expect(decoded).toMatchObject({ ok: true, values: { entries: { dh: typed('1', 'mm') } } });
+    expect(decoded.ok && decoded.leftOut).toEqual([`${label} stands in the link twice: the first was taken.`]);
+  });
+
+  it('tells the version from an input called v', () => {
+    const decoded = decodeLink(calc('retraction'), 'v=1&v=60;mm_s');
+    expect(decoded).toMatchObject({ ok: true, values: { entries: { v: typed('60', 'mm_s') } }, leftOut: [] });
+  });
+
+  it('stands in an address without values', () => {
+    expect([hasValues(''), hasValues('?'), hasValues('?v=1')]).toEqual([false, false, true]);
+  });
+});
+
+/** Links to every worked example, shortest first. */
+const links = calculators
+  .flatMap(([id, one]) =>
+    one.examples.map((example) => linkAddress(APP, id, queryOf(one, situation(one, example.given, example.choices)))),
+  )
+  .sort((a, b) => a.length - b.length);
+const longest = links.at(-1)!;
+
+describe('the length of the links to all worked examples', () => {
+  it(`is typically under 300 characters; the longest has ${longest.length}`, () => {
+    expect(links[Math.floor(links.length / 2)]!.length).toBeLessThan(300);
+    expect(links.filter((link) => link.length < 300).length / links.length).toBeGreaterThan(0.9);
+    expect(longest.length).toBeLessThan(400);
+  });
+});
+
+/** The code as a scanner's picture: RGBA, `scale` dots a module, dark on light, with its quiet zone. */
+function pictureOf(text: string, scale = 4) {
+  const code = drawCode(text)!;
+  const side = (code.size + 2 * QUIET_ZONE) * scale;
+  const data = new Uint8ClampedArray(4 * side * side).fill(255);
+  for (let y = 0; y < side; y += 1) {
+    for (let x = 0; x < side; x += 1) {
+      const dark = code.dark(Math.floor(x / scale) - QUIET_ZONE, Math.floor(y / scale) - QUIET_ZONE);
+      if (dark) data.fill(0, 4 * (y * side + x), 4 * (y * side + x) + 3);
+    }
+  }
+  return { data, side };
+}
+
+// Read back by jsqr, a decoder that shares nothing with the encoder.
+describe('the QR code', () => {
+  it('of the longest of them reads back to it', () => {
+    const { data, side } = pictureOf(longest);
+    expect(jsQR(data, side, side)?.data).toBe(longest);
+  });
+
+  it.each(calculators)('of a link to %s with every input typed reads back to it', (id, one) => {
+    const given = Object.fromEntries(
+      Object.entries(one.inputs).map(([symbol, { range, measure }]) => {
+        const middle = (range[0] + range[1]) / 2;
+        return [symbol, String(measure.kind.whole ? Math.round(middle) : middle)];
+      }),
+    );
+    const now: Situation = { entries: entriesFrom(one, given), choices: {}, kept: {}, mark: 'point' };
+    const link = linkAddress(APP, id, queryOf(one, now));
+    const { data, side } = pictureOf(link);
+    expect(jsQR(data, side, side)?.data).toBe(link);
+  });
+
+  it('is not drawn of more than a code can hold: 2953 bytes (ISO/IEC 18004, version 40-L)', () => {
+    expect(drawCode('a'.repeat(2953))?.size).toBe(177);
+    expect(drawCode('a'.repeat(2954))).toBeUndefined();
+  });
+});
