@@ -10,7 +10,8 @@ const keep = (page: Page) => bench(page).getByRole('button', { name: 'Keep readi
 async function withDisk(context: BrowserContext): Promise<Page> {
   const page = await context.newPage();
   await page.addInitScript(() => {
-    const put = Reflect.get(IDBObjectStore.prototype, 'put') as IDBObjectStore['put'];
+    // eslint-disable-next-line @typescript-eslint/unbound-method -- called on the store below
+    const put = IDBObjectStore.prototype.put;
     Object.defineProperty(window, 'diskFull', { value: false, writable: true });
     IDBObjectStore.prototype.put = function (value: unknown, key?: IDBValidKey) {
       const request = put.call(this, value, key);

@@ -29,7 +29,7 @@ export const inDatabase = (page: Page, prefix: string): Promise<readonly [string
               resolve(found);
               return;
             }
-            found.push([String(cursor.key), cursor.value]);
+            if (typeof cursor.key === 'string') found.push([cursor.key, cursor.value]);
             cursor.continue();
           };
           walking.onerror = () => reject(new Error('could not read the database'));
