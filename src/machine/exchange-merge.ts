@@ -1,0 +1,86 @@
+import { canonical } from './exchange';
+import { isPlain } from './schema-parts';
+import { restore, type Machine, type Restored, type Settings, type StoredRecord } from './schema';
+
+/** `newest` keeps, value by value, the later one; `here` what is on this device; `file` what the file says. */
+export type Choice = 'newest' | 'here' | 'file';
+
+/** One thing that is not the same here and in the file; undefined on the side that has none. */
+export interface Difference {
+  /** `['name']`, `['values', 'z.lead']` */
+  readonly path: readonly [field: string, name?: string];
+  readonly here: unknown;
+  readonly file: unknown;
+  /** Which is the later; where no time tells, what stands here is kept. */
+  readonly newer: 'here' | 'file' | 'unknown';
+}
+
+type Raw = Readonly<Record<string, unknown>>;
+
+/** A record's own times, and what concerns one device alone: never told as a difference. */
+const APART = ['changed', 'created', 'seenVersion', 'lastExport', 'persistAsked'];
+/** Which machine is on the bench is the device's own matter; in other records it is whose they are. */
+const apart = (type: string, field: string): boolean =>
+  APART.includes(field) || (type === 'settings' && field === 'machine');
+
+const later = (here: unknown, file: unknown): Difference['newer'] => {
+  if (typeof here !== 'string' || typeof file !== 'string' || here === file) return 'unknown';
+  return file > here ? 'file' : 'here';
+};
+
+const names = (here: Raw, file: Raw): readonly string[] =>
+  [...new Set([...Object.keys(here), ...Object.keys(file)])].sort();
+
+function difference(path: Difference['path'], here: unknown, file: unknown, whole: Difference['newer']): Difference {
+  if (here === undefined) return { path, here, file, newer: 'file' };
+  if (file === undefined) return { path, here, file, newer: 'here' };
+  const timed = isPlain(here) && isPlain(file) && 'at' in here && 'at' in file;
+  return { path, here, file, newer: timed ? later(here.at, file.at) : whole };
+}
+
+/** Everything two records of one key differ in, maps taken apart. A value's own time tells which is newer, else the record's. */
+export function differences(here: StoredRecord, file: StoredRecord): readonly Difference[] {
+  const [mine, theirs] = [here as Raw, file as Raw];
+  const whole = later(mine.changed, theirs.changed);
+  return names(mine, theirs).flatMap((field): readonly Difference[] => {
+    const [a, b] = [mine[field], theirs[field]];
+    if (apart(here.type, field) || canonical(a) === canonical(b)) return [];
+    if (!isPlain(a) || !isPlain(b)) return [difference([field], a, b, whole)];
+    return names(a, b).flatMap((name) =>
+      canonical(a[name]) === canonical(b[name]) ? [] : [difference([field, name], a[name], b[name], whole)],
+    );
+  });
+}
+
+/** True where the file's side of a difference is taken. What only one side has is always kept. */
+export function takesFile({ here, file, newer }: Difference, choice: Choice): boolean {
+  if (here === undefined) return choice !== 'here';
+  if (file === undefined || choice === 'here') return false;
+  return choice === 'file' || newer === 'file';
+}
+
+/**
+ * The record as it stands here with what the choice takes from the file's, field by field. Merging the same file again
+ * changes nothing.
+ * @returns refused where the two together are more than a record may hold
+ */
+export function merge<R extends Machine | Settings>(
+  here: R,
+  file: R,
+  found: readonly Difference[],
+  choice: Choice,
+): Restored {
+  const taken = found.filter((one) => takesFile(one, choice));
+  if (taken.length === 0) return { ok: true, record: here };
+  const merged: Record<string, unknown> = { ...here };
+  for (const { path, file: value } of taken) {
+    const [field, name] = path;
+    const old = merged[field];
+    merged[field] = name === undefined ? value : { ...(isPlain(old) ? old : {}), [name]: value };
+  }
+  if (here.type === 'machine' && file.type === 'machine') {
+    merged.created = file.created < here.created ? file.created : here.created;
+    merged.changed = file.changed > here.changed ? file.changed : here.changed;
+  }
+  return restore(merged);
+}

@@ -1,0 +1,199 @@
+import { canonical } from './exchange';
+import { differences, merge, takesFile, type Choice, type Difference } from './exchange-merge';
+import type { GoodFile, RefusedRecord } from './exchange-read';
+import { keyOf, type Key } from './keys';
+import type { Machine, Restored, StoredRecord } from './schema';
+
+/** What is on this device already, as far as a file may touch it. */
+export interface Here {
+  readonly records: readonly StoredRecord[];
+  /** Keys at which something stands that cannot be read: a file never writes there. */
+  readonly unreadable: readonly string[];
+}
+
+/** `newer`: the file has later things; `older`: only what is here is later; `conflict`: both, or no time tells. */
+export type ItemState = 'added' | 'same' | 'newer' | 'older' | 'conflict';
+
+export interface Item {
+  readonly key: Key;
+  readonly state: ItemState;
+  readonly file: StoredRecord;
+  /** Undefined where it would be added. */
+  readonly here: StoredRecord | undefined;
+  readonly differences: readonly Difference[];
+}
+
+/** All of a file that belongs to one machine, decided on together; or to none: settings, and entries without a machine. */
+export interface Group {
+  readonly machine: string | null;
+  /** As it is called here, else in the file. */
+  readonly name: string;
+  readonly items: readonly Item[];
+  /** Another machine here has the same name. */
+  readonly namesake: boolean;
+}
+
+/** What a file would do, before it does it. */
+export interface Plan {
+  readonly made: string;
+  readonly groups: readonly Group[];
+  readonly refused: readonly RefusedRecord[];
+  readonly repeats: number;
+}
+
+const machineOf = (record: StoredRecord): string | null =>
+  record.type === 'machine' ? record.id : record.type === 'settings' ? null : record.machine;
+
+function called(record: StoredRecord): string {
+  switch (record.type) {
+    case 'machine':
+      return `machine “${record.name}”`;
+    case 'reading':
+      return `reading of ${record.calculator}, ${record.at}`;
+    case 'photo':
+      return `photo to reading ${record.reading}`;
+    case 'draft':
+      return `entries for ${record.calculator}`;
+    case 'settings':
+      return 'the settings';
+  }
+}
+
+function stateOf(found: readonly Difference[]): ItemState {
+  if (found.length === 0) return 'same';
+  const is = (newer: Difference['newer']) => found.some((one) => one.newer === newer);
+  if (is('unknown') || (is('file') && is('here'))) return 'conflict';
+  return is('file') ? 'newer' : 'older';
+}
+
+/** Other records than a machine are one thing: the record's own time decides, not who has more in it. */
+function wholeState(here: StoredRecord, file: StoredRecord): ItemState {
+  if (!('changed' in here) || !('changed' in file) || here.changed === file.changed) return 'conflict';
+  return file.changed > here.changed ? 'newer' : 'older';
+}
+
+function itemOf(file: StoredRecord, here: StoredRecord | undefined): Item {
+  const key = keyOf(file);
+  if (!here) return { key, state: 'added', file, here, differences: [] };
+  const found = differences(here, file);
+  const state = found.length > 0 && file.type !== 'machine' ? wholeState(here, file) : stateOf(found);
+  return { key, state, file, here, differences: found };
+}
+
+interface Known {
+  readonly unreadable: ReadonlySet<string>;
+  /** Ids of machines that are here or will be. */
+  readonly machines: ReadonlySet<string>;
+  /** Key of each reading here, by machine and id. */
+  readonly readings: ReadonlyMap<string, Key>;
+  /** Readings that are here or will be: a photo belongs to one of them. */
+  readonly anyReading: ReadonlySet<string>;
+}
+
+const readingOf = (machine: string, id: string): string => `${machine}:${id}`;
+
+const readingsAmong = (records: readonly StoredRecord[]) =>
+  records.flatMap((one) => (one.type === 'reading' ? [[readingOf(one.machine, one.id), keyOf(one)] as const] : []));
+
+function refusalOf(item: Item, known: Known): string | undefined {
+  const { file, here } = item;
+  if (known.unreadable.has(item.key))
+    return 'What is kept here in its place cannot be read; it is left alone (see Settings).';
+  if (file.type === 'machine') {
+    if (here?.type !== 'machine') return undefined;
+    const both = (['newest', 'file'] as const).map((choice) => merge(here, file, item.differences, choice));
+    return both.every(({ ok }) => ok)
+      ? undefined
+      : 'With what is kept here it would be more than one machine can hold.';
+  }
+  const machine = machineOf(file);
+  if (machine !== null && !known.machines.has(machine))
+    return 'Its machine can be read neither in this file nor on this device.';
+  if (file.type === 'photo' && !known.anyReading.has(readingOf(file.machine, file.reading)))
+    return 'Its reading is neither in this file nor on this device.';
+  const other = file.type === 'reading' ? known.readings.get(readingOf(file.machine, file.id)) : undefined;
+  return other === undefined || other === item.key
+    ? undefined
+    : 'A reading with this id and another time is kept here.';
+}
+
+function knownFrom(items: readonly Item[], here: Here): Known {
+  const unreadable = new Set(here.unreadable);
+  const coming = items.filter((item) => !unreadable.has(item.key)).map((item) => item.file);
+  const ids = [...here.records, ...coming].flatMap((record) => (record.type === 'machine' ? [record.id] : []));
+  const readings = new Map(readingsAmong(here.records));
+  const anyReading = new Set([...readings.keys(), ...readingsAmong(coming).map(([id]) => id)]);
+  return { unreadable, machines: new Set(ids), readings, anyReading };
+}
+
+/** What taking in this file would add, change and leave. Writes nothing. */
+export function makePlan(file: GoodFile, here: Here): Plan {
+  const standing = new Map(here.records.map((record) => [keyOf(record), record]));
+  const all = file.records.map((record) => itemOf(record, standing.get(keyOf(record))));
+  const known = knownFrom(all, here);
+  const refused = [...file.refused];
+  const groups = new Map<string | null, Item[]>();
+  for (const item of all) {
+    const reason = refusalOf(item, known);
+    if (reason !== undefined) {
+      refused.push({ what: called(item.file), reason });
+      continue;
+    }
+    const machine = machineOf(item.file);
+    const members = groups.get(machine) ?? [];
+    groups.set(machine, members);
+    members.push(item);
+  }
+  const machines = here.records.filter((record): record is Machine => record.type === 'machine');
+  return {
+    made: file.made,
+    repeats: file.repeats,
+    refused,
+    groups: [...groups].map(([machine, items]) => {
+      const found = items.find(({ file: one }) => one.type === 'machine')?.file;
+      const mine = machines.find(({ id }) => id === machine);
+      const name = mine?.name ?? (found?.type === 'machine' ? found.name : '');
+      return { machine, name, items, namesake: machines.some((one) => one.id !== machine && one.name === name) };
+    }),
+  };
+}
+
+/** Undefined for a record that is taken whole or not at all. */
+function mergedFrom(
+  here: StoredRecord,
+  file: StoredRecord,
+  found: readonly Difference[],
+  choice: Choice,
+): Restored | undefined {
+  if (here.type === 'machine' && file.type === 'machine') return merge(here, file, found, choice);
+  if (here.type === 'settings' && file.type === 'settings') return merge(here, file, found, choice);
+  return undefined;
+}
+
+/** What would be written for one item; undefined where all stays as it is. */
+export function outcomeOf(item: Item, choice: Choice): StoredRecord | undefined {
+  const { file, here, state } = item;
+  if (!here) return file;
+  if (state === 'same' || choice === 'here') return undefined;
+  const merged = mergedFrom(here, file, item.differences, choice);
+  if (merged) return merged.ok && item.differences.some((one) => takesFile(one, choice)) ? merged.record : undefined;
+  return choice === 'file' || state === 'newer' ? file : undefined;
+}
+
+/** Every record that the plan writes under these choices, one per machine (null: what belongs to none). */
+export function outcome(plan: Plan, choose: (machine: string | null) => Choice): readonly StoredRecord[] {
+  return plan.groups.flatMap((group) => group.items.flatMap((item) => outcomeOf(item, choose(group.machine)) ?? []));
+}
+
+const itemsOf = (plan: Plan): readonly Item[] => plan.groups.flatMap(({ items }) => items);
+
+/** True where a second look at the device, for the same file, made the same plan: what was shown is what would be done. */
+export function samePlan(seen: Plan, now: Plan): boolean {
+  const before = new Map(itemsOf(seen).map((item) => [item.key, item]));
+  const after = itemsOf(now);
+  if (before.size !== after.length || canonical(seen.refused) !== canonical(now.refused)) return false;
+  return after.every(({ key, here }) => {
+    const old = before.get(key);
+    return old !== undefined && canonical(old.here ?? null) === canonical(here ?? null);
+  });
+}

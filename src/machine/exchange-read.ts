@@ -1,0 +1,151 @@
+import * as v from 'valibot';
+import { canonical, FILE_LIMITS, FORMAT, FORMAT_VERSION, SECTIONS } from './exchange';
+import { keyOf } from './keys';
+import { fields, isPlain, time } from './schema-parts';
+import { restore, type StoredRecord } from './schema';
+
+/** A record of a file that is not taken in, and why. */
+export interface RefusedRecord {
+  /** Which it is, for the person: `machine 2, “Left bench”`. */
+  readonly what: string;
+  readonly reason: string;
+}
+
+export interface GoodFile {
+  readonly ok: true;
+  /** When the file was made, ISO 8601. */
+  readonly made: string;
+  readonly records: readonly StoredRecord[];
+  readonly refused: readonly RefusedRecord[];
+  /** Records that stood in the file more than once in the same words: taken once. */
+  readonly repeats: number;
+}
+
+export type FileRead = GoodFile | { readonly ok: false; readonly reason: string };
+
+const list = v.optional(v.array(v.unknown(), 'this should be a list'), []);
+
+const envelope = fields({
+  format: v.literal(FORMAT),
+  v: v.literal(FORMAT_VERSION),
+  made: time,
+  machines: list,
+  readings: list,
+  photos: list,
+  drafts: list,
+  settings: v.optional(v.unknown()),
+});
+
+const refusal = (reason: string) => ({ ok: false, reason }) as const;
+
+const TOO_LARGE = `This file is larger than ${FILE_LIMITS.bytes / 1024 / 1024} MB, more than is read here. Save fewer machines to each file.`;
+
+/** A sentence where a file has too many bytes to be read. */
+export const tooLarge = (bytes: number): string | undefined => (bytes > FILE_LIMITS.bytes ? TOO_LARGE : undefined);
+
+function parse(text: string): { readonly value: unknown } | undefined {
+  try {
+    // Some programs put a byte order mark in front.
+    return { value: JSON.parse(text.replace(/^\uFEFF/, '')) };
+  } catch {
+    return undefined;
+  }
+}
+
+/** Says what the version of the outer form is wrong with; undefined where this Trammel reads it. */
+function versionTrouble(written: unknown): string | undefined {
+  if (typeof written !== 'number' || !Number.isInteger(written) || written < 1)
+    return 'This file does not say which version of Trammel wrote it.';
+  if (written <= FORMAT_VERSION) return undefined;
+  return `This file was written by a newer Trammel (form ${written}; this one reads up to ${FORMAT_VERSION}). Open the newest Trammel, then read it again.`;
+}
+
+const NAME_SHOWN = 40;
+
+function describe(type: StoredRecord['type'], number: number, raw: unknown): string {
+  if (type === 'settings') return 'the settings';
+  const name = isPlain(raw) && typeof raw.name === 'string' ? raw.name : '';
+  const shown = name.length > NAME_SHOWN ? `${name.slice(0, NAME_SHOWN)}…` : name;
+  return `${type} ${number}${shown === '' ? '' : `, “${shown}”`}`;
+}
+
+/** What makes a record one of its own within a file. */
+function identity(record: StoredRecord): string {
+  // Two readings of one id are at odds even where their times, and so their keys, differ.
+  if (record.type === 'reading') return `reading:${record.machine}:${record.id}`;
+  return keyOf(record);
+}
+
+interface Found {
+  readonly record: StoredRecord;
+  readonly text: string;
+  readonly what: string;
+}
+
+function sift(
+  raws: readonly { readonly type: StoredRecord['type']; readonly number: number; readonly raw: unknown }[],
+) {
+  const refused: RefusedRecord[] = [];
+  const groups = new Map<string, Found[]>();
+  for (const { type, number, raw } of raws) {
+    const what = describe(type, number, raw);
+    const restored = restore(raw);
+    if (!restored.ok) refused.push({ what, reason: restored.reason });
+    else if (restored.record.type !== type) refused.push({ what, reason: 'It stands in the wrong list of the file.' });
+    else {
+      const { record } = restored;
+      const id = identity(record);
+      const same = groups.get(id) ?? [];
+      groups.set(id, same);
+      same.push({ record, text: canonical(record), what });
+    }
+  }
+  const records: StoredRecord[] = [];
+  let repeats = 0;
+  for (const [first, ...others] of groups.values()) {
+    if (!first) continue;
+    if (others.every(({ text }) => text === first.text)) {
+      records.push(first.record);
+      repeats += others.length;
+    } else {
+      const reason =
+        'The file holds different records under this one id; which is right cannot be told, so none is taken.';
+      for (const { what } of [first, ...others]) refused.push({ what, reason });
+    }
+  }
+  return { records, refused, repeats };
+}
+
+/**
+ * Reads a file's text, every record through the one door. Looks at nothing that is stored.
+ * @returns what can be taken in and what is refused; or one sentence, where it is no file of Trammel's
+ * @throws never
+ */
+export function readFile(text: string): FileRead {
+  if (text.length > FILE_LIMITS.bytes) return refusal(TOO_LARGE);
+  if (text.trim() === '') return refusal('This file is empty.');
+  const parsed = parse(text);
+  if (!parsed) return refusal('This file is damaged or cut short, or it is not one that Trammel wrote.');
+  const { value } = parsed;
+  if (!isPlain(value) || value.format !== FORMAT) return refusal('This is not a file that Trammel wrote.');
+  const trouble = versionTrouble(value.v);
+  if (trouble !== undefined) return refusal(trouble);
+  const read = v.safeParse(envelope, value, { abortEarly: true });
+  if (!read.success) {
+    const [issue] = read.issues;
+    return refusal(`This file cannot be read at “${v.getDotPath(issue) ?? 'its start'}”: ${issue.message}.`);
+  }
+  const { machines, readings, photos, drafts, settings, made } = read.output;
+  const numbered = (type: StoredRecord['type'], raws: readonly unknown[]) =>
+    raws.map((raw, i) => ({ type, number: i + 1, raw }));
+  const raws = [
+    ...numbered('machine', machines),
+    ...numbered('reading', readings),
+    ...numbered('photo', photos),
+    ...numbered('draft', drafts),
+    ...numbered('settings', SECTIONS.settings in value ? [settings] : []),
+  ];
+  if (raws.length > FILE_LIMITS.records)
+    return refusal(`This file holds more than ${FILE_LIMITS.records} records, more than is read here.`);
+  return { ok: true, made, ...sift(raws) };
+}

@@ -1,0 +1,401 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { canonical, FILE_LIMITS, FORMAT_VERSION, writeFile } from '../../src/machine/exchange';
+import type { Choice } from '../../src/machine/exchange-merge';
+import { makePlan, outcome, type Plan } from '../../src/machine/exchange-plan';
+import { readFile, tooLarge } from '../../src/machine/exchange-read';
+import { gather, planFor, takeIn } from '../../src/machine/exchange-store';
+import { demoMachine, demoReadings } from '../../src/machine/demo';
+import { failed } from '../../src/machine/failure';
+import { keyOf, machineKey } from '../../src/machine/keys';
+import { defaultSettings, VERSION, type Machine, type Reading, type StoredRecord } from '../../src/machine/schema';
+import { LIMITS } from '../../src/machine/schema-parts';
+import type { Store } from '../../src/machine/store';
+import { draft, household, MADE, memoryStore, must, photo, readGood, samples, second } from './exchange-samples';
+
+const LATER = '2026-06-01T00:00:00.000Z';
+const LATEST = '2026-07-01T00:00:00.000Z';
+const [before, after] = demoReadings as [Reading, Reading];
+const lead = demoMachine.values['z.lead']!;
+
+const newest = (): Choice => 'newest';
+const everything = async (store: Store) => must(await gather(store, 'everything')).records;
+
+async function storeWith(...records: readonly StoredRecord[]): Promise<Store> {
+  const store = await memoryStore();
+  must(await store.save(...records));
+  return store;
+}
+
+async function take(store: Store, text: string, choice: Choice = 'newest') {
+  const file = readGood(text);
+  const plan = must(await planFor(store, file));
+  return { plan, done: must(await takeIn(store, file, plan, () => choice)) };
+}
+
+const states = (plan: Plan) => plan.groups.flatMap((group) => group.items.map((item) => [item.key, item.state]));
+
+describe('a file', () => {
+  it('holds one record a line, in a fixed order, whatever order the records come in', () => {
+    const text = writeFile(samples, MADE);
+    expect(writeFile([...samples].reverse(), MADE)).toBe(text);
+    const lines = text.split('\n');
+    expect(lines.slice(0, 5)).toEqual(['{', '"format": "trammel",', '"v": 1,', `"made": "${MADE}",`, '"machines": [']);
+    const parsed = JSON.parse(text) as Record<string, unknown[]>;
+    expect(Object.keys(parsed)).toEqual([
+      ...['format', 'v', 'made', 'machines', 'readings', 'photos', 'drafts', 'settings'],
+    ]);
+    expect(parsed.readings!.map((one) => (one as Reading).id)).toEqual(['before', 'after', 'third']);
+  });
+
+  it('does not depend on the order of names within a record', () => {
+    const turned = Object.fromEntries(Object.entries(demoMachine.values).reverse());
+    expect(writeFile([{ ...demoMachine, values: turned }], MADE)).toBe(writeFile([demoMachine], MADE));
+  });
+
+  it('leaves out what concerns this device alone', () => {
+    const mine = { ...defaultSettings, lastExport: LATER, persistAsked: LATER };
+    expect(writeFile([mine], MADE)).toBe(writeFile([defaultSettings], MADE));
+  });
+
+  it('goes to an empty device and comes back byte for byte', async () => {
+    await fc.assert(
+      fc.asyncProperty(household(false), async (records) => {
+        const text = writeFile(await everything(await storeWith(...records)), MADE);
+        const other = await memoryStore();
+        const { plan, done } = await take(other, text);
+        expect(plan.refused).toEqual([]);
+        expect(done).toEqual({ kind: 'written', records: records.length });
+        expect(writeFile(await everything(other), MADE)).toBe(text);
+      }),
+      { numRuns: 150, endOnFailure: true },
+    );
+  });
+
+  it('taken in twice changes nothing the second time', async () => {
+    const met = new Set<string>();
+    await fc.assert(
+      fc.asyncProperty(
+        household(true),
+        household(true),
+        fc.constantFrom<Choice>('newest', 'here', 'file'),
+        async (a, b, choice) => {
+          const store = await storeWith(...a);
+          const text = writeFile(b, MADE);
+          const first = await take(store, text, choice);
+          for (const [key, state] of states(first.plan)) met.add(`${key!.split(':')[0]!} ${state!}`);
+          const once = writeFile(await everything(store), MADE);
+          const { done } = await take(store, text, choice);
+          expect(done).toEqual({ kind: 'written', records: 0 });
+          expect(writeFile(await everything(store), MADE)).toBe(once);
+        },
+      ),
+      { numRuns: 200, endOnFailure: true },
+    );
+    // Else nothing was tried but adding.
+    for (const state of ['machine conflict', 'reading conflict', 'draft newer', 'draft older', 'settings conflict'])
+      expect([...met]).toContain(state);
+  });
+
+  it('with 10,000 readings comes back byte for byte', async () => {
+    const many = Array.from({ length: 10_000 }, (_, i): Reading => {
+      const taken = new Date(Date.UTC(2026, 0, 1) + i * 3_600_000).toISOString();
+      const machine = i % 2 === 0 ? demoMachine.id : 'second';
+      return { ...(i % 3 === 0 ? before : after), id: `r${i}`, machine, at: taken };
+    });
+    const text = writeFile([demoMachine, second, ...many], MADE);
+    expect(text.length).toBeLessThan(FILE_LIMITS.bytes);
+    const store = await memoryStore();
+    const { plan } = await take(store, text);
+    expect(plan.refused).toEqual([]);
+    expect(writeFile(must(await gather(store, 'machines')).records, MADE)).toBe(text);
+    expect(outcome(must(await planFor(store, readGood(text))), newest)).toEqual([]);
+  }, 60_000);
+
+  it('of one machine holds that machine, its readings and photos, and no one else’s', async () => {
+    const store = await storeWith(...samples);
+    const found = must(await gather(store, { machine: demoMachine.id }));
+    expect(new Set(found.records.map(keyOf))).toEqual(new Set([demoMachine, before, after, photo].map(keyOf)));
+    expect(must(await gather(store, 'machines')).records.map(({ type }) => type)).not.toContain('draft');
+    expect(must(await gather(store, 'everything')).records).toHaveLength(samples.length);
+  });
+});
+
+describe('reading a file', () => {
+  const reasonOf = (text: string) => {
+    const read = readFile(text);
+    return read.ok ? undefined : read.reason;
+  };
+  const shell = (rest: object) => JSON.stringify({ format: 'trammel', v: 1, made: MADE, ...rest });
+
+  it.each([
+    ['', 'This file is empty.'],
+    [writeFile(samples, MADE).slice(0, -200), 'damaged or cut short'],
+    ['null', 'not a file that Trammel wrote'],
+    ['[]', 'not a file that Trammel wrote'],
+    ['{"format":"another"}', 'not a file that Trammel wrote'],
+    ['{"__proto__":{"format":"trammel","v":1}}', 'not a file that Trammel wrote'],
+    [shell({ v: 'x' }), 'does not say which version'],
+    [shell({ v: 0 }), 'does not say which version'],
+    [shell({ v: FORMAT_VERSION + 1 }), 'written by a newer Trammel (form 2; this one reads up to 1)'],
+    [shell({ made: 'yesterday' }), 'cannot be read at “made”: this is not a time'],
+    [shell({ machines: {} }), 'cannot be read at “machines”: this should be a list'],
+    [shell({ readings: new Array(FILE_LIMITS.records + 1).fill(0) }), 'more than 50000 records'],
+    ['['.repeat(200_000), 'damaged or cut short'],
+    [`{"format":"trammel","v":1,"made":${'['.repeat(50_000)}${']'.repeat(50_000)}}`, 'cannot be read at “made”'],
+  ])('%#: refused in a sentence', (text, part) => {
+    expect(reasonOf(text)).toContain(part);
+    expect(reasonOf(text)).toMatch(/^This .*\.$/);
+  });
+
+  it('is not begun where it has too many bytes', () => {
+    expect(tooLarge(FILE_LIMITS.bytes)).toBeUndefined();
+    expect(tooLarge(FILE_LIMITS.bytes + 1)).toContain('64 MB');
+    expect(reasonOf(' '.repeat(FILE_LIMITS.bytes + 1))).toContain('64 MB');
+  });
+
+  it('bears a byte order mark', () => {
+    expect(readGood(`\uFEFF${writeFile(samples, MADE)}`).records).toHaveLength(samples.length);
+  });
+
+  it('brings older records up to date, refuses newer ones by name and keeps the others', () => {
+    const { lastExport, persistAsked, ...old } = defaultSettings;
+    expect([lastExport, persistAsked]).toEqual([null, null]);
+    const read = readGood(
+      shell({
+        machines: [
+          { ...demoMachine, v: 1 },
+          { ...second, v: VERSION + 1 },
+        ],
+        settings: { ...old, v: 1 },
+      }),
+    );
+    expect(read.records).toEqual([demoMachine, defaultSettings]);
+    expect(read.refused).toEqual([
+      { what: 'machine 2, “Left bench”', reason: expect.stringContaining('newer Trammel') as string },
+    ]);
+  });
+
+  it('takes equal repeats once, and none of several that contradict each other under one id', () => {
+    const other = { ...after, id: before.id };
+    const read = readGood(
+      shell({ machines: [demoMachine, second, demoMachine, { ...second, name: 'x' }], readings: [before, other] }),
+    );
+    expect(read.records).toEqual([demoMachine]);
+    expect(read.repeats).toBe(1);
+    expect(read.refused.map(({ what }) => what)).toEqual([
+      ...['machine 2, “Left bench”', 'machine 4, “x”', 'reading 1', 'reading 2'],
+    ]);
+  });
+
+  it('refuses a record in the wrong list, shortens a name for the person', () => {
+    const read = readGood(shell({ machines: [before, { name: 'n'.repeat(1e6) }] }));
+    expect(read.records).toEqual([]);
+    expect(read.refused[0]?.reason).toContain('wrong list');
+    expect(read.refused[1]?.what.length).toBeLessThan(80);
+  });
+});
+
+describe('the plan', () => {
+  const here = (...records: readonly StoredRecord[]) => ({ records, unreadable: [] });
+  const plan = (mine: readonly StoredRecord[], theirs: readonly StoredRecord[]) =>
+    makePlan(readGood(writeFile(theirs, MADE)), here(...mine));
+  const changed = (change: Partial<Machine>, at = LATER): Machine => ({ ...demoMachine, ...change, changed: at });
+  const value = (number: number, at: string) => ({ ...lead, value: number, at });
+  const only = (one: Plan, choice: Choice) => {
+    const records = outcome(one, () => choice);
+    expect(records.length).toBeLessThanOrEqual(1);
+    return records[0] as Machine | undefined;
+  };
+
+  it('says of each record what would become of it', () => {
+    const mine = [demoMachine, before, after, draft, defaultSettings];
+    const theirs = [changed({ name: 'New' }), second, before, { ...after, note: 'x' }, draft, defaultSettings];
+    expect(new Map(states(plan(mine, theirs)) as [string, string][])).toEqual(
+      new Map([
+        [keyOf(demoMachine), 'newer'],
+        [keyOf(second), 'added'],
+        [keyOf(before), 'same'],
+        [keyOf(after), 'conflict'],
+        [keyOf(draft), 'same'],
+        ['settings', 'same'],
+      ]),
+    );
+  });
+
+  it('lets the newer win value by value where both sides changed, and shows each', () => {
+    const mine = changed(
+      { name: 'Mine', values: { 'z.lead': value(1, LATEST), 'bed.width': value(2, LATER), 'wheel.load': lead } },
+      LATEST,
+    );
+    const theirs = changed(
+      { name: 'Theirs', values: { 'z.lead': value(3, LATER), 'bed.width': value(4, LATEST), 'belt.note': lead } },
+      LATER,
+    );
+    const one = plan([mine], [theirs]);
+    expect(states(one)).toEqual([[keyOf(mine), 'conflict']]);
+    expect(one.groups[0]!.items[0]!.differences.map(({ path, newer }) => [...path, newer])).toEqual([
+      ['name', 'here'],
+      ['values', 'bed.width', 'file'],
+      ['values', 'belt.note', 'file'],
+      ['values', 'wheel.load', 'here'],
+      ['values', 'z.lead', 'here'],
+    ]);
+    expect(only(one, 'newest')).toEqual({
+      ...mine,
+      values: {
+        'z.lead': value(1, LATEST),
+        'bed.width': value(4, LATEST),
+        'wheel.load': lead,
+        'belt.note': lead,
+      },
+    });
+    expect(only(one, 'here')).toBeUndefined();
+    expect(only(one, 'file')).toEqual({
+      ...mine,
+      name: 'Theirs',
+      values: { 'z.lead': value(3, LATER), 'bed.width': value(4, LATEST), 'wheel.load': lead, 'belt.note': lead },
+    });
+  });
+
+  it('keeps what is here where only it changed, and where no time tells', () => {
+    const older = plan([changed({ name: 'Mine' })], [demoMachine]);
+    expect(states(older)).toEqual([[keyOf(demoMachine), 'older']]);
+    expect(only(older, 'newest')).toBeUndefined();
+    const tied = plan([demoMachine], [{ ...demoMachine, name: 'Theirs' }]);
+    expect(states(tied)).toEqual([[keyOf(demoMachine), 'conflict']]);
+    expect(only(tied, 'newest')).toBeUndefined();
+    expect(only(tied, 'file')?.name).toBe('Theirs');
+  });
+
+  it('ends alike on both devices, whichever takes in the other’s file', () => {
+    const sides = fc.tuple(
+      ...Array.from({ length: 2 }, () => fc.dictionary(fc.constantFrom('z.a', 'z.b', 'z.c'), fc.nat(9))),
+    );
+    const machineOf = (values: Readonly<Record<string, number>>, at: string) =>
+      changed(
+        {
+          values: Object.fromEntries(
+            Object.entries(values).map(([k, n]) => [k, value(n, `2026-01-0${(n % 9) + 1}T00:00:00.000Z`)]),
+          ),
+        },
+        at,
+      );
+    fc.assert(
+      fc.property(sides, ([a, b]) => {
+        // Times that tie belong to equal values here.
+        const clean = (side: object) =>
+          Object.fromEntries(Object.entries(side).map(([k, n]) => [k, Math.min(n as number, 8)]));
+        const [mine, theirs] = [machineOf(clean(a!), LATER), machineOf(clean(b!), LATEST)];
+        const there = only(plan([mine], [theirs]), 'newest') ?? mine;
+        const back = only(plan([theirs], [mine]), 'newest') ?? theirs;
+        expect(canonical(there.values)).toBe(canonical(back.values));
+      }),
+      { endOnFailure: true },
+    );
+  });
+
+  it('a newer half-typed entry wins, an older one stays out', () => {
+    const newer = { ...draft, entries: {}, changed: LATER };
+    expect(outcome(plan([demoMachine, draft], [newer, demoMachine]), newest)).toEqual([newer]);
+    expect(outcome(plan([demoMachine, newer], [draft, demoMachine]), newest)).toEqual([]);
+    expect(outcome(plan([demoMachine, newer], [draft, demoMachine]), () => 'file')).toEqual([draft]);
+  });
+
+  it('leaves settings as they are here unless the file’s are asked for, and then what is the device’s own', () => {
+    const mine = { ...defaultSettings, machine: 'mine', lastExport: LATER, persistAsked: LATER };
+    const theirs = { ...defaultSettings, machine: 'theirs', theme: 'dark' as const };
+    expect(outcome(plan([mine], [theirs]), newest)).toEqual([]);
+    expect(outcome(plan([mine], [theirs]), () => 'file')).toEqual([{ ...mine, theme: 'dark' }]);
+    expect(states(plan([mine], [{ ...theirs, theme: 'system' }]))).toEqual([['settings', 'same']]);
+  });
+
+  it('refuses what would belong to nobody, and a reading whose id is taken at another time', () => {
+    const one = plan([demoMachine, before], [after, { ...after, machine: 'nobody' }, { ...before, at: LATER }, photo]);
+    expect(states(one)).toEqual([
+      [keyOf(after), 'added'],
+      [keyOf(photo), 'added'],
+    ]);
+    expect(one.refused.map(({ reason }) => reason)).toEqual([
+      'A reading with this id and another time is kept here.',
+      'Its machine can be read neither in this file nor on this device.',
+    ]);
+    const lost = plan([demoMachine], [photo, { ...draft, machine: 'nobody' }]);
+    expect(lost.groups).toEqual([]);
+    expect(lost.refused).toHaveLength(2);
+  });
+
+  it('never writes where something stands that cannot be read', () => {
+    const one = makePlan(readGood(writeFile([demoMachine, before, second], MADE)), {
+      records: [],
+      unreadable: [machineKey(demoMachine.id)],
+    });
+    expect(outcome(one, newest)).toEqual([second]);
+    expect(one.refused.map(({ what }) => what)).toEqual([
+      `machine “${demoMachine.name}”`,
+      `reading of dual-z-sync, ${before.at}`,
+    ]);
+  });
+
+  it('refuses a machine that together with the one here would be too large', () => {
+    const many = (group: string) =>
+      Object.fromEntries(Array.from({ length: LIMITS.map }, (_, i) => [`${group}.p${i}`, lead]));
+    const one = plan([changed({ values: many('a') })], [changed({ values: many('b') }, LATEST)]);
+    expect(one.groups).toEqual([]);
+    expect(one.refused[0]?.reason).toContain('more than one machine can hold');
+  });
+
+  it('tells a machine of the same name that is another', () => {
+    expect(plan([demoMachine], [{ ...second, name: demoMachine.name }]).groups[0]?.namesake).toBe(true);
+    expect(plan([demoMachine], [second]).groups[0]?.namesake).toBe(false);
+  });
+});
+
+describe('taking in', () => {
+  it('writes nothing where the records changed after the plan was seen, and shows the new plan', async () => {
+    const store = await storeWith(demoMachine);
+    const file = readGood(writeFile([{ ...demoMachine, name: 'Theirs', changed: LATER }, before], MADE));
+    const seen = must(await planFor(store, file));
+    must(await store.save({ ...demoMachine, name: 'Changed meanwhile', changed: LATEST }));
+    const done = must(await takeIn(store, file, seen, newest));
+    expect(done).toMatchObject({ kind: 'looked again' });
+    expect(must(await store.list('machine:')).records[0]?.name).toBe('Changed meanwhile');
+    expect(must(await store.list('reading:')).records).toEqual([]);
+    if (done.kind !== 'looked again') throw new Error('unreachable');
+    expect(must(await takeIn(store, file, done.plan, newest))).toEqual({ kind: 'written', records: 1 });
+  });
+
+  it('is one saving, and none where nothing is to be written', async () => {
+    const store = await storeWith(demoMachine);
+    const calls: number[] = [];
+    const counted: Store = {
+      ...store,
+      save: (...records) => {
+        calls.push(records.length);
+        return store.save(...records);
+      },
+    };
+    await take(counted, writeFile(samples, MADE));
+    expect(calls).toEqual([samples.length - 1]);
+    await take(counted, writeFile(samples, MADE));
+    expect(calls).toEqual([samples.length - 1]);
+  });
+
+  it('hands on why the storage failed', async () => {
+    const store = await memoryStore();
+    const full = { ...store, save: () => Promise.resolve(failed('full', 'No room.')) };
+    const file = readGood(writeFile(samples, MADE));
+    const plan = must(await planFor(store, file));
+    expect(await takeIn(full, file, plan, newest)).toMatchObject({ ok: false, reason: 'No room.' });
+  });
+
+  it('passes over one unreadable record, as saving does', async () => {
+    const store = await storeWith(...samples);
+    const broken = { ...store, get: () => Promise.resolve(failed('newer', 'Written by a newer Trammel.')) };
+    const found = must(await gather(broken, 'everything'));
+    expect(found.unreadable).toEqual(['settings']);
+    expect(found.records).toHaveLength(samples.length - 1);
+    const blocked = { ...store, get: () => Promise.resolve(failed('blocked', 'Held up.')) };
+    expect(await gather(blocked, 'everything')).toMatchObject({ ok: false, kind: 'blocked' });
+  });
+});
