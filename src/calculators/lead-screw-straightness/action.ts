@@ -2,7 +2,7 @@ import type { Context, Instruction, Movement } from '../calculator';
 import type { choices } from './inputs';
 
 type Names =
-  's_r' | 's_L' | 's_lim' | 'l_r' | 'w_x' | 'w_lim' | 'w_t' | 'w_n' | 'y_0' | 'y_y' | 'p_r' | 'f_L' | 'f_max' | 'L';
+  's_r' | 's_L' | 's_lim' | 'l_r' | 'w_x' | 'w_lim' | 'w_t' | 'w_n' | 'y_0' | 'y_y' | 'p_r' | 'f_L' | 'f_max';
 type Asked = Context<Names, typeof choices>;
 
 /** Share of the doubt below which a better reading of one input changes little. */
