@@ -52,6 +52,9 @@ export function unitIn(calculator: Calculator | undefined, reading: Reading, sym
   return unitFor(specOf(calculator, reading, symbol)?.measure, id);
 }
 
+/** A value that no line may break. */
+export const whole = (text: string): string => text.replaceAll(' ', '\u00a0');
+
 /** A difference of two values: 10 °C apart is no temperature. */
 export const printGap = (si: number, half: number, unit: Unit, mark: DecimalMark): string =>
   formatMeasured(si, half, { ...unit, offset: 0 }, { mark, magnitude: true });

@@ -12,7 +12,7 @@ import {
 import type { Reading } from '../machine/schema';
 import { formatMeasured } from '../quantity/format';
 import type { DecimalMark } from '../quantity/parse';
-import { limitsIn, nameIn, printChanged, printGap, unitIn, type CheckFacts } from './check-facts';
+import { limitsIn, nameIn, printChanged, printGap, unitIn, whole, type CheckFacts } from './check-facts';
 import { useRecords } from './context';
 import { printTime } from './print';
 import { readingHref } from './reading-entry';
@@ -38,8 +38,8 @@ const half = ({ low, high }: { readonly low: number; readonly high: number }): n
 /** "Error across the bed: 0.412 ± 0.019 mm before, 0.011 ± 0.019 mm after. Better by 0.402 ± 0.027 mm; within the limit now." */
 function printComparison(one: Comparison, after: Reading, facts: CheckFacts, mark: DecimalMark): string {
   const unit = unitIn(facts.calculator, after, one.of);
-  const print = (x: Comparison['before']) => formatMeasured(x.value, half(x), unit, { mark });
-  const gap = printGap(one.gain.value, half(one.gain), unit, mark);
+  const print = (x: Comparison['before']) => whole(formatMeasured(x.value, half(x), unit, { mark }));
+  const gap = whole(printGap(one.gain.value, half(one.gain), unit, mark));
   const change = {
     better: `Better by ${gap}`,
     worse: `Worse by ${gap}`,

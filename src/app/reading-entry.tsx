@@ -1,4 +1,4 @@
-import { For, Show } from 'solid-js';
+import { Show } from 'solid-js';
 import { A } from '@solidjs/router';
 import { listed } from '../calculators/list';
 import type { Reading } from '../machine/schema';
@@ -12,7 +12,7 @@ export const titleOf = (calculator: string): string =>
 export const readingHref = ({ machine, at, id }: Pick<Reading, 'machine' | 'at' | 'id'>): string =>
   `/machines/${machine}/reading/${at}-${id}`;
 
-/** A reading in a list: what it said, when, and the first of what was measured. */
+/** A reading in a list: what it said, when, and what was noted. */
 export function ReadingEntry(props: { reading: Reading }) {
   return (
     <A class="index-entry" href={readingHref(props.reading)}>
@@ -23,13 +23,6 @@ export function ReadingEntry(props: { reading: Reading }) {
         <br />
         <span class="faint small">
           {printTime(props.reading.at)}
-          <For
-            each={Object.entries(props.reading.entries)
-              .filter(([, entry]) => entry.origin === 'measured')
-              .slice(0, 3)}
-          >
-            {([symbol]) => <Show when={props.reading.results[symbol]?.text}>{(text) => <> · {text()}</>}</Show>}
-          </For>
           <Show when={props.reading.note}> · {props.reading.note}</Show>
         </span>
       </span>

@@ -6,7 +6,7 @@ import { LIMITS } from '../machine/schema-parts';
 import { formatMeasured } from '../quantity/format';
 import { toolById } from '../reference/tools';
 import { verdictWords, VerdictMark } from '../ui/verdict-mark';
-import { loadFacts, nameIn, unitIn, type CheckFacts } from './check-facts';
+import { loadFacts, nameIn, unitIn, whole, type CheckFacts } from './check-facts';
 import { useRecords } from './context';
 import { OfMachine } from './of-machine';
 import { Outcome } from './outcome';
@@ -135,7 +135,7 @@ function Entered(props: Part) {
   const records = useRecords();
   const calculator = () => props.facts.calculator;
   const print = (symbol: string, { value, half }: Reading['entries'][string]) =>
-    formatMeasured(value, half, unitIn(calculator(), props.reading, symbol), { mark: records.settings().mark });
+    whole(formatMeasured(value, half, unitIn(calculator(), props.reading, symbol), { mark: records.settings().mark }));
   const options = () =>
     Object.entries(props.reading.choices).map(([name, option]) => {
       const spec = calculator()?.choices[name];
@@ -148,7 +148,7 @@ function Entered(props: Part) {
   return (
     <section class="section">
       <h2>Entered</h2>
-      <table class="sheet-table">
+      <table class="sheet-table reading-table">
         <tbody>
           <For each={options()}>
             {(one) => (
@@ -181,13 +181,13 @@ function Results(props: Part) {
   return (
     <section class="section">
       <h2>Results</h2>
-      <table class="sheet-table">
+      <table class="sheet-table reading-table">
         <tbody>
           <For each={Object.entries(props.reading.results)}>
             {([symbol, result]) => (
               <tr>
                 <th scope="row">{nameIn(props.facts.calculator, props.reading, symbol)}</th>
-                <td>{result.text}</td>
+                <td>{whole(result.text)}</td>
               </tr>
             )}
           </For>

@@ -8,7 +8,7 @@ import { fromSi, type Unit } from '../quantity/unit';
 import { Fold } from '../ui/fold';
 import { TrendChart } from '../ui/trend-chart';
 import { verdictWords } from '../ui/verdict-mark';
-import { limitsIn, nameIn, unitIn, type CheckFacts } from './check-facts';
+import { limitsIn, nameIn, unitIn, whole, type CheckFacts } from './check-facts';
 import { useRecords } from './context';
 import { printTime } from './print';
 import { readingHref } from './reading-entry';
@@ -112,7 +112,7 @@ function PointTable(props: { points: readonly Point[]; unit: Unit }) {
   const records = useRecords();
   const mark = () => records.settings().mark;
   const print = (point: Point) =>
-    formatMeasured(point.value, (point.high - point.low) / 2, props.unit, { mark: mark() });
+    whole(formatMeasured(point.value, (point.high - point.low) / 2, props.unit, { mark: mark() }));
   const limit = ({ min, max }: Point) => {
     const show = (si: number) => formatValue(si, 0, props.unit, { mark: mark() });
     if (min !== undefined && max !== undefined) return `${show(min)} to ${show(max)}`;

@@ -19,13 +19,14 @@ import { formula } from '../calculator';
 const powerLaw = cite('Bird, Stewart and Lightfoot, Transport Phenomena', '§8.3, power law in a tube', true);
 const wallRate = cite('Bird, Armstrong and Hassager, Dynamics of Polymeric Liquids', 'ch. 4, wall shear rate', true);
 const cone = cite('Steffe, Rheological Methods in Food Process Engineering', '§4.4.1, shear term of converging flow');
-const hooke = cite('Hooke’s law', 'ΔL = F L / (E A) with F = Δp A');
+const capstan = cite('Machinery’s Handbook', 'belt friction: F = F₀ · e^(μΘ)', true);
 const nozzles = derived('power law at both bores; K cancels, so its spread does too');
 const sameLand = { land: 'same' };
 const scaledLand = { land: 'scaled' };
 const table = { source: 'table' };
 const pushed = { source: 'force' };
 const tube = { drive: 'tube' };
+const head = { drive: 'head' };
 
 /** From the line being printed to the length to pull back, the other nozzle, the bleeding time and the test piece. */
 export const formulas = [
@@ -58,7 +59,7 @@ export const formulas = [
     table,
   ),
   formula(
-    'K_e = F_m / A_f / ((gamma_w * one_s)^n * (2 * l / r + 2 / (3 * n * tan(alpha)) * (1 - (2 * r / d_0)^(3 * n))))',
+    'K_e = F_m / A_f / ((gamma_w * one_s)^n * (2 * l / r + f_c * 2 / (3 * n * tan(alpha)) * (1 - (2 * r / d_0)^(3 * n))))',
     'Consistency that explains the push',
     consistency.Pa_sn,
     derived('the pressures of land and cone below, solved for K'),
@@ -66,14 +67,31 @@ export const formulas = [
   ),
   formula('dp_l = 2 * K_e * l / r * (gamma_w * one_s)^n', 'Pressure over the land', pressure.MPa, powerLaw),
   formula(
-    'dp_c = 2 * K_e / (3 * n * tan(alpha)) * (gamma_w * one_s)^n * (1 - (2 * r / d_0)^(3 * n))',
-    'Pressure over the cone, shear only',
+    'dp_c = f_c * 2 * K_e / (3 * n * tan(alpha)) * (gamma_w * one_s)^n * (1 - (2 * r / d_0)^(3 * n))',
+    'Pressure over the cone, shear times a factor for stretching',
     pressure.MPa,
     cone,
   ),
   formula('dp = dp_l + dp_c', 'Pressure in the melt', pressure.MPa, derived('land and cone in line')),
   formula('F = dp * A_f', 'Force on the filament', force.N, derived('pressure on its cross-section')),
-  formula('s_f = dp * L / E', 'Filament compressed', length.mm, hooke),
+  formula('F_g = F * exp(mu_t * Theta)', 'Push of the drive, with the friction of the tube', force.N, capstan, tube),
+  formula('F_g = F', 'Push of the drive', force.N, derived('no tube between'), head),
+  formula(
+    's_f = dp * L / E * (1 + 4 * exp(mu_t * Theta / 2) + exp(mu_t * Theta)) / 6',
+    'Filament compressed',
+    length.mm,
+    derived(
+      'Hooke’s law, ΔL = F · L / (E · A) with F = Δp · A, under the mean of a push that grows evenly along the tube’s bends to e^(μΘ) times: Simpson’s rule, 0.5 % high at μΘ = 2, true at 0',
+    ),
+    tube,
+  ),
+  formula(
+    's_f = dp * L / E',
+    'Filament compressed',
+    length.mm,
+    derived('Hooke’s law, ΔL = F · L / (E · A) with F = Δp · A'),
+    head,
+  ),
   formula(
     's_t = Theta * (D_t - d_f)',
     'Slack of the filament in the tube',
@@ -96,9 +114,7 @@ export const formulas = [
     derived('what is stored between gear and tip'),
     tube,
   ),
-  formula('x_r = s_f + s_m + s_b', 'Length to pull back', length.mm, derived('what is stored between gear and tip'), {
-    drive: 'head',
-  }),
+  formula('x_r = s_f + s_m + s_b', 'Length to pull back', length.mm, derived('what is stored between gear and tip'), head),
   formula('x_lo = x_r - a_lo', 'Band, lower end', length.mm, commonPractice),
   formula('x_hi = x_r + a_hi', 'Band, upper end', length.mm, commonPractice),
   formula('x_d = x_set - x_r', 'Set length less the computed one', length.mm, derived('difference')),
@@ -131,8 +147,9 @@ export const formulas = [
     nozzles,
     scaledLand,
   ),
+  // The root of a square: without a value where the other nozzle is wider than the bore above its cone.
   formula(
-    'k_c = ((d / d_2)^(3 * n) - (d / d_0)^(3 * n)) / (1 - (d / d_0)^(3 * n))',
+    'k_c = (d / d_2)^(3 * n) * sqrt(1 - (d_2 / d_0)^(3 * n))^2 / (1 - (d / d_0)^(3 * n))',
     'Other nozzle, same flow: pressure over the cone, times',
     ratio.one,
     nozzles,

@@ -10,7 +10,7 @@ import {
   speed,
   volume,
 } from '../../quantity/kinds';
-import { commonPractice } from '../../reference/citation';
+import { commonPractice, derived } from '../../reference/citation';
 import { input } from '../calculator';
 import { flowSpread, flowValues, meltModulus, solidValues } from './materials';
 
@@ -46,6 +46,13 @@ export const inputs = {
     range: [0.5, 6],
     basis: commonPractice,
     from: 'nozzle.inlet',
+  }),
+  f_c: input('Stretching of the melt: the cone’s pressure, times', ratio.one, {
+    seldom: true,
+    typical: 1.5,
+    spread: 0.5,
+    range: [1, 5],
+    basis: derived('judged: between none and as much again as the shear, which is all that the formula holds'),
   }),
   h: input('Layer height', length.mm, { typical: 0.2, range: [0.02, 2], from: 'print.layer' }),
   w: input('Line width', length.mm, { typical: 0.45, range: [0.1, 4], from: 'print.line-width' }),
@@ -84,14 +91,14 @@ export const inputs = {
     spread: 2,
     range: [0.2, 300],
     tool: 'luggage-scale',
-    hint: 'Drive open, hot end at heat: press the filament in with a scale or a weight at the feed speed given below.',
+    hint: 'Hot end at heat, tube off: at the hot end’s inlet press the filament in with a scale or a weight at the feed speed given below.',
     when: pushed,
   }),
   n: input('Flow index of the melt', ratio.one, {
     seldom: true,
-    range: [0.1, 1],
+    range: [0.1, 0.99],
     basis: flowValues,
-    hint: 'From 0 to 1; 1 flows like oil.',
+    hint: 'Below 1, which would flow like oil: for that enter 0.99.',
   }),
   gamma_min: input('Least shear rate the power law is good for', shearRate.per_s, {
     seldom: true,
@@ -120,6 +127,14 @@ export const inputs = {
     range: [0, 1080],
     from: 'extruder.tube-bend',
     hint: 'Half a loop is 180°. Bends to either side add.',
+    when: tube,
+  }),
+  mu_t: input('Friction coefficient, filament in the tube', ratio.one, {
+    seldom: true,
+    typical: 0.1,
+    spread: 0.05,
+    range: [0, 0.6],
+    basis: commonPractice,
     when: tube,
   }),
   V: input('Volume of melt', volume.mm3, {
@@ -158,6 +173,21 @@ export const inputs = {
     range: [0, 10],
     basis: commonPractice,
     hint: 'More than the shortfall: the springiness of the melt wants some and is not in the figure.',
+  }),
+  x_max: input('Most to pull back: the soft end stays below the cold part', length.mm, {
+    seldom: true,
+    range: [0.1, 30],
+    basis: commonPractice,
+    from: 'extruder.most-pull-back',
+    hint: 'Softened filament pulled into the cold part swells, sets there and jams. Less where the hot end is metal all through.',
+  }),
+  F_max: input('Most that the drive pushes', force.N, {
+    seldom: true,
+    typical: 60,
+    range: [1, 1000],
+    basis: commonPractice,
+    from: 'extruder.push',
+    hint: 'Above it the gear slips or grinds: hook a scale to the cold filament and let the drive pull.',
   }),
   x_step: input('Step to change it by', length.mm, { seldom: true, range: [0.01, 5], basis: commonPractice }),
   d_2: input('Bore of the other nozzle', length.mm, { typical: 0.2, range: [0.1, 2] }),
