@@ -16,6 +16,7 @@ const base: Readonly<Record<string, number>> = {
   K: 8000, f_K: 3, beta: 0, n: 0.45, gamma_min: 10, E: 3.5e9, B: 1.4e9, rho: 1240, L: 0.5, D_t: 2e-3,
   Theta: Math.PI, V: 40e-9, s_b: 0.1e-3, v_x: 40e-3, v_t: 150e-3, a_lo: 0.5e-3, a_hi: 2e-3, x_step: 0.5e-3,
   d_2: 0.2e-3, phi: 0.5, g: 40e-3, b: 8e-3, h_b: 10e-3, d_v: 0.05e-3, F_m: 4,
+  f_c: 1, mu_t: 0, x_max: 7e-3, F_max: 60,
 }; // prettier-ignore
 
 const typical = { drive: 'tube', material: 'pla', source: 'table', land: 'same' };
@@ -130,6 +131,14 @@ describe('a nozzle change', () => {
     });
   }
 
+  it('has the cone’s ratio of the other nozzle worked by itself, and none where that is wider than the inlet', () => {
+    for (const d_2 of [0.2e-3, 0.6e-3, 1.9e-3]) {
+      expect(relative(results({ d_2 })('k_c'), results({ d: d_2 })('dp_c') / results()('dp_c'))).toBeLessThan(1e-9);
+    }
+    for (const symbol of ['k_c', 'x_q', 'x_v']) expect(() => results({ d_2: 2.5e-3 })(symbol)).toThrow('no result');
+    expect(results({ d_2: 2.5e-3 })('x_r')).toBe(results()('x_r'));
+  });
+
   it('keeps its ratio when the consistency is off by three either way', () => {
     expect(results({ beta: 1 })('dp') / results({ beta: -1 })('dp')).toBeCloseTo(9, 9);
     expect(results({ beta: 1 })('k_q')).toBe(results({ beta: -1 })('k_q'));
@@ -182,6 +191,54 @@ describe('what is stored', () => {
     expect(pushed('s_m') * 1e3).toBeCloseTo(melt, 9);
     expect(pushed('F')).toBeCloseTo(20, 9);
     expect(relative(pushed('dp_l') + pushed('dp_c'), 20 / (area * 1e-6))).toBeLessThan(1e-12);
+  });
+});
+
+describe('the friction of the tube', () => {
+  it('raises the push by the capstan’s factor: 1.369 at 0.1 over half a turn', () => {
+    // References, section 5 (Machinery's Handbook), tol 0.001; that round a tube of many short bends is the product.
+    expect(results({ mu_t: 0.1 })('F_g') / results({ mu_t: 0.1 })('F')).toBeCloseTo(1.369, 3);
+    expect(results({ mu_t: 0 })('F_g')).toBe(results({ mu_t: 0 })('F'));
+    const bends = 20_000;
+    const product = (1 + (0.2 * 3) / bends) ** bends;
+    const long = results({ mu_t: 0.2, Theta: 3 });
+    expect(relative(long('F_g') / long('F'), product)).toBeLessThan(2e-5);
+  });
+
+  // The push summed piece by piece along the tube, by mathjs's exponential; Simpson's three points are not used.
+  for (const { x, off } of [
+    { x: 0, off: 1e-12 },
+    { x: 0.1 * Math.PI, off: 1e-5 },
+    { x: 2, off: 0.005 },
+    { x: 3, off: 0.0221 },
+  ]) {
+    it(`compresses the filament under the mean of the push (μΘ ${x.toFixed(2)})`, () => {
+      const pieces = 20_000;
+      const grown = math.compile('exp(x * s)');
+      let mean = 0;
+      for (let i = 0; i < pieces; i += 1) mean += (grown.evaluate({ x, s: (i + 0.5) / pieces }) as number) / pieces;
+      const found = results({ mu_t: x / Math.PI })('s_f') / results()('s_f');
+      expect(found / mean).toBeGreaterThan(1 - 1e-8);
+      expect(found / mean).toBeLessThan(1 + off);
+    });
+  }
+
+  it('is nothing to a drive on the hot end', () => {
+    const head = { drive: 'head' };
+    expect(results({ mu_t: 0.3 }, head)('s_f')).toBe(results({}, head)('s_f'));
+    expect(results({ mu_t: 0.3 }, head)('F_g')).toBe(results({}, head)('F'));
+  });
+});
+
+describe('the stretching of the melt', () => {
+  it('multiplies the cone’s pressure, and a measured push is still explained by the two together', () => {
+    expect(relative(results({ f_c: 2 })('dp_c'), 2 * results()('dp_c'))).toBeLessThan(1e-12);
+    expect(results({ f_c: 2 })('dp_l')).toBe(results()('dp_l'));
+    const pushed = results({ f_c: 2 }, { source: 'force' });
+    expect(relative(pushed('F'), base.F_m!)).toBeLessThan(1e-12);
+    // The cone's part of the pressure, twice as large against the land's.
+    const plain = results({}, { source: 'force' });
+    expect(relative(pushed('dp_c') / pushed('dp_l'), (2 * plain('dp_c')) / plain('dp_l'))).toBeLessThan(1e-12);
   });
 });
 

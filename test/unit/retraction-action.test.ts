@@ -7,7 +7,7 @@ import { situation } from '../support/calculators';
 const bench = {
   d: '0.4 mm ± 0', l: '0.6 mm ± 0', d_0: '2 mm ± 0', d_f: '1.75 mm ± 0', n: '0.45 ± 0', F_m: '5 N ± 0', L: '450 mm ± 0',
   E: '3.5 GPa ± 0', B: '1.4 GPa ± 0', V: '40 mm3 ± 0', D_t: '2 mm ± 0', Theta: '180 deg ± 0', s_b: '0.1 mm ± 0.05 mm',
-  a_lo: '0.5 mm', a_hi: '0.5 mm',
+  a_lo: '0.5 mm', a_hi: '0.5 mm', f_c: '1 ± 0', mu_t: '0 ± 0',
 }; // prettier-ignore
 const pushed = { drive: 'tube', source: 'force' };
 
@@ -60,11 +60,82 @@ describe('what to do about the pull-back length', () => {
     for (const { instruction } of [slow, narrow]) expect(instruction?.movements).toBeUndefined();
   });
 
-  it('still says what to do when the flow index comes so near 1 that the bleeding time has no value', () => {
-    const found = run({ x_set: '4 mm', n: '1 ± 0' });
-    expect(found.outcomes.t_b?.ok).toBe(false);
+  it('has a bleeding time up to the end of the flow index’s range, and refuses 1, where its formula divides by zero', () => {
+    const found = run({ x_set: '4 mm', n: '0.99 ± 0' });
+    const [t_b, s_f, s_m, v_f] = ['t_b', 's_f', 's_m', 'v_f'].map((symbol) => {
+      const outcome = found.outcomes[symbol];
+      return outcome?.ok ? outcome.value : NaN;
+    }) as [number, number, number, number];
+    // At n = 1 the pressure falls as e^(−t): half is left after ln 2 time constants.
+    expect(Math.abs(t_b / (((s_f + s_m) / v_f) * Math.LN2) - 1)).toBeLessThan(0.005);
     expect(found.instruction?.headline).toMatch(/^Lower /);
-    expect(found.instruction?.steps.at(-1)).toContain('cannot be told');
+    expect(run({ x_set: '4 mm', n: '1' }).inputs.n).toMatchObject({ ok: false, blank: false });
+  });
+
+  it('still says what to do where an index of wide doubt reaches past 1', () => {
+    const found = run({ x_set: '4 mm', n: '0.95 ± 0.1' });
+    expect(found.instruction?.headline).toMatch(/^Lower /);
+    for (const outcome of Object.values(found.outcomes)) if (outcome.ok) expect(outcome.u).toBeGreaterThanOrEqual(0);
+  });
+
+  it('asks for slower printing, not for a longer pull-back, where no drive could push that hard', () => {
+    // The review's case: ABS, 0.1 mm bore, 300 mm/s, from 5 mm.
+    const fast = { x_set: '5 mm', d: '0.1 mm', v: '300 mm/s' };
+    const found = evaluate(calc, situation(calc, fast, { material: 'abs' }));
+    expect(found.verdict.checks.find(({ limit }) => limit.of === 'F_g')?.state).toBe('beyond');
+    expect(found.instruction?.headline).toMatch(/^Leave the pull-back length at 5\smm: print slower, hotter or wider/);
+    expect(found.instruction?.movements).toBeUndefined();
+    const head = run({ x_set: '0.5 mm', F_m: '300 N', L: '45 mm' }, { drive: 'head', source: 'force' });
+    expect(head.instruction?.headline).toMatch(/^Leave the pull-back length at 0\.5\smm: print slower/);
+    expect(head.instruction?.movements).toBeUndefined();
+  });
+
+  it('never pulls the soft end past the cold part: a soft filament in a tube', () => {
+    const soft = { E: '0.02 GPa ± 0', F_m: '10 N ± 0' };
+    const found = run({ ...soft, x_set: '2 mm' });
+    expect(found.outcomes.x_r?.ok && found.outcomes.x_r.value).toBeGreaterThan(50e-3);
+    expect(found.instruction?.headline).toMatch(/^Leave the pull-back length at 2\smm/);
+    expect(found.instruction?.movements).toBeUndefined();
+    const far = run({ ...soft, x_set: '9 mm' });
+    expect(far.instruction?.headline).toMatch(/^Lower the pull-back length from 9\smm to 7\smm, the most/);
+    expect(far.instruction?.movements?.[0]).toMatchObject({ direction: 'shorter' });
+    expect(far.instruction?.movements?.[0]?.amount).toBeCloseTo(2e-3, 12);
+    const near = run({ x_set: '0.2 mm', x_max: '0.9 mm' });
+    expect(near.instruction?.headline).toMatch(/^Leave the pull-back length at 0\.2\smm/);
+    const raised = run({ x_set: '0.2 mm' });
+    expect(raised.instruction?.steps.join(' ')).toMatch(/Never beyond 7\smm/);
+  });
+
+  it('brings a length inside the band down to the most for this hot end', () => {
+    const found = run({ x_set: `${stored() + 0.2} mm`, x_max: `${stored() + 0.1} mm` });
+    expect(found.verdict.state).toBe('beyond');
+    expect(found.instruction?.headline).toMatch(/^Lower .* the most for this hot end\.$/);
+    expect(found.instruction?.movements?.[0]?.amount).toBeCloseTo(0.1e-3, 9);
+  });
+
+  it('says that the other nozzle does not fit, and lets the verdict on the length be', () => {
+    const [fits, wide] = ['0.6 mm', '2 mm'].map((d_2) => run({ x_set: '4 mm', d_2, d_0: '1.5 mm ± 0' }));
+    expect(wide?.verdict.state).toBe(fits?.verdict.state);
+    expect(wide?.instruction?.headline).toBe(fits?.instruction?.headline);
+    expect(wide?.instruction?.steps.at(-1)).toMatch(/^The other nozzle \(2\smm\) is as wide .* cannot be told/);
+    expect(fits?.instruction?.steps.join(' ')).not.toContain('other nozzle');
+    for (const symbol of ['x_q', 'x_v']) expect(wide?.outcomes[symbol]?.ok).toBe(false);
+  });
+
+  it('counts the stretching of the melt and the friction of the tube among the doubt', () => {
+    const pla = { x_set: '5 mm' };
+    const wide = evaluate(calc, situation(calc, pla, {})).outcomes.x_r;
+    const before = evaluate(calc, situation(calc, { ...pla, f_c: '1 ± 0', mu_t: '0 ± 0' }, {})).outcomes.x_r;
+    if (!wide?.ok || !before?.ok) throw new Error('no length');
+    expect(wide.budget.map((part) => part.symbol)).toEqual(expect.arrayContaining(['f_c', 'mu_t']));
+    expect(wide.high).toBeGreaterThan(before.high);
+    expect(wide.high - wide.low).toBeGreaterThan(before.high - before.low);
+  });
+
+  it('says so where the doubt reaches further than a drive pushes', () => {
+    const found = run({ x_set: '1 mm', F_m: '55 N ± 10 N', L: '50 mm' }, { drive: 'head', source: 'force' });
+    expect(found.verdict.checks.find(({ limit }) => limit.of === 'F_g')?.state).toBe('too close');
+    expect(found.instruction?.steps.join(' ')).toContain('reaches a push of more than 60');
   });
 
   it('asks for the flow values of a plastic it knows nothing of, and gives no instruction', () => {

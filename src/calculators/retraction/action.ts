@@ -5,8 +5,8 @@ import { judgePiece } from './model';
 
 /** What the instruction asks of the results; a misspelt symbol is an error where `index.ts` hands its context over. */
 type Asked =
-  'x_r' | 'x_set' | 'x_d' | 'x_hi' | 'x_step' | 'x_1' | 'x_b' | 'd_s' | 'd_v' | 'b' | 'b_min' | 'g' | 't_x' | 't_b'; // prettier-ignore
-type Checked = 'x_set' | 'gamma_w' | 'D_t' | 'd_0';
+  'x_r' | 'x_set' | 'x_d' | 'x_hi' | 'x_max' | 'x_step' | 'x_1' | 'x_b' | 'd_s' | 'd_v' | 'b' | 'b_min' | 'g' | 't_x' | 't_b' | 'F_g' | 'F_max' | 'd_0' | 'd_2'; // prettier-ignore
+type Checked = 'x_set' | 'gamma_w' | 'D_t' | 'd_0' | 'F_g';
 
 interface Asking {
   number(symbol: Asked): number;
@@ -20,6 +20,8 @@ const NAMES: Readonly<Record<string, string>> = {
   K: 'the melt’s flow values',
   n: 'the flow index',
   F_m: 'the push force',
+  f_c: 'the stretching of the melt',
+  mu_t: 'the friction in the tube',
   E: 'the modulus of the filament',
   B: 'the bulk modulus of the melt',
   V: 'the volume of melt',
@@ -79,33 +81,97 @@ function unfit(ctx: Asking): Instruction | undefined {
   };
 }
 
+type Drive = 'tube' | 'head';
+type Source = 'table' | 'force';
+
+/** A figure that no drive can push, or that would pull the soft end into the cold part: the length is not the cure. */
+function overAsked(ctx: Asking, drive: Drive, source: Source): Instruction | undefined {
+  const pushes = ctx.check('F_g') === 'beyond';
+  const [set, most] = [ctx.number('x_set'), ctx.number('x_max')];
+  const over = pushes || ctx.number('x_r') > most;
+  const lower = set > most && (over || ctx.check('x_set') !== 'beyond');
+  if (!over && !lower) return undefined;
+  const steps = [
+    ...(pushes
+      ? [
+          `This line would take a push of ${ctx.text('F_g')}, and a drive gives about ${ctx.text('F_max')}.`,
+          ...(source === 'table'
+            ? ['If the drive keeps up without slipping, the flow values are wrong for this plastic: measure the push.']
+            : ['Read the scale again: a drive that keeps up at this flow cannot be pushing that hard.']),
+        ]
+      : []),
+    ...(over
+      ? [
+          'Print slower, hotter or with a wider nozzle: less pressure stores less, and less oozes.',
+          ...(drive === 'tube' ? ['A shorter tube with fewer bends, or a stiffer filament, stores less as well.'] : []),
+        ]
+      : []),
+    `Never pull back more than ${ctx.text('x_max')}: the soft end would reach the cold part, set there and jam.`,
+    onPiece(ctx),
+  ];
+  if (lower) {
+    return {
+      headline: `Lower the pull-back length from ${ctx.text('x_set')} to ${ctx.text('x_max')}, the most for this hot end${over ? '; print slower, hotter or wider' : ''}.`,
+      steps,
+      movements: [{ part: 'pull-back length', direction: 'shorter', amount: set - most }],
+    };
+  }
+  return { headline: `Leave the pull-back length at ${ctx.text('x_set')}: print slower, hotter or wider.`, steps };
+}
+
+/** Where the doubt reaches further than a drive can push. */
+function onPush(ctx: Asking): string[] {
+  if (ctx.check('F_g') !== 'too close') return [];
+  return [
+    `The doubt reaches a push of more than ${ctx.text('F_max')}: if the drive slips or grinds, print slower or hotter.`,
+  ];
+}
+
+/** The other nozzle is no part of the verdict, but its figures have no value with this bore above the cone. */
+function onOther(ctx: Asking): string[] {
+  if (ctx.number('d_2') < ctx.number('d_0')) return [];
+  return [
+    `The other nozzle (${ctx.text('d_2')}) is as wide as the bore above the cone (${ctx.text('d_0')}) or wider: its lengths cannot be told.`,
+  ];
+}
+
 /**
  * What to do about the pull-back length: nothing, raise it, lower it, or print before touching it.
  *
  * @param drive where the drive sits
  * @param source where the pressure comes from
  */
-export function instruct(ctx: Asking, drive: 'tube' | 'head', source: 'table' | 'force'): Instruction {
+export function instruct(ctx: Asking, drive: Drive, source: Source): Instruction {
+  // Asked first, so that a missing value is named.
+  ctx.number('x_d');
+  const found = unfit(ctx) ?? overAsked(ctx, drive, source) ?? setLength(ctx, drive, source);
+  return { ...found, steps: [...found.steps, ...onOther(ctx)] };
+}
+
+function setLength(ctx: Asking, drive: Drive, source: Source): Instruction {
   const off = ctx.number('x_d');
-  const bad = unfit(ctx);
-  if (bad) return bad;
   const [set, wanted, step] = [ctx.text('x_set'), ctx.text('x_r'), ctx.text('x_step')];
   const state = ctx.check('x_set');
   if (state === 'within') {
     return {
       headline: `Leave the pull-back length at ${set}: nothing to change.`,
-      steps: ['If it still strings, look at heat and damp filament before the length.', onPiece(ctx)],
+      steps: ['If it still strings, look at heat and damp filament before the length.', ...onPush(ctx), onPiece(ctx)],
     };
   }
   const longer = off < 0;
   const towards = longer ? 'up' : 'down';
   const direction = longer ? 'longer' : 'shorter';
+  const never = longer
+    ? [`Never beyond ${ctx.text('x_max')}: the soft end would reach the cold part, set there and jam.`]
+    : [];
   if (state === 'too close') {
     return {
       headline: 'Print the test piece before changing the length: these figures do not settle it.',
       steps: [
         `Start at ${set} and go ${towards} in steps of ${step}; the figures point to ${wanted}, with ${ctx.text('x_hi')} the most.`,
+        ...never,
         PRINT,
+        ...onPush(ctx),
         dominant(ctx),
         ...(source === 'table' ? ['A push force measured at this flow narrows the figure.'] : []),
         onPiece(ctx),
@@ -121,7 +187,9 @@ export function instruct(ctx: Asking, drive: 'tube' | 'head', source: 'table' | 
     headline: `${longer ? 'Raise' : 'Lower'} the pull-back length from ${set} towards ${wanted}, in steps of ${step}.`,
     steps: [
       why,
+      ...never,
       PRINT,
+      ...onPush(ctx),
       ...(ctx.number('t_x') > (ctx.known('t_b')?.high ?? Infinity)
         ? [
             `The pull-back takes ${ctx.text('t_x')}, longer than the pressure needs to bleed by itself: pull back faster.`,

@@ -81,7 +81,7 @@ export const formulas = [
     'Filament compressed',
     length.mm,
     derived(
-      'Hooke’s law, ΔL = F · L / (E · A) with F = Δp · A, under the mean of a push that grows evenly along the tube’s bends to e^(μΘ) times: Simpson’s rule, 0.5 % high at μΘ = 2, true at 0',
+      'Hooke’s law, ΔL = F · L / (E · A) with F = Δp · A, under the mean of a push that grows evenly along the tube’s bends to e^(μΘ) times: Simpson’s rule, 0.5 % high at μΘ = 2, 2 % at 3, true at 0',
     ),
     tube,
   ),
@@ -114,7 +114,13 @@ export const formulas = [
     derived('what is stored between gear and tip'),
     tube,
   ),
-  formula('x_r = s_f + s_m + s_b', 'Length to pull back', length.mm, derived('what is stored between gear and tip'), head),
+  formula(
+    'x_r = s_f + s_m + s_b',
+    'Length to pull back',
+    length.mm,
+    derived('what is stored between gear and tip'),
+    head,
+  ),
   formula('x_lo = x_r - a_lo', 'Band, lower end', length.mm, commonPractice),
   formula('x_hi = x_r + a_hi', 'Band, upper end', length.mm, commonPractice),
   formula('x_d = x_set - x_r', 'Set length less the computed one', length.mm, derived('difference')),

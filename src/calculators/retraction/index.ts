@@ -46,7 +46,12 @@ export default calculator({
     },
     // One for the figure and one for the setting, each by its own name, so that the instruction can tell them apart.
     { of: 'x_r', max: 'x_max', label: 'Computed length leaves the soft end below the cold part', cite: commonPractice },
-    { of: 'x_max', min: 'x_set', label: 'Length set now leaves the soft end below the cold part', cite: commonPractice },
+    {
+      of: 'x_max',
+      min: 'x_set',
+      label: 'Length set now leaves the soft end below the cold part',
+      cite: commonPractice,
+    },
     { of: 'F_g', max: 'F_max', label: 'Push that the drive can give', cite: commonPractice },
     {
       of: 'gamma_w',

@@ -133,7 +133,7 @@ export const inputs = {
     seldom: true,
     typical: 0.1,
     spread: 0.05,
-    range: [0, 0.6],
+    range: [0, 0.4],
     basis: commonPractice,
     when: tube,
   }),

@@ -10,6 +10,9 @@ export default {
     'blobs at the start of a line',
     'gaps after a travel',
     'changed to a smaller nozzle',
+    'strings',
+    'oozing',
+    'test piece STL',
   ],
   order: 40,
 } satisfies Meta;
