@@ -328,6 +328,12 @@ describe('what a link may not do', () => {
     expect(decoded.leftOut[0]!.length).toBeLessThan(220);
   });
 
+  it('is never quoted with half a character', () => {
+    const decoded = decode(`v=1&x${'\u{1f9f2}'.repeat(60)}`);
+    expect(decoded.ok && decoded.leftOut[0]).toContain(`“x${'\u{1f9f2}'.repeat(39)}…”`);
+    expect(decoded.ok && decoded.leftOut[0]).not.toMatch(/\p{C}/u);
+  });
+
   it('says a thing twice', () => {
     const decoded = decode('v=1&dh=1;mm&dh=2;mm');
     expect(decoded).toMatchObject({ ok: true, values: { entries: { dh: typed('1', 'mm') } } });
