@@ -1,6 +1,6 @@
 import { createMemo, createSignal, For, Show } from 'solid-js';
 import { systemFor, type Calculator } from '../calculators/calculator';
-import { inputValues, nameOf, symbolOf, unitOf } from '../calculators/evaluate';
+import { inputValues, inSentence, nameOf, symbolOf, unitOf } from '../calculators/evaluate';
 import { solve } from '../formula/solve';
 import { COVERAGE } from '../formula/outcome';
 import { formatMeasured, formatValue } from '../quantity/format';
@@ -51,7 +51,7 @@ export function Ask(props: { calculator: Calculator; bench: Bench }) {
     const missing = askable().filter((symbol) => symbol !== input && !inputs[symbol]);
     if (missing.length > 0) {
       return {
-        sentence: `Still needed: ${missing.map((symbol) => nameOf(props.calculator, symbol).toLowerCase()).join(', ')}.`,
+        sentence: `Still needed: ${missing.map((symbol) => inSentence(nameOf(props.calculator, symbol))).join(', ')}.`,
         roots: [],
       };
     }
@@ -60,14 +60,14 @@ export function Ask(props: { calculator: Calculator; bench: Bench }) {
     const [low, high] = spec.range;
     const range = [toSi(low, spec.measure.unit), toSi(high, spec.measure.unit)] as const;
     const found = solve(system(), inputs, { unknown: input, target: wanted.symbol, value: value.value, range });
-    const name = nameOf(props.calculator, input).toLowerCase();
+    const name = inSentence(nameOf(props.calculator, input));
     const from = `${formatValue(range[0], 0, unit, { mark })} to ${formatValue(range[1], 0, unit, { mark })}`;
     if (!found.ok) {
       if (found.reason === 'no result')
-        return { sentence: `No ${name} from ${from} gives any ${wanted.name.toLowerCase()}.`, roots: [] };
+        return { sentence: `No ${name} from ${from} gives any ${inSentence(wanted.name)}.`, roots: [] };
       const ends = [found.low, found.high].map((end) => formatValue(end, 0, value.unit, { mark }));
       return {
-        sentence: `No ${name} from ${from} gives that: over this range the ${wanted.name.toLowerCase()} runs from ${ends[0] ?? ''} to ${ends[1] ?? ''}.`,
+        sentence: `No ${name} from ${from} gives that: over this range the ${inSentence(wanted.name)} runs from ${ends[0] ?? ''} to ${ends[1] ?? ''}.`,
         roots: [],
       };
     }
@@ -102,7 +102,13 @@ export function Ask(props: { calculator: Calculator; bench: Bench }) {
             value={result()?.symbol}
             onChange={(event) => setTarget(event.currentTarget.value)}
           >
-            <For each={results()}>{(r) => <option value={r.symbol}>{r.name}</option>}</For>
+            <For each={results()}>
+              {(r) => (
+                <option value={r.symbol} selected={r.symbol === result()?.symbol}>
+                  {r.name}
+                </option>
+              )}
+            </For>
           </select>
         </label>
       </p>
@@ -131,7 +137,13 @@ export function Ask(props: { calculator: Calculator; bench: Bench }) {
         <label>
           by changing
           <select class="text-input" value={asked()} onChange={(event) => setUnknown(event.currentTarget.value)}>
-            <For each={askable()}>{(symbol) => <option value={symbol}>{nameOf(props.calculator, symbol)}</option>}</For>
+            <For each={askable()}>
+              {(symbol) => (
+                <option value={symbol} selected={symbol === asked()}>
+                  {nameOf(props.calculator, symbol)}
+                </option>
+              )}
+            </For>
           </select>
         </label>
       </p>

@@ -1,17 +1,19 @@
 import { createDeferred, createMemo, createSignal, For, Show, type JSX } from 'solid-js';
 import type { Calculator } from '../calculators/calculator';
-import { nameOf } from '../calculators/evaluate';
-import type { Verdict } from '../calculators/verdict';
+import { inSentence, nameOf, type Evaluation } from '../calculators/evaluate';
 import { VerdictMark, verdictWords } from '../ui/verdict-mark';
 import type { Bench } from './bench';
 
 /** What would settle an open verdict, as a sentence; undefined when nothing is open. */
-function settlingSentence(calc: Calculator, verdict: Verdict): string | undefined {
-  const { settling } = verdict;
+function settlingSentence(calc: Calculator, evaluation: Evaluation): string | undefined {
+  const { settling } = evaluation.verdict;
   if (!settling) return undefined;
-  const name = nameOf(calc, settling.symbol).toLowerCase();
+  const name = inSentence(nameOf(calc, settling.symbol));
   const share = Math.round(settling.share * 100);
   const most = `Most of the doubt (${share} %) is in: ${name}.`;
+  const state = evaluation.inputs[settling.symbol];
+  if (state?.ok && state.origin === 'typical')
+    return `${most} That is still a typical value: measure it on this machine.`;
   return settling.tool
     ? `${most} A ${settling.tool.name} would settle it.`
     : `${most} No better tool on the list settles it alone: measure the others better too, or repeat the reading.`;
@@ -24,12 +26,12 @@ export function BenchBar(props: { calculator: Calculator; bench: Bench; children
   const now = () => props.bench.evaluation();
   const state = () => shown().evaluation.verdict.state;
   // Trying every tool costs several evaluations: done in an idle moment, not at each keystroke.
-  const verdict = createDeferred(() => shown().evaluation.verdict, { timeoutMs: 250 });
-  const settling = createMemo(() => settlingSentence(props.calculator, verdict()));
+  const later = createDeferred(() => shown().evaluation, { timeoutMs: 250 });
+  const settling = createMemo(() => settlingSentence(props.calculator, later()));
   const headline = () => shown().evaluation.instruction?.headline ?? shown().evaluation.cannot ?? '';
   return (
     <aside class="bench" aria-label="Verdict and instruction">
-      <div classList={{ stale: shown().stale }}>
+      <div class="bench-body" classList={{ stale: shown().stale }}>
         <div class="bench-line">
           <VerdictMark state={state()} />
           <div aria-live="polite">
@@ -79,7 +81,7 @@ function Steps(props: { calculator: Calculator; bench: Bench }) {
         <strong>Proof.</strong> {props.calculator.proof}
       </p>
       <Show when={evaluation().typical.length > 0}>
-        <p class="small faint">Rests on typical values: {evaluation().typical.join('; ').toLowerCase()}.</p>
+        <p class="small faint">Rests on typical values: {evaluation().typical.map(inSentence).join('; ')}.</p>
       </Show>
     </div>
   );

@@ -27,12 +27,11 @@ export interface Shown {
   readonly stale: boolean;
 }
 
-/** True when nothing entered is refused, no formula left its domain, and there is a verdict. */
-function isGood(evaluation: Evaluation): boolean {
+/** True when something entered is refused, or a formula left its domain: a mistake to mend, not a sheet half filled. */
+function hasMistake(evaluation: Evaluation): boolean {
   return (
-    Object.values(evaluation.inputs).every((state) => state.ok || state.blank) &&
-    Object.values(evaluation.outcomes).every((outcome) => outcome.ok || outcome.failure.kind !== 'domain') &&
-    evaluation.verdict.state !== 'none'
+    Object.values(evaluation.inputs).some((state) => !state.ok && !state.blank) ||
+    Object.values(evaluation.outcomes).some((outcome) => !outcome.ok && outcome.failure.kind === 'domain')
   );
 }
 
@@ -72,9 +71,10 @@ export function createBench(calc: Calculator, around: Surroundings, start: Enter
   const evaluation = createMemo(() => evaluate(calc, situation()));
   const shown = createMemo<Shown>((before) => {
     const now = evaluation();
-    if (isGood(now)) return { evaluation: now, stale: false };
+    if (!hasMistake(now)) return { evaluation: now, stale: false };
     // Under other options the old verdict answers another question.
-    const last = before && isGood(before.evaluation) && sameOptions(before.evaluation, now) ? before : undefined;
+    const had = before && !hasMistake(before.evaluation) && before.evaluation.verdict.state !== 'none';
+    const last = had && sameOptions(before.evaluation, now) ? before : undefined;
     return { evaluation: last?.evaluation ?? now, stale: last !== undefined };
   });
 
@@ -115,7 +115,9 @@ export function createBench(calc: Calculator, around: Surroundings, start: Enter
     const step = nudgeStep(spec, entry.tool, from, unit);
     const moved = Math.min(Math.max(from + divisions * step, low), high);
     const half = PLUS_MINUS.exec(entry.text)?.[0] ?? '';
-    change(symbol, { text: toTyped(moved, unit, around.mark(), 8) + half, unit: unit.id });
+    // A value moved by hand is no longer what was marked on the part.
+    const tool = entry.tool === AS_MARKED ? '' : entry.tool;
+    change(symbol, { text: toTyped(moved, unit, around.mark(), 8) + half, unit: unit.id, tool });
   };
 
   return {

@@ -1,22 +1,61 @@
 import { createMemo, createSignal, For, Show } from 'solid-js';
 import { A } from '@solidjs/router';
-import { listed } from '../calculators/list';
+import { listed, type Listed } from '../calculators/list';
 import { useRecords } from './context';
 import { DemoOffer, MachinePicker } from './machine-picker';
 
-function matches(query: string, texts: readonly string[]): boolean {
-  const words = query.toLowerCase().split(/\s+/).filter(Boolean);
-  const all = texts.join(' ').toLowerCase();
-  return words.every((word) => all.includes(word));
+const SMALL_WORDS = new Set([
+  'the',
+  'and',
+  'with',
+  'that',
+  'this',
+  'not',
+  'too',
+  'are',
+  'was',
+  'has',
+  'its',
+  'for',
+  'out',
+  'off',
+]);
+/** Letters by which words count as alike: wheel, wheels; level, levelled. */
+const STEM = 4;
+
+const wordsOf = (text: string): string[] =>
+  text
+    .toLowerCase()
+    .split(/[^a-z0-9.]+/)
+    .filter((word) => word.length > 2 && !SMALL_WORDS.has(word));
+
+/** How many of the words asked for an entry answers to. */
+function score(asked: readonly string[], texts: readonly string[]): number {
+  const has = texts.flatMap(wordsOf);
+  return asked.filter((word) => has.some((other) => other.startsWith(word.slice(0, Math.max(STEM, word.length - 2)))))
+    .length;
+}
+
+/** Entries that answer best to what was asked; all of them where nothing was. */
+function find(query: string): readonly Listed[] {
+  const asked = wordsOf(query);
+  if (asked.length === 0) return listed;
+  const scored = listed.map((entry) => ({
+    entry,
+    points: score(asked, [entry.title, entry.question, ...entry.sayings]),
+  }));
+  const best = Math.max(...scored.map(({ points }) => points));
+  return scored
+    .filter(({ points }) => points > 0 && points * 2 >= best)
+    .sort((a, b) => b.points - a.points)
+    .map(({ entry }) => entry);
 }
 
 /** The list of checks and the machine at hand. */
 export function Home() {
   const records = useRecords();
   const [query, setQuery] = createSignal('');
-  const found = createMemo(() =>
-    listed.filter((entry) => matches(query(), [entry.title, entry.question, ...entry.sayings])),
-  );
+  const found = createMemo(() => find(query()));
   return (
     <main>
       <h1>What needs measuring?</h1>

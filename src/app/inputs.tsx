@@ -11,7 +11,7 @@ import { printOrigin, printSymbol } from './print';
 
 function toolOptions(kind: string) {
   const known = toolsFor(kind).map((tool) => ({ id: tool.id, label: `read with: ${tool.name}` }));
-  return [...known, { id: AS_MARKED, label: 'as marked on the part' }, { id: '', label: 'otherwise: ± as typed' }];
+  return [...known, { id: AS_MARKED, label: 'as marked, or as set' }, { id: '', label: 'otherwise: ± as typed' }];
 }
 
 const MOST_CULPRITS = 3;
@@ -32,7 +32,7 @@ export function Inputs(props: { calculator: Calculator; bench: Bench }) {
     const lists = { measured: [] as string[], usual: [] as string[], seldom: [] as string[] };
     for (const [symbol, spec] of Object.entries(props.calculator.inputs)) {
       if (!applies(spec.when, options())) continue;
-      if (mustMeasure(symbol, spec, props.calculator.choices)) lists.measured.push(symbol);
+      if (!spec.optional && mustMeasure(symbol, spec, props.calculator.choices)) lists.measured.push(symbol);
       else lists[spec.seldom ? 'seldom' : 'usual'].push(symbol);
     }
     return lists;
@@ -53,6 +53,12 @@ export function Inputs(props: { calculator: Calculator; bench: Bench }) {
     }
     return problems;
   });
+  // A line in the fold that the verdict waits for opens the fold.
+  const wanted = () =>
+    groups().seldom.some((symbol) => {
+      const state = evaluation().inputs[symbol];
+      return state?.ok === false && props.calculator.inputs[symbol]?.optional !== true;
+    });
   const isOpen = (symbol: string): boolean => isOpened(symbol) || entryProblem(symbol) !== undefined;
   const toggle = (symbol: string): void => {
     setPicked(isOpen(symbol) ? '' : symbol);
@@ -68,7 +74,9 @@ export function Inputs(props: { calculator: Calculator; bench: Bench }) {
     const open = createMemo(() => isOpen(symbol));
     const origin = createMemo(() => {
       const state = evaluation().inputs[symbol];
-      return state ? printOrigin(state, props.bench.situation().mark) : '';
+      if (!state) return '';
+      const optional = !state.ok && state.blank && spec()?.optional === true;
+      return optional ? 'optional' : printOrigin(state, props.bench.situation().mark);
     });
     return (
       <Show when={spec()}>
@@ -119,7 +127,11 @@ export function Inputs(props: { calculator: Calculator; bench: Bench }) {
       <For each={choices()}>{choice}</For>
       <For each={groups().usual}>{field}</For>
       <Show when={groups().seldom.length > 0}>
-        <details class="seldom" open={unfolded()} onToggle={(event) => setUnfolded(event.currentTarget.open)}>
+        <details
+          class="seldom"
+          open={unfolded() || wanted()}
+          onToggle={(event) => setUnfolded(event.currentTarget.open)}
+        >
           <summary>Seldom changed ({groups().seldom.length})</summary>
           <For each={groups().seldom}>{field}</For>
         </details>

@@ -1,4 +1,4 @@
-import { createResource, createSignal, For, Show } from 'solid-js';
+import { createEffect, createResource, createSignal, For, on, Show, untrack } from 'solid-js';
 import type { Calculator } from '../calculators/calculator';
 import type { Download } from '../calculators/list';
 import type { Machine } from '../machine/schema';
@@ -8,6 +8,9 @@ import { learned, readingOf } from './keep';
 import { ReadingEntry } from './reading-entry';
 import { MachinePicker } from './machine-picker';
 import { printTime, valueOf } from './print';
+
+/** The check whose reading waits for a machine: the sheet is made anew for the machine, and keeps it then. */
+let waitingFor: string | undefined;
 
 /** The keys that keep a reading on the machine and save a file. */
 export function Keeper(props: {
@@ -26,6 +29,7 @@ export function Keeper(props: {
   const keep = async () => {
     const machine = props.machine;
     if (!machine) {
+      waitingFor = props.id;
       setChoosing(true);
       return;
     }
@@ -45,6 +49,20 @@ export function Keeper(props: {
         : `With ${machine.name} for as long as this page stays open. Save or write down what you need.`,
     );
   };
+
+  createEffect(() => {
+    if (!props.machine || waitingFor !== props.id || !ready()) return;
+    waitingFor = undefined;
+    void untrack(keep);
+  });
+  // What was kept is no longer what stands here.
+  createEffect(
+    on(
+      () => props.bench.changes(),
+      () => setKept(undefined),
+      { defer: true },
+    ),
+  );
 
   const value = (symbol: string) => valueOf(props.bench.evaluation(), symbol);
   const save = () => {
@@ -72,7 +90,12 @@ export function Keeper(props: {
           </button>
         )}
       </Show>
-      <button type="button" class="button button-main" disabled={!ready()} onClick={() => void keep()}>
+      <button
+        type="button"
+        class="button button-main"
+        disabled={!ready() || kept() !== undefined}
+        onClick={() => void keep()}
+      >
         Keep reading
       </button>
       <Show when={choosing() && !props.machine}>

@@ -36,7 +36,7 @@ export function MachinePicker(props: { onPicked?: () => void }) {
             <option value="">no machine</option>
             <For each={records.machines()}>
               {(machine) => (
-                <option value={machine.id}>
+                <option value={machine.id} selected={machine.id === records.settings().machine}>
                   {machine.name}
                   {machine.demo ? ' (demo)' : ''}
                 </option>

@@ -27,6 +27,8 @@ export interface InputSpec {
   readonly hint?: string;
   /** Folded away on the sheet: the typical value serves nearly always. */
   readonly seldom?: boolean;
+  /** May stay empty: the verdict does not need it. */
+  readonly optional?: boolean;
   readonly when?: When;
 }
 
@@ -79,6 +81,8 @@ export interface Instruction {
   readonly headline: string;
   readonly steps: readonly string[];
   readonly movements?: readonly Movement[];
+  /** The reading does not suffice: the screen says what would. */
+  readonly measureAgain?: boolean;
 }
 
 type OptionsOf<C> = C extends ChoiceSpec<infer O> ? O : never;

@@ -159,11 +159,19 @@ export function readEntry(
   };
 }
 
-/** The step of one nudge, in SI: a division of the tool, else one in the second digit of the value. */
+/** The nearest of 1, 2, 5 times a power of ten; what has at most two digits already stays. */
+function roundStep(x: number): number {
+  if (Math.abs(x - Number(x.toPrecision(2))) < 1e-9 * x) return x;
+  const decade = 10 ** Math.floor(Math.log10(x));
+  const digit = [1, 2, 5, 10].reduce((best, d) => (Math.abs(x / decade - d) < Math.abs(x / decade - best) ? d : best));
+  return digit * decade;
+}
+
+/** The step of one nudge, in SI: a division of the tool, rounded in the unit shown; else one percent of the value to one digit. */
 export function nudgeStep(spec: InputSpec, tool: string, value: number, unit: Unit): number {
   if (spec.measure.kind.whole) return 1;
   const found = toolById(tool) ?? toolById(spec.tool ?? '');
-  if (found?.kind === spec.measure.kind.id) return found.division;
+  if (found?.kind === spec.measure.kind.id) return roundStep(found.division / unit.factor) * unit.factor;
   const shown = Math.abs(fromSi(value, unit)) || Math.abs(spec.typical ?? 1) || 1;
   return 10 ** Math.floor(Math.log10(shown) - 1) * unit.factor;
 }

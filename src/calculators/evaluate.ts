@@ -83,19 +83,24 @@ export function nameOf(calc: Calculator, symbol: string): string {
   return calc.inputs[symbol]?.label ?? calc.formulas.find((f) => symbolOf(f) === symbol)?.meaning ?? symbol;
 }
 
+/** A label as it stands inside a sentence: small first letter, but for names and abbreviations. */
+export function inSentence(label: string): string {
+  return /^(?:Young|Poisson)|^.[A-Z]/.test(label) ? label : label.charAt(0).toLowerCase() + label.slice(1);
+}
+
 /** More names than a person looks through. */
 const MOST_NAMES = 3;
 
 /** A failure as a sentence. What is missing is named in full; of what to look at, the first few. */
 export function explain(calc: Calculator, failure: Failure): string {
-  const names = failure.symbols.map((symbol) => nameOf(calc, symbol).toLowerCase());
+  const names = failure.symbols.map((symbol) => inSentence(nameOf(calc, symbol)));
   if (failure.kind === 'missing') return `Still needed: ${names.join(', ')}.`;
   if (failure.kind === 'domain') {
     // Names hold commas.
     const rest = names.length > MOST_NAMES ? `; and ${names.length - MOST_NAMES} more` : '';
     return `Cannot be worked out: ${failure.problem}. Look at: ${names.slice(0, MOST_NAMES).join('; ')}${rest}.`;
   }
-  const what = nameOf(calc, failure.symbol).toLowerCase();
+  const what = inSentence(nameOf(calc, failure.symbol));
   const [from, to] = [formatNumber(failure.from), formatNumber(failure.to)];
   return `The ${what} cannot be told from this reading: anything between ${from} and ${to}.`;
 }
@@ -184,7 +189,7 @@ export function evaluate(calc: Calculator, situation: Situation): Evaluation {
   const found: Found = { choices, inputs, formulas, outcomes, verdict: judged };
   const typical = typicalBehind(calc, found);
   const { instruction, cannot } = advise(calc, found, situation);
-  const isOpen = judged.state === 'too close' || instruction === undefined;
+  const isOpen = judged.state === 'too close' || instruction === undefined || instruction.measureAgain === true;
   let settling: Settling | undefined | 'not asked' = isOpen ? 'not asked' : undefined;
   const verdict: Verdict = {
     ...judged,

@@ -144,7 +144,7 @@ export function linkAddress(app: string, id: string, query: string): string {
 
 /** Words of a link as quoted in a sentence: cut, and without what would turn or hide other text. */
 function quoted(words: string): string {
-  const plain = [...words.replace(/\p{C}/gu, '')];
+  const plain = Array.from(words.replace(/\p{C}/gu, ''));
   const shown = plain.slice(0, LONGEST_QUOTE).join('');
   return `“${shown}${plain.length > LONGEST_QUOTE ? '…' : ''}”`;
 }

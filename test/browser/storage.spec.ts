@@ -31,8 +31,10 @@ test('what was typed before a machine was chosen goes along to it', async ({ pag
   await bench(page).getByLabel('Name of the machine').fill('Owner from the corner shop');
   await bench(page).getByRole('button', { name: 'Make it' }).click();
   await expect(await field(page, DH)).toHaveValue('0.75');
-  await bench(page).getByRole('button', { name: 'Keep reading' }).click();
   await expect(bench(page)).toContainText('Kept on Owner from the corner shop');
+  await page.reload();
+  await expect(await field(page, DH)).toHaveValue('0.75');
+  await expect(page.getByLabel('Machine on the bench')).toContainText('Owner from the corner shop');
 });
 
 test('two tabs change different values of one machine at once: both stay', async ({ context }) => {

@@ -175,8 +175,10 @@ describe('dual-z-sync, the numbers it must show', () => {
       failure: { kind: 'undetermined', from: 0, to: 3, symbols: ['dh'] },
     });
     expect(found.verdict.settling).toMatchObject({ symbol: 'dh', share: 1, tool: { id: 'caliper' } });
-    expect(found.instruction).toBeUndefined();
-    expect(found.cannot).toContain('between 0 and 3');
+    expect(found.instruction?.movements).toBeUndefined();
+    expect(found.instruction?.headline).toContain('The right side is high');
+    expect(found.instruction?.headline).toContain('cannot be told');
+    expect(found.instruction?.headline).toContain('between 0 and 3');
   });
 
   it('0.3 mm by rule against 0.05 mm: too close to call', () => {

@@ -1,4 +1,4 @@
-import { expanded } from '../../formula/outcome';
+import { expanded, type Known } from '../../formula/outcome';
 import type { Context, Instruction, Movement } from '../calculator';
 import type { choices } from './inputs';
 
@@ -93,6 +93,20 @@ function byTeeth(ctx: Ask, whole: number): Instruction {
   };
 }
 
+/** The side is plain, the count of teeth is not: only a better reading tells it. */
+function countAgain(ctx: Ask, count: Known): Instruction {
+  const { high } = side(ctx);
+  // Magnitudes first: a half rounds away from zero on either side.
+  const ends = [count.low, count.high].map((end) => Math.round(Math.abs(end)));
+  const from = count.low * count.high < 0 ? 0 : Math.min(...ends);
+  const to = Math.max(...ends);
+  return {
+    headline: `The ${high} side is high, but how many teeth cannot be told from this reading: anything between ${from} and ${to}. Measure with a better tool before turning.`,
+    steps: ['Turn nothing yet: the wrong count of teeth may make it worse.'],
+    measureAgain: true,
+  };
+}
+
 /** Which side comes down, by how much, and where to take hold. */
 export function action(ctx: Ask): Instruction {
   if (ctx.verdict === 'within') {
@@ -119,5 +133,6 @@ export function action(ctx: Ask): Instruction {
       `${ctx.text('n', { magnitude: true })} teeth are no whole number: ${OTHER_CAUSES}.`,
     ]);
   }
+  if (count && !ctx.known('n_w')) return countAgain(ctx, count);
   return byTeeth(ctx, ctx.number('n_w'));
 }

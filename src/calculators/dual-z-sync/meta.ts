@@ -9,6 +9,10 @@ export default {
     'first layer thin on one side',
     'belt jumped a tooth',
     'two Z motors out of step',
+    'not level',
+    'higher on the right',
+    'left side low',
+    'leaning gantry',
   ],
   order: 10,
 } satisfies Meta;

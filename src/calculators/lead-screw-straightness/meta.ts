@@ -10,6 +10,11 @@ export default {
     'top of the screw swings',
     'run-out of the Z screw',
     'is the screw straight',
+    'ridges up the wall',
+    'banding',
+    'wobble',
+    'bent screw',
+    'leadscrew',
   ],
   order: 20,
 } satisfies Meta;

@@ -3,6 +3,13 @@ import type { Meta } from '../calculator';
 export default {
   title: 'Screw lead',
   question: 'Does this screw have the lead that is marked or set for it?',
-  sayings: ['prints too tall', 'prints too short', 'heights are wrong', 'which screw is this', 'how many starts'],
+  sayings: [
+    'prints too tall',
+    'prints too short',
+    'heights are wrong',
+    'which screw is this',
+    'how many starts',
+    'leadscrew pitch',
+  ],
   order: 60,
 } satisfies Meta;

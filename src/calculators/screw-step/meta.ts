@@ -9,6 +9,9 @@ export default {
     'which layer height suits my lead screw',
     'layers uneven',
     'small Z moves do nothing',
+    'ridges at a regular spacing',
+    'banding',
+    'layer lines uneven',
   ],
   order: 50,
 } satisfies Meta;

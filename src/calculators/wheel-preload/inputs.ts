@@ -26,6 +26,7 @@ export const inputs = {
   }),
   theta: input('Bush angle to try out', angle.deg, {
     seldom: true,
+    optional: true,
     range: [0, 180],
     spread: 2,
     hint: 'May be left empty. Shows the gap, the preload and the slip force to expect there.',
@@ -187,6 +188,7 @@ export const inputs = {
   }),
   j: input('Play felt at the wheels', length.mm, {
     seldom: true,
+    optional: true,
     range: [0, 10],
     tool: 'feeler',
     hint: 'May be left empty. Rock the carriage: travel of the plate against the rail at one wheel.',

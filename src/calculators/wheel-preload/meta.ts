@@ -11,6 +11,9 @@ export default {
     'flat spots on the wheels',
     'carriage hard to push',
     'arm sags',
+    'loose wheels',
+    'play in the carriage',
+    'rattles',
   ],
   order: 30,
 } satisfies Meta;
