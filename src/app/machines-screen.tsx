@@ -1,4 +1,4 @@
-import { createMemo, createSignal, For, Show } from 'solid-js';
+import { createMemo, createSignal, For, onCleanup, onMount, Show } from 'solid-js';
 import { A, useNavigate } from '@solidjs/router';
 import { useRecords } from './context';
 import { DemoOffer, NewMachine } from './machine-picker';
@@ -6,12 +6,19 @@ import '../ui/lists.css';
 
 /** From this many on, a list wants a search. */
 const MANY = 12;
+/** Rows made before the first picture: more than any screen shows. The others come right after it. */
+const FIRST = 30;
 
 /** Every machine by name. Reads no readings: with hundreds of machines it opens as fast as with one. */
 export function MachinesScreen() {
   const records = useRecords();
   const navigate = useNavigate();
   const [query, setQuery] = createSignal('');
+  const [rows, setRows] = createSignal(FIRST);
+  onMount(() => {
+    const timer = setTimeout(() => setRows(Infinity), 50);
+    onCleanup(() => clearTimeout(timer));
+  });
   const found = createMemo(() => {
     const words = query().toLowerCase().split(/\s+/).filter(Boolean);
     return records.machines().filter((machine) => {
@@ -38,7 +45,7 @@ export function MachinesScreen() {
         </p>
       </Show>
       <ul class="index-list long-list">
-        <For each={found()}>
+        <For each={found().slice(0, rows())}>
           {(machine) => (
             <li>
               <A class="index-entry" href={`/machines/${machine.id}`}>

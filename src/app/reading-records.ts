@@ -11,6 +11,9 @@ interface Desk {
   readonly undoable: (what: string, result: Stored<Removed>) => boolean;
 }
 
+/** Readings looked through at a time. */
+const PART = 100;
+
 type Taken = Pick<Reading, 'machine' | 'at' | 'id'>;
 const keyFor = ({ machine, at, id }: Taken) => readingKey(machine, at, id);
 
@@ -19,6 +22,22 @@ export function readingRecords({ opened, told, undoable }: Desk) {
   return {
     /** Undefined where it was removed. */
     readingAt: async (taken: Taken): Promise<Reading | undefined> => told(await (await opened).get(keyFor(taken))),
+    /** The next reading of the same check on the same machine; undefined while there is none. */
+    readingAfter: async ({ machine, calculator, at, id }: Reading): Promise<Reading | undefined> => {
+      const store = await opened;
+      let after: Reading | undefined;
+      let before: string | undefined;
+      do {
+        const want = { calculator, limit: PART, ...(before === undefined ? {} : { before }) };
+        const page = told(await store.latest(machine, want));
+        for (const reading of page?.records ?? []) {
+          if (reading.at < at || reading.id === id) return after;
+          after = reading;
+        }
+        before = page?.next;
+      } while (before !== undefined);
+      return after;
+    },
     noteOn: async (taken: Taken, note: string): Promise<boolean> => {
       const result = await (await opened).change(keyFor(taken), (old) => (old ? { ...old, note } : undefined));
       told(result);

@@ -1,6 +1,6 @@
 import { createMemo, createResource, For, Show } from 'solid-js';
 import { A, useNavigate, useParams } from '@solidjs/router';
-import { pairsOf } from '../machine/history';
+import type { Pair } from '../machine/history';
 import type { Machine, Reading } from '../machine/schema';
 import { LIMITS } from '../machine/schema-parts';
 import { formatMeasured } from '../quantity/format';
@@ -199,13 +199,12 @@ function Results(props: Part) {
 
 function WhatCameOfIt(props: Part) {
   const records = useRecords();
-  const [page] = createResource(
-    () => ({ machine: props.reading.machine, calculator: props.reading.calculator, tick: records.readingsTick() }),
-    ({ machine, calculator }) => records.latestReadings(machine, { calculator }),
+  const [pair] = createResource(
+    () => ({ before: props.reading, tick: records.readingsTick() }),
+    async ({ before }): Promise<Pair> => ({ before, after: await records.readingAfter(before) }),
   );
-  const pair = () => pairsOf(page.latest?.records ?? []).find(({ before }) => before.id === props.reading.id);
   return (
-    <Show when={pair()}>
+    <Show when={pair.latest}>
       {(found) => (
         <section class="section">
           <h2>What came of it</h2>

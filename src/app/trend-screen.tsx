@@ -16,6 +16,8 @@ import '../ui/lists.css';
 
 /** Corrections shown before the person asks for more. */
 const PAIRS = 3;
+/** Readings looked at before the person asks for all. */
+const NEWEST = 200;
 
 /** One check on one machine: how it stands, over time, and whether the corrections worked. */
 export function TrendScreen() {
@@ -27,10 +29,11 @@ function CheckSheet(props: { machine: Machine; check: string }) {
   const records = useRecords();
   const navigate = useNavigate();
   const [pairs, setPairs] = createSignal(PAIRS);
+  const [limit, setLimit] = createSignal(NEWEST);
   const [loaded] = createResource(() => props.check, loadFacts);
   const [page] = createResource(
-    () => ({ machine: props.machine.id, calculator: props.check, tick: records.readingsTick() }),
-    ({ machine, calculator }) => records.latestReadings(machine, { calculator }),
+    () => ({ machine: props.machine.id, calculator: props.check, limit: limit(), tick: records.readingsTick() }),
+    ({ machine, calculator, limit: most }) => records.latestReadings(machine, { calculator, limit: most }),
   );
   const readings = createMemo(() => page.latest?.records ?? []);
   const outcomes = createMemo(() => pairsOf(readings()));
@@ -85,6 +88,17 @@ function CheckSheet(props: { machine: Machine; check: string }) {
                 <section class="section">
                   <h2>Over time</h2>
                   <Trends readings={readings()} facts={facts()} />
+                  <Show when={page.latest?.next !== undefined}>
+                    <p class="small faint">The newest {NEWEST} readings.</p>
+                    <button
+                      type="button"
+                      class="button"
+                      disabled={page.loading}
+                      onClick={() => setLimit(Number.MAX_SAFE_INTEGER)}
+                    >
+                      Show all
+                    </button>
+                  </Show>
                 </section>
               </Show>
             </div>

@@ -15,8 +15,12 @@ const PAPERS = [
 ] as const;
 
 /** Lines up to which each size of type keeps the card on one sheet. */
-const ROOMY = 24;
-const DENSE = 44;
+const SIZES = [
+  { upTo: 24, size: 'roomy' },
+  { upTo: 44, size: 'dense' },
+  { upTo: 70, size: 'tiny' },
+  { upTo: Infinity, size: 'least' },
+] as const;
 
 /** A machine's values to keep, on one sheet to hang on it. */
 export function TuningSheet() {
@@ -31,7 +35,7 @@ function Card(props: { machine: Machine }) {
   const groups = createMemo(() => cardOf(props.machine, places() ?? [], records.settings().mark));
   const size = () => {
     const lines = groups().reduce((sum, group) => sum + group.rows.length + 1.5, 0);
-    return lines <= ROOMY ? 'roomy' : lines <= DENSE ? 'dense' : 'tiny';
+    return SIZES.find(({ upTo }) => lines <= upTo)?.size;
   };
   return (
     <>
@@ -67,9 +71,10 @@ function Card(props: { machine: Machine }) {
                       <For each={group.rows}>
                         {(row) => (
                           <tr>
-                            <th scope="row">{row.label}</th>
-                            <td class="card-value">{row.value}</td>
-                            <td class="card-origin">{row.origin}</td>
+                            <th scope="row">
+                              {row.label} <span class="card-origin">{row.origin}</span>
+                            </th>
+                            <td classList={{ 'card-value': true, 'card-option': row.origin === '' }}>{row.value}</td>
                           </tr>
                         )}
                       </For>
