@@ -62,7 +62,9 @@ export function Home() {
       <div class="section">
         <MachinePicker />
         <Show when={records.ready() && records.machines().length === 0}>
-          <DemoOffer />
+          <p>
+            <DemoOffer />
+          </p>
         </Show>
       </div>
       <div class="section">

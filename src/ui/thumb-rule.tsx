@@ -1,10 +1,10 @@
 import { createSignal, For } from 'solid-js';
 
 const SPACING = 14;
-const WIDTH = 336;
 const HEIGHT = 52;
-const TICKS = Array.from({ length: WIDTH / SPACING + 3 }, (_, i) => i - 1);
-const KEY_POINT = WIDTH / 2;
+/** Ticks to either side of the middle: enough for a bench screen. */
+const REACH = 60;
+const TICKS = Array.from({ length: 2 * REACH + 1 }, (_, i) => i - REACH);
 
 /**
  * A rule to drag with a thumb: each tick passed changes the value by one division. A second way beside the keys and the
@@ -24,7 +24,7 @@ export function ThumbRule(props: { onSlide: (divisions: number) => void }) {
     if (last === undefined) return;
     const moved = event.clientX - last;
     last = event.clientX;
-    setShift((before) => (before + moved) % (SPACING * 5));
+    setShift((before) => (before + moved) % (SPACING * 10));
     carried += moved;
     const divisions = Math.trunc(carried / SPACING);
     if (divisions === 0) return;
@@ -38,30 +38,26 @@ export function ThumbRule(props: { onSlide: (divisions: number) => void }) {
   return (
     <svg
       class="thumb-rule"
-      viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
-      preserveAspectRatio="xMidYMid slice"
       aria-hidden="true"
       onPointerDown={begin}
       onPointerMove={move}
       onPointerUp={end}
       onPointerCancel={end}
     >
-      <g transform={`translate(${shift()} 0)`}>
-        <For
-          each={Array.from({ length: 5 }, (_, copy) => copy - 2).flatMap((copy) =>
-            TICKS.map((tick) => tick + copy * 25),
-          )}
-        >
-          {(tick) => {
-            const length = tick % 10 === 0 ? 26 : tick % 5 === 0 ? 20 : 13;
-            return <line class="d-thin" x1={tick * SPACING} y1={0} x2={tick * SPACING} y2={length} />;
-          }}
-        </For>
-      </g>
-      <path
-        class="d-accent"
-        d={`M${KEY_POINT} ${HEIGHT} v-16 M${KEY_POINT - 22} ${HEIGHT - 8} h-24 m7 -6 l-7 6 l7 6 M${KEY_POINT + 22} ${HEIGHT - 8} h24 m-7 -6 l7 6 l-7 6`}
-      />
+      <svg x="50%" overflow="visible">
+        <g transform={`translate(${shift()} 0)`}>
+          <For each={TICKS}>
+            {(tick) => {
+              const length = tick % 10 === 0 ? 26 : tick % 5 === 0 ? 20 : 13;
+              return <line class="d-thin" x1={tick * SPACING} y1={0} x2={tick * SPACING} y2={length} />;
+            }}
+          </For>
+        </g>
+        <path
+          class="d-accent"
+          d={`M0 ${HEIGHT} v-16 M-22 ${HEIGHT - 8} h-24 m7 -6 l-7 6 l7 6 M22 ${HEIGHT - 8} h24 m-7 -6 l7 6 l-7 6`}
+        />
+      </svg>
     </svg>
   );
 }

@@ -83,7 +83,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
         <text
           class="d-text d-text-accent"
           x={half() > 0 ? WIDTH - 2 : 2}
-          y={LEVEL - Math.abs(half()) - 8}
+          y={low() + 18}
           text-anchor={half() > 0 ? 'end' : 'start'}
         >
           {props.text('dh_s')}
