@@ -69,7 +69,7 @@ export function TrendChart(props: TrendChartProps) {
   const frame = createMemo(() => frameOf(props.points));
   const x = (at: number) => LEFT + ((at - frame().from) / (frame().to - frame().from)) * (RIGHT - LEFT);
   const y = (value: number) => BOTTOM - ((value - frame().low) / (frame().high - frame().low)) * (BOTTOM - TOP);
-  const rows = createMemo(() => numberTicks(frame().low, frame().high, 4));
+  const rows = createMemo(() => numberTicks(frame().low, frame().high, 5));
   const columns = createMemo(() => timeTicks(frame().from, frame().to, MOST_TICKS));
   const number = (value: number) => {
     const text = (Math.abs(value) < 1e-12 ? 0 : value).toFixed(placesOf(rows())).replace('-', '\u2212');

@@ -88,6 +88,14 @@ describe('a trend', () => {
     expect(points[0]).toMatchObject({ value: 4.125e-4, low: 3.934074264e-4, high: 4.315925736e-4 });
   });
 
+  it('takes the verdict kept where one limit made it; among several, each limit speaks for itself', () => {
+    // Value and limit shared an input: the check could tell what the intervals alone cannot.
+    const kept: Reading = { ...reading(0.95, 0.1, { max: 1 }), verdict: 'within' };
+    expect(stateOf(kept, upTo)).toBe('too close');
+    expect(trendOf([kept], 'x', () => [upTo])[0]!.state).toBe('within');
+    expect(trendOf([kept], 'x', () => [upTo, { of: 'y', max: 'max' }])[0]!.state).toBe('too close');
+  });
+
   it('has no limit for a result without one, and leaves out readings without the result', () => {
     const points = trendOf([after, { ...before, results: {} }], 'n', limitsIn);
     expect(points).toHaveLength(1);
