@@ -24,18 +24,22 @@ const BLANK: Entered = { entries: {}, choices: {} };
 export function CalculatorScreen() {
   const records = useRecords();
   const params = useParams();
+  const arrival = createArrivals();
   const [loaded] = createResource(
     () => params.id,
     async (id) => ({ id, found: await loadCalculator(id) }),
   );
   const draftOf = createMemo(
-    () => (records.ready() && params.id ? { id: params.id, machine: records.settings().machine } : undefined),
+    () =>
+      records.ready() && params.id
+        ? { id: params.id, machine: records.settings().machine, arrival: arrival() }
+        : undefined,
     undefined,
     {
-      equals: (a, b) => a?.id === b?.id && a?.machine === b?.machine,
+      // A link opened over the same check makes the sheet anew, over the newest draft.
+      equals: (a, b) => a?.id === b?.id && a?.machine === b?.machine && a?.arrival === b?.arrival,
     },
   );
-  const arrival = createArrivals();
   // What was entered before a machine was chosen goes along to the machine, unless it has entries of its own.
   let carried: { readonly id: string; readonly entered: Entered } | undefined;
   const carry = (id: string, entered: Entered) => (carried = { id, entered });
@@ -73,7 +77,7 @@ export function CalculatorScreen() {
           loaded={now.loaded}
           draft={now.draft}
           carried={now.carried}
-          arrival={arrival()}
+          arrival={now.arrival}
           onLeave={carry}
         />
       )}

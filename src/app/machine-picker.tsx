@@ -1,4 +1,4 @@
-import { createSignal, For, Show } from 'solid-js';
+import { createSignal, createUniqueId, For, Show } from 'solid-js';
 import { useNavigate } from '@solidjs/router';
 import { LIMITS } from '../machine/schema-parts';
 import { useRecords } from './context';
@@ -6,6 +6,7 @@ import { useRecords } from './context';
 /** Which machine is on the bench; makes one where there is none. */
 export function MachinePicker(props: { onPicked?: () => void }) {
   const records = useRecords();
+  const id = createUniqueId();
   const [making, setMaking] = createSignal(false);
   return (
     <Show
@@ -19,14 +20,14 @@ export function MachinePicker(props: { onPicked?: () => void }) {
         />
       }
     >
-      <label for="machine-on-the-bench">Machine on the bench</label>
+      <label for={id}>Machine on the bench</label>
       <div class="row">
         <Show
           when={records.machines().length > 0}
           fallback={<span class="faint">None yet: checks work without, but nothing is remembered.</span>}
         >
           <select
-            id="machine-on-the-bench"
+            id={id}
             value={records.settings().machine ?? ''}
             onChange={(event) => {
               void records.choose(event.currentTarget.value || null);
