@@ -49,7 +49,7 @@ function called(record: StoredRecord): string {
     case 'machine':
       return `machine “${record.name}”`;
     case 'reading':
-      return `reading of ${record.calculator}, ${record.at}`;
+      return `reading of ${record.calculator}, ${record.at.slice(0, 16).replace('T', ' ')} UTC`;
     case 'photo':
       return `photo to reading ${record.reading}`;
     case 'draft':

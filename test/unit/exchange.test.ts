@@ -262,6 +262,9 @@ describe('the plan', () => {
     const older = plan([changed({ name: 'Mine' })], [demoMachine]);
     expect(states(older)).toEqual([[keyOf(demoMachine), 'older']]);
     expect(only(older, 'newest')).toBeUndefined();
+    const created = '2020-01-01T00:00:00.000Z';
+    const updated = only(plan([demoMachine], [changed({ name: 'Theirs', created })]), 'newest');
+    expect(updated).toEqual({ ...demoMachine, name: 'Theirs', created, changed: LATER });
     const tied = plan([demoMachine], [{ ...demoMachine, name: 'Theirs' }]);
     expect(states(tied)).toEqual([[keyOf(demoMachine), 'conflict']]);
     expect(only(tied, 'newest')).toBeUndefined();
@@ -333,7 +336,7 @@ describe('the plan', () => {
     expect(outcome(one, newest)).toEqual([second]);
     expect(one.refused.map(({ what }) => what)).toEqual([
       `machine “${demoMachine.name}”`,
-      `reading of dual-z-sync, ${before.at}`,
+      'reading of dual-z-sync, 2026-03-05 17:40 UTC',
     ]);
   });
 
