@@ -1,7 +1,7 @@
 import { defineConfig } from '@playwright/test';
 import { findBrowser } from './test/browser/find-browser';
 
-const PORT = 4174;
+const PORT = Number(process.env.PORT ?? 4174);
 
 export default defineConfig({
   testDir: 'test/browser',

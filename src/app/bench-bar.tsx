@@ -31,7 +31,7 @@ export function BenchBar(props: { calculator: Calculator; bench: Bench; children
   const headline = () => shown().evaluation.instruction?.headline ?? shown().evaluation.cannot ?? '';
   return (
     <aside class="bench" aria-label="Verdict and instruction">
-      <div class="bench-body" classList={{ stale: shown().stale }}>
+      <div class="bench-body" role="group" aria-label="Verdict" tabindex="0" classList={{ stale: shown().stale }}>
         <div class="bench-line">
           <VerdictMark state={state()} />
           <div aria-live="polite">
