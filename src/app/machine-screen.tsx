@@ -3,6 +3,7 @@ import { A, useNavigate } from '@solidjs/router';
 import type { Machine } from '../machine/schema';
 import { LIMITS } from '../machine/schema-parts';
 import { useRecords } from './context';
+import { Files } from './files';
 import { Glance } from './glance';
 import { MachineValues } from './machine-values';
 import { OfMachine } from './of-machine';
@@ -56,6 +57,7 @@ function MachineSheet(props: { machine: Machine }) {
         <h2>Name and note</h2>
         <Rename machine={props.machine} />
       </section>
+      <Files store={records.store} machine={props.machine} />
       <section class="section">
         <Remove machine={props.machine} />
       </section>

@@ -1,6 +1,7 @@
 import { createMemo, createSignal, For, onCleanup, onMount, Show } from 'solid-js';
 import { A, useNavigate } from '@solidjs/router';
 import { useRecords } from './context';
+import { ExportReminder } from './export-reminder';
 import { DemoOffer, NewMachine } from './machine-picker';
 import '../ui/lists.css';
 
@@ -28,6 +29,7 @@ export function MachinesScreen() {
   });
   return (
     <main>
+      <ExportReminder href="/settings" />
       <h1>Machines</h1>
       <Show when={records.machines().length > MANY}>
         <label>

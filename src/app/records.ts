@@ -102,6 +102,8 @@ export function createRecords(opening: Promise<Store> = openStore()) {
   const current = () => machines().find((machine) => machine.id === settings().machine);
 
   return {
+    /** For files, which read and write many records at once. */
+    store: opened,
     ready,
     machines,
     settings,

@@ -2,6 +2,7 @@ import { For } from 'solid-js';
 import type { Settings } from '../machine/schema';
 import { ChoiceField } from '../ui/choice-field';
 import { useRecords } from './context';
+import { Files } from './files';
 import { StorageStatus } from './storage-status';
 
 const OPTIONS = {
@@ -35,6 +36,7 @@ export function SettingsScreen() {
         )}
       </For>
       <StorageStatus />
+      <Files store={records.store} />
     </main>
   );
 }
