@@ -372,6 +372,8 @@ test('tabs killed in the middle of writing, a hundred times: every reading that 
     const mine = (numbers: ReadonlySet<number>) => [...numbers].filter((number) => number % TABS === tab);
     const page = await context.newPage();
     await page.goto(SHEET);
+    // Four tabs at once on a busy computer: longer than the usual wait.
+    await page.locator(`.field[data-symbol="${DH}"]`).waitFor({ timeout: 30_000 });
     await field(page, DH);
     const before = mine(began).length;
     const under = before - mine(kept).length;
