@@ -9,11 +9,13 @@ export const calculatorIds = readdirSync('src/calculators', { withFileTypes: tru
 /** The entry of an input on a calculator's screen, opened if its line is closed. */
 export async function field(page: Page, label: string): Promise<Locator> {
   const box = page.getByRole('textbox', { name: label, exact: true });
-  await expect(page.locator(`.field[data-symbol="${label}"]`)).toBeVisible();
-  if (!(await box.isVisible())) {
-    await page.locator(`.field[data-symbol="${label}"] .field-line`).click();
-  }
-  await expect(box).toBeVisible();
+  // The sheet may be made anew meanwhile (a machine was picked): try until the line stands open.
+  await expect(async () => {
+    const line = page.locator(`.field[data-symbol="${label}"] .field-line`);
+    await expect(line).toBeVisible({ timeout: 1000 });
+    if ((await line.getAttribute('aria-expanded', { timeout: 1000 })) === 'false') await line.click({ timeout: 1000 });
+    await expect(box).toBeVisible({ timeout: 1000 });
+  }).toPass();
   return box;
 }
 
