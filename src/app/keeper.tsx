@@ -23,6 +23,7 @@ export function Keeper(props: {
   const records = useRecords();
   const [choosing, setChoosing] = createSignal(false);
   const [kept, setKept] = createSignal<string>();
+  const [saving, setSaving] = createSignal(false);
   const [refused, setRefused] = createSignal<string>();
   const ready = () => props.bench.evaluation().verdict.state !== 'none' && !props.bench.shown().stale;
 
@@ -34,6 +35,7 @@ export function Keeper(props: {
       return;
     }
     setKept(undefined);
+    setSaving(true);
     const at = new Date().toISOString();
     const evaluation = props.bench.evaluation();
     const reading = readingOf(props.calculator, evaluation, props.bench.situation());
@@ -42,6 +44,7 @@ export function Keeper(props: {
       { machine: machine.id, calculator: props.id, at, note: '', ...reading },
       learned(props.calculator, evaluation, picked, at),
     );
+    setSaving(false);
     if (!done) return;
     setKept(
       records.keeping()
@@ -93,7 +96,7 @@ export function Keeper(props: {
       <button
         type="button"
         class="button button-main"
-        disabled={!ready() || kept() !== undefined}
+        disabled={!ready() || saving() || kept() !== undefined}
         onClick={() => void keep()}
       >
         Keep reading
