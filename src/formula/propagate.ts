@@ -134,8 +134,8 @@ function termsAdded(tree: Node): Node[] {
 }
 
 /** Where every derivative vanishes, as for a product of three at zero, only draws tell uncertain from exact. */
-function hiddenSpread(step: Step, working: Working): Sampled | undefined {
-  if (![...step.inputs].some((name) => (working.inputs[name]?.u ?? 0) > 0)) return undefined;
+function hiddenSpread(step: Step, taylor: Taylor, working: Working): Sampled | undefined {
+  if (taylor.uncertain === 0) return undefined;
   const sampled = working.draws.result(step);
   const sizes = termsAdded(step.formula.tree).map((term) => Math.abs(taylorOf(term, working).value));
   return sampled.u > DUST * Math.max(...sizes) ? sampled : undefined;
@@ -160,7 +160,7 @@ function resolve(step: Step, working: Working): Outcome {
       ? { ok: true, value, ...sampled, method: 'sampled', budget: shares, gradient }
       : { ...straight(0, 'exact'), budget: [] };
   if (reachesKink(step, working)) return drawn(working.draws.result(step), budgetAlone(step, working));
-  if (budget.length === 0) return drawn(hiddenSpread(step, working), budget);
+  if (budget.length === 0) return drawn(hiddenSpread(step, taylor, working), budget);
   if (isCurved(terms)) return drawn(working.draws.result(step), budget);
   if (Math.abs(secondOrder) <= NEGLIGIBLE * firstOrder) return straight(Math.sqrt(firstOrder), 'first order');
   return straight(Math.sqrt(firstOrder + secondOrder), 'second order');
