@@ -36,16 +36,19 @@ export function Keeper(props: {
     }
     setKept(undefined);
     setSaving(true);
+    const standing = props.bench.changes();
     const at = new Date().toISOString();
     const evaluation = props.bench.evaluation();
     const reading = readingOf(props.calculator, evaluation, props.bench.situation());
     const picked = { ...props.bench.entered.choices };
-    const done = await records.keepReading(
-      { machine: machine.id, calculator: props.id, at, note: '', ...reading },
-      learned(props.calculator, evaluation, picked, at),
-    );
-    setSaving(false);
-    if (!done) return;
+    const done = await records
+      .keepReading(
+        { machine: machine.id, calculator: props.id, at, note: '', ...reading },
+        learned(props.calculator, evaluation, picked, at),
+      )
+      .finally(() => setSaving(false));
+    // Words about what was kept must not stand beside numbers typed meanwhile.
+    if (!done || props.bench.changes() !== standing) return;
     setKept(
       records.keeping()
         ? `Kept on ${machine.name}, ${printTime(at)}.`
