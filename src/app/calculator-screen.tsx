@@ -125,8 +125,12 @@ function Sheet(props: {
   const keeper = createDraftKeeper(records, props.machine, props.id);
   // eslint-disable-next-line solid/reactivity
   const decoded = takeArrival(props.arrival, calculator, bench);
+  createEffect(on(bench.changes, () => keeper.note(bench.entered), { defer: true }));
   // eslint-disable-next-line solid/reactivity
-  createEffect(on(bench.changes, () => keeper.note(bench.entered), { defer: !props.carried }));
+  if (props.carried) {
+    keeper.note(bench.entered);
+    keeper.flush();
+  }
   onCleanup(() => {
     keeper.end();
     if (props.machine === null) props.onLeave(props.id, structuredClone(unwrap(bench.entered)));

@@ -36,6 +36,8 @@ export function createDraftKeeper(records: Records, machine: string | null, calc
       clearTimeout(timer);
       timer = setTimeout(flush, PAUSE_MS);
     },
+    /** Writes at once what waits. */
+    flush,
     end(): void {
       flush();
       ended = true;
