@@ -136,9 +136,9 @@ function termsAdded(tree: Node): Node[] {
 /** Where every derivative vanishes, as for a product of three at zero, only draws tell uncertain from exact. */
 function hiddenSpread(step: Step, taylor: Taylor, working: Working): Sampled | undefined {
   if (taylor.uncertain === 0) return undefined;
-  const sampled = working.draws.result(step);
   const sizes = termsAdded(step.formula.tree).map((term) => Math.abs(taylorOf(term, working).value));
-  return sampled.u > DUST * Math.max(...sizes) ? sampled : undefined;
+  if (working.draws.roughSpread(step) <= DUST * Math.max(...sizes)) return undefined;
+  return working.draws.result(step);
 }
 
 function resolve(step: Step, working: Working): Outcome {

@@ -19,6 +19,8 @@ export const GENERATOR: readonly number[] = [
   223, 337, 295, 114, 176, 124, 404, 166, 171, 508, 62, 451, 456, 57, 47, 5, 446, 394, 275, 342, 52, 503, 389, 10, 461,
   67, 181, 104, 238, 161, 498, 409, 218, 466, 327, 441, 384, 42, 72, 186,
 ];
+/** Draws that tell whether a result moves at all. */
+const FEW = 16;
 /** Each axis is shifted by another multiple of the golden section, rounded so that its points stand amid N equal strata. */
 const GOLDEN = (Math.sqrt(5) - 1) / 2;
 
@@ -105,6 +107,7 @@ function select(values: Float64Array, rank: number): number {
  */
 export class Draws {
   private readonly columns = new Map<string, Column>();
+  private readonly few = new Map<string, Column>();
   private readonly uncertain: readonly string[];
 
   /** @param fixed whole numbers among the results, which do not move; it may grow */
@@ -149,6 +152,18 @@ export class Draws {
       return below + (rank - Math.floor(rank)) * (select(values, Math.ceil(rank)) - below);
     };
     return { u: spread(made), low: quantile(0.025), high: quantile(0.975) };
+  }
+
+  /**
+   * A rough standard deviation from a few draws: enough to tell whether a result moves at all.
+   * @throws DomainError where some draw has no value
+   */
+  roughSpread(step: Step): number {
+    const made = this.work(step, this.few, (name) => {
+      const column = this.inputColumn(name);
+      return typeof column === 'number' ? column : column.subarray(0, FEW);
+    });
+    return typeof made === 'number' ? 0 : spread(made);
   }
 
   /** Standard deviation of a step's result with one input moving and the others still. */
