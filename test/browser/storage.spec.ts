@@ -17,7 +17,11 @@ test('a killed tab loses nothing that was typed', async ({ context }) => {
   await enter(page, DH, '0.42 ± 0.05');
   await page.waitForTimeout(400);
   // No beforeunload, no pagehide: the process is gone.
-  await page.goto('chrome://crash').catch(() => undefined);
+  const session = await context.newCDPSession(page);
+  const crashed = page.waitForEvent('crash');
+  session.send('Page.crash').catch(() => undefined);
+  await crashed;
+  await page.close();
   const again = await context.newPage();
   await again.goto('./#/check/dual-z-sync');
   await expect(await field(again, DH)).toHaveValue('0.42 ± 0.05');
