@@ -11,6 +11,7 @@ const MachineScreen = lazy(async () => ({ default: (await import('./machine-scre
 const TuningSheet = lazy(async () => ({ default: (await import('./tuning-sheet')).TuningSheet }));
 const TrendScreen = lazy(async () => ({ default: (await import('./trend-screen')).TrendScreen }));
 const ReadingScreen = lazy(async () => ({ default: (await import('./reading-screen')).ReadingScreen }));
+const PhoneScreen = lazy(async () => ({ default: (await import('./phone-screen')).PhoneScreen }));
 const SettingsScreen = lazy(async () => ({ default: (await import('./settings-screen')).SettingsScreen }));
 
 /** Addresses stand in the fragment, so that any static host in any folder serves every one of them. */
@@ -21,6 +22,7 @@ export function App() {
       <HashRouter root={Shell}>
         <Route path="/" component={Home} />
         <Route path="/check/:id" component={CalculatorScreen} />
+        <Route path="/phone/:instrument" component={PhoneScreen} />
         <Route path="/machines" component={MachinesScreen} />
         <Route path="/machines/:id" component={MachineScreen} />
         <Route path="/machines/:id/card" component={TuningSheet} />

@@ -3,7 +3,7 @@ import { createStore, reconcile, unwrap } from 'solid-js/store';
 import type { Calculator, InputSpec } from '../calculators/calculator';
 import { nudgeStep, type Entry, type KeptValue } from '../calculators/entry';
 import { evaluate, type Evaluation, type Situation } from '../calculators/evaluate';
-import { toTyped, type DecimalMark } from '../quantity/parse';
+import { toTyped, toTypedMeasured, type DecimalMark } from '../quantity/parse';
 import type { Unit } from '../quantity/unit';
 import { AS_MARKED } from '../reference/tools';
 
@@ -120,8 +120,21 @@ export function createBench(calc: Calculator, around: Surroundings, start: Enter
     change(symbol, { text: toTyped(moved, unit, around.mark(), 8) + half, unit: unit.id, tool });
   };
 
+  /** Puts a measured value in, in SI, with the half-width that the instrument states. */
+  const measured = (symbol: string, taken: { readonly value: number; readonly halfWidth: number }): void => {
+    const spec = calc.inputs[symbol];
+    if (!spec) return;
+    const unit = around.units()[spec.measure.kind.id] ?? spec.measure.unit;
+    change(symbol, {
+      text: toTypedMeasured(taken.value, taken.halfWidth, unit, around.mark()),
+      unit: unit.id,
+      tool: '',
+    });
+  };
+
   return {
     entered,
+    measured,
     situation,
     evaluation,
     shown,

@@ -11,6 +11,7 @@ import { BenchBar } from './bench-bar';
 import { useRecords } from './context';
 import { createDraftKeeper } from './draft-keeper';
 import { Examples } from './examples';
+import { takeHanded } from './handed';
 import { Inputs } from './inputs';
 import { Keeper, PastReadings } from './keeper';
 import { MachinePicker } from './machine-picker';
@@ -126,6 +127,8 @@ function Sheet(props: {
   // eslint-disable-next-line solid/reactivity
   const decoded = takeArrival(props.arrival, calculator, bench);
   createEffect(on(bench.changes, () => keeper.note(bench.entered), { defer: true }));
+  // eslint-disable-next-line solid/reactivity
+  takeHanded(props.id, calculator, bench);
   // eslint-disable-next-line solid/reactivity
   if (props.carried) {
     keeper.note(bench.entered);

@@ -2,6 +2,7 @@ import { createMemo, createSignal, For, Show } from 'solid-js';
 import { A } from '@solidjs/router';
 import { listed, type Listed } from '../calculators/list';
 import { useRecords } from './context';
+import { phones } from './phone';
 import { DemoOffer, MachinePicker } from './machine-picker';
 
 const SMALL_WORDS = new Set([
@@ -100,6 +101,27 @@ export function Home() {
           <p>No check is described by these words. Try fewer of them: a part, or what you see.</p>
         </Show>
       </div>
+      <section class="section">
+        <h2>The phone as an instrument</h2>
+        <ul class="index-list">
+          <For each={Object.entries(phones)}>
+            {([name, phone]) => (
+              <li>
+                <A class="index-entry" href={`/phone/${name}`}>
+                  <span>
+                    <strong>{phone.title}</strong>
+                    <br />
+                    <span class="faint">{phone.question}</span>
+                  </span>
+                  <span class="leader" aria-hidden="true">
+                    ›
+                  </span>
+                </A>
+              </li>
+            )}
+          </For>
+        </ul>
+      </section>
       <Show when={records.worksOffline()}>
         <p class="faint small">All of this works without a signal. Nothing you enter leaves this device.</p>
       </Show>

@@ -1,5 +1,5 @@
 import { createMemo, createSelector, createSignal, For, Show } from 'solid-js';
-import { applies, type Calculator } from '../calculators/calculator';
+import { applies, type Calculator, type PhoneInstrument } from '../calculators/calculator';
 import { mustMeasure } from '../calculators/entry';
 import { explain } from '../calculators/evaluate';
 import { symbolMathml } from '../formula/mathml';
@@ -7,6 +7,7 @@ import { AS_MARKED, toolsFor } from '../reference/tools';
 import { ChoiceField } from '../ui/choice-field';
 import { QuantityField } from '../ui/quantity-field';
 import type { Bench } from './bench';
+import { PhoneDialog, phones } from './phone';
 import { printOrigin, printSymbol } from './print';
 
 function toolOptions(kind: string) {
@@ -14,11 +15,14 @@ function toolOptions(kind: string) {
   return [...known, { id: AS_MARKED, label: 'as marked, or as set' }, { id: '', label: 'otherwise: ± as typed' }];
 }
 
+const phoneWords = (phone: PhoneInstrument | undefined) => (phone === undefined ? undefined : phones[phone].key);
+
 const MOST_CULPRITS = 3;
 
 /** The table of options and inputs; one line open at a time, what is still missing always open. */
 export function Inputs(props: { calculator: Calculator; bench: Bench }) {
   const [picked, setPicked] = createSignal<string>();
+  const [taking, setTaking] = createSignal<string>();
   const [unfolded, setUnfolded] = createSignal(false);
   const evaluation = () => props.bench.evaluation();
   // Options decide which lines there are; readings do not, so the lists stay as they are while someone types.
@@ -95,6 +99,8 @@ export function Inputs(props: { calculator: Calculator; bench: Bench }) {
             placeholder={entry().text === '' ? (print() ?? '') : ''}
             problem={problem()}
             signed={input().signed === true}
+            phone={phoneWords(input().phone)}
+            onPhone={() => setTaking(symbol)}
             open={open()}
             onToggle={() => toggle(symbol)}
             onText={(text) => props.bench.change(symbol, { text })}
@@ -106,6 +112,12 @@ export function Inputs(props: { calculator: Calculator; bench: Bench }) {
       </Show>
     );
   };
+
+  const beingTaken = createMemo(() => {
+    const symbol = taking();
+    const spec = symbol === undefined ? undefined : props.calculator.inputs[symbol];
+    return symbol !== undefined && spec?.phone ? { symbol, spec, phone: spec.phone } : undefined;
+  });
 
   const choice = (name: string) => (
     <Show when={props.calculator.choices[name]}>
@@ -135,6 +147,20 @@ export function Inputs(props: { calculator: Calculator; bench: Bench }) {
           <summary>Seldom changed ({groups().seldom.length})</summary>
           <For each={groups().seldom}>{field}</For>
         </details>
+      </Show>
+      <Show when={beingTaken()} keyed>
+        {({ symbol, spec, phone }) => (
+          <PhoneDialog
+            phone={phone}
+            take={`Use as: ${spec.label}`}
+            onClose={() => setTaking(undefined)}
+            onTake={(taken) => {
+              setTaking(undefined);
+              setPicked(symbol);
+              props.bench.measured(symbol, taken);
+            }}
+          />
+        )}
       </Show>
       <div class="row section no-print">
         <button

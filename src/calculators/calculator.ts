@@ -7,6 +7,9 @@ import type { Citation } from '../reference/citation';
 /** Present only under some options: `{ drive: 'belt' }` or `{ end: ['fixed', 'pinned'] }`. */
 export type When = Readonly<Record<string, string | readonly string[]>>;
 
+/** What the phone itself can measure: the note of a plucked belt, the ridges in a photo, a slope. */
+export type PhoneInstrument = 'note' | 'ridges' | 'slope';
+
 export interface InputSpec {
   readonly label: string;
   readonly measure: Measure;
@@ -29,6 +32,8 @@ export interface InputSpec {
   readonly seldom?: boolean;
   /** May stay empty: the verdict does not need it. */
   readonly optional?: boolean;
+  /** An instrument of the phone that can take it. */
+  readonly phone?: PhoneInstrument;
   readonly when?: When;
 }
 
@@ -156,6 +161,8 @@ export interface Meta {
   readonly question: string;
   /** What a person would say, for the search. */
   readonly sayings: readonly string[];
+  /** The phone's instruments that some of its inputs can be taken with. */
+  readonly phone?: readonly PhoneInstrument[];
   /** Where it stands in the list; lower first. */
   readonly order: number;
 }

@@ -139,6 +139,20 @@ export function parseQuantity(text: string, kind: Kind, unit: Unit, mark: Decima
   return { ok: true, value, unit: typedUnit, half };
 }
 
+const MAX_PLACES = 12;
+
+/**
+ * A measured SI value with its half-width as text that `parseQuantity` reads back in the same unit: two digits of the
+ * half-width, the value to the same place.
+ */
+export function toTypedMeasured(si: number, half: number, unit: Unit, mark: DecimalMark = 'point'): string {
+  const width = half / unit.factor;
+  if (!(width > 0)) return toTyped(si, unit, mark);
+  const places = Math.min(Math.max(1 - Math.floor(Math.log10(width)), 0), MAX_PLACES);
+  const text = `${fromSi(si, unit).toFixed(places)} ± ${width.toFixed(places)}`;
+  return mark === 'comma' ? text.replaceAll('.', ',') : text;
+}
+
 /** An SI value as text that `parseQuantity` reads back in the same unit, with at most `digits` significant digits. */
 export function toTyped(si: number, unit: Unit, mark: DecimalMark = 'point', digits = 10): string {
   const text = String(Number(fromSi(si, unit).toPrecision(digits)));

@@ -23,6 +23,9 @@ interface FieldProps {
   placeholder: string;
   problem?: string | undefined;
   signed: boolean;
+  /** Words on the key that takes it with the phone; none where the phone cannot. */
+  phone?: string | undefined;
+  onPhone: () => void;
   open: boolean;
   onToggle: () => void;
   onText: (text: string) => void;
@@ -136,6 +139,13 @@ export function QuantityField(props: FieldProps) {
             </div>
             <NudgeKey label={`More: ${props.label}`} sign="+" onNudge={() => props.onNudge(1)} />
           </div>
+          <Show when={props.phone}>
+            {(words) => (
+              <button type="button" class="button field-phone" onClick={() => props.onPhone()}>
+                {words()}
+              </button>
+            )}
+          </Show>
           <ThumbRule onSlide={(divisions) => props.onNudge(divisions)} />
           <div class="field-extra">
             <Show when={props.tools.length > 0}>

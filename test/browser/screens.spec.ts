@@ -2,7 +2,8 @@ import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import { bench, calculatorIds } from './support';
 
-const screens = ['', 'machines', 'settings', ...calculatorIds.map((id) => `check/${id}`)];
+const phones = ['phone/note', 'phone/ridges', 'phone/slope'];
+const screens = ['', 'machines', 'settings', ...phones, ...calculatorIds.map((id) => `check/${id}`)];
 
 /** Opens every fold, so that what hides in it is looked at too. */
 async function unfold(page: Page): Promise<void> {

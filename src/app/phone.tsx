@@ -1,0 +1,82 @@
+import { createUniqueId, lazy, onCleanup, onMount, Suspense, type Component } from 'solid-js';
+import { Dynamic } from 'solid-js/web';
+import type { PhoneInstrument } from '../calculators/calculator';
+import type { DecimalMark } from '../quantity/parse';
+import { useRecords } from './context';
+import type { Taken } from './handed';
+
+/** What every panel of an instrument gets. */
+export interface PanelProps {
+  readonly mark: DecimalMark;
+  /** Words on the key that hands the measurement over. */
+  readonly take: string;
+  readonly onTake: (taken: Taken) => void;
+}
+
+interface Phone {
+  readonly title: string;
+  /** The question it answers. */
+  readonly question: string;
+  /** Words on the key beside a line that it can fill. */
+  readonly key: string;
+  readonly Panel: Component<PanelProps>;
+}
+
+/** The phone's own instruments. Each is loaded when it is first asked for. */
+export const phones: Readonly<Record<PhoneInstrument, Phone>> = {
+  note: {
+    title: 'Note of a belt',
+    question: 'Which note does a plucked belt give?',
+    key: 'Listen with the phone',
+    Panel: lazy(async () => ({ default: (await import('./note-panel')).NotePanel })),
+  },
+  ridges: {
+    title: 'Ridges in a photo',
+    question: 'How far apart are the ridges of a wall?',
+    key: 'Measure in a photo',
+    Panel: lazy(async () => ({ default: (await import('./ridges-panel')).RidgesPanel })),
+  },
+  slope: {
+    title: 'Level',
+    question: 'How far is it from level?',
+    key: 'Lay the phone on it',
+    Panel: lazy(async () => ({ default: (await import('./slope-panel')).SlopePanel })),
+  },
+};
+
+/** An instrument over the sheet that asked for it. */
+export function PhoneDialog(props: {
+  phone: PhoneInstrument;
+  take: string;
+  onTake: (taken: Taken) => void;
+  onClose: () => void;
+}) {
+  const records = useRecords();
+  const id = createUniqueId();
+  let box: HTMLDialogElement | undefined;
+  onMount(() => box?.showModal());
+  onCleanup(() => box?.close());
+  return (
+    <dialog
+      ref={(element) => (box = element)}
+      class="phone-dialog"
+      aria-labelledby={id}
+      onClose={() => props.onClose()}
+    >
+      <header class="row">
+        <h2 id={id}>{phones[props.phone].title}</h2>
+        <button type="button" class="button" onClick={() => props.onClose()}>
+          Back to the sheet
+        </button>
+      </header>
+      <Suspense fallback={<p>Fetching the instrument…</p>}>
+        <Dynamic
+          component={phones[props.phone].Panel}
+          mark={records.settings().mark}
+          take={props.take}
+          onTake={(taken: Taken) => props.onTake(taken)}
+        />
+      </Suspense>
+    </dialog>
+  );
+}
