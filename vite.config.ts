@@ -57,5 +57,9 @@ export default defineConfig({
     }),
   ],
   build: { target: 'es2022', modulePreload: { polyfill: false } },
-  test: { include: ['test/unit/**/*.test.ts', 'test/outside/**/*.test.ts', 'src/calculators/*/*.test.ts'], environment: 'node', testTimeout: 60_000 },
+  test: {
+    include: ['test/unit/**/*.test.ts', 'test/outside/**/*.test.ts', 'src/calculators/*/*.test.ts'],
+    environment: 'node',
+    testTimeout: 60_000,
+  },
 });

@@ -27,7 +27,9 @@ const cell = (text: string): string => text.replaceAll('|', '\\|').replaceAll('\
 /** Every formula of a calculator with its source and what checks it from outside. */
 function table(id: string, calc: Calculator): string {
   const rows = calc.formulas.map((formula) => {
-    const under = Object.values(formula.when ?? {}).flat().join(', ');
+    const under = Object.values(formula.when ?? {})
+      .flat()
+      .join(', ');
     const by = [...new Set(holding(calc, formula, checksOf(id)).map((check) => check.source))];
     return `| \`${cell(formula.text)}\`${under === '' ? '' : ` (${under})`} | ${cell(formula.meaning)} | ${cell(printCitation(formula.cite))} | ${cell(by.join('; '))} |`;
   });
