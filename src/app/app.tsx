@@ -1,10 +1,10 @@
 import { lazy } from 'solid-js';
 import { HashRouter, Route } from '@solidjs/router';
 import { RecordsContext } from './context';
-import { Home } from './home';
 import { createRecords } from './records';
 import { Shell } from './shell';
 
+const Home = lazy(async () => ({ default: (await import('./home')).Home }));
 const CalculatorScreen = lazy(async () => ({ default: (await import('./calculator-screen')).CalculatorScreen }));
 const MachinesScreen = lazy(async () => ({ default: (await import('./machines-screen')).MachinesScreen }));
 const MachineScreen = lazy(async () => ({ default: (await import('./machine-screen')).MachineScreen }));

@@ -1,7 +1,7 @@
 import type { Place } from '../calculators/places';
 import type { Machine } from '../machine/schema';
 import type { DecimalMark } from '../quantity/parse';
-import { printDay } from './print';
+import { printDay } from './time';
 import { groupsOf, printHow, printKept } from './value-groups';
 
 export interface CardRow {

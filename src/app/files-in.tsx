@@ -5,7 +5,7 @@ import { readFile, tooLarge, type GoodFile } from '../machine/exchange-read';
 import { planFor, takeIn } from '../machine/exchange-store';
 import type { Store } from '../machine/store';
 import { GroupPlan } from './files-group';
-import { printTime } from './print';
+import { printTime } from './time';
 import '../ui/files.css';
 
 /** What was read and what it would do. */

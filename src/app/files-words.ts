@@ -5,7 +5,7 @@ import { isPlain } from '../machine/schema-parts';
 import { formatMeasured } from '../quantity/format';
 import type { DecimalMark } from '../quantity/parse';
 import { unitById } from '../quantity/unit';
-import { printTime } from './print';
+import { printTime } from './time';
 
 /** What the names of places stand for. */
 export type Places = ReadonlyMap<string, Place>;

@@ -3,11 +3,11 @@ import { A } from '@solidjs/router';
 import { listed } from '../calculators/list';
 import { dueFor, type Due } from '../machine/history';
 import type { Machine, Reading } from '../machine/schema';
-import { verdictWords, VerdictMark } from '../ui/verdict-mark';
+import { VerdictMark } from '../ui/verdict-mark';
 import { loadFacts, printDue, type CheckFacts } from './check-facts';
 import { useRecords } from './context';
-import { printTime } from './print';
-import { titleOf } from './reading-entry';
+import { printTime } from './time';
+import { titleOf, verdictWord } from './reading-entry';
 
 /** Readings looked through at a time. */
 const PART = 300;
@@ -104,7 +104,7 @@ export function Glance(props: { machine: Machine }) {
                   <Show when={line.latest} fallback={<span class="faint small">Never taken here.</span>}>
                     {(latest) => (
                       <span class="small">
-                        {verdictWords[latest().verdict]}, {printTime(latest().at)}
+                        {verdictWord(line.check, latest().verdict)}, {printTime(latest().at)}
                       </span>
                     )}
                   </Show>

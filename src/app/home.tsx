@@ -1,62 +1,62 @@
-import { createMemo, createSignal, For, Show } from 'solid-js';
+import { createMemo, createResource, createSignal, For, Show } from 'solid-js';
 import { A } from '@solidjs/router';
-import { listed, type Listed } from '../calculators/list';
+import { listed } from '../calculators/list';
+import { TOPICS } from '../calculators/topics';
 import { useRecords } from './context';
+import type { Findable } from './find-check';
 import { phones } from './phone';
 import { DemoOffer, MachinePicker } from './machine-picker';
 
-const SMALL_WORDS = new Set([
-  'the',
-  'and',
-  'with',
-  'that',
-  'this',
-  'not',
-  'too',
-  'are',
-  'was',
-  'has',
-  'its',
-  'for',
-  'out',
-  'off',
-]);
-/** Letters by which words count as alike: wheel, wheels; level, levelled. */
-const STEM = 4;
-
-const wordsOf = (text: string): string[] =>
-  text
-    .toLowerCase()
-    .split(/[^a-z0-9.]+/)
-    .filter((word) => word.length > 2 && !SMALL_WORDS.has(word));
-
-/** How many of the words asked for an entry answers to. */
-function score(asked: readonly string[], texts: readonly string[]): number {
-  const has = texts.flatMap(wordsOf);
-  return asked.filter((word) => has.some((other) => other.startsWith(word.slice(0, Math.max(STEM, word.length - 2)))))
-    .length;
+interface Place extends Findable {
+  readonly href: string;
+  readonly topic?: string;
 }
 
-/** Entries that answer best to what was asked; all of them where nothing was. */
-function find(query: string): readonly Listed[] {
-  const asked = wordsOf(query);
-  if (asked.length === 0) return listed;
-  const scored = listed.map((entry) => ({
-    entry,
-    points: score(asked, [entry.title, entry.question, ...entry.sayings]),
-  }));
-  const best = Math.max(...scored.map(({ points }) => points));
-  return scored
-    .filter(({ points }) => points > 0 && points * 2 >= best)
-    .sort((a, b) => b.points - a.points)
-    .map(({ entry }) => entry);
+const places: readonly Place[] = [
+  ...listed.map((entry) => ({ ...entry, href: `/check/${entry.id}` })),
+  ...Object.entries(phones).map(([id, phone]) => ({ ...phone, id: `phone/${id}`, href: `/phone/${id}` })),
+];
+
+const underTopic = (topic: string) => places.filter((place) => place.topic === topic);
+
+function Entries(props: { places: readonly Place[] }) {
+  return (
+    <ul class="index-list">
+      <For each={props.places}>
+        {(place) => (
+          <li>
+            <A class="index-entry" href={place.href}>
+              <span>
+                <strong>{place.title}</strong>
+                <br />
+                <span class="faint">{place.question}</span>
+              </span>
+              <span class="leader" aria-hidden="true">
+                ›
+              </span>
+            </A>
+          </li>
+        )}
+      </For>
+    </ul>
+  );
 }
 
 /** The list of checks and the machine at hand. */
 export function Home() {
   const records = useRecords();
   const [query, setQuery] = createSignal('');
-  const found = createMemo(() => find(query()));
+  const asked = () => query().trim();
+  // Fetched when first asked for: it is on the phone already, and the list is wanted sooner.
+  const [finder] = createResource(
+    () => asked() !== '' || undefined,
+    async () => (await import('./find-check')).createFinder(places),
+  );
+  const found = createMemo<readonly Place[]>((before) => {
+    const find = finder.state === 'ready' ? finder() : undefined;
+    if (!find) return before;
+    return find(asked()).flatMap((id) => places.find((place) => place.id === id) ?? []);
+  }, []);
   return (
     <main>
       <h1>What needs measuring?</h1>
@@ -79,49 +79,29 @@ export function Home() {
             onInput={(event) => setQuery(event.currentTarget.value)}
           />
         </label>
-        <ul class="index-list">
-          <For each={found()}>
-            {(entry) => (
-              <li>
-                <A class="index-entry" href={`/check/${entry.id}`}>
-                  <span>
-                    <strong>{entry.title}</strong>
-                    <br />
-                    <span class="faint">{entry.question}</span>
-                  </span>
-                  <span class="leader" aria-hidden="true">
-                    ›
-                  </span>
-                </A>
-              </li>
-            )}
-          </For>
-        </ul>
-        <Show when={found().length === 0}>
-          <p>No check is described by these words. Try fewer of them: a part, or what you see.</p>
+        <Show when={asked() !== ''}>
+          <Entries places={found()} />
+          <Show when={finder.state === 'ready' && found().length === 0}>
+            <p>No check is described by these words. Try fewer of them: a part, or what you see.</p>
+          </Show>
         </Show>
       </div>
-      <section class="section">
-        <h2>The phone as an instrument</h2>
-        <ul class="index-list">
-          <For each={Object.entries(phones)}>
-            {([name, phone]) => (
-              <li>
-                <A class="index-entry" href={`/phone/${name}`}>
-                  <span>
-                    <strong>{phone.title}</strong>
-                    <br />
-                    <span class="faint">{phone.question}</span>
-                  </span>
-                  <span class="leader" aria-hidden="true">
-                    ›
-                  </span>
-                </A>
-              </li>
-            )}
-          </For>
-        </ul>
-      </section>
+      <Show when={asked() === ''}>
+        <For each={Object.entries(TOPICS)}>
+          {([topic, heading]) => (
+            <Show when={underTopic(topic).length > 0}>
+              <section class="section">
+                <h2>{heading}</h2>
+                <Entries places={underTopic(topic)} />
+              </section>
+            </Show>
+          )}
+        </For>
+        <section class="section">
+          <h2>The phone as an instrument</h2>
+          <Entries places={places.filter((place) => place.id.startsWith('phone/'))} />
+        </section>
+      </Show>
       <Show when={records.worksOffline()}>
         <p class="faint small">All of this works without a signal. Nothing you enter leaves this device.</p>
       </Show>

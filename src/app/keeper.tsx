@@ -7,7 +7,8 @@ import { useRecords } from './context';
 import { learned, readingOf } from './keep';
 import { ReadingEntry } from './reading-entry';
 import { MachinePicker } from './machine-picker';
-import { printTime, valueOf } from './print';
+import { valueOf } from './print';
+import { printTime } from './time';
 
 /** The check whose reading waits for a machine: the sheet is made anew for the machine, and keeps it then. */
 let waitingFor: string | undefined;

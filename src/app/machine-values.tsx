@@ -7,7 +7,7 @@ import { AS_MARKED, toolsFor } from '../reference/tools';
 import { ChoiceField } from '../ui/choice-field';
 import { cardPlaces } from './card-places';
 import { useRecords } from './context';
-import { printTime } from './print';
+import { printTime } from './time';
 import { groupsOf, printHow, printKept } from './value-groups';
 
 /** The machine's card of values: what is known, from where, since when; each can be typed here too. */

@@ -14,7 +14,7 @@ import { formatMeasured } from '../quantity/format';
 import type { DecimalMark } from '../quantity/parse';
 import { limitsIn, nameIn, printChanged, printGap, unitIn, whole, type CheckFacts } from './check-facts';
 import { useRecords } from './context';
-import { printTime } from './print';
+import { printTime } from './time';
 import { readingHref } from './reading-entry';
 
 const ANSWERS: Readonly<Record<Answer, string>> = {

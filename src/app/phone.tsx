@@ -17,6 +17,8 @@ interface Phone {
   readonly title: string;
   /** The question it answers. */
   readonly question: string;
+  /** What a person would say, for the search. */
+  readonly sayings: readonly string[];
   /** Words on the key beside a line that it can fill. */
   readonly key: string;
   readonly Panel: Component<PanelProps>;
@@ -27,18 +29,21 @@ export const phones: Readonly<Record<PhoneInstrument, Phone>> = {
   note: {
     title: 'Note of a belt',
     question: 'Which note does a plucked belt give?',
+    sayings: ['belt too loose', 'belt too tight', 'pluck the belt', 'listen to the belt', 'microphone'],
     key: 'Listen with the phone',
     Panel: lazy(async () => ({ default: (await import('./note-panel')).NotePanel })),
   },
   ridges: {
     title: 'Ridges in a photo',
     question: 'How far apart are the ridges of a wall?',
+    sayings: ['ridges up the wall', 'banding', 'lines in a photo', 'camera', 'picture of a wall'],
     key: 'Measure in a photo',
     Panel: lazy(async () => ({ default: (await import('./ridges-panel')).RidgesPanel })),
   },
   slope: {
     title: 'Level',
     question: 'How far is it from level?',
+    sayings: ['spirit level', 'gantry slopes', 'table not level', 'leaning'],
     key: 'Lay the phone on it',
     Panel: lazy(async () => ({ default: (await import('./slope-panel')).SlopePanel })),
   },

@@ -61,13 +61,3 @@ export function printOrigin(state: InputState, mark: DecimalMark): string {
         : (toolById(state.tool)?.name ?? '');
   return [kept, source, half].filter((part) => part !== '').join(', ') || 'entered';
 }
-
-/** A time as the person's device writes it. */
-export function printTime(iso: string): string {
-  return new Date(iso).toLocaleString(undefined, { dateStyle: 'medium', timeStyle: 'short' });
-}
-
-/** A day as the person's device writes it. */
-export function printDay(iso: string): string {
-  return new Date(iso).toLocaleDateString(undefined, { dateStyle: 'medium' });
-}

@@ -2,7 +2,7 @@ import { photoKey, readingKey } from '../machine/keys';
 import type { Stored } from '../machine/failure';
 import { VERSION, type Photo, type Reading } from '../machine/schema';
 import type { Removed, Store } from '../machine/store';
-import { printTime } from './print';
+import { printTime } from './time';
 
 /** What single readings need of the records: how to reach the store, and how to tell the person. */
 interface Desk {

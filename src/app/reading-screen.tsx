@@ -5,13 +5,13 @@ import type { Machine, Reading } from '../machine/schema';
 import { LIMITS } from '../machine/schema-parts';
 import { formatMeasured } from '../quantity/format';
 import { toolById } from '../reference/tools';
-import { verdictWords, VerdictMark } from '../ui/verdict-mark';
+import { VerdictMark } from '../ui/verdict-mark';
 import { loadFacts, nameIn, unitIn, whole, type CheckFacts } from './check-facts';
 import { useRecords } from './context';
 import { OfMachine } from './of-machine';
 import { Outcome } from './outcome';
-import { printTime } from './print';
-import { titleOf } from './reading-entry';
+import { printTime } from './time';
+import { titleOf, verdictWord } from './reading-entry';
 import { ReadingPhoto } from './reading-photo';
 import '../ui/lists.css';
 
@@ -70,7 +70,7 @@ function ReadingSheet(props: { machine: Machine; reading: Reading }) {
       <div class="bench-line section">
         <VerdictMark state={props.reading.verdict} />
         <div>
-          <strong>{verdictWords[props.reading.verdict]}</strong>
+          <strong>{verdictWord(props.reading.calculator, props.reading.verdict)}</strong>
           <br />
           {props.reading.headline}
         </div>

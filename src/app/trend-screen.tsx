@@ -3,13 +3,13 @@ import { A, useNavigate, useParams } from '@solidjs/router';
 import { dueFor, pairsOf } from '../machine/history';
 import type { Machine } from '../machine/schema';
 import { LIMITS } from '../machine/schema-parts';
-import { verdictWords, VerdictMark } from '../ui/verdict-mark';
+import { VerdictMark } from '../ui/verdict-mark';
 import { loadFacts, printDue } from './check-facts';
 import { useRecords } from './context';
 import { OfMachine } from './of-machine';
 import { Outcome } from './outcome';
-import { printTime } from './print';
-import { titleOf } from './reading-entry';
+import { printTime } from './time';
+import { titleOf, verdictWord } from './reading-entry';
 import { ReadingList } from './reading-list';
 import { Trends } from './trend';
 import '../ui/lists.css';
@@ -61,7 +61,7 @@ function CheckSheet(props: { machine: Machine; check: string }) {
               <div class="bench-line">
                 <VerdictMark state={latest().verdict} />
                 <div>
-                  <strong>{verdictWords[latest().verdict]}</strong>, {printTime(latest().at)}
+                  <strong>{verdictWord(props.check, latest().verdict)}</strong>, {printTime(latest().at)}
                   <br />
                   {latest().headline}
                 </div>

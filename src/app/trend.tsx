@@ -10,7 +10,7 @@ import { TrendChart } from '../ui/trend-chart';
 import { verdictWords } from '../ui/verdict-mark';
 import { limitsIn, nameIn, unitIn, whole, type CheckFacts } from './check-facts';
 import { useRecords } from './context';
-import { printTime } from './print';
+import { printTime } from './time';
 import { readingHref } from './reading-entry';
 
 /** Rows of the table; the chart draws all. */

@@ -6,7 +6,7 @@ import { cardOf, cardText } from './card';
 import { cardPlaces } from './card-places';
 import { useRecords } from './context';
 import { OfMachine } from './of-machine';
-import { printDay } from './print';
+import { printDay } from './time';
 import '../ui/print.css';
 
 const PAPERS = [

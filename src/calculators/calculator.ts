@@ -3,6 +3,7 @@ import type { Known } from '../formula/outcome';
 import type { DecimalMark } from '../quantity/parse';
 import type { Measure } from '../quantity/unit';
 import type { Citation } from '../reference/citation';
+import type { Topic } from './topics';
 
 /** Present only under some options: `{ drive: 'belt' }` or `{ end: ['fixed', 'pinned'] }`. */
 export type When = Readonly<Record<string, string | readonly string[]>>;
@@ -105,6 +106,8 @@ export interface Context<S extends string, C extends Readonly<Record<string, Cho
   readonly verdict: VerdictState;
   /** State of the checks of one result. */
   check(of: S): VerdictState;
+  /** Labels of the inputs that a result still waits for; empty where it has them all. */
+  lacking(symbol: S): readonly string[];
   /** The person's decimal mark, for numbers that are no symbol's. */
   readonly mark: DecimalMark;
 }
@@ -131,6 +134,11 @@ interface Definition<
   readonly formulas: F;
   readonly limits: readonly LimitSpec<(keyof I & string) | SymbolOf<F[number]>>[];
   readonly cautions?: readonly string[];
+  /**
+   * The verdict where no limit can say it, such as which of several parts fits. Asked before there is one: `ctx.verdict` is
+   * that of the limits. meta.ts then words the states.
+   */
+  judge?(ctx: Context<(keyof I & string) | SymbolOf<F[number]>, C>): VerdictState;
   action(ctx: Context<(keyof I & string) | SymbolOf<F[number]>, C>): Instruction;
   /** How to prove it worked. */
   readonly proof: string;
@@ -149,6 +157,7 @@ export interface Calculator<
   readonly formulas: readonly FormulaSpec[];
   readonly limits: readonly LimitSpec[];
   readonly cautions: readonly string[];
+  judge?(ctx: Context<S, C>): VerdictState;
   action(ctx: Context<S, C>): Instruction;
   readonly proof: string;
   readonly beware: readonly string[];
@@ -161,8 +170,12 @@ export interface Meta {
   readonly question: string;
   /** What a person would say, for the search. */
   readonly sayings: readonly string[];
+  /** The heading it stands under. */
+  readonly topic: Topic;
   /** The phone's instruments that some of its inputs can be taken with. */
   readonly phone?: readonly PhoneInstrument[];
+  /** What its verdicts are called, where they are not about a limit. */
+  readonly verdicts?: Readonly<Partial<Record<VerdictState, string>>>;
   /** Where it stands in the list; lower first. */
   readonly order: number;
 }
@@ -215,6 +228,8 @@ export interface FigureProps<K> {
   readonly value: (symbol: SymbolsOf<K>) => number | undefined;
   /** The same as printed, with unit: for dimension lines. */
   readonly text: (symbol: SymbolsOf<K>) => string;
+  /** A result with its uncertainty, for drawings that show one. */
+  readonly known: (symbol: SymbolsOf<K>) => Known | undefined;
   readonly choice: ChoicesOf<K>;
   /** The person's decimal mark, for numbers that are no symbol's. */
   readonly mark: DecimalMark;

@@ -14,5 +14,6 @@ export default {
     'left side low',
     'leaning gantry',
   ],
+  topic: 'z',
   order: 10,
 } satisfies Meta;

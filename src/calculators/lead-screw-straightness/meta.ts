@@ -16,5 +16,6 @@ export default {
     'bent screw',
     'leadscrew',
   ],
+  topic: 'z',
   order: 20,
 } satisfies Meta;

@@ -14,5 +14,6 @@ export default {
     'oozing',
     'test piece STL',
   ],
+  topic: 'melt',
   order: 40,
 } satisfies Meta;

@@ -11,5 +11,6 @@ export default {
     'how many starts',
     'leadscrew pitch',
   ],
+  topic: 'z',
   order: 60,
 } satisfies Meta;

@@ -13,5 +13,6 @@ export default {
     'banding',
     'layer lines uneven',
   ],
+  topic: 'z',
   order: 50,
 } satisfies Meta;

@@ -15,5 +15,6 @@ export default {
     'play in the carriage',
     'rattles',
   ],
+  topic: 'motion',
   order: 30,
 } satisfies Meta;

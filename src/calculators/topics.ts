@@ -1,0 +1,12 @@
+/** Headings of the list of checks, in its order. */
+export const TOPICS = {
+  part: 'On the print',
+  z: 'Z drive',
+  motion: 'Belts, wheels, motion',
+  bed: 'Bed and frame',
+  melt: 'Nozzle and heat',
+  repair: 'Screws and threads',
+  air: 'Room and filament',
+} as const;
+
+export type Topic = keyof typeof TOPICS;
