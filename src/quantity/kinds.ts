@@ -12,6 +12,9 @@ const LBF = POUND * GRAVITY;
 
 export const count = defineKind('count', dimensionless, { one: { label: '', factor: 1 } }, true);
 
+/** In whatever coin the person reckons. */
+export const money = defineKind('money', dimensionless, { one: { label: '', factor: 1 } });
+
 export const ratio = defineKind('ratio', dimensionless, {
   one: { label: '', factor: 1 },
   percent: { label: '%', factor: 0.01, also: ['percent', 'pct'] },

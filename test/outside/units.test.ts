@@ -20,6 +20,7 @@ const both = (mathjs: string, program: string): Outside => ({ mathjs, program })
 
 const outside: Readonly<Record<string, Outside>> = {
   'count.one': same('1'),
+  'money.one': same('1'),
   'ratio.one': same('1'),
   'ratio.percent': both('1/100', 'percent'),
   'angle.deg': both('1 deg', 'degree'),

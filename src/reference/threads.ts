@@ -1,0 +1,77 @@
+import { cite } from './citation';
+
+/** One thread of the metric series. Lengths in mm; tolerances in µm, for the screw 6g and for the hole 6H. */
+export interface MetricThread {
+  readonly name: string;
+  readonly d: number;
+  readonly P: number;
+  /** Fundamental deviation of the screw, g: all its diameters lie at least so far below the basic ones. */
+  readonly es: number;
+  /** Tolerances: major diameter of the screw, its pitch diameter, pitch and minor diameter of the hole. */
+  readonly Td: number;
+  readonly Td2: number;
+  readonly TD2: number;
+  readonly TD1: number;
+}
+
+export const isoProfile = cite('ISO 68-1 and ISO 724, basic profile and basic dimensions');
+/** Hole tolerances on the pitch diameter and g deviations agree with a tap maker's chart; the others are from memory. */
+export const isoTolerances = cite('ISO 965-1', 'tolerances 6g and 6H', true);
+export const iso898Area = cite('ISO 898-1', 'nominal stress area', true);
+
+const row = (name: string, d: number, P: number, es: number, tolerances: readonly [number, number, number, number]) => {
+  const [Td, Td2, TD2, TD1] = tolerances;
+  return { name, d, P, es, Td, Td2, TD2, TD1 };
+};
+
+/** Coarse series, each followed by the next larger: what a stripped hole is opened to. ISO 261; tolerances ISO 965-1. */
+export const coarseThreads: readonly MetricThread[] = [
+  row('M2', 2, 0.4, 19, [95, 67, 90, 112]),
+  row('M2.5', 2.5, 0.45, 20, [100, 71, 95, 125]),
+  row('M3', 3, 0.5, 20, [106, 75, 100, 140]),
+  row('M4', 4, 0.7, 22, [140, 90, 118, 180]),
+  row('M5', 5, 0.8, 24, [150, 95, 125, 200]),
+  row('M6', 6, 1, 26, [180, 112, 150, 236]),
+  row('M8', 8, 1.25, 28, [212, 118, 160, 265]),
+  row('M10', 10, 1.5, 32, [236, 132, 180, 300]),
+];
+
+/** Fine threads, M3 to M8. ISO 261; tolerances ISO 965-1. */
+export const fineThreads: readonly MetricThread[] = [
+  row('M3×0.35', 3, 0.35, 19, [85, 67, 90, 100]),
+  row('M4×0.5', 4, 0.5, 20, [106, 75, 100, 140]),
+  row('M5×0.5', 5, 0.5, 20, [106, 75, 100, 140]),
+  row('M6×0.75', 6, 0.75, 22, [140, 100, 132, 190]),
+  row('M8×1', 8, 1, 26, [180, 112, 150, 236]),
+];
+
+/**
+ * Basic dimensions of a metric thread, all from H = √3 P / 2. Lengths in mm, area in mm².
+ * Height H of the sharp triangle, pitch diameter d2 = D2, minor diameter of the hole D1, of the screw's root d3, and the
+ * nominal stress area As. ISO 68-1, ISO 724, ISO 898-1.
+ */
+export function basicProfile({ d, P }: Pick<MetricThread, 'd' | 'P'>) {
+  const H = (Math.sqrt(3) / 2) * P;
+  const d2 = d - (3 / 4) * H;
+  const d3 = d - (17 / 12) * H;
+  return { H, d2, D1: d - (5 / 4) * H, d3, As: (Math.PI / 4) * ((d2 + d3) / 2) ** 2 };
+}
+
+/**
+ * The limits that leave the least overlap between screw (6g) and hole (6H), in mm: screw's least major diameter `Ds` and
+ * pitch diameter `Es`, hole's greatest pitch diameter `En` and minor diameter `Kn`. ISO 965-1.
+ */
+export function looseLimits(thread: MetricThread) {
+  const { d2, D1 } = basicProfile(thread);
+  return {
+    Ds: thread.d - (thread.es + thread.Td) / 1000,
+    Es: d2 - (thread.es + thread.Td2) / 1000,
+    En: d2 + thread.TD2 / 1000,
+    Kn: D1 + thread.TD1 / 1000,
+  };
+}
+
+/** The next larger coarse thread; undefined past the largest listed. */
+export function nextLarger(d: number): MetricThread | undefined {
+  return coarseThreads.find((thread) => thread.d > d);
+}
