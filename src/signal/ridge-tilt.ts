@@ -1,0 +1,81 @@
+import type { StripReading } from './ridge-strip';
+import { dot, slowColumns, without } from './ridge-solve';
+
+/**
+ * How ridges lie in a strip: one that crosses the middle line at u (px from its middle) stands, v px beside it, at
+ * u + v * (shear + fan * u). Perspective makes them fan out.
+ */
+export interface Lie {
+  readonly shear: number;
+  /** 1/px. */
+  readonly fan: number;
+}
+
+/** Tangent of the steepest tilt looked for, about 12°. */
+const STEEPEST = 0.21;
+/** Camera off square by 10° over a lens's reach of 0.7 of the picture's longer side, 1/px times that side. */
+const MOST_FAN = 0.25;
+/** px: the first search's shift of the outermost column; finer than the finest pattern left by the smoothing. */
+const FIRST_SHIFT = 1;
+const HALVINGS = 6;
+
+/** Mean of the columns along the ridges' lie. */
+export function straighten(reading: Pick<StripReading, 'columns' | 'offsets' | 'step'>, lie: Lie): Float64Array {
+  const n = reading.columns[0]?.length ?? 0;
+  const sum = new Float64Array(n);
+  const middle = (n - 1) / 2;
+  reading.columns.forEach((column, c) => {
+    const v = reading.offsets[c] ?? 0;
+    const start = (v * lie.shear) / reading.step;
+    const slope = v * lie.fan;
+    for (let i = 0; i < n; i += 1) {
+      const at = Math.min(n - 1, Math.max(0, i + start + slope * (i - middle)));
+      const low = Math.min(n - 2, at | 0);
+      const share = at - low;
+      const a = column[low] ?? 0;
+      sum[i] = (sum[i] ?? 0) + a + share * ((column[low + 1] ?? a) - a);
+    }
+  });
+  for (let i = 0; i < n; i += 1) sum[i] = (sum[i] ?? 0) / reading.columns.length;
+  return sum;
+}
+
+/** Smoothed by 1-2-1: white noise then keeps nearly the same power wherever between two values it is read. */
+function smooth(column: Float64Array): Float64Array {
+  return column.map((value, i) => (2 * value + (column[i - 1] ?? value) + (column[i + 1] ?? value)) / 4);
+}
+
+/** The lie along which the columns' mean has the most power left: it smears least. */
+export function findLie(reading: StripReading): Lie {
+  const half = Math.max(...reading.offsets.map(Math.abs));
+  const n = reading.columns[0]?.length ?? 0;
+  if (half < 2 || n < 8) return { shear: 0, fan: 0 };
+  const slow = slowColumns(n, 3);
+  const flat = { ...reading, columns: reading.columns.map((column) => smooth(without(column, slow))) };
+  const power = (lie: Lie): number => {
+    const mean = straighten(flat, lie);
+    return dot(mean, mean);
+  };
+  const best = (candidates: readonly Lie[]): Lie =>
+    candidates.map((lie) => ({ lie, is: power(lie) })).reduce((a, b) => (b.is > a.is ? b : a)).lie;
+  const steps = (most: number, step: number) => {
+    const each = Math.ceil(most / step);
+    return Array.from({ length: 2 * each + 1 }, (_, k) => (k - each) * step);
+  };
+
+  const halfLength = (n * reading.step) / 2;
+  const shift = FIRST_SHIFT * reading.step;
+  let shearStep = shift / half;
+  let fanStep = shift / (half * halfLength);
+  let lie = best(steps(STEEPEST, shearStep).map((shear) => ({ shear, fan: 0 })));
+  lie = best(steps(MOST_FAN / reading.side, fanStep).map((fan) => ({ shear: lie.shear, fan })));
+  for (let k = 0; k < HALVINGS; k += 1) {
+    const around = [-1, 0, 1];
+    lie = best(
+      around.flatMap((a) => around.map((b) => ({ shear: lie.shear + a * shearStep, fan: lie.fan + b * fanStep }))),
+    );
+    shearStep /= 2;
+    fanStep /= 2;
+  }
+  return lie;
+}

@@ -1,0 +1,121 @@
+import type { GreyPicture, Point } from '../../src/signal/ridge';
+
+/** A wall as printed: everything along it depends on the height alone. Grey values 0 to 255. */
+export interface Wall {
+  /** m: period of the ridges. */
+  readonly period: number;
+  /** Amplitudes of the ridges' first, second … harmonic, with their phases (rad). */
+  readonly harmonics: readonly { readonly amplitude: number; readonly phase: number }[];
+  /** m: layer height, with the amplitude of its lines and the spread of grey from one layer to the next. */
+  readonly layer: number;
+  readonly layerAmplitude: number;
+  readonly layerSpread: number;
+}
+
+/** A pinhole camera before the wall: radians off square, pixels. */
+export interface Camera {
+  readonly width: number;
+  readonly height: number;
+  /** px: the lens's reach. */
+  readonly reach: number;
+  /** px per m in the middle of the picture. */
+  readonly scale: number;
+  /** About the picture's horizontal axis: periods change from top to bottom. */
+  readonly pitch: number;
+  /** About its vertical axis: the ridges fan out. */
+  readonly yaw: number;
+  /** About the line of sight: the ridges tilt. */
+  readonly roll: number;
+}
+
+export interface Light {
+  readonly level: number;
+  /** Grey from end to end of slow shading along x and y, its bow, and the darkening towards the corners. */
+  readonly slopeX: number;
+  readonly slopeY: number;
+  readonly bow: number;
+  readonly corners: number;
+  /** Standard deviation of each pixel's own noise. */
+  readonly noise: number;
+}
+
+/** Two normal numbers from two even ones (Box and Muller). */
+export function normal(random: () => number): number {
+  return Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
+}
+
+/** Rows of the camera's axes in the wall's coordinates (x right, y down, z away), roll after yaw after pitch. */
+function axes({ pitch, yaw, roll }: Camera): readonly (readonly [number, number, number])[] {
+  const [cp, sp, cy, sy, cr, sr] = [pitch, yaw, roll].flatMap((a) => [Math.cos(a), Math.sin(a)]) as [
+    number, number, number, number, number, number,
+  ]; // prettier-ignore
+  const x = [cy, sy * sp, sy * cp] as const;
+  const y = [0, cp, -sp] as const;
+  const z = [-sy, cy * sp, cy * cp] as const;
+  const mix = (a: number, b: number) => [0, 1, 2].map((i) => a * x[i]! + b * y[i]!) as [number, number, number];
+  return [mix(cr, sr), mix(-sr, cr), z];
+}
+
+/** Where a place on the wall (m from the middle of the picture, right and down) is seen. */
+export function seenAt(camera: Camera, X: number, Y: number): Point {
+  const distance = camera.reach / camera.scale;
+  const [right, down, away] = axes(camera);
+  // The camera stands `distance` before the wall's origin along its own line of sight.
+  const at = [X + distance * away![0], Y + distance * away![1], distance * away![2]] as const;
+  const along = (axis: readonly [number, number, number]) => axis[0] * at[0] + axis[1] * at[1] + axis[2] * at[2];
+  const depth = along(away!);
+  return {
+    x: (camera.width - 1) / 2 + (camera.reach * along(right!)) / depth,
+    y: (camera.height - 1) / 2 + (camera.reach * along(down!)) / depth,
+  };
+}
+
+/** The place on the wall that a pixel sees. */
+function wallAt(camera: Camera, rows: ReturnType<typeof axes>, x: number, y: number): readonly [number, number] {
+  const distance = camera.reach / camera.scale;
+  const [right, down, away] = rows;
+  const a = (x - (camera.width - 1) / 2) / camera.reach;
+  const b = (y - (camera.height - 1) / 2) / camera.reach;
+  const ray = [0, 1, 2].map((i) => away![i]! + a * right![i]! + b * down![i]!) as [number, number, number];
+  const t = (distance * away![2]) / ray[2];
+  return [t * ray[0] - distance * away![0], t * ray[1] - distance * away![1]];
+}
+
+/** Sub-rows a pixel's light is gathered from, so that fine layer lines are dimmed as a sensor dims them. */
+const SUB_ROWS = 4;
+
+/** A picture of a wall: 8-bit grey values, as a phone would keep them. */
+export function photograph(wall: Wall, camera: Camera, light: Light, random: () => number): GreyPicture {
+  const { width, height } = camera;
+  const luminance = new Uint8ClampedArray(width * height);
+  const rows = axes(camera);
+  const layerPhase = random();
+  const grey = new Map<number, number>();
+  const ofLayer = (n: number) => {
+    const known = grey.get(n) ?? wall.layerSpread * normal(random);
+    grey.set(n, known);
+    return known;
+  };
+  for (let y = 0; y < height; y += 1) {
+    const down = y / (height - 1) - 0.5;
+    for (let x = 0; x < width; x += 1) {
+      let seen = 0;
+      for (let sub = 0; sub < SUB_ROWS; sub += 1) {
+        const [, Y] = wallAt(camera, rows, x, y + (sub + 0.5) / SUB_ROWS - 0.5);
+        const turn = (2 * Math.PI * Y) / wall.period;
+        wall.harmonics.forEach((h, k) => (seen += h.amplitude * Math.cos((k + 1) * turn + h.phase)));
+        const layers = Y / wall.layer + layerPhase;
+        if (wall.layerAmplitude !== 0) seen += wall.layerAmplitude * Math.cos(2 * Math.PI * layers);
+        if (wall.layerSpread !== 0) seen += ofLayer(Math.floor(layers));
+      }
+      const right = x / (width - 1) - 0.5;
+      const shade =
+        light.slopeX * right +
+        light.slopeY * down +
+        light.bow * 4 * down * down -
+        light.corners * (right * right + down * down);
+      luminance[y * width + x] = light.level + seen / SUB_ROWS + shade + light.noise * normal(random);
+    }
+  }
+  return { width, height, luminance };
+}
