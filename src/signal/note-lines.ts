@@ -1,0 +1,190 @@
+/**
+ * Damped lines in a discrete spectrum. Samples t = 0 … N-1 hold the sum of Re(2 c exp(μ t)), μ = -a + j w per sample; bin k
+ * of their N-point transform holds c (1 - q^N)/(1 - q) with q = exp(μ - 2πj k/N), and a like term for the mirrored line.
+ */
+export interface Line {
+  /** Decay and angular frequency per sample. */
+  a: number;
+  w: number;
+  /** Complex amplitude: half the real one. */
+  re: number;
+  im: number;
+  /** Variance of w (and of a) per sample squared, from the weighted fit. */
+  variance: number;
+  /** Energy over noise: how far the fit lowers the weighted squares. */
+  gain: number;
+  /** Stood before the pluck, undamped. */
+  readonly standing: boolean;
+  /** Bounds of w. */
+  readonly lowest: number;
+  readonly highest: number;
+}
+
+export interface Bins {
+  readonly re: Float64Array;
+  readonly im: Float64Array;
+}
+
+const MIN_DECAY = 1e-6;
+const MAX_DECAY = 0.016;
+
+const tables = new Map<number, Bins>();
+
+/** exp(-2πj k/N), k = 0 … N/2. */
+function turns(size: number): Bins {
+  const made = tables.get(size);
+  if (made) return made;
+  const table = { re: new Float64Array(size / 2 + 1), im: new Float64Array(size / 2 + 1) };
+  for (let k = 0; k <= size / 2; k += 1) {
+    table.re[k] = Math.cos((2 * Math.PI * k) / size);
+    table.im[k] = -Math.sin((2 * Math.PI * k) / size);
+  }
+  tables.set(size, table);
+  return table;
+}
+
+/**
+ * Takes a line with its mirror image out of bins from … to-1 of an N-point transform, damped further by `extra`. With
+ * u = c (1 - p^N), p = exp(μ), z = exp(-2πj k/N), both together are 2 (Re u - Re(u p*) z) / (1 - 2 Re p z + |p|² z²).
+ */
+export function subtractLine(bins: Bins, line: Line, size: number, extra: number, from: number, to: number) {
+  const { re: cosines, im: sines } = turns(size);
+  const a = line.a + extra;
+  const shrink = Math.exp(-a * size);
+  const qre = 1 - shrink * Math.cos(line.w * size);
+  const qim = -shrink * Math.sin(line.w * size);
+  const ure = line.re * qre - line.im * qim;
+  const uim = line.re * qim + line.im * qre;
+  const near = Math.exp(-a);
+  const pre = near * Math.cos(line.w);
+  const pim = near * Math.sin(line.w);
+  const n0 = 2 * ure;
+  const n1 = -2 * (ure * pre + uim * pim);
+  const d1 = -2 * pre;
+  const d2 = near * near;
+  for (let k = from; k < to; k += 1) {
+    const zre = cosines[k] as number;
+    const zim = sines[k] as number;
+    // z² = (2 zre² - 1) + 2j zre zim
+    const dre = 1 + d1 * zre + d2 * (2 * zre * zre - 1);
+    const dim = d1 * zim + d2 * 2 * zre * zim;
+    const nre = n0 + n1 * zre;
+    const nim = n1 * zim;
+    const scale = 1 / (dre * dre + dim * dim);
+    bins.re[k] = (bins.re[k] as number) - (nre * dre + nim * dim) * scale;
+    bins.im[k] = (bins.im[k] as number) - (nim * dre - nre * dim) * scale;
+  }
+}
+
+/** Takes only a line's mirror image out of bins from … to-1. */
+function subtractMirror(bins: Bins, line: Line, size: number, from: number, to: number) {
+  const { re: cosines, im: sines } = turns(size);
+  const shrink = Math.exp(-line.a * size);
+  const qre = 1 - shrink * Math.cos(line.w * size);
+  const qim = shrink * Math.sin(line.w * size);
+  const ure = line.re * qre + line.im * qim;
+  const uim = line.re * qim - line.im * qre;
+  const near = Math.exp(-line.a);
+  const pre = near * Math.cos(line.w);
+  const pim = -near * Math.sin(line.w);
+  for (let k = from; k < to; k += 1) {
+    const zre = cosines[k] as number;
+    const zim = sines[k] as number;
+    const dre = 1 - (pre * zre - pim * zim);
+    const dim = -(pre * zim + pim * zre);
+    const scale = 1 / (dre * dre + dim * dim);
+    bins.re[k] = (bins.re[k] as number) - (ure * dre + uim * dim) * scale;
+    bins.im[k] = (bins.im[k] as number) - (uim * dre - ure * dim) * scale;
+  }
+}
+
+/** Bins on each side that carry a line's information. */
+export function reach(a: number, size: number): number {
+  return Math.min(18, 4 + Math.ceil(0.64 * a * size));
+}
+
+/**
+ * Fits one line to the bins around it, less all `others`, by Gauss-Newton on c and μ (both complex, the model analytic in
+ * both), weights 1/noise. Changes `line` in place. Standing lines keep their decay. `scratch` is overwritten.
+ */
+export function fitLine(
+  line: Line,
+  others: readonly Line[],
+  plain: Bins,
+  noise: Float64Array,
+  size: number,
+  rounds: number,
+  scratch: Bins,
+) {
+  const half = reach(line.a, size);
+  const centre = Math.round((line.w * size) / (2 * Math.PI));
+  const from = Math.max(1, centre - half);
+  const to = Math.min(noise.length, centre + half + 1);
+  for (let k = from; k < to; k += 1) {
+    scratch.re[k] = plain.re[k] as number;
+    scratch.im[k] = plain.im[k] as number;
+  }
+  for (const other of others) if (other !== line) subtractLine(scratch, other, size, 0, from, to);
+  if (line.gain > 0) subtractMirror(scratch, line, size, from, to);
+  const bins = scratch;
+  const table = turns(size);
+  const binWidth = (2 * Math.PI) / size;
+  for (let round = 0; round <= rounds; round += 1) {
+    const shrink = Math.exp(-line.a * size);
+    const endRe = shrink * Math.cos(line.w * size);
+    const endIm = shrink * Math.sin(line.w * size);
+    const near = Math.exp(-line.a);
+    const poleRe = near * Math.cos(line.w);
+    const poleIm = near * Math.sin(line.w);
+    let g11 = 0, g12re = 0, g12im = 0, g22 = 0, b1re = 0, b1im = 0, b2re = 0, b2im = 0;
+    for (let k = from; k < to; k += 1) {
+      const zre = table.re[k] as number;
+      const zim = table.im[k] as number;
+      const pre = poleRe * zre - poleIm * zim;
+      const pim = poleRe * zim + poleIm * zre;
+      const dre = 1 - pre;
+      const scale = 1 / (dre * dre + pim * pim);
+      // g = (1 - Q)/(1 - q)
+      const ure = 1 - endRe;
+      const uim = -endIm;
+      const gre = (ure * dre - uim * pim) * scale;
+      const gim = (ure * pim + uim * dre) * scale;
+      // g' = (g q - N Q)/(1 - q)
+      const vre = gre * pre - gim * pim - size * endRe;
+      const vim = gre * pim + gim * pre - size * endIm;
+      const hre = (vre * dre - vim * pim) * scale;
+      const him = (vre * pim + vim * dre) * scale;
+      const weight = 1 / (noise[k] as number);
+      const yre = bins.re[k] as number;
+      const yim = bins.im[k] as number;
+      g11 += weight * (gre * gre + gim * gim);
+      g22 += weight * (hre * hre + him * him);
+      g12re += weight * (gre * hre + gim * him);
+      g12im += weight * (gre * him - gim * hre);
+      b1re += weight * (gre * yre + gim * yim);
+      b1im += weight * (gre * yim - gim * yre);
+      b2re += weight * (hre * yre + him * yim);
+      b2im += weight * (hre * yim - him * yre);
+    }
+    // Amplitude by projection, then one step in μ against what it leaves.
+    line.re = b1re / g11;
+    line.im = b1im / g11;
+    const power = line.re * line.re + line.im * line.im;
+    const curve = g22 - (g12re * g12re + g12im * g12im) / g11;
+    line.gain = power * g11;
+    line.variance = curve > 0 && power > 0 ? 0.5 / (power * curve) : Infinity;
+    if (round === rounds || !(curve > 0) || !(power > 0)) break;
+    // Remainder of h: r = b2 - conj(g12) c, where g12 = <g, h>.
+    const rre = b2re - (g12re * line.re + g12im * line.im);
+    const rim = b2im - (g12re * line.im - g12im * line.re);
+    const sre = (line.re * rre + line.im * rim) / (power * curve);
+    const sim = (line.re * rim - line.im * rre) / (power * curve);
+    const limit = 0.7 * binWidth;
+    line.w += Math.max(-limit, Math.min(limit, sim));
+    if (!line.standing) {
+      const a = line.a - Math.max(-limit, Math.min(limit, sre));
+      line.a = Math.min(MAX_DECAY, Math.max(line.a / 3, MIN_DECAY, a));
+    }
+    line.w = Math.max(line.lowest, Math.min(line.highest, line.w));
+  }
+}
