@@ -1,6 +1,6 @@
 import { createMemo, createSignal, For, Show } from 'solid-js';
 import { systemFor, type Calculator } from '../calculators/calculator';
-import { inputValues, inSentence, nameOf, symbolOf, unitOf } from '../calculators/evaluate';
+import { inSentence, nameOf, symbolOf, unitOf } from '../calculators/evaluate';
 import { solve } from '../formula/solve';
 import { COVERAGE } from '../formula/outcome';
 import { formatMeasured, formatValue } from '../quantity/format';
@@ -26,7 +26,7 @@ export function Ask(props: { calculator: Calculator; bench: Bench }) {
   const result = () => results().find((r) => r.symbol === target()) ?? results()[0];
   const reach = () =>
     system().steps.find((step) => step.formula.symbol === result()?.symbol)?.inputs ?? new Set<string>();
-  const askable = () => [...reach()];
+  const askable = () => [...reach()].filter((symbol) => Object.hasOwn(props.calculator.inputs, symbol));
   const asked = () => {
     const picked = unknown();
     return picked !== undefined && reach().has(picked) ? picked : askable()[0];
@@ -47,8 +47,8 @@ export function Ask(props: { calculator: Calculator; bench: Bench }) {
     const spec = input === undefined ? undefined : props.calculator.inputs[input];
     if (!wanted || input === undefined || !spec || !value?.ok) return undefined;
     const { mark } = props.bench.situation();
-    const inputs = inputValues(evaluation().inputs);
-    const missing = askable().filter((symbol) => symbol !== input && !inputs[symbol]);
+    const inputs = evaluation().values;
+    const missing = [...reach()].filter((symbol) => symbol !== input && !inputs[symbol]);
     if (missing.length > 0) {
       return {
         sentence: `Still needed: ${missing.map((symbol) => inSentence(nameOf(props.calculator, symbol))).join(', ')}.`,

@@ -4,7 +4,7 @@ import type { Calculator, InputSpec } from '../calculators/calculator';
 import { nudgeStep, type Entry, type KeptValue } from '../calculators/entry';
 import { evaluate, type Evaluation, type Situation } from '../calculators/evaluate';
 import { toTyped, toTypedMeasured, type DecimalMark } from '../quantity/parse';
-import type { Unit } from '../quantity/unit';
+import { unitById, type Unit } from '../quantity/unit';
 import { AS_MARKED } from '../reference/tools';
 
 /** What a person has entered for one calculator: kept as a draft, so it must stay plain data. */
@@ -102,6 +102,21 @@ export function createBench(calc: Calculator, around: Surroundings, start: Enter
     });
   };
 
+  /** Changes several lines at once, as one change. */
+  const changeAll = (parts: Readonly<Record<string, Partial<Entry>>>): void => {
+    batch(() => {
+      for (const [symbol, part] of Object.entries(parts))
+        setEntered('entries', symbol, { ...entryOf(symbol), ...part });
+      changed();
+    });
+  };
+
+  /** The unit a line is entered in unless another is typed. */
+  const unitOf = (symbol: string): Unit | undefined => {
+    const spec = calc.inputs[symbol];
+    return spec && (unitById(spec.measure.kind, entryOf(symbol).unit) ?? spec.measure.unit);
+  };
+
   const nudge = (symbol: string, divisions: number): void => {
     const spec = calc.inputs[symbol];
     const state = evaluation().inputs[symbol];
@@ -140,6 +155,8 @@ export function createBench(calc: Calculator, around: Surroundings, start: Enter
     shown,
     entryOf,
     change,
+    changeAll,
+    unitOf,
     nudge,
     /** Counts every change of an entry or option. */
     changes,

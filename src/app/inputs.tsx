@@ -3,17 +3,13 @@ import { applies, type Calculator, type PhoneInstrument } from '../calculators/c
 import { mustMeasure } from '../calculators/entry';
 import { explain } from '../calculators/evaluate';
 import { symbolMathml } from '../formula/mathml';
-import { AS_MARKED, toolsFor } from '../reference/tools';
 import { ChoiceField } from '../ui/choice-field';
 import { QuantityField } from '../ui/quantity-field';
 import type { Bench } from './bench';
 import { PhoneDialog, phones } from './phone';
 import { printOrigin, printSymbol } from './print';
-
-function toolOptions(kind: string) {
-  const known = toolsFor(kind).map((tool) => ({ id: tool.id, label: `read with: ${tool.name}` }));
-  return [...known, { id: AS_MARKED, label: 'as marked, or as set' }, { id: '', label: 'otherwise: ± as typed' }];
-}
+import { Tables } from './tables';
+import { toolOptions } from './tool-options';
 
 const phoneWords = (phone: PhoneInstrument | undefined) => (phone === undefined ? undefined : phones[phone].key);
 
@@ -35,7 +31,7 @@ export function Inputs(props: { calculator: Calculator; bench: Bench }) {
   const groups = createMemo(() => {
     const lists = { measured: [] as string[], usual: [] as string[], seldom: [] as string[] };
     for (const [symbol, spec] of Object.entries(props.calculator.inputs)) {
-      if (!applies(spec.when, options())) continue;
+      if (spec.cell || !applies(spec.when, options())) continue;
       if (!spec.optional && mustMeasure(symbol, spec, props.calculator.choices)) lists.measured.push(symbol);
       else lists[spec.seldom ? 'seldom' : 'usual'].push(symbol);
     }
@@ -136,6 +132,7 @@ export function Inputs(props: { calculator: Calculator; bench: Bench }) {
   return (
     <div>
       <For each={groups().measured}>{field}</For>
+      <Tables calculator={props.calculator} bench={props.bench} />
       <For each={choices()}>{choice}</For>
       <For each={groups().usual}>{field}</For>
       <Show when={groups().seldom.length > 0}>

@@ -2,7 +2,7 @@ import { createDeferred, createMemo, For, Show } from 'solid-js';
 import type { Calculator, FormulaSpec, LimitSpec } from '../calculators/calculator';
 import { explain, nameOf, symbolOf, unitOf, type Evaluation, type Situation } from '../calculators/evaluate';
 import { expanded, type Method } from '../formula/outcome';
-import { filledMathml, formulaMathml } from '../formula/mathml';
+import { filledMathml, formulaMathml, wordsMathml } from '../formula/mathml';
 import { parseFormula } from '../formula/parse';
 import { fromSi } from '../quantity/unit';
 import { printCitation } from '../reference/citation';
@@ -31,9 +31,25 @@ export function Workings(props: { calculator: Calculator; bench: Bench }) {
   // A sheet has dozens of formulas and a phone shows three: those follow every keystroke, the others a moment later.
   const later = createDeferred(() => momentOf(props.bench), { timeoutMs: 250 });
   return (
-    <For each={props.bench.evaluation().formulas}>
-      {(spec) => <OneWorking spec={spec} calculator={props.calculator} bench={props.bench} later={later()} />}
-    </For>
+    <>
+      <For each={Object.entries(props.calculator.model?.outputs ?? {})}>
+        {([symbol, spec]) => (
+          <Working
+            meaning={spec.meaning}
+            result={printSymbol(props.calculator, later().evaluation, later().situation, symbol, true) ?? '—'}
+            reason={later().evaluation.modelProblem}
+            symbolic={wordsMathml(symbol, spec.equation)}
+            filled={undefined}
+            source={printCitation(spec.cite)}
+            method=""
+            shares={[]}
+          />
+        )}
+      </For>
+      <For each={props.bench.evaluation().formulas}>
+        {(spec) => <OneWorking spec={spec} calculator={props.calculator} bench={props.bench} later={later()} />}
+      </For>
+    </>
   );
 }
 

@@ -1,5 +1,5 @@
 import { buildSystem, type System } from '../formula/system';
-import type { Known } from '../formula/outcome';
+import type { InputValue, Known } from '../formula/outcome';
 import type { DecimalMark } from '../quantity/parse';
 import type { Measure } from '../quantity/unit';
 import type { Citation } from '../reference/citation';
@@ -36,6 +36,51 @@ export interface InputSpec {
   /** An instrument of the phone that can take it. */
   readonly phone?: PhoneInstrument;
   readonly when?: When;
+  /** Its cell, where it stands in a table of readings. */
+  readonly cell?: { readonly table: string; readonly line: number; readonly column: string };
+}
+
+/** Readings of which there are as many as the person takes: points of a bed, moments of a heating curve. */
+export interface TableSpec {
+  readonly label: string;
+  /** What one line is: `Point`. */
+  readonly line: string;
+  /** Headings, by column. */
+  readonly columns: Readonly<Record<string, string>>;
+  readonly least: number;
+  readonly hint: string;
+  /** Fills columns by a rule: each returns a line's cells in SI, or a sentence why it cannot. */
+  readonly presets?: Readonly<
+    Record<
+      string,
+      (
+        value: (symbol: string) => number | undefined,
+      ) => readonly Readonly<Record<string, number>>[] | { readonly reason: string }
+    >
+  >;
+}
+
+/** A quantity that a model works out of the readings, for the formulas to go on with. */
+export interface OutputSpec {
+  readonly meaning: string;
+  readonly measure: Measure;
+  /** The governing equation, in words and signs: what the model solves. */
+  readonly equation: string;
+  readonly cite: Citation;
+}
+
+export type ModelResult =
+  | { readonly ok: true; readonly values: Readonly<Record<string, InputValue>> }
+  | { readonly ok: false; readonly reason: string };
+
+/**
+ * What a formula cannot carry: a fit, a table. Its outputs must be uncorrelated, each with its own standard uncertainty,
+ * since the formulas take them for independent.
+ */
+export interface ModelSpec<M extends Readonly<Record<string, OutputSpec>> = Readonly<Record<string, OutputSpec>>> {
+  readonly outputs: M;
+  /** @param inputs in SI, undefined where empty or refused */
+  compute(inputs: Readonly<Record<string, InputValue | undefined>>, choices: Choices): ModelResult;
 }
 
 export interface OptionSpec {
@@ -124,27 +169,32 @@ export interface Example<S extends string = string> {
   readonly source: Citation;
 }
 
+type SymbolsIn<I, F extends readonly FormulaSpec[], M> = (keyof I & string) | (keyof M & string) | SymbolOf<F[number]>;
+
 interface Definition<
   I extends Readonly<Record<string, InputSpec>>,
   C extends Readonly<Record<string, ChoiceSpec>>,
   F extends readonly FormulaSpec[],
+  M extends Readonly<Record<string, OutputSpec>>,
 > {
   readonly inputs: I;
+  readonly tables?: Readonly<Record<string, TableSpec>>;
+  readonly model?: ModelSpec<M>;
   readonly choices: C;
   readonly formulas: F;
-  readonly limits: readonly LimitSpec<(keyof I & string) | SymbolOf<F[number]>>[];
+  readonly limits: readonly LimitSpec<SymbolsIn<I, F, M>>[];
   readonly cautions?: readonly string[];
   /**
    * The verdict where no limit can say it, such as which of several parts fits. Asked before there is one: `ctx.verdict` is
    * that of the limits. meta.ts then words the states.
    */
-  judge?(ctx: Context<(keyof I & string) | SymbolOf<F[number]>, C>): VerdictState;
-  action(ctx: Context<(keyof I & string) | SymbolOf<F[number]>, C>): Instruction;
+  judge?(ctx: Context<SymbolsIn<I, F, M>, C>): VerdictState;
+  action(ctx: Context<SymbolsIn<I, F, M>, C>): Instruction;
   /** How to prove it worked. */
   readonly proof: string;
   /** What the check cannot tell. */
   readonly beware?: readonly string[];
-  readonly examples: readonly Example<(keyof I & string) | SymbolOf<F[number]>>[];
+  readonly examples: readonly Example<SymbolsIn<I, F, M>>[];
 }
 
 /** A calculator as the rest of the app sees it. `S` names its inputs and results. */
@@ -153,6 +203,8 @@ export interface Calculator<
   C extends Readonly<Record<string, ChoiceSpec>> = Readonly<Record<string, ChoiceSpec>>,
 > {
   readonly inputs: Readonly<Record<string, InputSpec>>;
+  readonly tables: Readonly<Record<string, TableSpec>>;
+  readonly model?: ModelSpec;
   readonly choices: C;
   readonly formulas: readonly FormulaSpec[];
   readonly limits: readonly LimitSpec[];
@@ -209,8 +261,16 @@ export function calculator<
   const I extends Readonly<Record<string, InputSpec>>,
   const C extends Readonly<Record<string, ChoiceSpec>>,
   const F extends readonly FormulaSpec[],
->(definition: Definition<I, C, F>): Calculator<(keyof I & string) | SymbolOf<F[number]>, C> {
-  return { ...definition, cautions: definition.cautions ?? [], beware: definition.beware ?? [] };
+  // Without a model there is no symbol of one; anything wider would let misspelt symbols through.
+  // eslint-disable-next-line @typescript-eslint/no-generated-empty-object-type
+  M extends Readonly<Record<string, OutputSpec>> = Readonly<Record<never, OutputSpec>>,
+>(definition: Definition<I, C, F, M>): Calculator<SymbolsIn<I, F, M>, C> {
+  return {
+    ...definition,
+    tables: definition.tables ?? {},
+    cautions: definition.cautions ?? [],
+    beware: definition.beware ?? [],
+  };
 }
 
 /** Names of a calculator's symbols, for typing its drawing. */
@@ -229,7 +289,7 @@ export interface FigureProps<K> {
   /** The same as printed, with unit: for dimension lines. */
   readonly text: (symbol: SymbolsOf<K>) => string;
   /** A result with its uncertainty, for drawings that show one. */
-  readonly known: (symbol: SymbolsOf<K>) => Known | undefined;
+  readonly known: (symbol: string) => Known | undefined;
   readonly choice: ChoicesOf<K>;
   /** The person's decimal mark, for numbers that are no symbol's. */
   readonly mark: DecimalMark;
@@ -275,7 +335,12 @@ export function systemFor(calc: Calculator, choices: Choices): System {
   systems.set(calc, cached);
   const found = cached.get(key);
   if (found) return found;
-  const names = Object.keys(calc.inputs).filter((name) => applies(calc.inputs[name]?.when, choices));
+  // Cells of a table reach the formulas through the model alone.
+  const inputs = Object.keys(calc.inputs).filter((name) => {
+    const spec = calc.inputs[name];
+    return spec?.cell === undefined && applies(spec?.when, choices);
+  });
+  const names = [...inputs, ...Object.keys(calc.model?.outputs ?? {})];
   const texts = calc.formulas.filter((f) => applies(f.when, choices)).map((f) => f.text);
   const excess = calc.limits.flatMap((limit, i) => (applies(limit.when, choices) ? excessFormulas(limit, i) : []));
   const system = buildSystem([...texts, ...excess], names);

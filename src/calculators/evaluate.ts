@@ -1,5 +1,5 @@
-import type { Failure, InputValue, Known } from '../formula/outcome';
-import { expanded } from '../formula/outcome';
+import type { Failure, InputValue, Known, Outcome } from '../formula/outcome';
+import { COVERAGE, expanded } from '../formula/outcome';
 import { propagate, type Outcomes } from '../formula/propagate';
 import { symbolParts } from '../formula/mathml';
 import { formatNumber, formatValue } from '../quantity/format';
@@ -14,6 +14,8 @@ import {
   type FormulaSpec,
   type InputSpec,
   type Instruction,
+  type ModelResult,
+  type VerdictState,
 } from './calculator';
 import { readEntry, type Entry, type InputState, type KeptValue } from './entry';
 import { judge, settle, type Settling, type Verdict } from './verdict';
@@ -36,6 +38,10 @@ export interface Evaluation {
   readonly inputs: Readonly<Record<string, InputState>>;
   readonly formulas: readonly FormulaSpec[];
   readonly outcomes: Outcomes;
+  /** Everything the formulas started from: readings and what the model made of them, SI. */
+  readonly values: Readonly<Record<string, InputValue | undefined>>;
+  /** Why the model has no result, as a sentence. */
+  readonly modelProblem: string | undefined;
   readonly verdict: Verdict;
   readonly instruction: Instruction | undefined;
   /** Why there is no instruction, as a sentence. */
@@ -74,13 +80,21 @@ export function unitOf(
 ): Unit | undefined {
   const state = evaluation.inputs[symbol];
   if (state?.ok) return state.unit;
-  const measure = evaluation.formulas.find((f) => symbolOf(f) === symbol)?.measure ?? calc.inputs[symbol]?.measure;
+  const measure =
+    evaluation.formulas.find((f) => symbolOf(f) === symbol)?.measure ??
+    calc.inputs[symbol]?.measure ??
+    calc.model?.outputs[symbol]?.measure;
   return measure && (situation?.units?.[measure.kind.id] ?? measure.unit);
 }
 
 /** A person's name for a symbol: label of an input, meaning of a result. */
 export function nameOf(calc: Calculator, symbol: string): string {
-  return calc.inputs[symbol]?.label ?? calc.formulas.find((f) => symbolOf(f) === symbol)?.meaning ?? symbol;
+  return (
+    calc.inputs[symbol]?.label ??
+    calc.formulas.find((f) => symbolOf(f) === symbol)?.meaning ??
+    calc.model?.outputs[symbol]?.meaning ??
+    symbol
+  );
 }
 
 /** A label as it stands inside a sentence: small first letter, but for names and abbreviations. */
@@ -115,6 +129,23 @@ export function inputValues(states: Readonly<Record<string, InputState>>): Recor
   );
 }
 
+/** What the model worked out, in the form of results: their own uncertainty, no budget. */
+function outputsOf(calc: Calculator, made: ModelResult | undefined): Record<string, Outcome> {
+  const outputs: Record<string, Outcome> = {};
+  for (const symbol of Object.keys(calc.model?.outputs ?? {})) {
+    const output = made?.ok ? made.values[symbol] : undefined;
+    if (!output) {
+      outputs[symbol] = { ok: false, failure: { kind: 'missing', symbols: [symbol] } };
+      continue;
+    }
+    const { value, u } = output;
+    const [low, high] = [value - COVERAGE * u, value + COVERAGE * u];
+    const method = u > 0 ? 'first order' : 'exact';
+    outputs[symbol] = { ok: true, value, u, low, high, method, budget: [], gradient: {} };
+  }
+  return outputs;
+}
+
 function readInputs(calc: Calculator, situation: Situation, choices: Choices): Record<string, InputState> {
   const states: Record<string, InputState> = {};
   for (const [symbol, spec] of Object.entries<InputSpec>(calc.inputs)) {
@@ -125,7 +156,7 @@ function readInputs(calc: Calculator, situation: Situation, choices: Choices): R
   return states;
 }
 
-type Found = Pick<Evaluation, 'choices' | 'inputs' | 'formulas' | 'outcomes'> & {
+type Found = Pick<Evaluation, 'choices' | 'inputs' | 'formulas' | 'outcomes' | 'modelProblem'> & {
   readonly verdict: Omit<Verdict, 'settling'>;
 };
 
@@ -156,13 +187,23 @@ function contextFor(calc: Calculator, found: Found, situation: Situation): Conte
     choice: (name) => found.choices[name] ?? calc.choices[name]?.typical ?? '',
     verdict: found.verdict.state,
     mark: situation.mark,
+    lacking: (symbol) => {
+      const outcome = found.outcomes[symbol];
+      if (!outcome || outcome.ok || outcome.failure.kind !== 'missing') return [];
+      return outcome.failure.symbols.map((name) => nameOf(calc, name));
+    },
     check: (of) => found.verdict.checks.find((check) => check.limit.of === of)?.state ?? 'none',
   };
 }
 
 function reasonFor(calc: Calculator, found: Found, symbol: string): string {
   const outcome = found.outcomes[symbol];
-  if (outcome && !outcome.ok) return explain(calc, outcome.failure);
+  const outputs = calc.model?.outputs ?? {};
+  if (outcome && !outcome.ok) {
+    const { failure } = outcome;
+    const byModel = failure.kind === 'missing' && failure.symbols.some((name) => Object.hasOwn(outputs, name));
+    return byModel && found.modelProblem !== undefined ? found.modelProblem : explain(calc, failure);
+  }
   const state = found.inputs[symbol];
   if (state && !state.ok) return state.blank ? state.reason : `${nameOf(calc, symbol)}: ${state.reason}`;
   return `${nameOf(calc, symbol)} is not known.`;
@@ -183,13 +224,19 @@ export function evaluate(calc: Calculator, situation: Situation): Evaluation {
   const inputs = readInputs(calc, situation, choices);
   const formulas = calc.formulas.filter((f) => applies(f.when, choices));
   const system = systemFor(calc, choices);
-  const values = inputValues(inputs);
-  const outcomes = propagate(system, values);
-  const judged = judge(calc, choices, outcomes);
-  const found: Found = { choices, inputs, formulas, outcomes, verdict: judged };
+  const read = inputValues(inputs);
+  const made = calc.model?.compute(read, choices);
+  const values = made?.ok ? { ...read, ...made.values } : read;
+  const modelProblem = made?.ok === false ? made.reason : undefined;
+  const outcomes = { ...propagate(system, values), ...outputsOf(calc, made) };
+  const byLimits = { choices, inputs, formulas, outcomes, modelProblem, verdict: judge(calc, choices, outcomes) };
+  const judged = { ...byLimits.verdict, state: ownVerdict(calc, byLimits, situation) };
+  const found: Found = { ...byLimits, verdict: judged };
   const typical = typicalBehind(calc, found);
   const { instruction, cannot } = advise(calc, found, situation);
-  const isOpen = judged.state === 'too close' || instruction === undefined || instruction.measureAgain === true;
+  // A calculator that judges for itself says itself what would settle it.
+  const isOpen =
+    !calc.judge && (judged.state === 'too close' || instruction === undefined || instruction.measureAgain === true);
   let settling: Settling | undefined | 'not asked' = isOpen ? 'not asked' : undefined;
   const verdict: Verdict = {
     ...judged,
@@ -198,7 +245,18 @@ export function evaluate(calc: Calculator, situation: Situation): Evaluation {
       return settling;
     },
   };
-  return { choices, inputs, formulas, outcomes, verdict, instruction, cannot, typical };
+  return { choices, inputs, formulas, outcomes, values, modelProblem, verdict, instruction, cannot, typical };
+}
+
+/** The calculator's own verdict where it gives one, else that of its limits. */
+function ownVerdict(calc: Calculator, found: Found, situation: Situation): VerdictState {
+  if (!calc.judge) return found.verdict.state;
+  try {
+    return calc.judge(contextFor(calc, found, situation));
+  } catch (error) {
+    if (!(error instanceof Unavailable)) throw error;
+    return 'none';
+  }
 }
 
 function advise(calc: Calculator, found: Found, situation: Situation): Pick<Evaluation, 'instruction' | 'cannot'> {

@@ -122,3 +122,8 @@ export function filledMathml(formula: Formula, print: (name: string) => string |
   };
   return math(`${render(formula.tree, put)}<mo>=</mo><mtext>${escape(result)}</mtext>`);
 }
+
+/** A governing equation that the formulas cannot hold (a sum, an integral), in words and signs. */
+export function wordsMathml(symbol: string, equation: string): string {
+  return `<math><mrow>${symbolMathml(symbol)}<mtext>: ${escape(equation)}</mtext></mrow></math>`;
+}
