@@ -1,8 +1,9 @@
 import { createDeferred, createMemo, createSignal, For, Show, type JSX } from 'solid-js';
 import type { Calculator } from '../calculators/calculator';
 import { inSentence, nameOf, type Evaluation } from '../calculators/evaluate';
-import { VerdictMark, verdictWords } from '../ui/verdict-mark';
+import { VerdictMark } from '../ui/verdict-mark';
 import type { Bench } from './bench';
+import { verdictWord } from './reading-entry';
 
 /** What would settle an open verdict, as a sentence; undefined when nothing is open. */
 function settlingSentence(calc: Calculator, evaluation: Evaluation): string | undefined {
@@ -20,7 +21,7 @@ function settlingSentence(calc: Calculator, evaluation: Evaluation): string | un
 }
 
 /** Always in view: the verdict, the one instruction, and the keys. */
-export function BenchBar(props: { calculator: Calculator; bench: Bench; children: JSX.Element }) {
+export function BenchBar(props: { id: string; calculator: Calculator; bench: Bench; children: JSX.Element }) {
   const [unfolded, setUnfolded] = createSignal(false);
   const shown = () => props.bench.shown();
   const now = () => props.bench.evaluation();
@@ -36,7 +37,7 @@ export function BenchBar(props: { calculator: Calculator; bench: Bench; children
           <VerdictMark state={state()} />
           <div aria-live="polite">
             <p class="bench-headline">
-              <span class="bench-word">{verdictWords[state()]}.</span> {headline()}
+              <span class="bench-word">{verdictWord(props.id, state())}.</span> {headline()}
             </p>
           </div>
         </div>

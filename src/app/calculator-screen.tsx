@@ -161,6 +161,10 @@ function Sheet(props: {
             <Figure
               value={(symbol) => valueOf(bench.evaluation(), symbol)}
               text={print}
+              known={(symbol) => {
+                const outcome = bench.evaluation().outcomes[symbol];
+                return outcome?.ok ? outcome : undefined;
+              }}
               choice={bench.evaluation().choices}
               mark={records.settings().mark}
             />
@@ -174,9 +178,11 @@ function Sheet(props: {
             <PastReadings id={props.id} machine={props.machine} />
           </div>
           <div>
-            <Fold title="Limits" open={wide}>
-              <Limits calculator={calculator} bench={bench} />
-            </Fold>
+            <Show when={calculator.limits.length > 0}>
+              <Fold title="Limits" open={wide}>
+                <Limits calculator={calculator} bench={bench} />
+              </Fold>
+            </Show>
             <Fold title="Formulas, numbers put in, doubt" open={wide}>
               <Workings calculator={calculator} bench={bench} />
             </Fold>
@@ -199,7 +205,7 @@ function Sheet(props: {
           </div>
         </div>
       </main>
-      <BenchBar calculator={calculator} bench={bench}>
+      <BenchBar id={props.id} calculator={calculator} bench={bench}>
         <Keeper id={props.id} machine={machine()} calculator={calculator} bench={bench} download={download} />
       </BenchBar>
     </>

@@ -2,13 +2,8 @@ import { fraction, multiply, divide, unit, type Fraction, type Unit } from 'math
 import { describe, expect, it } from 'vitest';
 import { evaluate } from '../../src/calculators/evaluate';
 import calc from '../../src/calculators/screw-step/index';
-import {
-  asFraction,
-  convergents,
-  layerErrors,
-  LONGEST_REPEAT,
-  patternOf,
-} from '../../src/calculators/screw-step/model';
+import { layerErrors, LONGEST_REPEAT, patternOf } from '../../src/calculators/screw-step/model';
+import { asFraction, convergents } from '../../src/formula/fraction';
 
 /** Results for typed entries, SI. */
 function results(given: Readonly<Record<string, string>>, choices: Readonly<Record<string, string>> = {}) {
@@ -113,7 +108,7 @@ describe('continued fractions', () => {
         { P_h: `${P_h} mm`, h: `${h} mm`, theta_s: `${theta_s} deg`, m: String(m) },
         { grid: 'micro' },
       );
-      const found = asFraction(at('n'));
+      const found = asFraction(at('n'), LONGEST_REPEAT);
       expect(`${found?.numerator}/${found?.denominator}`).toBe(`${wanted.n}/${wanted.d}`);
       compared += 1;
     }
@@ -122,7 +117,7 @@ describe('continued fractions', () => {
 
   it('0.25 mm on 0.04 mm is 25/4, 0.20 mm is 5', () => {
     expect(exact('0.25', '8', '1.8', 1).toFraction()).toBe('25/4');
-    expect(asFraction(0.25e-3 / 0.04e-3)).toEqual({ numerator: 25, denominator: 4 });
+    expect(asFraction(0.25e-3 / 0.04e-3, LONGEST_REPEAT)).toEqual({ numerator: 25, denominator: 4 });
     expect(patternOf(0.2e-3, 0.04e-3).repeat).toBe(1);
   });
 

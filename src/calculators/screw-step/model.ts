@@ -1,48 +1,7 @@
-/** A ratio of whole numbers. */
-export interface Fraction {
-  readonly numerator: number;
-  readonly denominator: number;
-}
-
-/** Two ratios that agree to nine digits are one: what is typed has fewer, and the engine rounds to whole steps alike. */
-const SAME = 1e-9;
+import { asFraction, type Fraction } from '../../formula/fraction';
 
 /** A pattern longer than this many layers is not one that a wall shows. */
 export const LONGEST_REPEAT = 1000;
-
-const agrees = (x: number, f: Fraction): boolean =>
-  Math.abs(x - f.numerator / f.denominator) <= SAME * Math.max(1, Math.abs(x));
-
-/**
- * Convergents of a ratio's continued fraction, coarsest first, up to the first that agrees with it to nine digits or
- * to the last whose denominator is at most `largest` (Hardy & Wright, An Introduction to the Theory of Numbers,
- * ch. 10, from memory).
- *
- * @param x a ratio above or at zero, no unit
- */
-export function convergents(x: number, largest = LONGEST_REPEAT): Fraction[] {
-  const found: Fraction[] = [];
-  let before: Fraction = { numerator: 0, denominator: 1 };
-  let last: Fraction = { numerator: 1, denominator: 0 };
-  let rest = x;
-  for (;;) {
-    const whole = Math.floor(rest);
-    const next: Fraction = {
-      numerator: whole * last.numerator + before.numerator,
-      denominator: whole * last.denominator + before.denominator,
-    };
-    if (!Number.isFinite(whole) || next.denominator > largest) return found;
-    found.push(next);
-    if (agrees(x, next)) return found;
-    [before, last, rest] = [last, next, 1 / (rest - whole)];
-  }
-}
-
-/** The ratio as a fraction in lowest terms that agrees to nine digits, or undefined where its denominator is too large. */
-export function asFraction(x: number, largest = LONGEST_REPEAT): Fraction | undefined {
-  const last = convergents(x, largest).at(-1);
-  return last && agrees(x, last) ? last : undefined;
-}
 
 /** One layer of the pattern. Lengths in m; errors are what is printed less what was asked. */
 export interface Layer {
@@ -68,7 +27,7 @@ function stepsAt(i: number, ratio: number, fraction: Fraction | undefined): numb
  * @param g travel of one step of the grid, m
  */
 export function layerErrors(h: number, g: number, count: number): Layer[] {
-  const fraction = asFraction(h / g);
+  const fraction = asFraction(h / g, LONGEST_REPEAT);
   const ratio = fraction ? fraction.numerator / fraction.denominator : h / g;
   const errorAt = (i: number): number => (stepsAt(i, ratio, fraction) - i * ratio) * g;
   return Array.from({ length: count }, (_, i) => ({
@@ -101,7 +60,7 @@ export interface Pattern {
  * @param g travel of one step of the grid, m
  */
 export function patternOf(h: number, g: number): Pattern {
-  const fraction = asFraction(h / g);
+  const fraction = asFraction(h / g, LONGEST_REPEAT);
   const repeat = fraction?.denominator;
   const ratio = fraction ? fraction.numerator / fraction.denominator : h / g;
   const low = Math.floor(ratio);

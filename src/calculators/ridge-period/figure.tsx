@@ -1,0 +1,137 @@
+import { createMemo, For, Show } from 'solid-js';
+import { formatNumber } from '../../quantity/format';
+import { Drawing } from '../../ui/drawing';
+import type { FigureProps } from '../calculator';
+import type calc from './index';
+import { rank, type Line } from './model';
+
+const WIDTH = 340;
+const ROW = 18;
+const TOP = 40;
+/** Names end and the scale begins; the scale ends and the mismatch begins. */
+const LEFT = 136;
+const RIGHT = 282;
+const MARGIN = 8;
+const DECADES = [1e-5, 1e-4, 1e-3, 1e-2, 1e-1, 1, 10, 100];
+
+/** Ranked list of the parts on one logarithmic scale of periods, with the ridges' own as a band through all of them. */
+export default function Figure(props: FigureProps<typeof calc>) {
+  const ridges = () => props.known('P');
+  const ranking = createMemo(() => rank({ known: (symbol) => props.known(symbol), choices: props.choice }));
+  const lines = () => [...ranking().lines, ...ranking().multiples];
+  const ends = createMemo(() => {
+    const periods = [...lines().map((line) => line.period), ridges()?.value ?? 0].filter((period) => period > 0);
+    const low = Math.min(...periods) / 1.25;
+    const high = Math.max(...periods) * 1.25;
+    return periods.length > 0 ? { low, high: Math.max(high, low * 4) } : { low: 1e-3, high: 0.1 };
+  });
+  const x = (period: number) => {
+    const { low, high } = ends();
+    const share = Math.log(Math.max(period, low / 2) / low) / Math.log(high / low);
+    return LEFT + MARGIN + Math.min(Math.max(share, 0), 1) * (RIGHT - LEFT - 2 * MARGIN);
+  };
+  const height = () => TOP + Math.max(lines().length, 1) * ROW + 40;
+  const bottom = () => height() - 36;
+  const marks = () => DECADES.flatMap((decade) => [1, 2, 5].map((digit) => digit * decade));
+  const ticks = createMemo(() => {
+    const { low, high } = ends();
+    const all = marks().filter((mark) => mark >= low && mark <= high);
+    const tens = all.filter((mark) => /^1e|^10*$|^0\.0*1$/.test(String(Number(mark.toPrecision(3)))));
+    return all.length > 4 && tens.length > 1 ? tens : all.slice(0, 4);
+  });
+  const mm = (si: number, digits: number) => formatNumber(si * 1e3, digits, props.mark);
+  const off = (line: Line) => {
+    if (Math.abs(line.value) >= 1) return `× ${formatNumber(1 + line.value, 2, props.mark)}`;
+    return `${line.value < 0 ? '' : '+'}${formatNumber(line.value * 100, 2, props.mark)} %`;
+  };
+  const name = (line: Line) => {
+    if (line.multiple === 1) return line.part.short;
+    return `${line.multiple < 1 ? '½' : '2'} × ${line.part.short.split(',')[0] ?? ''}`;
+  };
+  return (
+    <Drawing
+      width={WIDTH}
+      height={height()}
+      label="Periods of the parts on a logarithmic scale, against that of the ridges"
+    >
+      <Show when={ridges()}>
+        {(known) => (
+          <>
+            <rect
+              class="d-accent d-shade"
+              x={x(known().low)}
+              y={TOP - 14}
+              width={Math.max(x(known().high) - x(known().low), 1)}
+              height={bottom() - TOP + 14}
+            />
+            <text class="d-text d-text-accent" x={(LEFT + RIGHT) / 2} y={14} text-anchor="middle">
+              ridges at {props.text('P')}
+            </text>
+          </>
+        )}
+      </Show>
+      <For each={ticks()}>
+        {(tick) => (
+          <g>
+            <line class="d-thin" x1={x(tick)} y1={TOP - 8} x2={x(tick)} y2={bottom()} />
+            <text class="d-text" x={x(tick)} y={bottom() + 13} text-anchor="middle">
+              {mm(tick, 2)}
+            </text>
+          </g>
+        )}
+      </For>
+      <line class="d-thin" x1={LEFT} y1={bottom()} x2={RIGHT} y2={bottom()} />
+      <text class="d-text" x={RIGHT + 6} y={bottom() + 13}>
+        mm
+      </text>
+      <For each={lines()}>
+        {(line, i) => {
+          const y = () => TOP + (i() + 0.5) * ROW;
+          return (
+            <g>
+              <text class={line.fits && line.multiple === 1 ? 'd-text d-text-accent' : 'd-text'} x={2} y={y() + 4}>
+                {name(line)}
+              </text>
+              <line class="d-ghost" x1={LEFT} y1={y()} x2={RIGHT} y2={y()} />
+              <Show
+                when={line.multiple === 1}
+                fallback={<path class="d-ink d-fill" d={`M${x(line.period)} ${y() - 6} l6 6 l-6 6 l-6 -6 z`} />}
+              >
+                <Show
+                  when={line.fits}
+                  fallback={<line class="d-ink" x1={x(line.period)} y1={y() - 6} x2={x(line.period)} y2={y() + 6} />}
+                >
+                  <circle class="d-solid" cx={x(line.period)} cy={y()} r={5.5} />
+                </Show>
+              </Show>
+              <text class="d-text" x={WIDTH - 2} y={y() + 4} text-anchor="end">
+                {off(line)}
+              </text>
+            </g>
+          );
+        }}
+      </For>
+      <Show
+        when={lines().length > 0}
+        fallback={
+          <text class="d-text" x={WIDTH / 2} y={TOP + 14} text-anchor="middle">
+            enter the parts you know: each gets its mark here
+          </text>
+        }
+      >
+        <circle class="d-solid" cx={10} cy={height() - 8} r={5} />
+        <text class="d-text" x={19} y={height() - 4}>
+          fits
+        </text>
+        <line class="d-ink" x1={54} y1={height() - 14} x2={54} y2={height() - 2} />
+        <text class="d-text" x={61} y={height() - 4}>
+          does not
+        </text>
+        <path class="d-ink d-fill" d={`M122 ${height() - 14} l6 6 l-6 6 l-6 -6 z`} />
+        <text class="d-text" x={132} y={height() - 4}>
+          half or double fits, less likely
+        </text>
+      </Show>
+    </Drawing>
+  );
+}

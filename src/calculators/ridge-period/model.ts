@@ -1,0 +1,137 @@
+import { asFraction } from '../../formula/fraction';
+import type { Known } from '../../formula/outcome';
+import { applies, type Choices } from '../calculator';
+import { parts, repeatOfRounding, type Part } from './parts';
+
+/** What the comparison asks for: results by symbol, undefined where there is none, and the options chosen. */
+export interface Reading {
+  readonly known: (symbol: string) => Known | undefined;
+  readonly choices: Choices;
+}
+
+/** One part compared with the ridges. */
+export interface Line {
+  readonly part: Part;
+  /** 1: its own period. A half or two: the same part by a less likely way. */
+  readonly multiple: number;
+  /** Period it would print, m. */
+  readonly period: number;
+  /** Mismatch, ridge period over the part's period less one: value and interval of about 95 %. */
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+  /** Size of the mismatch in standard uncertainties. */
+  readonly score: number;
+  /** Zero mismatch lies in the interval (JCGM 106: not told apart by this reading). */
+  readonly fits: boolean;
+}
+
+export interface Ranking {
+  /** Parts at their own period, those that fit first, then by score. */
+  readonly lines: readonly Line[];
+  /** Halves and doubles that fit. */
+  readonly multiples: readonly Line[];
+  /** Parts that cannot make ridges of any spacing here, with the reason as half a sentence. */
+  readonly ruledOut: readonly { readonly part: Part; readonly why: string }[];
+  /** Parts whose period is not known. */
+  readonly unknown: readonly Part[];
+}
+
+/** Periods nearer than this, as a share, are one period. */
+const SAME = 1e-9;
+/** A rounding pattern with more layers than this before it repeats is no pattern to an eye. */
+const LONGEST_REPEAT = 1000;
+const MULTIPLES = [0.5, 2];
+
+const same = (a: number, b: number): boolean => Math.abs(a / b - 1) <= SAME;
+
+/**
+ * A part at `factor` times its period, from the mismatch e = P/p − 1 at its own: e' = (1 + e)/factor − 1, interval and all.
+ *
+ * @param period the part's own period, m
+ */
+export function lineOf(part: Part, mismatch: Known, period: number, factor: number, multiple = factor): Line {
+  const at = (e: number): number => (1 + e) / factor - 1;
+  const [value, low, high] = [at(mismatch.value), at(mismatch.low), at(mismatch.high)];
+  const u = mismatch.u / factor;
+  const score = u > 0 ? Math.abs(value) / u : value === 0 ? 0 : Infinity;
+  return { part, multiple, period: period * factor, value, low, high, score, fits: low <= 0 && high >= 0 };
+}
+
+/** Those that fit first, the nearest in uncertainties first; of equals the sharper. */
+const byAgreement = (a: Line, b: Line): number =>
+  Number(b.fits) - Number(a.fits) || a.score - b.score || a.high - a.low - (b.high - b.low) || 0;
+
+/** The parts that are there under these options. */
+export const partsUnder = (choices: Choices): readonly Part[] => parts.filter((part) => applies(part.when, choices));
+
+/** Odd layers until the rounding pattern of `n` steps a layer begins again: the fraction's distance to a whole number. */
+function oddLayersInRepeat(n: number): number | undefined {
+  const fraction = asFraction(n, LONGEST_REPEAT);
+  if (!fraction) return undefined;
+  const over = fraction.numerator % fraction.denominator;
+  return Math.min(over, fraction.denominator - over);
+}
+
+type Found = { readonly line: Line } | { readonly why: string } | undefined;
+
+function ownLine(part: Part, { known }: Reading): Found {
+  const mismatch = known(part.mismatch);
+  const found = known(part.period);
+  if (!mismatch || !found) return undefined;
+  if (part.id === 'odd') {
+    const n = known('n');
+    // Dust of rounding is a whole number of steps.
+    if (n && asFraction(n.value, 1)) return { why: 'every layer is a whole number of full steps' };
+    return { line: lineOf(part, mismatch, 1 / found.value, 1) };
+  }
+  const twin = part.id === 'thread' ? known('p_lead') : part.id === 'motor' ? (known('p_lead') ?? known('p_pulley')) : undefined; // prettier-ignore
+  if (twin && same(twin.value, found.value)) {
+    return {
+      why: part.id === 'thread' ? 'with one start it is the screw’s turn' : 'without a gear it is the drive’s turn',
+    };
+  }
+  const least = known('p_min');
+  if (least && found.value < least.value * (1 - SAME)) return { why: 'it comes round within two layers' };
+  return { line: lineOf(part, mismatch, found.value, 1) };
+}
+
+function repeatLine({ known }: Reading, odd: Line | undefined): Line | undefined {
+  const [n, mismatch] = [known('n'), known(repeatOfRounding.mismatch)];
+  const count = odd && n ? oddLayersInRepeat(n.value) : undefined;
+  if (!odd || !mismatch || count === undefined || count <= 1) return undefined;
+  return lineOf(repeatOfRounding, mismatch, odd.period, count, 1);
+}
+
+/** Compares the ridges with every part under these options. */
+export function rank(reading: Reading): Ranking {
+  const lines: Line[] = [];
+  const ruledOut: { part: Part; why: string }[] = [];
+  const unknown: Part[] = [];
+  for (const part of partsUnder(reading.choices)) {
+    const found = ownLine(part, reading);
+    if (!found) unknown.push(part);
+    else if ('why' in found) ruledOut.push({ part, why: found.why });
+    else lines.push(found.line);
+  }
+  const repeat = repeatLine(
+    reading,
+    lines.find((line) => line.part.id === 'odd'),
+  );
+  if (repeat) lines.push(repeat);
+  const multiples = lines.flatMap((line) => {
+    const mismatch = reading.known(line.part.mismatch);
+    if (!mismatch || !line.part.turns) return [];
+    return MULTIPLES.map((factor) => lineOf(line.part, mismatch, line.period, factor)).filter(
+      (one) => one.fits && !lines.some((other) => same(other.period, one.period)),
+    );
+  });
+  return { lines: lines.sort(byAgreement), multiples: multiples.sort(byAgreement), ruledOut, unknown };
+}
+
+/** One part fits, several do, or none: what three verdicts say of a comparison. */
+export function stateOf({ lines }: Ranking): 'within' | 'too close' | 'beyond' | 'none' {
+  if (lines.length === 0) return 'none';
+  const fitting = lines.filter((line) => line.fits).length;
+  return fitting === 0 ? 'beyond' : fitting === 1 ? 'within' : 'too close';
+}

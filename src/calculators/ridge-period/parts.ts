@@ -1,0 +1,259 @@
+import type { When } from '../calculator';
+
+/** A part that comes round again and again, and where its period stands among the formulas. */
+export interface Part {
+  readonly id: string;
+  /** In the drawing: at most 20 letters. */
+  readonly short: string;
+  /** In a sentence. */
+  readonly name: string;
+  /** Result that is its period; the odd layers of rounding have a number per length instead. */
+  readonly period: string;
+  readonly mismatch: string;
+  /** It turns: a second flat halves its period. */
+  readonly turns: boolean;
+  /** What to look at first, a sentence. */
+  readonly look: string;
+  /** How the next print proves or clears it, a sentence. */
+  readonly prove: string;
+  /** For a part that can be turned against its mate: against what. */
+  readonly mate?: string;
+  readonly when?: When;
+}
+
+const up = { way: 'up' } as const;
+const along = { way: 'along' } as const;
+const screw = { way: 'up', lift: 'screw' } as const;
+const belt = { way: 'up', lift: 'belt' } as const;
+
+const longerLayer =
+  'Print the same wall twice over, side by side, so that a layer takes twice as long: the spacing up the wall must halve.';
+
+/** Every part that is compared. The order is that of a list without a reading. */
+export const parts: readonly Part[] = [
+  {
+    id: 'lead',
+    short: 'Screw, one turn',
+    name: 'one turn of the Z screw (its lead)',
+    period: 'p_lead',
+    mismatch: 'e_lead',
+    turns: true,
+    look: 'Measure the screw with “Lead-screw straightness”; look also at its coupling, which must hold it on one axis.',
+    prove:
+      'Support the gantry, loosen the coupling of every Z screw, turn each screw half a turn the same way, tighten, print again: the ridges must move by half their spacing.',
+    mate: 'its coupling',
+    when: screw,
+  },
+  {
+    id: 'thread',
+    short: 'Screw, one thread',
+    name: 'the pitch of the Z screw’s thread',
+    period: 'p_thread',
+    mismatch: 'e_thread',
+    turns: false,
+    look: 'Run the nut along the whole screw by hand and feel for one tight place per thread; brush the thread clean and grease it. A dent that one start alone has shows at the lead instead.',
+    prove: 'Clean and grease the thread and the nut, print again: the ridges must weaken. If not, try another nut.',
+    when: screw,
+  },
+  {
+    id: 'tooth',
+    short: 'Z belt, one tooth',
+    name: 'one tooth of the Z belt',
+    period: 'p_tooth',
+    mismatch: 'e_tooth',
+    turns: false,
+    look: 'Look whether the belt lies fully in the teeth of the pinion and is not too tight, and whether the pinion has the belt’s own profile.',
+    prove: 'Slacken the belt to three quarters of its tension, print again: the ridges must change in height.',
+    when: belt,
+  },
+  {
+    id: 'tooth',
+    short: 'Belt, one tooth',
+    name: 'one tooth of the belt',
+    period: 'p_tooth',
+    mismatch: 'e_tooth',
+    turns: false,
+    look: 'Look whether the belt’s teeth run over a smooth idler, whether the belt is too tight, and whether the pulley has the belt’s own profile.',
+    prove: 'Slacken the belt to three quarters of its tension, print again: the ridges must change in height.',
+    when: along,
+  },
+  {
+    id: 'pulley',
+    short: 'Z pinion, one turn',
+    name: 'one turn of the Z pinion',
+    period: 'p_pulley',
+    mismatch: 'e_pulley',
+    turns: true,
+    look: 'Turn the drive slowly by hand and watch the pinion’s rim against a fixed point: it must not wander. A bore that is too wide, pushed aside by the grub screw, makes it.',
+    prove:
+      'Support the gantry, slacken the belt, turn the pinion half a turn under it, tighten, print again: the ridges must move by half their spacing.',
+    mate: 'the belt',
+    when: belt,
+  },
+  {
+    id: 'pulley',
+    short: 'Pulley, one turn',
+    name: 'one turn of the motor pulley',
+    period: 'p_pulley',
+    mismatch: 'e_pulley',
+    turns: true,
+    look: 'Move the carriage slowly by hand and watch the pulley’s rim against a fixed point: it must not wander. A bore that is too wide, pushed aside by the grub screw, makes it.',
+    prove:
+      'Slacken the belt, turn the pulley half a turn under it, tighten, print again: the ridges must move by half their spacing.',
+    mate: 'the belt',
+    when: along,
+  },
+  {
+    id: 'motor',
+    short: 'Z motor, one turn',
+    name: 'one turn of the Z motor, before its gear',
+    period: 'p_motor',
+    mismatch: 'e_motor',
+    turns: true,
+    look: 'Watch the small wheel on the motor turn against a fixed point: it must not wander.',
+    prove:
+      'Support the gantry, turn the motor half a turn against the gear, print again: the ridges must move by half their spacing.',
+    mate: 'the gear',
+    when: up,
+  },
+  {
+    id: 'idler',
+    short: 'Z idler, one turn',
+    name: 'one turn of the Z belt’s idler',
+    period: 'p_idler',
+    mismatch: 'e_idler',
+    turns: true,
+    look: 'Turn the idler with a finger: feel for a rough bearing, watch for a wandering rim.',
+    prove:
+      'Support the gantry, slacken the belt, turn the idler half a turn under it, tighten, print again: the ridges must move by half their spacing.',
+    mate: 'the belt',
+    when: belt,
+  },
+  {
+    id: 'idler',
+    short: 'Idler, one turn',
+    name: 'one turn of an idler',
+    period: 'p_idler',
+    mismatch: 'e_idler',
+    turns: true,
+    look: 'Turn each idler with a finger: feel for a rough bearing, watch for a wandering rim.',
+    prove:
+      'Slacken the belt, turn the idler half a turn under it, tighten, print again: the ridges must move by half their spacing.',
+    mate: 'the belt',
+    when: along,
+  },
+  {
+    id: 'odd',
+    short: 'Rounding, odd layer',
+    name: 'the odd layer that rounding to full steps makes',
+    period: 'k_odd',
+    mismatch: 'e_odd',
+    turns: false,
+    look: 'Open “Layer height and screw step”: it names the nearest height that is a whole number of steps.',
+    prove: 'Print again at a layer height of whole steps: the ridges must be gone.',
+    when: up,
+  },
+  {
+    id: 'wheel',
+    short: 'Guide wheel, one turn',
+    name: 'one turn of a guide wheel',
+    period: 'p_wheel',
+    mismatch: 'e_wheel',
+    turns: true,
+    look: 'Look for a flat or a grain pressed into a wheel’s tread; “Wheel preload” tells whether it is pressed too hard.',
+    prove:
+      'Ease one wheel off its rail, turn it half a turn, press it on again, print again: the ridges must move by half their spacing.',
+    mate: 'its rail',
+  },
+  {
+    id: 'step',
+    short: 'Motor, full step',
+    name: 'one full step of the motor',
+    period: 'p_step',
+    mismatch: 'e_step',
+    turns: false,
+    look: 'Motors and drivers run hot: mind them. Look whether the driver gives the motor its rated current, and whether it is set to smooth the steps.',
+    prove: 'Print the wall at twice the speed and at half of it: the spacing must stay, only its height change.',
+    when: along,
+  },
+  {
+    id: 'cycle',
+    short: 'Motor, four steps',
+    name: 'four full steps of the motor, one cycle of its current',
+    period: 'p_cycle',
+    mismatch: 'e_cycle',
+    turns: false,
+    look: 'Motors and drivers run hot: mind them. One of the two coils gets more current than the other, or an offset: look at the driver and at the motor’s plug.',
+    prove:
+      'Exchange the drivers of two axes with the power off, print again: the ridges must go along with the driver.',
+    when: along,
+  },
+  {
+    id: 'gear',
+    short: 'Feed gear, one turn',
+    name: 'one turn of the feed gear',
+    period: 'p_gear',
+    mismatch: 'e_gear',
+    turns: true,
+    look: 'Watch the feed gear turn against a fixed point, brush its teeth, and see that it does not wander on its shaft.',
+    prove: longerLayer,
+    when: up,
+  },
+  {
+    id: 'gear',
+    short: 'Feed gear, one turn',
+    name: 'one turn of the feed gear',
+    period: 'p_gear',
+    mismatch: 'e_gear',
+    turns: true,
+    look: 'Watch the feed gear turn against a fixed point, brush its teeth, and see that it does not wander on its shaft.',
+    prove: 'Print the wall with a line twice as wide: the spacing must halve.',
+    when: along,
+  },
+  {
+    id: 'heat',
+    short: 'Heater cycle',
+    name: 'the heater’s cycle',
+    period: 'p_heat',
+    mismatch: 'e_heat',
+    turns: false,
+    look: 'Watch the temperature over ten layers: it must swing in step with the ridges. The block is hot: keep hands off.',
+    prove: longerLayer,
+    when: up,
+  },
+  {
+    id: 'heat',
+    short: 'Heater cycle',
+    name: 'the heater’s cycle',
+    period: 'p_heat',
+    mismatch: 'e_heat',
+    turns: false,
+    look: 'Watch the temperature over one long line: it must swing in step with the waves. The block is hot: keep hands off.',
+    prove: 'Print the wall at half the speed: the spacing must halve.',
+    when: along,
+  },
+  {
+    id: 'day',
+    short: 'Day and night',
+    name: 'day and night in the room',
+    period: 'p_day',
+    mismatch: 'e_day',
+    turns: false,
+    look: 'Note the temperature of the room beside the machine at noon and at midnight.',
+    prove: 'Print again with the room’s temperature held, or the machine under a hood that is made for it.',
+    when: up,
+  },
+];
+
+/** The whole of the rounding pattern: so many odd layers, until it begins again. */
+export const repeatOfRounding: Part = {
+  id: 'repeat',
+  short: 'Rounding, repeat',
+  name: 'the repeat of the pattern that rounding to full steps makes',
+  period: 'k_odd',
+  mismatch: 'e_odd',
+  turns: false,
+  look: 'Open “Layer height and screw step”: it names the nearest height that is a whole number of steps.',
+  prove: 'Print again at a layer height of whole steps: the ridges must be gone.',
+  when: up,
+};
