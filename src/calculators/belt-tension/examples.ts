@@ -1,0 +1,93 @@
+import { cite, derived } from '../../reference/citation';
+
+const known = { L_1: '150 mm ± 0', mu_1: '8.4 g/m ± 0' } as const;
+const typed = { mass: 'typed' } as const;
+
+export const examples = [
+  {
+    title: 'A span of 150 mm of an 8.4 g/m belt sounds 110 Hz',
+    given: { ...known, f: '110 Hz ± 0' },
+    choices: typed,
+    expect: { T_0: [9.1476, 1e-4], T: [9.1476, 1e-4], T_h: [2.2869, 1e-4], F_s: [18.2952, 1e-4] },
+    source: derived('4 × 0.0084 × 0.15² × 110² = 9.1476'),
+  },
+  {
+    title: 'The textbook’s string: 6 g/m, 2 m, 19.6 N sounds 14.29 Hz',
+    given: { L_1: '2 m ± 0', f: '14.29 Hz ± 0', m_s: '12 g ± 0', l_s: '2000 mm ± 0' },
+    choices: { mass: 'weigh' },
+    expect: { mu: [6, 1e-9], T: [19.6, 0.01] },
+    source: cite('OpenStax, University Physics volume 1', 'chapter 16, waves on a stretched string', true),
+  },
+  {
+    title: 'A slack belt, 6 mm wide: which notes it should have, and the turn of the screw',
+    given: {
+      L_1: '250 mm ± 0',
+      f: '50 Hz ± 0',
+      w: '6 mm ± 0',
+      m_0: '13 g/m ± 0',
+      T_b: '15.5 N',
+      T_a: '43.7 N',
+      M: '0.5 kg ± 0',
+      a: '1000 mm/s²',
+      C_0: '31000 N ± 0',
+      L_t1: '1000 mm ± 0',
+      theta_w: '180 deg ± 0',
+      P_a: '0.5 mm',
+    },
+    expect: {
+      mu: [7.8, 1e-9],
+      T: [4.875, 1e-9],
+      T_lo: [9.8, 1e-9],
+      T_hi: [25.72, 1e-9],
+      T_aim: [17.76, 1e-9],
+      f_lo: [70.891, 0.002],
+      f_hi: [114.846, 0.002],
+      C: [18600, 1e-6],
+      dT: [12.885, 1e-9],
+      dl_t: [0.692742, 1e-6],
+      dx: [0.346371, 1e-6],
+      psi: [0.692742, 1e-6],
+    },
+    verdict: 'beyond',
+    source: derived(
+      '15.5 × 0.6 + 0.5; 43.7 × 0.6 − 0.5; √(9.8 / 0.0078) / 0.5; 12.885 N × 1000 mm / 18 600 N, half of it for the way, over 0.5 mm a turn',
+    ),
+  },
+  {
+    title: 'A short span, ends held: the string’s formula alone reads 6.5 % high',
+    given: { ...known, f: '167.8335 Hz ± 0', EI: '100 N·mm² ± 0' },
+    choices: { ...typed, ends: 'clamped' },
+    expect: { T_0: [21.2953, 0.0005], T: [20, 0.005], epsilon: [0.014907, 1e-5] },
+    source: derived(
+      'exact frequency of a held beam under 20 N, E·I 10⁻⁴ N·m², by a root finder of a numerical library',
+    ),
+  },
+  {
+    title: 'The same span, ends free to swing: hardly a difference',
+    given: { ...known, f: '162.8283 Hz ± 0', EI: '100 N·mm² ± 0', l_o: '40 mm ± 0' },
+    choices: { ...typed, ends: 'pinned' },
+    expect: { B: [0.0044444, 1e-7], T: [20, 0.0005], q_T: [0.21932, 0.0005], y_o: [0.263602, 1e-6] },
+    source: derived('π² × 10⁻⁴ / 0.15² = 0.043865 N on top of 20 N; 0.0084 × 9.80665 × 0.04⁴ / (8 × 10⁻⁴)'),
+  },
+  {
+    title: 'Pressed by 3 N, 300 mm of belt give 10 mm: half of that tension is the pressing’s own',
+    given: {
+      L_1: '300 mm ± 0',
+      F: '3 N ± 0',
+      y: '10 mm ± 0',
+      w: '6 mm ± 0',
+      C_0: '31000 N ± 0',
+      L_t1: '1000 mm ± 0',
+    },
+    choices: { by: 'press' },
+    expect: {
+      T_1: [22.5, 1e-9],
+      T_y: [22.54994, 1e-5],
+      dl: [0.665927, 1e-6],
+      dT_y: [12.38625, 1e-5],
+      T: [10.1637, 1e-4],
+      s: [3.33333, 1e-5],
+    },
+    source: derived('3 × 300 / 40; √(150² + 10²) = 150.332964; 18 600 N × 0.665927 mm / 1000 mm'),
+  },
+] as const;
