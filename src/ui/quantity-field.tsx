@@ -39,7 +39,7 @@ const HOLD_DELAY = 400;
 const HOLD_EVERY = 70;
 
 /** A key that nudges once on a tap and keeps nudging while held. */
-function NudgeKey(props: { label: string; sign: string; onNudge: () => void }) {
+export function NudgeKey(props: { label: string; sign: string; onNudge: () => void }) {
   let timer: ReturnType<typeof setTimeout> | undefined;
   const stop = () => clearTimeout(timer);
   const again = () => {
