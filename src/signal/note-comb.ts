@@ -35,6 +35,8 @@ export interface Scene {
 
 const STIFFNESSES = [0, 2e-4, 5e-4, 1e-3, 1.6e-3, 2.4e-3, 3.6e-3];
 const MOST_ORDERS = 40;
+/** So many partials in a row missing end a comb: what lies farther on is chance. */
+const WIDEST_GAP = 6;
 /** Prior of the inharmonicity: mean and standard deviation. */
 export const STIFFNESS_PRIOR = { mean: 6e-4, deviation: 8e-4 };
 
@@ -105,7 +107,7 @@ function score(scene: Scene, frequency: number, b: number, loose: number): Comb 
   let sum = 0;
   for (let n = 1; n <= MOST_ORDERS; n += 1) {
     const predicted = frequency * partialRatio(n, b);
-    if (predicted > scene.top) break;
+    if (predicted > scene.top || n - (matches.at(-1)?.order ?? 2) > WIDEST_GAP) break;
     const peak = nearest(scene.peaks, predicted);
     if (peak) {
       const off = (peak.frequency - predicted) / (slack(peak, predicted) + loose * predicted);

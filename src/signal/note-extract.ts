@@ -77,7 +77,7 @@ function strongest(stretch: Stretch, left: Bins, noise: Float64Array, barred: Ui
 function satellite(line: Line, lines: readonly Line[], size: number): boolean {
   return lines.some((other) => {
     const near = ((2 + 0.3 * other.a * size) * 2 * Math.PI) / size;
-    return other.gain > 30 * line.gain && Math.abs(other.w - line.w) < near;
+    return !line.standing && other.gain > 30 * line.gain && Math.abs(other.w - line.w) < near;
   });
 }
 
@@ -126,7 +126,7 @@ export function takeLines(
     barred[at] = 1;
     const a = undamped ? 1e-7 : damping;
     const w = at * bin;
-    const line = { a, w, re: 0, im: 0, variance: Infinity, gain: 0, standing: undamped };
+    const line = { a, w, re: 0, im: 0, variance: Infinity, gain: 0, standing: undamped, prior: 0 };
     take({ ...line, lowest: w - 3 * bin, highest: w + 3 * bin }, 5);
     subtractLine(left, lines.at(-1) as Line, size, damping, 0, used);
   }

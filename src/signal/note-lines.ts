@@ -13,8 +13,9 @@ export interface Line {
   variance: number;
   /** Energy over noise: how far the fit lowers the weighted squares. */
   gain: number;
-  /** Stood before the pluck, undamped. */
+  /** Stood before the pluck, undamped; `prior` is its power |c|² then. */
   readonly standing: boolean;
+  readonly prior: number;
   /** Bounds of w. */
   readonly lowest: number;
   readonly highest: number;
@@ -27,6 +28,8 @@ export interface Bins {
 
 const MIN_DECAY = 1e-6;
 const MAX_DECAY = 0.016;
+/** How many times the power of before a standing line may have. */
+const LOUDER = 2;
 
 const tables = new Map<number, Bins>();
 
@@ -76,36 +79,52 @@ export function subtractLine(bins: Bins, line: Line, size: number, extra: number
   }
 }
 
-/** Takes only a line's mirror image out of bins from … to-1. */
-function subtractMirror(bins: Bins, line: Line, size: number, from: number, to: number) {
+/** Bins on each side that carry a line's information. */
+export function reach(a: number, size: number): number {
+  return Math.min(18, 4 + Math.ceil(0.64 * a * size));
+}
+
+/** The bins from … to-1 of a line of unit amplitude, without its mirror image. */
+function unitLine(line: Line, size: number, from: number, to: number): Bins {
+  const out = { re: new Float64Array(to - from), im: new Float64Array(to - from) };
   const { re: cosines, im: sines } = turns(size);
   const shrink = Math.exp(-line.a * size);
-  const qre = 1 - shrink * Math.cos(line.w * size);
-  const qim = shrink * Math.sin(line.w * size);
-  const ure = line.re * qre + line.im * qim;
-  const uim = line.re * qim - line.im * qre;
+  const ure = 1 - shrink * Math.cos(line.w * size);
+  const uim = -shrink * Math.sin(line.w * size);
   const near = Math.exp(-line.a);
   const pre = near * Math.cos(line.w);
-  const pim = -near * Math.sin(line.w);
+  const pim = near * Math.sin(line.w);
   for (let k = from; k < to; k += 1) {
     const zre = cosines[k] as number;
     const zim = sines[k] as number;
     const dre = 1 - (pre * zre - pim * zim);
     const dim = -(pre * zim + pim * zre);
     const scale = 1 / (dre * dre + dim * dim);
-    bins.re[k] = (bins.re[k] as number) - (ure * dre + uim * dim) * scale;
-    bins.im[k] = (bins.im[k] as number) - (uim * dre - ure * dim) * scale;
+    out.re[k - from] = (ure * dre + uim * dim) * scale;
+    out.im[k - from] = (uim * dre - ure * dim) * scale;
   }
+  return out;
 }
 
-/** Bins on each side that carry a line's information. */
-export function reach(a: number, size: number): number {
-  return Math.min(18, 4 + Math.ceil(0.64 * a * size));
+/** The standing line nearest to a damped one, where it lies among the bins of the fit. */
+function standingBeside(line: Line, others: readonly Line[], size: number): Line | undefined {
+  let best: Line | undefined;
+  let least = ((5 + 0.3 * line.a * size) * 2 * Math.PI) / size;
+  for (const other of others) {
+    const off = Math.abs(other.w - line.w);
+    if (other.standing && off < least) {
+      least = off;
+      best = other;
+    }
+  }
+  return best;
 }
 
 /**
  * Fits one line to the bins around it, less all `others`, by Gauss-Newton on c and μ (both complex, the model analytic in
- * both), weights 1/noise. Changes `line` in place. Standing lines keep their decay. `scratch` is overwritten.
+ * both), weights 1/noise. Changes `line` in place; `scratch` is overwritten. A standing line keeps its decay and is no louder
+ * than before the pluck; where one lies among the bins of a damped line its amplitude is integrated out, its phase unknown
+ * and its power that of before.
  */
 export function fitLine(
   line: Line,
@@ -124,13 +143,27 @@ export function fitLine(
     scratch.re[k] = plain.re[k] as number;
     scratch.im[k] = plain.im[k] as number;
   }
-  for (const other of others) if (other !== line) subtractLine(scratch, other, size, 0, from, to);
-  if (line.gain > 0) subtractMirror(scratch, line, size, from, to);
+  const beside = line.standing ? undefined : standingBeside(line, others, size);
+  for (const other of others) {
+    if (other !== line && other !== beside) subtractLine(scratch, other, size, 0, from, to);
+  }
+  if (line.gain > 0) {
+    const mirror = unitLine({ ...line, w: -line.w }, size, from, to);
+    for (let k = from; k < to; k += 1) {
+      const mre = mirror.re[k - from] as number;
+      const mim = mirror.im[k - from] as number;
+      scratch.re[k] = (scratch.re[k] as number) - (line.re * mre + line.im * mim);
+      scratch.im[k] = (scratch.im[k] as number) - (line.re * mim - line.im * mre);
+    }
+  }
   const bins = scratch;
+  const stands = beside ? unitLine(beside, size, from, to) : scratch;
   const table = turns(size);
   const binWidth = (2 * Math.PI) / size;
   for (let round = 0; round <= rounds; round += 1) {
     const shrink = Math.exp(-line.a * size);
+    let uu = beside && beside.prior > 0 ? 1 / beside.prior : 1;
+    let ugre = 0, ugim = 0, uhre = 0, uhim = 0, uyre = 0, uyim = 0;
     const endRe = shrink * Math.cos(line.w * size);
     const endIm = shrink * Math.sin(line.w * size);
     const near = Math.exp(-line.a);
@@ -165,11 +198,39 @@ export function fitLine(
       b1im += weight * (gre * yim - gim * yre);
       b2re += weight * (hre * yre + him * yim);
       b2im += weight * (hre * yim - him * yre);
+      if (beside) {
+        const sre = stands.re[k - from] as number;
+        const sim = stands.im[k - from] as number;
+        uu += weight * (sre * sre + sim * sim);
+        ugre += weight * (sre * gre + sim * gim);
+        ugim += weight * (sre * gim - sim * gre);
+        uhre += weight * (sre * hre + sim * him);
+        uhim += weight * (sre * him - sim * hre);
+        uyre += weight * (sre * yre + sim * yim);
+        uyim += weight * (sre * yim - sim * yre);
+      }
+    }
+    if (beside) {
+      // <a, b> less <a, u><u, b>/<u, u>
+      g11 -= (ugre * ugre + ugim * ugim) / uu;
+      g22 -= (uhre * uhre + uhim * uhim) / uu;
+      g12re -= (ugre * uhre + ugim * uhim) / uu;
+      g12im -= (ugre * uhim - ugim * uhre) / uu;
+      b1re -= (ugre * uyre + ugim * uyim) / uu;
+      b1im -= (ugre * uyim - ugim * uyre) / uu;
+      b2re -= (uhre * uyre + uhim * uyim) / uu;
+      b2im -= (uhre * uyim - uhim * uyre) / uu;
     }
     // Amplitude by projection, then one step in μ against what it leaves.
     line.re = b1re / g11;
     line.im = b1im / g11;
-    const power = line.re * line.re + line.im * line.im;
+    let power = line.re * line.re + line.im * line.im;
+    if (line.standing && power > LOUDER * line.prior && line.prior > 0) {
+      const scale = Math.sqrt((LOUDER * line.prior) / power);
+      line.re *= scale;
+      line.im *= scale;
+      power = LOUDER * line.prior;
+    }
     const curve = g22 - (g12re * g12re + g12im * g12im) / g11;
     line.gain = power * g11;
     line.variance = curve > 0 && power > 0 ? 0.5 / (power * curve) : Infinity;

@@ -1,6 +1,7 @@
 import { decimate } from './note-decimate';
 import { pluckStretch, powerOf, standingNoise, stretchOf, takeLines, type Stretch } from './note-extract';
-import { fitComb, rankCombs, type Peak } from './note-comb';
+import { rankCombs, type Peak } from './note-comb';
+import { settle } from './note-fit';
 import { roughFloor, smoothFloor } from './note-noise';
 import type { Line } from './note-lines';
 
@@ -50,6 +51,12 @@ const LEAST = 6;
 
 const powerOfTwo = (n: number): number => 2 ** Math.floor(Math.log2(n));
 
+/** A line on a harmonic of the mains (its frequency held to 0.4 %) that does not decay. */
+function hum(frequency: number, decay: number): boolean {
+  const off = [50, 60].map((mains) => Math.abs(frequency - mains * Math.round(frequency / mains)));
+  return decay < 1 && frequency > 40 && Math.min(...off) < Math.max(0.3, 0.002 * frequency);
+}
+
 function shown(stretch: Stretch): ShownSpectrum {
   const { used, size, rate, share } = stretch;
   const whole = Math.sqrt(share) * size;
@@ -94,7 +101,7 @@ export function estimateNote(samples: Float32Array, rate: number, options: NoteO
     noise = carried(quiet.noise, calmSize, stretch);
     standing = quiet.lines.map((line) => {
       const within = 3 * Math.sqrt(line.variance) + 1e-5;
-      return { ...line, lowest: line.w - within, highest: line.w + within };
+      return { ...line, prior: line.re ** 2 + line.im ** 2, lowest: line.w - within, highest: line.w + within };
     });
   } else {
     const hann = powerOf(stretch.plain).slice(0, stretch.used);
@@ -111,7 +118,13 @@ export function estimateNote(samples: Float32Array, rate: number, options: NoteO
       gain: line.gain,
       line,
     }))
-    .filter((peak) => stood.every((f) => Math.abs(f - peak.frequency) > 2))
+    .filter(({ frequency, line }) => !hum(frequency, line.a * stretch.rate))
+    .filter(({ line }) =>
+      lines.every((other) => {
+        const near = other.standing && Math.abs(other.w - line.w) * toHertz < 2;
+        return !near || line.re ** 2 + line.im ** 2 > other.prior;
+      }),
+    )
     .sort((a, b) => a.frequency - b.frequency);
   const binHertz = stretch.rate / size;
   const left = (f: number): number => {
@@ -121,19 +134,24 @@ export function estimateNote(samples: Float32Array, rate: number, options: NoteO
   };
   const combs = rankCombs({ peaks, standing: stood, low, high, left, top: Math.min(1950, 0.45 * stretch.rate) });
   const best = combs[0];
-  const debug = { combs, peaks, stood, noise, rest, stretch };
+  const debug: any = { combs, peaks, stood, noise, rest, stretch };
   if (!best || best.score < LEAST) return { status: 'refused', reason: 'too noisy', spectrum, debug };
   const second = combs[1];
   if (second && best.score - second.score < MARGIN) return { status: 'refused', reason: 'too noisy', spectrum, debug };
 
-  const variances = best.matches.map(({ peak }) => peak.spread ** 2 + 1e-12);
-  const fit = fitComb(best.matches, variances);
+  const after = smoothFloor(rest, noise, 8, 80);
+  const variances = best.matches.map(({ peak }) => {
+    const k = Math.round(peak.frequency / binHertz);
+    return peak.spread ** 2 * ((after[k] as number) / (noise[k] as number)) ** (2 / 3);
+  });
+  debug.variances = variances;
+  const fit = settle(best.matches, variances);
   if (!fit) return { status: 'refused', reason: 'too noisy', spectrum, debug };
-  void smoothFloor;
+  debug.fit = fit;
   return {
     status: 'found',
     frequency: fit.frequency,
-    halfWidth: 1.96 * Math.sqrt(fit.variance),
+    halfWidth: fit.halfWidth,
     inharmonicity: fit.inharmonicity,
     partials: best.matches.map(({ order, peak }) => ({
       order,
