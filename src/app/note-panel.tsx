@@ -82,7 +82,7 @@ export function NotePanel(props: PanelProps) {
       <Show when={!isFresh()}>
         <section class="note-reading" role="status" aria-label="Listening">
           <p class="note-phase">
-            <Switch fallback="Not listening.">
+            <Switch fallback={plucks().length > 0 ? `Not listening: ${count()} of ${wanted()}.` : 'Not listening.'}>
               <Match when={phase() === 'opening'}>Asking for the microphone…</Match>
               <Match when={phase() === 'listening'}>
                 <b>
@@ -93,7 +93,7 @@ export function NotePanel(props: PanelProps) {
               <Match when={phase() === 'away'}>
                 The page is out of sight: the microphone is off until you are back.
               </Match>
-              <Match when={phase() === 'done'}>Done: {count()} plucks agree.</Match>
+              <Match when={phase() === 'done' && missing() === 0}>Done: {count()} plucks agree.</Match>
             </Switch>
           </p>
           <Show when={found()}>
