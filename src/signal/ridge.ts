@@ -5,7 +5,7 @@ import { halfWidth95, inPicture, measure, planeOf } from './ridge-scale';
 import { findWaves, straightened } from './ridge-search';
 import { slowColumns, without } from './ridge-solve';
 import type { StripReading } from './ridge-strip';
-import { findLie, straighten, type Lie } from './ridge-tilt';
+import { findLie, refined, straighten, type Lie } from './ridge-tilt';
 import type {
   DrawnProfile, DrawnSpectrum, RidgeFinding, RidgeLine, RidgeOptions, RidgeRefusal, Scale,
 } from './ridge-types'; // prettier-ignore
@@ -107,7 +107,7 @@ export function findRidges(reading: StripReading | undefined, scale: Scale, opti
   const length = (reading?.columns[0]?.length ?? 0) * step;
   if (!reading || length < LEAST_LENGTH) return refuse('too short');
   const lie = findLie(reading);
-  const values = straighten(reading, lie);
+  const values = straighten(refined(reading), lie);
   const bendSpread = BEND_SPREAD / reading.side;
   const flat = measure(reading, scale, planeOf(lie, 0), bendSpread);
   if (!flat) return refuse('no scale');
