@@ -84,7 +84,8 @@ export function fitComb(matches: readonly Match[], variances: readonly number[])
 }
 
 /** How far a line may lie from a tooth of the comb, as a standard deviation: noise, and strings that bend the law a little. */
-const slack = (peak: Peak, predicted: number): number => Math.hypot(peak.spread, 0.15 + 0.0012 * predicted);
+const slack = (peak: Peak, predicted: number): number =>
+  Math.sqrt(peak.spread ** 2 + (0.15 + 0.0012 * predicted) ** 2);
 
 function nearest(peaks: readonly Peak[], frequency: number): Peak | undefined {
   let low = 0;

@@ -69,7 +69,7 @@ function stage(samples: ArrayLike<number>, rate: number, factor: number): Float6
  * first and last 4 ms feel the edges.
  */
 export function decimate(samples: ArrayLike<number>, rate: number): Decimated {
-  let now: Float64Array = Float64Array.from(samples);
+  let now: Float64Array = new Float64Array(samples);
   let at = rate;
   for (const factor of stagesFor(rate)) {
     now = stage(now, at, factor);

@@ -26,7 +26,8 @@ export const powerOf = (bins: Bins): Float64Array => bins.re.map((re, k) => re *
 /** Transforms `size` samples from `from` on; `damping` per second. */
 export function stretchOf(samples: Float64Array, rate: number, from: number, size: number, damping: number): Stretch {
   const part = samples.slice(from, from + size);
-  const mean = part.reduce((sum, x) => sum + x, 0) / size;
+  let mean = 0;
+  for (let t = 0; t < size; t += 1) mean += (part[t] as number) / size;
   const step = Math.exp(-damping / rate);
   const faded = new Float64Array(size);
   let fade = 1;

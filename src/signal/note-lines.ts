@@ -16,6 +16,8 @@ export interface Line {
   /** Stood before the pluck, undamped; `prior` is its power |c|² then. */
   readonly standing: boolean;
   readonly prior: number;
+  /** As last fitted; none before the first fit. */
+  shape?: Shape;
   /** Bounds of w. */
   readonly lowest: number;
   readonly highest: number;
@@ -46,12 +48,16 @@ function turns(size: number): Bins {
   return table;
 }
 
-/**
- * Takes a line with its mirror image out of bins from … to-1 of an N-point transform, damped further by `extra`. With
- * u = c (1 - p^N), p = exp(μ), z = exp(-2πj k/N), both together are 2 (Re u - Re(u p*) z) / (1 - 2 Re p z + |p|² z²).
- */
-export function subtractLine(bins: Bins, line: Line, size: number, extra: number, from: number, to: number) {
-  const { re: cosines, im: sines } = turns(size);
+/** A line with its mirror image in the z-plane: 2 (n0 + n1 z)/(1 + d1 z + d2 z²), z = exp(-2πj k/N). */
+interface Shape {
+  n0: number;
+  n1: number;
+  d1: number;
+  d2: number;
+}
+
+/** With u = c (1 - p^N), p = exp(μ): u/(1 - p z) and its mirror image add up to 2 (Re u - Re(u p*) z)/(1 - 2 Re p z + |p|² z²). */
+function shapeOf(line: Line, size: number, extra: number): Shape {
   const a = line.a + extra;
   const shrink = Math.exp(-a * size);
   const qre = 1 - shrink * Math.cos(line.w * size);
@@ -61,22 +67,28 @@ export function subtractLine(bins: Bins, line: Line, size: number, extra: number
   const near = Math.exp(-a);
   const pre = near * Math.cos(line.w);
   const pim = near * Math.sin(line.w);
-  const n0 = 2 * ure;
-  const n1 = -2 * (ure * pre + uim * pim);
-  const d1 = -2 * pre;
-  const d2 = near * near;
+  return { n0: 2 * ure, n1: -2 * (ure * pre + uim * pim), d1: -2 * pre, d2: near * near };
+}
+
+function subtractShape(bins: Bins, { n0, n1, d1, d2 }: Shape, size: number, from: number, to: number) {
+  const { re: cosines, im: sines } = turns(size);
   for (let k = from; k < to; k += 1) {
     const zre = cosines[k] as number;
     const zim = sines[k] as number;
     // z² = (2 zre² - 1) + 2j zre zim
     const dre = 1 + d1 * zre + d2 * (2 * zre * zre - 1);
-    const dim = d1 * zim + d2 * 2 * zre * zim;
+    const dim = (d1 + 2 * d2 * zre) * zim;
     const nre = n0 + n1 * zre;
     const nim = n1 * zim;
     const scale = 1 / (dre * dre + dim * dim);
     bins.re[k] = (bins.re[k] as number) - (nre * dre + nim * dim) * scale;
     bins.im[k] = (bins.im[k] as number) - (nim * dre - nre * dim) * scale;
   }
+}
+
+/** Takes a line with its mirror image out of bins from … to-1 of an N-point transform, damped further by `extra`. */
+export function subtractLine(bins: Bins, line: Line, size: number, extra: number, from: number, to: number) {
+  subtractShape(bins, shapeOf(line, size, extra), size, from, to);
 }
 
 /** Bins on each side that carry a line's information. */
@@ -145,7 +157,7 @@ export function fitLine(
   }
   const beside = line.standing ? undefined : standingBeside(line, others, size);
   for (const other of others) {
-    if (other !== line && other !== beside) subtractLine(scratch, other, size, 0, from, to);
+    if (other !== line && other !== beside && other.shape) subtractShape(scratch, other.shape, size, from, to);
   }
   if (line.gain > 0) {
     const mirror = unitLine({ ...line, w: -line.w }, size, from, to);
@@ -248,4 +260,5 @@ export function fitLine(
     }
     line.w = Math.max(line.lowest, Math.min(line.highest, line.w));
   }
+  line.shape = shapeOf(line, size, 0);
 }
