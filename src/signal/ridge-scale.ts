@@ -18,7 +18,7 @@ interface MarkedLength {
 }
 
 /** From the strip's fan to the plane: fan = d + c * shear (from the phase being the same all along a ridge). */
-export const planeOf = (lie: Lie, bend: number): Plane => ({
+export const planeOf = (lie: Omit<Lie, 'fanSpread'>, bend: number): Plane => ({
   bend,
   sideBend: lie.fan - bend * lie.shear,
   shear: lie.shear,

@@ -9,8 +9,14 @@ export interface Lie {
   readonly shear: number;
   /** 1/px. */
   readonly fan: number;
+  /** 1/px: standard uncertainty of the fan; Infinity where the strip is too narrow to tell. */
+  readonly fanSpread: number;
 }
 
+type Slope = Omit<Lie, 'fanSpread'>;
+
+/** A wall's grain runs from column to column: the fan's uncertainty is taken this much larger than for noise without. */
+const GRAIN = 2;
 /** Tangent of the steepest tilt looked for, about 12°. */
 const STEEPEST = 0.21;
 /** Camera off square by 10° over a lens's reach of 0.7 of the picture's longer side, 1/px times that side. */
@@ -52,7 +58,7 @@ export function refined({ columns, offsets, step }: StripReading): FineColumns {
 }
 
 /** Mean of the columns along the ridges' lie. */
-export function straighten({ columns, offsets, step, length: n }: FineColumns, lie: Lie): Float64Array {
+export function straighten({ columns, offsets, step, length: n }: FineColumns, lie: Slope): Float64Array {
   const sum = new Float64Array(n);
   const last = (n - 1) * FINER;
   columns.forEach((column, c) =>
@@ -81,14 +87,14 @@ function smooth(column: Float64Array): Float64Array {
 export function findLie(reading: StripReading): Lie {
   const half = Math.max(...reading.offsets.map(Math.abs));
   const n = reading.columns[0]?.length ?? 0;
-  if (half < 2 || n < 8) return { shear: 0, fan: 0 };
+  if (half < 2 || n < 8) return { shear: 0, fan: 0, fanSpread: Infinity };
   const slow = slowColumns(n, 3);
   const flat = refined({ ...reading, columns: reading.columns.map((column) => smooth(without(column, slow))) });
-  const power = (lie: Lie): number => {
+  const power = (lie: Slope): number => {
     const mean = straighten(flat, lie);
     return dot(mean, mean);
   };
-  const best = (candidates: readonly Lie[]): Lie =>
+  const best = (candidates: readonly Slope[]): Slope =>
     candidates.map((lie) => ({ lie, is: power(lie) })).reduce((a, b) => (b.is > a.is ? b : a)).lie;
   const steps = (most: number, step: number) => {
     const each = Math.ceil(most / step);
@@ -99,7 +105,7 @@ export function findLie(reading: StripReading): Lie {
   const shift = FIRST_SHIFT * reading.step;
   let shearStep = shift / half;
   let fanStep = shift / (half * halfLength);
-  let lie = best(steps(STEEPEST, shearStep).map((shear) => ({ shear, fan: 0 })));
+  let lie: Slope = best(steps(STEEPEST, shearStep).map((shear) => ({ shear, fan: 0 })));
   lie = best(steps(MOST_FAN / reading.side, fanStep).map((fan) => ({ shear: lie.shear, fan })));
   for (let k = 0; k < HALVINGS; k += 1) {
     const around = [-1, 0, 1];
@@ -109,5 +115,14 @@ export function findLie(reading: StripReading): Lie {
     shearStep /= 2;
     fanStep /= 2;
   }
-  return lie;
+  const h = shift / (half * halfLength);
+  const top = power(lie);
+  const curve = (power({ ...lie, fan: lie.fan + h }) + power({ ...lie, fan: lie.fan - h }) - 2 * top) / h ** 2;
+  // What each column has beside the mean is noise; the likelihood of a lie is then its power by that noise's.
+  const all = reading.columns
+    .map((column) => without(column, slow))
+    .reduce((sum, column) => sum + dot(column, column), 0);
+  const noise = Math.max(0, all / reading.columns.length - top) / n;
+  const fanSpread = curve < 0 ? GRAIN * Math.sqrt((2 * noise) / (-curve * reading.columns.length)) : Infinity;
+  return { ...lie, fanSpread };
 }

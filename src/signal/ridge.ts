@@ -109,7 +109,8 @@ export function findRidges(reading: StripReading | undefined, scale: Scale, opti
   const lie = findLie(reading);
   const values = straighten(refined(reading), lie);
   const bendSpread = BEND_SPREAD / reading.side;
-  const flat = measure(reading, scale, planeOf(lie, 0), bendSpread);
+  const sideSpread = Math.min(bendSpread, lie.fanSpread);
+  const flat = measure(reading, scale, planeOf(lie, 0), sideSpread);
   if (!flat) return refuse('no scale');
   const plain = drawnProfile(values, step, 0, flat.metres);
   if (reading.bright > MOST_CLIPPED) return refuse('overexposed', [], plain);
@@ -125,7 +126,7 @@ export function findRidges(reading: StripReading | undefined, scale: Scale, opti
     (layersFor(metres, 0)?.frequency ?? 0) > 1 / (LEAST_PIXELS * step) ? 'too coarse' : 'nothing regular';
   if (!found) return refuse(nothing(flat.metres), [], plain);
 
-  const loose = measure(reading, scale, planeOf(lie, found.fitted.model.bend), bendSpread) ?? flat;
+  const loose = measure(reading, scale, planeOf(lie, found.fitted.model.bend), sideSpread) ?? flat;
   const profile = drawnProfile(values, step, found.fitted.model.bend, loose.metres);
   const candidates = candidatesOf(found.fitted, found.overNoise);
   const layers = layersFor(loose.metres, Math.hypot(loose.marks, loose.distance));
@@ -153,7 +154,7 @@ export function findRidges(reading: StripReading | undefined, scale: Scale, opti
   const fitted = fitWaves(values, tied(found.fitted, sorted), { step, bendSpread, noise: found.noise });
   if (!fitted) return refuse('nothing regular', lines, profile);
   const { model } = fitted;
-  const measured = measure(reading, scale, planeOf(lie, model.bend), bendSpread);
+  const measured = measure(reading, scale, planeOf(lie, model.bend), sideSpread);
   if (!measured) return refuse('no scale', lines, profile);
   const frequency = model.frequencies[0] ?? 0;
   const bend = model.frequencies.length;
