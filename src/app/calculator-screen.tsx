@@ -1,6 +1,7 @@
 import { createEffect, createMemo, createResource, For, on, onCleanup, Show } from 'solid-js';
 import { unwrap } from 'solid-js/store';
 import { A, useParams } from '@solidjs/router';
+import { compareWays } from '../calculators/evaluate';
 import { listed, loadCalculator, type Loaded } from '../calculators/list';
 import { force, length, temperature } from '../quantity/kinds';
 import { Fold } from '../ui/fold';
@@ -8,6 +9,7 @@ import { ArrivalNotice, createArrivals, takeArrival, type Arrival } from './arri
 import { Ask } from './ask';
 import { createBench, type Entered } from './bench';
 import { BenchBar } from './bench-bar';
+import { CheckCard } from './check-card';
 import { useRecords } from './context';
 import { createDraftKeeper } from './draft-keeper';
 import { Examples } from './examples';
@@ -17,6 +19,7 @@ import { Keeper, PastReadings } from './keeper';
 import { MachinePicker } from './machine-picker';
 import { printSymbol, valueOf } from './print';
 import { HandOver } from './share';
+import { WaysTable } from './ways-table';
 import { Limits, Workings } from './workings';
 
 const BLANK: Entered = { entries: {}, choices: {} };
@@ -142,6 +145,19 @@ function Sheet(props: {
   const wide = matchMedia('(min-width: 64rem)').matches;
   const print = (symbol: string) =>
     printSymbol(calculator, bench.evaluation(), bench.situation(), symbol, false) ?? '…';
+  const drawing = () => (
+    <Figure
+      value={(symbol) => valueOf(bench.evaluation(), symbol)}
+      text={print}
+      known={(symbol) => {
+        const outcome = bench.evaluation().outcomes[symbol];
+        return outcome?.ok ? outcome : undefined;
+      }}
+      choice={bench.evaluation().choices}
+      mark={records.settings().mark}
+    />
+  );
+  const ways = createMemo(() => compareWays(calculator, bench.shown().evaluation, bench.situation()));
   return (
     <>
       <main>
@@ -158,16 +174,7 @@ function Sheet(props: {
                 </ul>
               </div>
             </Show>
-            <Figure
-              value={(symbol) => valueOf(bench.evaluation(), symbol)}
-              text={print}
-              known={(symbol) => {
-                const outcome = bench.evaluation().outcomes[symbol];
-                return outcome?.ok ? outcome : undefined;
-              }}
-              choice={bench.evaluation().choices}
-              mark={records.settings().mark}
-            />
+            {drawing()}
             <section class="section">
               <h2>Readings</h2>
               <Inputs calculator={calculator} bench={bench} />
@@ -178,6 +185,13 @@ function Sheet(props: {
             <PastReadings id={props.id} machine={props.machine} />
           </div>
           <div>
+            <Show when={ways()}>
+              {(found) => (
+                <Fold title={found().title} open>
+                  <WaysTable ways={found()} />
+                </Fold>
+              )}
+            </Show>
             <Show when={calculator.limits.length > 0}>
               <Fold title="Limits" open={wide}>
                 <Limits calculator={calculator} bench={bench} />
@@ -198,12 +212,24 @@ function Sheet(props: {
             </Show>
             <Fold title="Hand this check over">
               <HandOver id={props.id} title={meta()?.title ?? ''} calculator={calculator} bench={bench} />
+              <p class="section">On paper: one card with the cautions, the drawing, the steps and the numbers.</p>
+              <button type="button" class="button" onClick={() => window.print()}>
+                Print this sheet
+              </button>
             </Fold>
             <Fold title="Worked examples">
               <Examples calculator={calculator} bench={bench} />
             </Fold>
           </div>
         </div>
+        <CheckCard
+          id={props.id}
+          title={meta()?.title ?? ''}
+          machine={machine()?.name}
+          calculator={calculator}
+          bench={bench}
+          drawing={drawing}
+        />
       </main>
       <BenchBar id={props.id} calculator={calculator} bench={bench}>
         <Keeper id={props.id} machine={machine()} calculator={calculator} bench={bench} download={download} />

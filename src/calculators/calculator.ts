@@ -4,6 +4,7 @@ import type { DecimalMark } from '../quantity/parse';
 import type { Measure } from '../quantity/unit';
 import type { Citation } from '../reference/citation';
 import type { Topic } from './topics';
+import type { Ways } from './ways';
 
 /** Present only under some options: `{ drive: 'belt' }` or `{ end: ['fixed', 'pinned'] }`. */
 export type When = Readonly<Record<string, string | readonly string[]>>;
@@ -190,6 +191,8 @@ interface Definition<
    */
   judge?(ctx: Context<SymbolsIn<I, F, M>, C>): VerdictState;
   action(ctx: Context<SymbolsIn<I, F, M>, C>): Instruction;
+  /** Several ways to the same end, side by side. */
+  ways?(ctx: Context<SymbolsIn<I, F, M>, C>): Ways;
   /** How to prove it worked. */
   readonly proof: string;
   /** What the check cannot tell. */
@@ -211,6 +214,7 @@ export interface Calculator<
   readonly cautions: readonly string[];
   judge?(ctx: Context<S, C>): VerdictState;
   action(ctx: Context<S, C>): Instruction;
+  ways?(ctx: Context<S, C>): Ways;
   readonly proof: string;
   readonly beware: readonly string[];
   readonly examples: readonly Example[];

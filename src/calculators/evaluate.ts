@@ -18,6 +18,7 @@ import {
   type VerdictState,
 } from './calculator';
 import { readEntry, type Entry, type InputState, type KeptValue } from './entry';
+import type { Ways } from './ways';
 import { judge, settle, type Settling, type Verdict } from './verdict';
 
 /** Everything a calculator's screen knows about one set of entries. */
@@ -265,6 +266,16 @@ function advise(calc: Calculator, found: Found, situation: Situation): Pick<Eval
   } catch (error) {
     if (!(error instanceof Unavailable)) throw error;
     return { instruction: undefined, cannot: reasonFor(calc, found, error.symbol) };
+  }
+}
+
+/** The calculator's ways side by side; undefined where it has none, or cannot compare them yet. */
+export function compareWays(calc: Calculator, evaluation: Evaluation, situation: Situation): Ways | undefined {
+  try {
+    return calc.ways?.(contextFor(calc, evaluation, situation));
+  } catch (error) {
+    if (!(error instanceof Unavailable)) throw error;
+    return undefined;
   }
 }
 

@@ -22,8 +22,12 @@ export const metaOf: Readonly<Record<string, Meta>> = Object.fromEntries(
 /** Every combination of options, leaving out those that bring the same inputs, formulas and limits as one before. */
 export function combinations(calc: Calculator): Choices[] {
   let all: Choices[] = [{}];
+  // An option that nothing depends on brings nothing of its own: its first one stands for all.
+  const specs = [...Object.values(calc.inputs), ...calc.formulas, ...calc.limits];
+  const matter = new Set(specs.flatMap(({ when }) => Object.keys(when ?? {})));
   for (const [name, spec] of Object.entries(calc.choices)) {
-    all = all.flatMap((choices) => Object.keys(spec.options).map((option) => ({ ...choices, [name]: option })));
+    const options = Object.keys(spec.options).slice(0, matter.has(name) ? undefined : 1);
+    all = all.flatMap((choices) => options.map((option) => ({ ...choices, [name]: option })));
   }
   const seen = new Set<string>();
   return all.filter((choices) => {

@@ -1,0 +1,24 @@
+/** How one way stands against what is wanted; one at most is advised. */
+export type Standing = 'advised' | 'will do' | 'doubtful' | 'falls short' | 'not possible';
+
+/** One of several ways to the same end. */
+export interface Way {
+  readonly name: string;
+  readonly standing: Standing;
+  /** As printed, one for each of the columns. */
+  readonly facts: readonly string[];
+  /** Why it stands so, in a sentence or two; may be empty. */
+  readonly why: string;
+  /** Tools and parts it takes. */
+  readonly needs: readonly string[];
+}
+
+/** Several ways to the same end, to be shown side by side. */
+export interface Ways {
+  readonly title: string;
+  /** What they are compared by: short, a column each; at most five fit a phone. */
+  readonly columns: readonly string[];
+  readonly ways: readonly Way[];
+  /** What the columns mean. */
+  readonly note: string;
+}
