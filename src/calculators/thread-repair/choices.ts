@@ -1,0 +1,142 @@
+import { clearanceHole, tapDrill, washerOutside } from '../../reference/drills';
+import { insertDrill } from '../../reference/inserts';
+import { materials, type Property } from '../../reference/materials';
+import { propertyClasses } from '../../reference/property-classes';
+import { coarseThreads, fineThreads, looseLimits, nextLarger, type MetricThread } from '../../reference/threads';
+import { choice, type OptionSpec } from '../calculator';
+
+/** Threads whose next larger is listed too. */
+const threads = [...coarseThreads.slice(0, -1), ...fineThreads];
+
+/** What the tables give for a screw and for the next larger coarse one, in mm. */
+function sizeOption(thread: MetricThread): OptionSpec {
+  const next = nextLarger(thread.d);
+  const drill = insertDrill[thread.name];
+  const clearance = clearanceHole[thread.d]?.[1];
+  const washer = washerOutside[thread.d];
+  const nextDrill = next && tapDrill[next.name];
+  if (!next || !drill || !clearance || !washer || !nextDrill) throw new Error(`${thread.name} lacks a table value`);
+  const own = looseLimits(thread);
+  const larger = looseLimits(next);
+  return {
+    label: thread.name,
+    set: {
+      d: thread.d,
+      P: thread.P,
+      D_s: own.Ds,
+      E_s: own.Es,
+      E_n: own.En,
+      K_n: own.Kn,
+      d_n: next.d,
+      P_n: next.P,
+      D_sn: larger.Ds,
+      E_sn: larger.Es,
+      E_nn: larger.En,
+      K_nn: larger.Kn,
+      D_d: drill,
+      D_t: nextDrill,
+      D_c: clearance,
+      d_w: washer,
+    },
+  };
+}
+
+const both = ({ value, half }: Property): readonly [number, number] => [value, half];
+
+interface Solid {
+  readonly name: string;
+  readonly shear: Property;
+  readonly yield: Property;
+}
+
+/** Wall and strength wanted are common practice; the wall in metal follows from the dilation factor of VDI 2230. */
+const metal = (part: Solid): OptionSpec => ({
+  label: part.name,
+  set: { tau: both(part.shear), p_y: both(part.yield), k_w: 0.45, s_min: 100, k_m: 1.35 },
+});
+const moulded = (part: Solid): OptionSpec => ({
+  label: `${part.name}, moulded or machined`,
+  set: { tau: both(part.shear), p_y: both(part.yield), k_w: 0.75, s_min: 25, k_m: 3 },
+});
+/** Common practice: across its layers a print has about half the strength of the solid, give or take a third. */
+const printed = (part: Solid): OptionSpec => ({
+  label: `print of ${part.name}`,
+  set: {
+    tau: [part.shear.value / 2, part.shear.value / 6],
+    p_y: [part.yield.value / 2, part.yield.value / 6],
+    k_w: 0.75,
+    s_min: 25,
+    k_m: 3,
+  },
+});
+
+/** By the names of the classes and threads, for looking them up again. */
+export const choices = {
+  size: choice('Screw', Object.fromEntries(threads.map((thread) => [thread.name, sizeOption(thread)])), 'M3'),
+  grade: choice(
+    'Marking on the screw’s head',
+    Object.fromEntries(
+      propertyClasses.map(({ name, Sp, Rm, shear }) => [
+        name,
+        { label: name === 'A2-70' ? 'A2-70, stainless' : name, set: { S_p: Sp, R_m: Rm, q_s: shear } },
+      ]),
+    ),
+    '8.8',
+    { hint: 'No marking: reckon with 4.6. Black socket-head screws are mostly 12.9, zinc-plated ones 8.8.' },
+  ),
+  part: choice(
+    'The threaded part is of',
+    {
+      'al-6063': metal(materials['al-6063']),
+      'al-6061': metal(materials['al-6061']),
+      'al-cast': metal(materials['al-cast']),
+      steel: metal(materials.steel),
+      stainless: metal(materials.stainless),
+      brass: metal(materials.brass),
+      copper: metal(materials.copper),
+      'print-pla': printed(materials.pla),
+      'print-petg': printed(materials.petg),
+      'print-abs': printed(materials.abs),
+      'print-pa': printed(materials.pa66),
+      'print-pc': printed(materials.pc),
+      abs: moulded(materials.abs),
+      pa: moulded(materials.pa66),
+      pc: moulded(materials.pc),
+      pom: moulded(materials.pom),
+    },
+    'al-6063',
+  ),
+  hole: choice(
+    'The hole',
+    {
+      reached: { label: 'goes through, and its back can be reached' },
+      shut: { label: 'goes through, but its back cannot be reached' },
+      blind: { label: 'is blind' },
+    },
+    'blind',
+  ),
+  insert: choice(
+    'Length of the wire thread insert',
+    {
+      '1': { label: '1 screw diameter', set: { k_i: 1 } },
+      '1.5': { label: '1.5 screw diameters', set: { k_i: 1.5 } },
+      '2': { label: '2 screw diameters', set: { k_i: 2 } },
+      '2.5': { label: '2.5 screw diameters', set: { k_i: 2.5 } },
+      '3': { label: '3 screw diameters', set: { k_i: 3 } },
+    },
+    '1.5',
+    { hint: 'The lengths they are made in.' },
+  ),
+  way: choice(
+    'Drawing and steps for',
+    {
+      advised: { label: 'the way advised' },
+      longer: { label: 'a longer screw' },
+      insert: { label: 'a wire thread insert' },
+      next: { label: 'the next larger screw' },
+      bolt: { label: 'a bolt through, with a nut' },
+      replace: { label: 'a new part' },
+    },
+    'advised',
+  ),
+};

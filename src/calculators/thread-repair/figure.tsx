@@ -1,0 +1,139 @@
+import { Show } from 'solid-js';
+import { DimensionLine, Drawing } from '../../ui/drawing';
+import type { FigureProps } from '../calculator';
+import type calc from './index';
+import { advisedWay, ASKED, judgeWays, type Asked, type Span, type WayId } from './model';
+
+const WIDTH = 340;
+const HEIGHT = 250;
+const TOP = 84;
+const AXIS = 176;
+/** The drawn half of the part on the left ends at the nearest face where there is room, else at a break. */
+const ROOM = { side: 150, depth: 118 };
+
+/** Section through the hole, to scale: the screw, the thread that is left, the wall; the way to mend in accent. */
+export default function Figure(props: FigureProps<typeof calc>) {
+  const d = () => props.value('d') ?? 0.003;
+  const reach = () => props.value('L_r') ?? 2 * d();
+  const left = () => Math.min(props.value('L_e') ?? 0, reach());
+  const depth = () => props.value('L_h') ?? 2 * reach();
+  const wall = () => props.value('w') ?? 2 * d();
+  const through = () => props.choice.hole !== 'blind';
+
+  /** Undefined while something is lacking: then no way is drawn. */
+  const way = (): WayId | undefined => {
+    const picked = props.choice.way;
+    if (picked !== 'advised') return picked;
+    const [have, want] = [props.known('s_e'), props.value('s_min')];
+    if (!have || want === undefined || have.low >= want) return undefined;
+    if (ASKED.some((symbol) => props.value(symbol) === undefined)) return undefined;
+    const read = (symbol: Asked): Span => {
+      const value = props.value(symbol) ?? 0;
+      return props.known(symbol) ?? { value, low: value, high: value };
+    };
+    return advisedWay(judgeWays(read, props.choice.hole), read);
+  };
+  const outside = () => {
+    const id = way();
+    const symbol = id === 'insert' ? 'D_i' : id === 'next' ? 'd_n' : id === 'bolt' ? 'D_c' : 'd';
+    return props.value(symbol) ?? d();
+  };
+  const bore = () => {
+    const id = way();
+    const thread = {
+      insert: 'insert',
+      next: 'larger thread',
+      bolt: 'through hole',
+      longer: 'longer screw',
+      replace: 'new thread',
+    };
+    return id === undefined
+      ? ''
+      : `${thread[id]} ${props.text(id === 'insert' ? 'D_i' : id === 'next' ? 'd_n' : id === 'bolt' ? 'D_c' : 'd')}`;
+  };
+  const mended = () => {
+    const id = way();
+    if (id === 'insert') return props.value('L_i') ?? 0;
+    if (id === 'bolt') return depth();
+    return id === 'longer' ? reach() + (props.value('L_b') ?? 0) : reach();
+  };
+
+  const scale = () => Math.min(ROOM.depth / Math.max(depth(), reach(), mended()), 46 / Math.max(d(), outside()));
+  const broken = () => (wall() + d() / 2) * scale() > ROOM.side;
+  const face = () => AXIS - Math.min((wall() + d() / 2) * scale(), ROOM.side);
+  const right = () => Math.min(AXIS + ROOM.side, AXIS + Math.max(AXIS - face(), 60));
+  const half = (diameter: number) => (diameter * scale()) / 2;
+  const down = (length: number) => TOP + length * scale();
+  const bottom = () => (through() ? down(depth()) : Math.min(down(depth()) + 22, HEIGHT - 26));
+  const root = () => half(d() - 1.08 * (props.value('P') ?? 0));
+  const zigzag = (x: number, flip: number) => {
+    const [y0, y1] = [TOP, bottom()];
+    const middle = (y0 + y1) / 2;
+    return `M${x} ${y0} V${middle - 8} l${4 * flip} 4 l${-8 * flip} 8 l${4 * flip} 4 V${y1}`;
+  };
+
+  return (
+    <Drawing width={WIDTH} height={HEIGHT} label="Section through the stripped hole">
+      <rect class="d-shade" x={face()} y={TOP} width={right() - face()} height={bottom() - TOP} />
+      <path class={broken() ? 'd-thin' : 'd-ink'} d={broken() ? zigzag(face(), 1) : `M${face()} ${TOP} V${bottom()}`} />
+      <path class="d-thin" d={zigzag(right(), -1)} />
+      <line class="d-ink" x1={face()} y1={TOP} x2={right()} y2={TOP} />
+      <Show when={through()}>
+        <line class="d-ink" x1={face()} y1={bottom()} x2={right()} y2={bottom()} />
+      </Show>
+      {/* The hole, its sound thread thick, then the screw in it. */}
+      <rect class="d-fill" x={AXIS - half(d())} y={TOP} width={2 * half(d())} height={down(depth()) - TOP} />
+      <Show when={left() > 0}>
+        <rect
+          class="d-shade"
+          x={AXIS - half(d())}
+          y={down(reach() - left())}
+          width={half(d()) - root()}
+          height={left() * scale()}
+        />
+        <rect
+          class="d-shade"
+          x={AXIS + root()}
+          y={down(reach() - left())}
+          width={half(d()) - root()}
+          height={left() * scale()}
+        />
+      </Show>
+      <rect class="d-ink" x={AXIS - root()} y={TOP} width={2 * root()} height={reach() * scale()} />
+      <path
+        class="d-ink"
+        d={`M${AXIS - half(1.8 * d())} ${TOP - 12} v${-half(1.6 * d())} h${half(3.6 * d())} v${half(1.6 * d())} z`}
+      />
+      <line class="d-ghost" x1={AXIS} y1={34} x2={AXIS} y2={HEIGHT - 18} />
+      <Show when={way() !== undefined}>
+        <rect
+          class="d-accent"
+          x={AXIS - half(outside())}
+          y={TOP}
+          width={2 * half(outside())}
+          height={mended() * scale()}
+        />
+      </Show>
+      <DimensionLine x1={face()} y1={TOP - 22} x2={AXIS - half(d())} y2={TOP - 22} text={`wall ${props.text('w')}`} />
+      <DimensionLine
+        x1={right() + 8}
+        y1={TOP}
+        x2={right() + 8}
+        y2={down(reach())}
+        text={`reach ${props.text('L_r')}`}
+        dx={-12}
+        dy={4}
+        anchor="end"
+      />
+      <text class="d-text" x={6} y={16}>
+        {`${props.choice.size}: ${props.text('L_e')} of ${props.text('L_r')} of thread left`}
+      </text>
+      <text class="d-text d-text-accent" x={6} y={33}>
+        {bore()}
+      </text>
+      <text class="d-text" x={WIDTH / 2} y={HEIGHT - 4} text-anchor="middle">
+        {broken() ? 'to scale, but for the wall, which is broken off' : 'to scale'}
+      </text>
+    </Drawing>
+  );
+}
