@@ -1,5 +1,5 @@
-import { applies, type Calculator } from '../calculators/calculator';
-import { symbolOf } from '../calculators/evaluate';
+import { applies, type Calculator, type When } from '../calculators/calculator';
+import { effectiveChoices, symbolOf } from '../calculators/evaluate';
 import { loadCalculator } from '../calculators/list';
 import type { Changed, Due, Uses } from '../machine/history';
 import type { Reading } from '../machine/schema';
@@ -23,13 +23,17 @@ export async function loadFacts(id: string): Promise<CheckFacts> {
   };
 }
 
+/** True where something marked `when` applied in a reading; a choice that came later stood at its typical option. */
+const applied = (calculator: Calculator, reading: Reading, when: When | undefined): boolean =>
+  applies(when, effectiveChoices(calculator, reading.choices));
+
 /** The limits in force in a reading. */
 export function limitsIn(calculator: Calculator | undefined, reading: Reading): Calculator['limits'] {
-  return calculator?.limits.filter((limit) => applies(limit.when, reading.choices)) ?? [];
+  return calculator?.limits.filter((limit) => applied(calculator, reading, limit.when)) ?? [];
 }
 
 function specOf(calculator: Calculator | undefined, reading: Reading, symbol: string) {
-  const formula = calculator?.formulas.find((f) => symbolOf(f) === symbol && applies(f.when, reading.choices));
+  const formula = calculator?.formulas.find((f) => symbolOf(f) === symbol && applied(calculator, reading, f.when));
   const input = calculator?.inputs[symbol];
   return formula
     ? { name: formula.meaning, measure: formula.measure }

@@ -97,7 +97,7 @@ function sync(
       h_1: entry(values['print.first-layer']),
       k_1: { value: 0.25, half: 0, unit: 'one', origin: 'typical', tool: '' },
     },
-    choices: { drive: 'belt', hand: 'right' },
+    choices: { by: 'heights', drive: 'belt', hand: 'right' },
     ...rest,
   };
 }

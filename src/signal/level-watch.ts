@@ -65,8 +65,9 @@ function isSettled(frames: readonly Frame[]): boolean {
   );
 }
 
-/** Mean direction of angles in degrees, 0 to 360. */
-function headingOf(angles: readonly number[]): number {
+/** Mean direction of angles in degrees, 0 to 360; undefined where one is no number. */
+function headingOf(angles: readonly number[]): number | undefined {
+  if (!angles.every(Number.isFinite)) return undefined;
   const rad = Math.PI / 180;
   const sum = (f: (x: number) => number) => angles.reduce((total, angle) => total + f(angle * rad), 0);
   return (Math.atan2(sum(Math.sin), sum(Math.cos)) / rad + 360) % 360;

@@ -59,3 +59,36 @@ describe('a belt between two teeth', () => {
     expect(stepsFor('20 ± 0.03')).toContain('more than a slipped tooth');
   });
 });
+
+describe('the slope of the gantry', () => {
+  const level = (i_g: string, i_f: string, picked: Record<string, string> = { by: 'level' }) =>
+    evaluate(calc, situation(calc, { i_g, i_f, S: '400 ± 0', P_h: '8', z: '20' }, picked));
+
+  it('says the same as two heights that rise by it', () => {
+    // 2.5 mm/m over 400 mm is 1 mm.
+    const [slope, heights] = [level('2.5 ± 0', '0 ± 0'), evaluate(calc, situation(calc, { ...given, dh: '1 ± 0' }))];
+    expect(slope.instruction?.movements).toEqual(heights.instruction?.movements);
+    expect(slope.instruction?.headline).toBe(heights.instruction?.headline);
+  });
+
+  it('mirrors with its sign, and a frame that leans alike is no fault', () => {
+    expect(level('2 ± 0', '0 ± 0').instruction?.headline).toContain('right side is high');
+    expect(level('-2 ± 0', '0 ± 0').instruction?.headline).toContain('left side is high');
+    expect(level('7 ± 0', '7 ± 0').verdict.state).toBe('within');
+    expect(level('7 ± 0', '9 ± 0').instruction?.headline).toContain('left side is high');
+  });
+
+  it('what was kept before there was this choice is read as two heights', () => {
+    for (const picked of [{}, { drive: 'belt', hand: 'right' }]) {
+      const old = evaluate(calc, situation(calc, { ...given, dh: '0.75 ± 0' }, picked));
+      expect(old.choices.by).toBe('heights');
+      expect(old.outcomes.n?.ok && old.outcomes.n.value).toBeCloseTo(1.875, 12);
+      expect(old.inputs.i_g).toBeUndefined();
+    }
+  });
+
+  it('waits for the frame’s slope too', () => {
+    const half = evaluate(calc, situation(calc, { i_g: '2 ± 0', S: '400' }, { by: 'level' }));
+    expect(half.verdict.state).toBe('none');
+  });
+});

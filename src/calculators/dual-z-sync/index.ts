@@ -22,7 +22,16 @@ export default calculator({
   formulas: [
     formula('h_t = P_h / z', 'Height of one tooth', length.mm, pitchOfTurn, { drive: 'belt' }),
     formula('h_t = P_h * theta_s / rev', 'Height of one full step', length.mm, lead, { drive: 'motors' }),
-    formula('dh_s = dh * S / S_m', 'Difference at the screws', length.mm, derived('similar triangles')),
+    formula('dh_s = dh * S / S_m', 'Difference at the screws', length.mm, derived('similar triangles'), {
+      by: 'heights',
+    }),
+    formula(
+      'dh_s = (i_g - i_f) * S',
+      'Difference at the screws',
+      length.mm,
+      derived('rise = slope × run, the gantry against the frame'),
+      { by: 'level' },
+    ),
     formula('n = dh_s / h_t', 'Teeth or steps out, as measured', ratio.one, derived('height over height of one')),
     formula('n_w = round(n)', 'Whole teeth or steps out', count.one, derived('nearest whole number')),
     formula('r = dh_s - n_w * h_t', 'Remainder', length.mm, derived('what whole teeth or steps leave')),
@@ -71,6 +80,14 @@ export default calculator({
       expect: { h_t: [0.04, 1e-9], n: [3, 1e-9], psi: [5.4, 1e-9] },
       verdict: 'beyond',
       source: derived('8 mm × 1.8° / 360° = 0.04 mm; 0.12 / 8 × 360° = 5.4°'),
+    },
+    {
+      title: 'With the level, on a table that leans',
+      given: { i_g: '5 mm/m ± 0', i_f: '3 mm/m ± 0', S: '400 mm ± 0', W: '200 mm ± 0', P_h: '8 mm', z: '20' },
+      choices: { by: 'level' },
+      expect: { dh_s: [0.8, 1e-9], n: [2, 1e-9], i: [2, 1e-9], dh_bed: [0.4, 1e-9] },
+      verdict: 'beyond',
+      source: derived('(5 − 3) mm/m × 0.4 m = 0.8 mm, two teeth of 0.4 mm'),
     },
   ],
 });

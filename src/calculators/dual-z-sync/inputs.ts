@@ -1,8 +1,16 @@
-import { angle, count, length, ratio } from '../../quantity/kinds';
+import { angle, count, length, ratio, slope } from '../../quantity/kinds';
 import { commonPractice } from '../../reference/citation';
 import { choice, input } from '../calculator';
 
 export const choices = {
+  by: choice(
+    'Height difference known from',
+    { heights: { label: 'two heights' }, level: { label: 'slope of the gantry, with the level' } },
+    'heights',
+    {
+      hint: 'The phone’s level reads against gravity, so the frame is read too; two heights by caliper are usually finer.',
+    },
+  ),
   drive: choice('Screws joined by', { belt: { label: 'a closed belt' }, motors: { label: 'two motors' } }, 'belt', {
     from: 'z.drive',
   }),
@@ -17,6 +25,7 @@ export const inputs = {
     tool: 'caliper',
     signed: true,
     hint: 'Of what the screws lift, from the frame up, at two places. By a gauge under the nozzle: thicker = higher where the gantry is lifted, lower where the bed is.',
+    when: { by: 'heights' },
   }),
   S_m: input('Distance between the two places', length.mm, {
     typical: 400,
@@ -24,6 +33,21 @@ export const inputs = {
     range: [20, 2000],
     tool: 'rule',
     hint: 'At the screws this is the distance between the screws.',
+    when: { by: 'heights' },
+  }),
+  i_g: input('Slope of the gantry, right end higher is +', slope.mm_m, {
+    range: [-150, 150],
+    signed: true,
+    phone: 'slope',
+    hint: 'Along what the screws lift, from screw to screw, on a straight bar laid across it if it is narrow.',
+    when: { by: 'level' },
+  }),
+  i_f: input('Slope of the frame below, right end higher is +', slope.mm_m, {
+    range: [-150, 150],
+    signed: true,
+    phone: 'slope',
+    hint: 'The same way on what the screws stand on: a printer on a crooked table leans as a whole, and that is no fault. Enter 0 ± 0 only for a frame that was levelled with something finer.',
+    when: { by: 'level' },
   }),
   S: input('Distance between the screws', length.mm, {
     typical: 400,

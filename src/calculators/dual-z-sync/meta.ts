@@ -13,7 +13,9 @@ export default {
     'higher on the right',
     'left side low',
     'leaning gantry',
+    'spirit level on the gantry',
   ],
   topic: 'z',
+  phone: ['slope'],
   order: 10,
 } satisfies Meta;
