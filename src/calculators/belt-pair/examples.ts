@@ -1,0 +1,91 @@
+import { cite, derived } from '../../reference/citation';
+
+const spans = { L_1: '300 mm ± 0', L_2: '240 mm ± 0' } as const;
+const mass = { w: '6 mm ± 0', m_0: '13 g/m ± 0' } as const;
+
+export const examples = [
+  {
+    title: 'Equal tension, unlike spans: 80 Hz on 300 mm is 100 Hz on 240 mm',
+    given: { ...spans, ...mass, f_1: '80 Hz ± 0', f_2: '100 Hz ± 0' },
+    expect: { f_2e: [100, 1e-9], f_1e: [80, 1e-9], d_T: [0, 1e-9], T_1: [17.9712, 1e-6], T_2: [17.9712, 1e-6] },
+    verdict: 'within',
+    source: derived('80 × 300 / 240; 4 × 0.0078 × 0.3² × 80²'),
+  },
+  {
+    title: 'The same note on both: the longer span is the tighter belt, by 44 %',
+    given: { ...spans, ...mass, f_1: '90 Hz ± 0', f_2: '90 Hz ± 0' },
+    expect: { d_T: [-43.902439, 1e-6], f_2e: [112.5, 1e-9] },
+    verdict: 'beyond',
+    source: derived('tensions as 0.3² to 0.24², 0.09 to 0.0576: 2 × (0.0576 − 0.09) / 0.1476'),
+  },
+  {
+    title: 'Two teeth show as 2 mm of tensioner at half a turn of wrap',
+    given: {
+      ...spans,
+      ...mass,
+      f_1: '80 Hz ± 0',
+      f_2: '100 Hz ± 0',
+      x: '2.1 mm ± 0.05 mm',
+      p: '2 mm',
+      theta_w: '180 deg ± 0',
+    },
+    expect: { x_1: [1, 1e-9], n: [2.1, 1e-9], n_w: [2, 0], r_x: [0.1, 1e-9] },
+    verdict: 'within',
+    source: derived('2 mm / (2 × sin 90°) = 1 mm; 2.1 mm are 2 teeth and 0.1 mm'),
+  },
+  {
+    title: 'A quarter of wrap: a tooth of 3 mm is 2.12 mm of tensioner',
+    given: { ...spans, f_1: '80 Hz', f_2: '100 Hz', x: '-2 mm ± 0.1 mm', p: '3 mm', theta_w: '90 deg ± 0' },
+    expect: { x_1: [2.12132, 1e-5], n: [-0.942809, 1e-6], n_w: [-1, 0] },
+    source: derived('3 mm / (2 × sin 45°) = 3 / √2'),
+  },
+  {
+    title: 'Belts that differ: nine times the mass, a third of the note',
+    given: {
+      L_1: '200 mm ± 0',
+      L_2: '200 mm ± 0',
+      f_1: '120 Hz ± 0',
+      f_2: '40 Hz ± 0',
+      mu_a: '8 g/m ± 0',
+      mu_b: '72 g/m ± 0',
+    },
+    choices: { belts: 'different', mass: 'typed' },
+    expect: { f_2e: [40, 1e-9], T_1: [18.432, 1e-9], T_2: [18.432, 1e-9], d_T: [0, 1e-9] },
+    source: cite(
+      'OpenStax, University Physics volume 1',
+      'chapter 16: the note goes with one over the root of the mass',
+      true,
+    ),
+  },
+  {
+    title: 'Short spans, ends held: counted, two belts that seemed 4.5 % apart are alike',
+    given: {
+      L_1: '300 mm ± 0',
+      L_2: '100 mm ± 0',
+      f_1: '84.232684 Hz ± 0',
+      f_2: '258.484782 Hz ± 0',
+      mu_a: '8 g/m ± 0',
+      EI_1: '50 N·mm² ± 0',
+    },
+    choices: { mass: 'typed', ends: 'clamped' },
+    expect: { T_1: [20, 0.01], T_2: [20, 0.01] },
+    verdict: 'within',
+    source: derived(
+      'exact frequency of held beams under 20 N, E·I 5 × 10⁻⁵ N·m², by a root finder of a numerical library',
+    ),
+  },
+  {
+    title: 'The same with ends free to swing',
+    given: {
+      L_1: '300 mm ± 0',
+      L_2: '100 mm ± 0',
+      f_1: '83.344756 Hz ± 0',
+      f_2: '250.308235 Hz ± 0',
+      mu_a: '8 g/m ± 0',
+      EI_1: '50 N·mm² ± 0',
+    },
+    choices: { mass: 'typed', ends: 'pinned' },
+    expect: { B_2: [0.005, 1e-9], T_1: [20, 0.001], T_2: [20, 0.001] },
+    source: derived('√((20 + π² · 5·10⁻⁵ / L²) / 0.008) / 2L'),
+  },
+] as const;
