@@ -153,6 +153,12 @@ export function RidgesBench(props: PanelProps & { picture: OpenPicture }) {
   return (
     <div class="measure-grid">
       <div>
+        <ChoiceField
+          label="Fingers and arrows move"
+          options={Object.entries(GROUPS).map(([id, { label }]) => ({ id, label }))}
+          value={group()}
+          onPick={(id) => pickGroup(id as Group)}
+        />
         <PictureView
           stage={stage}
           bitmap={picture.preview}
@@ -164,21 +170,19 @@ export function RidgesBench(props: PanelProps & { picture: OpenPicture }) {
           onNudge={nudge}
           label="The picture with the strip and the scale marks"
         >
-          <Show when={marks()}>{(now) => <RidgesOver marks={now()} view={stage.view()} finding={stale() ? undefined : answer()?.finding} />}</Show>
+          <Show when={marks()}>
+            {(now) => (
+              <RidgesOver
+                marks={now()}
+                view={stage.view()}
+                named={group() !== 'scale'}
+                finding={stale() ? undefined : answer()?.finding}
+              />
+            )}
+          </Show>
         </PictureView>
         <PictureKeys stage={stage} onNudge={nudge} />
-        <Show when={picture.reduced > 1}>
-          <p class="small">The picture was too large for this device and is read at a lower resolution.</p>
-        </Show>
-      </div>
-      <div>
-        <ChoiceField
-          label="The fingers and arrows move"
-          options={Object.entries(GROUPS).map(([id, { label }]) => ({ id, label }))}
-          value={group()}
-          hint={HINTS[group()]}
-          onPick={(id) => pickGroup(id as Group)}
-        />
+        <p class="field-hint">{HINTS[group()]}</p>
         <Show when={group() !== 'picture'}>
           <ChoiceField
             label="The arrows move"
@@ -198,6 +202,11 @@ export function RidgesBench(props: PanelProps & { picture: OpenPicture }) {
             </p>
           </Show>
         </Show>
+        <Show when={picture.reduced > 1}>
+          <p class="small">The picture was too large for this device and is read at a lower resolution.</p>
+        </Show>
+      </div>
+      <div>
         <ScaleForm
           entry={entry()}
           distance={distance()}

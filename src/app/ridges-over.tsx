@@ -11,7 +11,7 @@ const cross = ({ x, y }: Spot): string =>
   `M${x - CROSS} ${y} H${x - 2} M${x + 2} ${y} H${x + CROSS} M${x} ${y - CROSS} V${y - 2} M${x} ${y + 2} V${y + CROSS}`;
 
 /** The strip, the scale marks and the ridges found, over the picture: in screen pixels. */
-export function RidgesOver(props: { marks: Marks; view: View; finding: RidgeFinding | undefined }) {
+export function RidgesOver(props: { marks: Marks; view: View; named: boolean; finding: RidgeFinding | undefined }) {
   const place = (spot: Spot) => toScreen(props.view, spot);
   const strip = () => `${join(cornersOf(props.marks.strip).map(place))} z`;
   const axis = () => join([props.marks.strip.from, props.marks.strip.to].map(place));
@@ -21,7 +21,7 @@ export function RidgesOver(props: { marks: Marks; view: View; finding: RidgeFind
   };
   const labels = () => {
     const [a, b] = props.marks.scale.map((mark) => place(mark.at));
-    return a && b
+    return props.named && a && b
       ? [
           { ...a, text: 'A' },
           { ...b, text: 'B' },
@@ -37,14 +37,7 @@ export function RidgesOver(props: { marks: Marks; view: View; finding: RidgeFind
       <path class="picture-casing" d={strip()} />
       <path class="picture-line" d={strip()} />
       <path class="picture-line faint-line" d={axis()} />
-      <Show when={crests()}>
-        {(path) => (
-          <>
-            <path class="picture-casing" d={path()} />
-            <path class="picture-line" d={path()} />
-          </>
-        )}
-      </Show>
+      <Show when={crests()}>{(path) => <path class="picture-line" d={path()} />}</Show>
       <path class="picture-casing" d={scale()} />
       <path class="picture-line ink" d={scale()} />
       <Index each={labels()}>

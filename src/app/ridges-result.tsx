@@ -29,7 +29,7 @@ function crestsAlong(found: RidgesFound, strip: Strip): readonly number[] {
 function adviceOn({ shares }: RidgesFound): string {
   const { fit, marks, distance } = shares;
   if (marks >= fit && marks >= distance) {
-    return 'Most of the doubt comes from the places of the scale marks: zoom in and set them again, further apart if you can.';
+    return 'Most of the doubt comes from the places of the scale marks: zoom in and set them again, further apart if you can, and have the rule close beside the strip.';
   }
   if (distance >= fit) {
     return 'Most of the doubt comes from the distance between the marks: a longer one, or one known better, lessens it.';
@@ -37,7 +37,8 @@ function adviceOn({ shares }: RidgesFound): string {
   return 'Most of the doubt comes from the picture: more ridges in the strip, a wider strip or flatter light lessens it.';
 }
 
-const percent = (share: number, mark: DecimalMark) => `${formatNumber(share * 100, 2, mark)} %`;
+const percent = (share: number, mark: DecimalMark) =>
+  share < 1e-4 ? `under ${formatNumber(0.01, 2, mark)} %` : `${formatNumber(share * 100, 2, mark)} %`;
 
 /** The period with its uncertainty, the profile and the spectrum; or why there is none. */
 export function RidgesResult(props: {

@@ -22,14 +22,14 @@ export function PictureKeys(props: { stage: Stage; onNudge: (by: Spot) => void }
       <For each={ARROWS}>
         {(arrow) => <NudgeKey label={arrow.label} sign={arrow.sign} onNudge={() => props.onNudge(arrow.by)} />}
       </For>
+      <button type="button" onClick={() => props.stage.whole()}>
+        Whole
+      </button>
       <NudgeKey label="Zoom out" sign="−" onNudge={() => zoom(1 / ZOOM)} />
       <NudgeKey label="Zoom in" sign="+" onNudge={() => zoom(ZOOM)} />
       <NudgeKey label="Turn the picture 1° anticlockwise" sign="↺ 1°" onNudge={() => turn(-1)} />
       <NudgeKey label="Turn the picture 1° clockwise" sign="↻ 1°" onNudge={() => turn(1)} />
       <NudgeKey label="Turn the picture 90° clockwise" sign="↻ 90°" onNudge={() => turn(90)} />
-      <button type="button" onClick={() => props.stage.whole()}>
-        Whole
-      </button>
     </div>
   );
 }

@@ -52,7 +52,9 @@ export async function wallJpeg(page: Page, wall: WallPicture): Promise<Buffer> {
     pen.fillStyle = '#111';
     const thick = Math.max(2, Math.round(height / 600));
     for (const y of marks) pen.fillRect(width * 0.16, y - thick / 2, width * 0.08, thick);
-    const bytes = new Uint8Array(await (await canvas.convertToBlob({ type: 'image/jpeg', quality: 0.92 })).arrayBuffer());
+    const bytes = new Uint8Array(
+      await (await canvas.convertToBlob({ type: 'image/jpeg', quality: 0.92 })).arrayBuffer(),
+    );
     let binary = '';
     for (let i = 0; i < bytes.length; i += 0x8000) binary += String.fromCharCode(...bytes.subarray(i, i + 0x8000));
     return btoa(binary);
