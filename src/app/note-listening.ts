@@ -44,9 +44,7 @@ export function createListening() {
     const result = combinePlucks(taken.map(({ note }) => note));
     const numbers = (places: readonly number[]) =>
       new Set(places.flatMap((place) => ((pluck) => (pluck ? [pluck.number] : []))(taken[place])));
-    return result.status === 'found'
-      ? { result, used: numbers(result.used), outliers: numbers(result.outliers) }
-      : { result, used: new Set(taken.map(({ number }) => number)), outliers: new Set<number>() };
+    return { result, used: numbers(result.used) };
   });
 
   let microphone: Microphone | undefined;

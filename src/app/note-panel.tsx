@@ -104,7 +104,7 @@ export function NotePanel(props: PanelProps) {
             )}
           </Show>
           <Show when={plucks().length > 0 && !found()}>
-            <p>No note yet: at least two plucks must agree.</p>
+            <p>No note yet: at least two plucks must agree, and more than half of those not struck off.</p>
           </Show>
           <Show when={phase() === 'listening' && lastWords()}>
             <p class="small">{lastWords()}</p>

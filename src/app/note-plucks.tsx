@@ -19,8 +19,8 @@ export function printFate(pluck: Pluck, combined: ReturnType<Listening['combined
   const { note, number, struck } = pluck;
   if (note.status !== 'found') return `not used: ${REFUSAL[note.reason].short}`;
   if (struck) return 'struck off';
+  if (combined.result.status !== 'found') return 'waiting for others that agree';
   if (combined.used.has(number)) return 'used';
-  if (combined.result.status !== 'found') return 'waiting for others';
   return `not used: ${whyApart(note.frequency, combined.result.frequency)}`;
 }
 
