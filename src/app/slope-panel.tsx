@@ -62,7 +62,7 @@ export function SlopePanel(props: PanelProps) {
           </>
         }
       >
-        <h3>{turned() ? 'Second reading' : `First reading${pairs() > 0 ? ` of pair ${pairs() + 1}` : ''}`}</h3>
+        <h2>{turned() ? 'Second reading' : `First reading${pairs() > 0 ? ` of pair ${pairs() + 1}` : ''}`}</h2>
         <LayingDrawing turned={turned()} again={pairs() > 0} />
         <p>
           {turned()

@@ -9,9 +9,9 @@ export function SlopeResult(props: { level: Level; pairs: number; mark: DecimalM
   const text = (value: number, half: number) => slopeText(value, half, props.mark);
   return (
     <section class="section">
-      <h3>
+      <h2>
         {props.pairs === 1 ? 'From one pair' : `From ${props.pairs} pairs`}: {endWords(props.level)}
-      </h3>
+      </h2>
       <p class="level-value">{text(props.level.slope, props.level.halfWidth)}</p>
       <p class="faint">{angleText(props.level.slope, props.level.halfWidth, props.mark)}, 95 %</p>
       <SlopeDrawing slope={props.level.slope} text={text(Math.abs(props.level.slope), props.level.halfWidth)} />

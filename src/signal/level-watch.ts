@@ -24,7 +24,7 @@ export type Watch =
 const SETTLE = 1.5;
 export const READ = 8;
 /** Numbers that stray farther than this within a settling time are no noise: m/s², degrees. */
-const SHAKEN = { acceleration: 0.25, attitude: 0.6 };
+const SHAKEN = { acceleration: 0.25, attitude: 1.5 };
 /** First and last third of a reading may differ by this much, besides noise and one step: m/s², degrees. */
 const CREPT = { acceleration: 0.02, attitude: 0.12 };
 

@@ -45,8 +45,10 @@ async function startPhone(page: Page): Promise<void> {
       };
       window.dispatchEvent(new DeviceMotionEvent('devicemotion', init));
       if (!state.attitude) return;
-      const deg = (v: number) => Math.round((v * 1800) / Math.PI) / 10;
-      const angles = { alpha: state.turned ? 200 : 20, beta: deg(Math.asin(y / 9.81)), gamma: deg(-Math.atan2(x, z)) };
+      // The angles come smoothed, as from a filter that joins several sensors, and rounded to a tenth.
+      const deg = (v: number) => Math.round(((v + noise(2e-4)) * 1800) / Math.PI) / 10;
+      const [beta, gamma] = [turn * along + 0.021 + shake / 10, -(turn * across - 0.013)];
+      const angles = { alpha: state.turned ? 200 : 20, beta: deg(beta), gamma: deg(gamma) };
       window.dispatchEvent(new DeviceOrientationEvent('deviceorientation', angles));
     }, 1000 / 60);
   }, LIE);
@@ -131,6 +133,7 @@ test('numbers in steps of 0.1 m/s²: the angles are taken instead, and the ± ho
   await pair(page);
   const shown = measured(await page.locator('.level-value').innerText());
   expect(Math.abs(shown.value - 6.2)).toBeLessThanOrEqual(shown.half);
+  await expect(page.getByText('Most of the ± is the steps')).toBeVisible();
   // Steps of 0.1 m/s² alone would leave ± 4.2 mm/m.
   expect(shown.half).toBeLessThan(3);
 });
