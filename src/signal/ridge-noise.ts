@@ -18,12 +18,12 @@ export function powerOf(values: Float64Array, window: Float64Array | undefined, 
 
 /** Independent bins that a floor is taken from at least. */
 const LEAST_BINS = 20;
-const WIDTH = 1.6;
+const WIDTH = 1.25;
 const KNOTS_PER_OCTAVE = 4;
 
 /**
  * The noise's power beside any lines: at each bin the median of those around it over ln 2 (of exponentially distributed
- * powers the mean), within a factor of 1.6 or over 20 independent bins. A wall's noise grows towards slow waves: what is
+ * powers the mean), within a factor of 1.25 or over 20 independent bins. A wall's noise grows towards slow waves: what is
  * taken from faster ones counts by the ratio of the frequencies, as if it were pink, so that it is not called too small.
  * @param padding bins per independent bin
  */

@@ -9,8 +9,8 @@ const SLOWEST = 1.8;
 const FINEST = 0.45;
 /** How far a bend is looked for, in standard deviations of what is known beforehand. */
 const REACH = 3.5;
-/** Power over the floor at which a wave is believed: by chance about once in a thousand strips. */
-export const BELIEVED = 16;
+/** Power over the floor at which a wave is believed: a strip without ridges reaches it by chance less than once in a hundred (measured). */
+const BELIEVED = 20;
 const MOST_WAVES = 8;
 /** Waves nearer than this, over the strip's length, are one whose strength changes along it. */
 const APART = 1.5;

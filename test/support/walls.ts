@@ -1,4 +1,4 @@
-import type { GreyPicture, Point } from '../../src/signal/ridge';
+import type { GreyPicture, Point, Scale, Strip } from '../../src/signal/ridge';
 
 /** A wall as printed: everything along it depends on the height alone. Grey values 0 to 255. */
 export interface Wall {
@@ -118,4 +118,87 @@ export function photograph(wall: Wall, camera: Camera, light: Light, random: () 
     }
   }
   return { width, height, luminance };
+}
+
+/** What a random shot is drawn from. */
+export interface Shot {
+  readonly ridges: number;
+  /** Standard deviation of a pixel's noise, and of the grey from layer to layer, in grey values. */
+  readonly noise: number;
+  readonly layerSpread: number;
+  /** Amplitudes of the ridges' first harmonic and of the layers' line, in grey values. */
+  readonly amplitude: number;
+  readonly layerAmplitude: number;
+  /** Half-width of the distance as a share, and of setting a mark in pixels. */
+  readonly distance: number;
+  readonly pointing: number;
+  /** Marks at the strip's ends, or anywhere in the upper and the lower half. */
+  readonly marks: 'ends' | 'free';
+}
+
+export interface Taken {
+  readonly picture: GreyPicture;
+  readonly strip: Strip;
+  readonly scale: Scale;
+  readonly period: number;
+  readonly layer: number;
+}
+
+const DEGREE = Math.PI / 180;
+const HEIGHT = 700;
+const WIDTH = 110;
+const PER_METRE = 8000;
+
+/**
+ * A random shot of a wall: camera up to 5° off square about every axis, uneven light, the marks set by a hand that misses
+ * by up to `pointing`, the distance stated wrong by up to `distance`. The picture is a slice of one as wide as high.
+ */
+export function takeShot(shot: Shot, random: () => number): Taken {
+  const even = (most: number) => (2 * random() - 1) * most;
+  const turn = () => random() * 2 * Math.PI;
+  const period = (0.9 * HEIGHT) / PER_METRE / (shot.ridges * (1 + even(0.05)));
+  const layer = Math.max(5 / PER_METRE, period / (8 + 8 * random()));
+  const camera: Camera = {
+    width: WIDTH,
+    height: HEIGHT,
+    reach: 0.75 * HEIGHT,
+    scale: PER_METRE,
+    pitch: even(5 * DEGREE),
+    yaw: even(5 * DEGREE),
+    roll: even(5 * DEGREE),
+  };
+  const harmonics = [1, 0.8 * random(), 0.4 * random()].map((share) => ({ amplitude: share * shot.amplitude, phase: turn() })); // prettier-ignore
+  const light: Light = {
+    level: 128,
+    slopeX: even(30),
+    slopeY: even(40),
+    bow: even(20),
+    corners: 30,
+    noise: shot.noise,
+  };
+  const wall: Wall = { period, harmonics, layer, layerAmplitude: shot.layerAmplitude, layerSpread: shot.layerSpread };
+  const picture = photograph(wall, camera, light, random);
+  const [a, b] = [-1, 1].map((side) =>
+    shot.marks === 'ends'
+      ? ([0, (side * 0.44 * HEIGHT) / PER_METRE] as const)
+      : ([even(40) / PER_METRE, ((side * 0.25 + even(0.2)) * HEIGHT) / PER_METRE] as const),
+  ) as [readonly [number, number], readonly [number, number]];
+  const measured = random() < 0.5 ? 'across' : 'points';
+  const distance = measured === 'across' ? Math.abs(b[1] - a[1]) : Math.hypot(b[0] - a[0], b[1] - a[1]);
+  const [from, to] = [a, b].map(([X, Y]) => {
+    const seen = seenAt(camera, X, Y);
+    return { x: seen.x + even(shot.pointing), y: seen.y + even(shot.pointing) };
+  }) as [Point, Point];
+  const halfWidth = shot.distance * distance;
+  return {
+    picture,
+    strip: {
+      from: { x: WIDTH / 2 + even(5), y: 0.05 * HEIGHT },
+      to: { x: WIDTH / 2 + even(5), y: 0.95 * HEIGHT },
+      width: 60,
+    },
+    scale: { from, to, distance: distance + even(halfWidth), halfWidth, pointing: shot.pointing, measured },
+    period,
+    layer,
+  };
 }
