@@ -40,7 +40,7 @@ describe('the beat of layers against full steps, by whole-number arithmetic (mat
   function simulated(h: string, P_h: string, theta_s: string): number[] {
     const q = divide(multiply(fraction(P_h), fraction(theta_s)), fraction(360)) as Fraction;
     const n = divide(fraction(h), q) as unknown as Fraction;
-    const [numerator, denominator] = [BigInt(n.n), BigInt(n.d)];
+    const [numerator, denominator] = [n.n, n.d];
     const top = (i: bigint): bigint => (2n * i * numerator + denominator) / (2n * denominator);
     const thickness: number[] = [];
     for (let i = 0n; i === 0n || (i * numerator) % denominator !== 0n; i += 1n)
@@ -146,11 +146,10 @@ describe('which parts fit, against 4000 draws of plain arithmetic', () => {
       given.L = { value: Number(length.toFixed(2)), half: 0.03 };
       if (given.L.value < 1 || given.L.value > 2000) continue;
       const found = work(
-        Object.fromEntries([
-          ...Object.entries(given).map(([name, { value, half }]) => [
-            name,
-            name === 'n_s' ? String(value) : `${value} ± ${half}`,
-          ]),
+        Object.fromEntries<string>([
+          ...Object.entries(given).map(
+            ([name, { value, half }]) => [name, name === 'n_s' ? String(value) : `${value} ± ${half}`] as const,
+          ),
           ['N', String(spaces)],
         ]),
       );

@@ -133,6 +133,12 @@ describe.each(calculators)('%s: its data', (id, calc) => {
     }
   });
 
+  it('words its verdicts where it judges by itself, and only there', () => {
+    const worded = Object.keys(metaOf[id]?.verdicts ?? {}).sort();
+    expect(worded).toEqual(calc.judge ? ['beyond', 'too close', 'within'] : []);
+    if (calc.judge) expect(calc.limits, 'a limit would be overruled').toEqual([]);
+  });
+
   it('has no symbol that is both input and result, and says how to prove the work', () => {
     for (const [name] of inputs) expect(results.has(name), name).toBe(false);
     expect(calc.proof.length).toBeGreaterThan(20);

@@ -262,3 +262,39 @@ it('judges a share against a limit typed in percent', () => {
   expect(evaluate(calc, situation(calc, { q: '5.1 %' })).verdict.state).toBe('beyond');
   expect(evaluate(calc, situation(calc, { q: '0.049' })).instruction?.headline).toBe('4.9\u00a0%');
 });
+
+describe('a calculator that judges for itself', () => {
+  const own = calculator({
+    ...gauge,
+    inputs: { ...gauge.inputs, x: gauge.inputs.x! },
+    formulas: [formula('y = x', 'Length again', length.mm, byHand)],
+    limits: [],
+    examples: [],
+    judge: (ctx) => {
+      const size = ctx.number('y');
+      return size > 1e-3 ? 'beyond' : ctx.verdict === 'none' ? 'too close' : 'within';
+    },
+    action: (ctx) => ({
+      headline: `${ctx.verdict}; lacks ${ctx.lacking('y').join(', ')}`,
+      steps: [],
+      measureAgain: true,
+    }),
+  });
+  const judged = (given: Record<string, string>) => evaluate(own, situation(own, given));
+
+  it('decides in place of the limits, and its action sees what it decided', () => {
+    // Without a limit there is no verdict by limits: that is what it is told.
+    expect(judged({ x: '0.5' }).verdict.state).toBe('too close');
+    expect(judged({ x: '2' }).verdict.state).toBe('beyond');
+    expect(judged({ x: '2' }).instruction?.headline).toBe('beyond; lacks ');
+  });
+
+  it('gives no verdict while what it asks for is missing, and names what a result waits for', () => {
+    expect(judged({}).verdict.state).toBe('none');
+    expect(judged({}).instruction?.headline).toBe('none; lacks Length');
+  });
+
+  it('says itself what would settle it', () => {
+    expect(judged({ x: '0.5 ± 0.4' }).verdict.settling).toBeUndefined();
+  });
+});

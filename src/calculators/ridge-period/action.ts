@@ -1,9 +1,10 @@
 import { length } from '../../quantity/kinds';
+import { expanded } from '../../formula/outcome';
 import { formatNumber, formatValue } from '../../quantity/format';
 import { fromSi, toSi } from '../../quantity/unit';
 import type { Context, Instruction } from '../calculator';
 import { choices, inputs } from './inputs';
-import { lineOf, rank, stateOf, type Line, type Ranking, type Reading } from './model';
+import { lineOf, isNear, rank, stateOf, type Line, type Ranking, type Reading } from './model';
 import { partingOf, type Parting } from './parting';
 
 type Ask = Context<string, typeof choices>;
@@ -29,21 +30,34 @@ const firstUpper = (text: string): string => text.charAt(0).toUpperCase() + text
 const list = (names: readonly string[]): string =>
   names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1) ?? ''}`;
 
-/** "12 % longer": the ridges against a part's period. */
-export function mismatchText(value: number, mark: Ask['mark']): string {
-  const percent = Math.abs(value) * 100;
-  const text = percent >= 100 ? `${formatNumber(1 + value, 2, mark)} times` : `${formatNumber(percent, 2, mark)} %`;
-  return percent >= 100
-    ? `the ridges are ${text} as far apart`
-    : `the ridges are ${text} ${value < 0 ? 'closer' : 'wider'}`;
+/** "the ridges are 12 % closer": against a part's period. */
+function mismatchText(line: Line, mark: Ask['mark']): string {
+  const times = 1 + line.value;
+  if (!isNear(line)) {
+    const text = formatNumber(Math.max(times, 1 / times), 2, mark);
+    return `the ridges are ${text} times ${times < 1 ? 'closer' : 'as far apart'}`;
+  }
+  return `the ridges are ${formatNumber(Math.abs(line.value) * 100, 2, mark)} % ${line.value < 0 ? 'closer' : 'wider'}`;
 }
 
-const withPeriod = (ctx: Ask, line: Line): string => `${line.part.name}, ${about(ctx, line.period)}`;
+const lowerFirst = (text: string): string =>
+  text.startsWith('Z ') ? text : text.charAt(0).toLowerCase() + text.slice(1);
+/** Sentences, one each. */
+const sentences = (text: string): string[] => text.split(/(?<=\.) /);
+
+/** The period a part would print, to the digits that what is known of the part supports. */
+function periodText(ctx: Ask, line: Line): string {
+  const known = ctx.known(line.part.period);
+  const width = known ? (expanded(known) / Math.abs(known.value)) * line.period : 0;
+  return width > 0 ? formatValue(line.period, width, length.mm.unit, { mark: ctx.mark }) : about(ctx, line.period);
+}
+
+const withPeriod = (ctx: Ask, line: Line): string => `${line.part.name} (${periodText(ctx, line)})`;
 
 function multipleWords(ctx: Ask, line: Line): string {
   return line.multiple < 1
-    ? `Less likely: half of ${line.part.name}, ${about(ctx, line.period)}, as two flats or an oval on it would print.`
-    : `Less likely: twice ${line.part.name}, ${about(ctx, line.period)}, as when every second ridge is too weak to be counted.`;
+    ? `Less likely: half of ${line.part.name} (${periodText(ctx, line)}), as two flats or an oval on it would print.`
+    : `Less likely: twice ${line.part.name} (${periodText(ctx, line)}), as when every second ridge is too weak to be counted.`;
 }
 
 /** What was left out, and which entries would take it in. */
@@ -51,13 +65,13 @@ function leftOut(ctx: Ask, { ruledOut, unknown }: Ranking): string[] {
   const asked = unknown.map((part) => {
     const labels = ctx.lacking(part.period);
     return labels.length > 0
-      ? `${part.short.toLowerCase()} (enter: ${labels.join(', ')})`
-      : `${part.short.toLowerCase()} (enter layer height and drive as marked, without a ±)`;
+      ? `${lowerFirst(part.short)} (enter: ${labels.map(lowerFirst).join(', ')})`
+      : `${lowerFirst(part.short)} (enter layer height and drive as marked, without a ±)`;
   });
   return [
     ...(asked.length > 0 ? [`Not compared: ${asked.join('; ')}.`] : []),
     ...(ruledOut.length > 0
-      ? [`Ruled out: ${ruledOut.map(({ part, why }) => `${part.short.toLowerCase()}, ${why}`).join('; ')}.`]
+      ? [`Ruled out: ${ruledOut.map(({ part, why }) => `${lowerFirst(part.short)}, ${why}`).join('; ')}.`]
       : []),
   ];
 }
@@ -67,21 +81,23 @@ function runnersUp(ctx: Ask, { lines, multiples }: Ranking): string[] {
   return [
     ...others.map((line, i) => {
       const rankWord = i === 0 ? 'Next nearest' : 'Then';
-      return `${rankWord}: ${withPeriod(ctx, line)}; ${mismatchText(line.value, ctx.mark)}, beyond the doubt.`;
+      return `${rankWord}: ${withPeriod(ctx, line)}; ${mismatchText(line, ctx.mark)}, beyond the doubt.`;
     }),
     ...multiples.map((line) => multipleWords(ctx, line)),
   ];
 }
 
-const compared = (count: number): string => (count === 1 ? 'the one part compared' : `the ${count} parts compared`);
+const compared = (count: number): string => (count === 1 ? 'one part compared' : `${count} parts compared`);
 
 function oneFits(ctx: Ask, ranking: Ranking, best: Line): Instruction {
   const { part } = best;
+  const [first = '', ...more] = sentences(part.look);
   return {
-    headline: `Of ${compared(ranking.lines.length)}, ${withPeriod(ctx, best)}, fits the ridges at ${ctx.text('P')}. ${part.look}`,
+    headline: `${firstUpper(part.name)} fits: ${periodText(ctx, best)} against ${ctx.text('P')}. ${first}`,
     steps: [
-      part.prove,
-      'If they do not, the part is cleared, however well the numbers agree.',
+      ...more,
+      `${part.prove} If they do not, the part is cleared, however well the numbers agree.`,
+      `Of ${compared(ranking.lines.length)} it is the only one that fits.`,
       ...runnersUp(ctx, ranking),
       ...leftOut(ctx, ranking),
     ],
@@ -118,10 +134,13 @@ function noneFits(ctx: Ask, ranking: Ranking): Instruction {
   const nearest = lines[0];
   const way = ctx.choice('way');
   return {
-    headline: `None of ${compared(lines.length)} repeats every ${ctx.text('P')}: leave them alone.`,
+    headline:
+      lines.length === 1
+        ? `The one part compared does not repeat every ${ctx.text('P')}: leave it alone.`
+        : `None of the ${compared(lines.length)} repeats every ${ctx.text('P')}: leave them alone.`,
     steps: [
       ...(nearest
-        ? [`Nearest: ${withPeriod(ctx, nearest)}; ${mismatchText(nearest.value, ctx.mark)}, beyond the doubt.`]
+        ? [`Nearest: ${withPeriod(ctx, nearest)}; ${mismatchText(nearest, ctx.mark)}, beyond the doubt.`]
         : []),
       ...miscounted(ctx, ranking),
       ...multiples.map((line) => multipleWords(ctx, line)),
@@ -162,9 +181,9 @@ function severalFit(ctx: Ask, ranking: Ranking, fitting: readonly Line[]): Instr
   );
   const told = [...partings.filter((one) => one.kind !== 'reading'), ...(hardest ? [hardest] : [])];
   return {
-    headline: `${fitting.length} of ${compared(ranking.lines.length)} fit: ${list(fitting.map((line) => withPeriod(ctx, line)))}. ${
-      hardest ? partingWords(ctx, hardest) : 'Try the proof by hand on the first.'
-    }`,
+    headline: `${firstUpper(
+      list(fitting.map((line) => withPeriod(ctx, line))),
+    )} fit. ${hardest ? partingWords(ctx, hardest) : 'Try the proof by hand on the first.'}`,
     steps: [
       ...told.filter((one) => one !== hardest).map((one) => partingWords(ctx, one)),
       ...fitting

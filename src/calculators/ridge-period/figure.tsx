@@ -3,7 +3,7 @@ import { formatNumber } from '../../quantity/format';
 import { Drawing } from '../../ui/drawing';
 import type { FigureProps } from '../calculator';
 import type calc from './index';
-import { rank, type Line } from './model';
+import { isNear, rank, type Line } from './model';
 
 const WIDTH = 340;
 const ROW = 18;
@@ -18,7 +18,11 @@ const DECADES = [1e-5, 1e-4, 1e-3, 1e-2, 1e-1, 1, 10, 100];
 export default function Figure(props: FigureProps<typeof calc>) {
   const ridges = () => props.known('P');
   const ranking = createMemo(() => rank({ known: (symbol) => props.known(symbol), choices: props.choice }));
-  const lines = () => [...ranking().lines, ...ranking().multiples];
+  /** What fits on top, then halves and doubles that do, then the others. */
+  const lines = createMemo(() => {
+    const { lines: own, multiples } = ranking();
+    return [...own.filter((line) => line.fits), ...multiples, ...own.filter((line) => !line.fits)];
+  });
   const ends = createMemo(() => {
     const periods = [...lines().map((line) => line.period), ridges()?.value ?? 0].filter((period) => period > 0);
     const low = Math.min(...periods) / 1.25;
@@ -41,7 +45,8 @@ export default function Figure(props: FigureProps<typeof calc>) {
   });
   const mm = (si: number, digits: number) => formatNumber(si * 1e3, digits, props.mark);
   const off = (line: Line) => {
-    if (Math.abs(line.value) >= 1) return `× ${formatNumber(1 + line.value, 2, props.mark)}`;
+    const times = 1 + line.value;
+    if (!isNear(line)) return `${times < 1 ? '÷' : '×'} ${formatNumber(Math.max(times, 1 / times), 2, props.mark)}`;
     return `${line.value < 0 ? '' : '+'}${formatNumber(line.value * 100, 2, props.mark)} %`;
   };
   const name = (line: Line) => {

@@ -58,9 +58,15 @@ export function lineOf(part: Part, mismatch: Known, period: number, factor: numb
   return { part, multiple, period: period * factor, value, low, high, score, fits: low <= 0 && high >= 0 };
 }
 
-/** Those that fit first, the nearest in uncertainties first; of equals the sharper. */
+const apart = (line: Line): number => Math.abs(Math.log(1 + line.value));
+
+/** Those that fit first, the nearest in uncertainties first, of equals the sharper; then the others by how far they are off. */
 const byAgreement = (a: Line, b: Line): number =>
-  Number(b.fits) - Number(a.fits) || a.score - b.score || a.high - a.low - (b.high - b.low) || 0;
+  Number(b.fits) - Number(a.fits) ||
+  (a.fits ? a.score - b.score || a.high - a.low - (b.high - b.low) : apart(a) - apart(b));
+
+/** Within a factor of two a mismatch is told in percent. */
+export const isNear = (line: Line): boolean => line.value > -0.5 && line.value < 1;
 
 /** The parts that are there under these options. */
 export const partsUnder = (choices: Choices): readonly Part[] => parts.filter((part) => applies(part.when, choices));
@@ -73,7 +79,10 @@ function oddLayersInRepeat(n: number): number | undefined {
   return Math.min(over, fraction.denominator - over);
 }
 
-type Found = { readonly line: Line } | { readonly why: string } | undefined;
+type Found = { readonly line: Line } | { readonly why: string } | 'twin' | undefined;
+
+/** The part that another one is, where nothing lies between: one start, no gear. */
+const TWINS: Readonly<Record<string, readonly string[]>> = { thread: ['p_lead'], motor: ['p_lead', 'p_pulley'] };
 
 function ownLine(part: Part, { known }: Reading): Found {
   const mismatch = known(part.mismatch);
@@ -82,15 +91,13 @@ function ownLine(part: Part, { known }: Reading): Found {
   if (part.id === 'odd') {
     const n = known('n');
     // Dust of rounding is a whole number of steps.
-    if (n && asFraction(n.value, 1)) return { why: 'every layer is a whole number of full steps' };
+    if (n && asFraction(n.value, 1)) {
+      return n.u === 0 ? { why: 'every layer is a whole number of full steps' } : undefined;
+    }
     return { line: lineOf(part, mismatch, 1 / found.value, 1) };
   }
-  const twin = part.id === 'thread' ? known('p_lead') : part.id === 'motor' ? (known('p_lead') ?? known('p_pulley')) : undefined; // prettier-ignore
-  if (twin && same(twin.value, found.value)) {
-    return {
-      why: part.id === 'thread' ? 'with one start it is the screw’s turn' : 'without a gear it is the drive’s turn',
-    };
-  }
+  const twins = (TWINS[part.id] ?? []).flatMap((symbol) => known(symbol)?.value ?? []);
+  if (twins.some((period) => same(period, found.value))) return 'twin';
   const least = known('p_min');
   if (least && found.value < least.value * (1 - SAME)) return { why: 'it comes round within two layers' };
   return { line: lineOf(part, mismatch, found.value, 1) };
@@ -98,7 +105,8 @@ function ownLine(part: Part, { known }: Reading): Found {
 
 function repeatLine({ known }: Reading, odd: Line | undefined): Line | undefined {
   const [n, mismatch] = [known('n'), known(repeatOfRounding.mismatch)];
-  const count = odd && n ? oddLayersInRepeat(n.value) : undefined;
+  // Where the height or the drive has a doubt, no fraction is the true one.
+  const count = odd && n?.u === 0 ? oddLayersInRepeat(n.value) : undefined;
   if (!odd || !mismatch || count === undefined || count <= 1) return undefined;
   return lineOf(repeatOfRounding, mismatch, odd.period, count, 1);
 }
@@ -110,6 +118,7 @@ export function rank(reading: Reading): Ranking {
   const unknown: Part[] = [];
   for (const part of partsUnder(reading.choices)) {
     const found = ownLine(part, reading);
+    if (found === 'twin') continue;
     if (!found) unknown.push(part);
     else if ('why' in found) ruledOut.push({ part, why: found.why });
     else lines.push(found.line);
