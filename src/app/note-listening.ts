@@ -23,6 +23,12 @@ export interface Level {
   readonly noise: number;
 }
 
+/**
+ * Share by which a phone's sample clock may be off, and every note with it, however well the plucks agree: 100 parts in a
+ * million covers the crystal and its warmth (common practice, no source).
+ */
+const CLOCK = 1e-4;
+
 /** Minutes of silence after which the microphone and the screen are let go. */
 const PATIENCE_MIN = 5;
 
@@ -44,7 +50,10 @@ export function createListening() {
     const result = combinePlucks(taken.map(({ note }) => note));
     const numbers = (places: readonly number[]) =>
       new Set(places.flatMap((place) => ((pluck) => (pluck ? [pluck.number] : []))(taken[place])));
-    return { result, used: numbers(result.used) };
+    const used = numbers(result.used);
+    if (result.status !== 'found') return { used, found: undefined };
+    const { frequency, halfWidth } = result;
+    return { used, found: { frequency, halfWidth: Math.hypot(halfWidth, CLOCK * frequency) } };
   });
 
   let microphone: Microphone | undefined;
@@ -71,8 +80,8 @@ export function createListening() {
     patience = setTimeout(() => end('stopped'), PATIENCE_MIN * 60e3);
   };
   const finishIfEnough = (): void => {
-    const { result, used } = combined();
-    if (phase() === 'listening' && result.status === 'found' && used.size >= wanted()) end('done', chime);
+    const { found, used } = combined();
+    if (phase() === 'listening' && found && used.size >= wanted()) end('done', chime);
   };
 
   const onHeard = (heard: Heard): void => {

@@ -8,7 +8,7 @@ import { createListening } from './note-listening';
 import { NotePlucks, printFate, printNote } from './note-plucks';
 import { NoteSpectrum } from './note-spectrum';
 import { meddlingSentence, RATE_OFF, REFUSAL, TROUBLE, TYPE_INSTEAD } from './note-words';
-import type { PanelProps } from './phone';
+import type { PanelProps } from './panel-props';
 
 const COUNTS = ['3', '5', '7'].map((count) => ({ id: count, label: count }));
 
@@ -22,7 +22,7 @@ export function NotePanel(props: PanelProps) {
   const isFresh = () => plucks().length === 0 && !isOn() && listening.trouble() === undefined;
   const last = () => plucks().at(-1);
   const shown = createMemo(() => plucks().find(({ number }) => number === picked()) ?? last());
-  const found = createMemo(() => ((result) => (result.status === 'found' ? result : undefined))(combined().result));
+  const found = () => combined().found;
   const count = () => combined().used.size;
   const missing = () => Math.max(wanted() - count(), 0);
   const print = (value: number, halfWidth: number) =>

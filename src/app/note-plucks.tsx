@@ -19,9 +19,9 @@ export function printFate(pluck: Pluck, combined: ReturnType<Listening['combined
   const { note, number, struck } = pluck;
   if (note.status !== 'found') return `not used: ${REFUSAL[note.reason].short}`;
   if (struck) return 'struck off';
-  if (combined.result.status !== 'found') return 'waiting for others that agree';
+  if (!combined.found) return 'waiting for others that agree';
   if (combined.used.has(number)) return 'used';
-  return `not used: ${whyApart(note.frequency, combined.result.frequency)}`;
+  return `not used: ${whyApart(note.frequency, combined.found.frequency)}`;
 }
 
 /** The plucks as they came: tapped, one shows its spectrum; each can be struck off and taken back. */

@@ -1,17 +1,9 @@
 import { createUniqueId, lazy, onCleanup, onMount, Suspense, type Component } from 'solid-js';
 import { Dynamic } from 'solid-js/web';
 import type { PhoneInstrument } from '../calculators/calculator';
-import type { DecimalMark } from '../quantity/parse';
 import { useRecords } from './context';
 import type { Taken } from './handed';
-
-/** What every panel of an instrument gets. */
-export interface PanelProps {
-  readonly mark: DecimalMark;
-  /** Words on the key that hands the measurement over. */
-  readonly take: string;
-  readonly onTake: (taken: Taken) => void;
-}
+import type { PanelProps } from './panel-props';
 
 interface Phone {
   readonly title: string;

@@ -9,7 +9,7 @@ import { createStage } from '../ui/picture-stage';
 import { PictureView } from '../ui/picture-view';
 import { panned, scaleOf, toPicture, toScreen, type Spot } from '../ui/view-transform';
 import { useRecords } from './context';
-import type { PanelProps } from './phone';
+import type { PanelProps } from './panel-props';
 import {
   handlePlace,
   marksInView,

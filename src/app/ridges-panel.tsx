@@ -1,7 +1,7 @@
 import { createSignal, onCleanup, Show } from 'solid-js';
 import { openPicture, type OpenPicture, type Progress } from '../instrument/picture';
 import { Fold } from '../ui/fold';
-import type { PanelProps } from './phone';
+import type { PanelProps } from './panel-props';
 import { RidgesBench } from './ridges-bench';
 import { RidgesHow } from './ridges-how';
 import { Task } from './ridges-task';

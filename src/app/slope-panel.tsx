@@ -3,7 +3,7 @@ import { angle, slope } from '../quantity/kinds';
 import { parseQuantity } from '../quantity/parse';
 import type { Measure } from '../quantity/unit';
 import { ENOUGH_PAIRS } from '../signal/level-reversal';
-import type { PanelProps } from './phone';
+import type { PanelProps } from './panel-props';
 import { SlopeAssumed } from './slope-assumed';
 import { LayingDrawing } from './slope-drawing';
 import { SlopeResult } from './slope-result';

@@ -126,7 +126,7 @@ test('five plucks in the microphone fill the note of a belt in', async ({ baseUR
   const text = (await dialog.locator('.note-result').innerText()).split('\n')[0] ?? '';
   const [, value, halfWidth] = /^([\d.]+) ± ([\d.]+)\sHz/.exec(text) ?? [];
   expect(Number(halfWidth), text).toBeGreaterThan(0);
-  expect(Number(halfWidth), text).toBeLessThan(NOTE * 0.01);
+  expect(Number(halfWidth), text).toBeLessThan(NOTE * 0.001);
   expect(Math.abs(Number(value) - NOTE), text).toBeLessThanOrEqual(Number(halfWidth));
 
   await key(page, 'Use as: Note of the plucked span').click();
