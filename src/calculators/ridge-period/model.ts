@@ -69,7 +69,7 @@ const byAgreement = (a: Line, b: Line): number =>
 export const isNear = (line: Line): boolean => line.value > -0.5 && line.value < 1;
 
 /** The parts that are there under these options. */
-export const partsUnder = (choices: Choices): readonly Part[] => parts.filter((part) => applies(part.when, choices));
+const partsUnder = (choices: Choices): readonly Part[] => parts.filter((part) => applies(part.when, choices));
 
 /** Odd layers until the rounding pattern of `n` steps a layer begins again: the fraction's distance to a whole number. */
 function oddLayersInRepeat(n: number): number | undefined {
