@@ -64,7 +64,7 @@ export function fitComb(matches: readonly Match[], variances: readonly number[])
       const root = Math.sqrt(1 + b * n * n);
       const df = n * root;
       const db = (f0 * n * n * n) / (2 * root);
-      const weight = 1 / (variances[i] as number);
+      const weight = 1 / (variances[i] ?? 0);
       const miss = peak.frequency - f0 * n * root;
       hff += weight * df * df;
       hfb += weight * df * db;
@@ -84,15 +84,14 @@ export function fitComb(matches: readonly Match[], variances: readonly number[])
 }
 
 /** How far a line may lie from a tooth of the comb, as a standard deviation: noise, and strings that bend the law a little. */
-const slack = (peak: Peak, predicted: number): number =>
-  Math.sqrt(peak.spread ** 2 + (0.15 + 0.0012 * predicted) ** 2);
+const slack = (peak: Peak, predicted: number): number => Math.sqrt(peak.spread ** 2 + (0.15 + 0.0012 * predicted) ** 2);
 
 function nearest(peaks: readonly Peak[], frequency: number): Peak | undefined {
   let low = 0;
   let high = peaks.length;
   while (low < high) {
     const mid = (low + high) >> 1;
-    if ((peaks[mid] as Peak).frequency < frequency) low = mid + 1;
+    if (peaks[mid]!.frequency < frequency) low = mid + 1;
     else high = mid;
   }
   const above = peaks[low];
@@ -161,7 +160,10 @@ export function rankCombs(scene: Scene): Comb[] {
   const fine = kept.map((comb) => {
     let now = comb;
     for (let pass = 0; pass < 3; pass += 1) {
-      const fit = fitComb(now.matches, now.matches.map(({ peak, order }) => slack(peak, order * now.frequency) ** 2));
+      const fit = fitComb(
+        now.matches,
+        now.matches.map(({ peak, order }) => slack(peak, order * now.frequency) ** 2),
+      );
       if (!fit) break;
       now = score(scene, fit.frequency, fit.inharmonicity, 0);
     }

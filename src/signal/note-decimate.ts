@@ -55,9 +55,9 @@ function stage(samples: ArrayLike<number>, rate: number, factor: number): Float6
   const out = new Float64Array(Math.ceil(samples.length / factor));
   for (let m = 0; m < out.length; m += 1) {
     const centre = m * factor + half;
-    let sum = (taps[0] as number) * (padded[centre] as number);
+    let sum = (taps[0] ?? 0) * (padded[centre] ?? 0);
     for (let k = 1; k <= half; k += 1) {
-      sum += (taps[k] as number) * ((padded[centre - k] as number) + (padded[centre + k] as number));
+      sum += (taps[k] ?? 0) * ((padded[centre - k] ?? 0) + (padded[centre + k] ?? 0));
     }
     out[m] = sum;
   }

@@ -1,5 +1,5 @@
 import { fitLine, subtractLine, type Bins, type Line } from './note-lines';
-import { roughFloor, smoothFloor } from './note-noise';
+import { powerOf, roughFloor, smoothFloor } from './note-noise';
 import { spectrumOf } from './spectrum';
 
 /** Damping of the spectrum in which lines are looked for, per second: near that of a plucked belt. */
@@ -7,6 +7,8 @@ const SEARCH_DECAY = 5;
 /** Lines are taken while their power is so many times the noise. */
 const THRESHOLD = 9;
 const MOST_LINES = 30;
+/** A line of this gain is none of the noise's. */
+const CLEAR = 40;
 
 /** A stretch of sound as its transform: plain (for fitting) and damped (for finding). */
 export interface Stretch {
@@ -21,19 +23,17 @@ export interface Stretch {
   readonly share: number;
 }
 
-export const powerOf = (bins: Bins): Float64Array => bins.re.map((re, k) => re * re + (bins.im[k] as number) ** 2);
-
 /** Transforms `size` samples from `from` on; `damping` per second. */
-export function stretchOf(samples: Float64Array, rate: number, from: number, size: number, damping: number): Stretch {
+function stretchOf(samples: Float64Array, rate: number, from: number, size: number, damping: number): Stretch {
   const part = samples.slice(from, from + size);
   let mean = 0;
-  for (let t = 0; t < size; t += 1) mean += (part[t] as number) / size;
+  for (let t = 0; t < size; t += 1) mean += (part[t] ?? 0) / size;
   const step = Math.exp(-damping / rate);
   const faded = new Float64Array(size);
   let fade = 1;
   let share = 0;
   for (let t = 0; t < size; t += 1) {
-    const x = (part[t] as number) - mean;
+    const x = (part[t] ?? 0) - mean;
     part[t] = x;
     faded[t] = x * fade;
     share += (fade * fade) / size;
@@ -55,10 +55,14 @@ export function stretchOf(samples: Float64Array, rate: number, from: number, siz
 export const pluckStretch = (samples: Float64Array, rate: number, from: number, size: number): Stretch =>
   stretchOf(samples, rate, from, size, SEARCH_DECAY);
 
+/** A stretch in which nothing decays. */
+export const steadyStretch = (samples: Float64Array, rate: number, from: number, size: number): Stretch =>
+  stretchOf(samples, rate, from, size, 0);
+
 const copy = (bins: Bins, used: number): Bins => ({ re: bins.re.slice(0, used), im: bins.im.slice(0, used) });
 
 const powerAt = (bins: Bins, noise: Float64Array, k: number): number =>
-  ((bins.re[k] as number) ** 2 + (bins.im[k] as number) ** 2) / (noise[k] as number);
+  ((bins.re[k] ?? 0) ** 2 + (bins.im[k] ?? 0) ** 2) / (noise[k] ?? 0);
 
 /** The strongest line left, relative to the noise, as a bin; undefined where none passes the threshold. */
 function strongest(stretch: Stretch, left: Bins, noise: Float64Array, barred: Uint8Array, lowest: number) {
@@ -129,18 +133,26 @@ export function takeLines(
     const w = at * bin;
     const line = { a, w, re: 0, im: 0, variance: Infinity, gain: 0, standing: undamped, prior: 0 };
     take({ ...line, lowest: w - 3 * bin, highest: w + 3 * bin }, 5);
-    subtractLine(left, lines.at(-1) as Line, size, damping, 0, used);
+    subtractLine(left, lines.at(-1)!, size, damping, 0, used);
   }
   relax(2);
   lines = lines.filter((line) => !satellite(line, lines, size));
-  relax(3);
-  relax(3);
+  relax(2);
   return { lines, rest: without(plain, 0) };
+}
+
+/** The lines fitted again with the weak ones that are none of `wanted` left in the noise, where they belong. */
+export function refit(stretch: Stretch, noise: Float64Array, lines: readonly Line[], wanted: ReadonlySet<Line>) {
+  const kept = lines.filter((line) => line.standing || wanted.has(line) || line.gain > CLEAR);
+  const scratch = { re: new Float64Array(stretch.used), im: new Float64Array(stretch.used) };
+  for (let sweep = 0; sweep < 2; sweep += 1) {
+    for (const line of kept) fitLine(line, kept, stretch.plain, noise, stretch.size, 3, scratch);
+  }
 }
 
 /** Noise per bin of a stretch of `size` samples, and the undamped lines, of the sound before the pluck. */
 export function standingNoise(stretch: Stretch): { noise: Float64Array; lines: Line[] } {
-  const rough = roughFloor(powerOf(stretch.plain).slice(0, stretch.used), 6, 30);
+  const rough = roughFloor(powerOf(stretch.plain, stretch.used), 6, 30);
   const first = takeLines(stretch, rough, [], true);
-  return { noise: smoothFloor(first.rest, rough, 5, 40), lines: first.lines };
+  return { noise: smoothFloor(powerOf(first.rest, stretch.used), rough, 5, 40), lines: first.lines };
 }

@@ -73,16 +73,16 @@ function shapeOf(line: Line, size: number, extra: number): Shape {
 function subtractShape(bins: Bins, { n0, n1, d1, d2 }: Shape, size: number, from: number, to: number) {
   const { re: cosines, im: sines } = turns(size);
   for (let k = from; k < to; k += 1) {
-    const zre = cosines[k] as number;
-    const zim = sines[k] as number;
+    const zre = cosines[k]!;
+    const zim = sines[k]!;
     // z² = (2 zre² - 1) + 2j zre zim
     const dre = 1 + d1 * zre + d2 * (2 * zre * zre - 1);
     const dim = (d1 + 2 * d2 * zre) * zim;
     const nre = n0 + n1 * zre;
     const nim = n1 * zim;
     const scale = 1 / (dre * dre + dim * dim);
-    bins.re[k] = (bins.re[k] as number) - (nre * dre + nim * dim) * scale;
-    bins.im[k] = (bins.im[k] as number) - (nim * dre - nre * dim) * scale;
+    bins.re[k] = (bins.re[k] ?? 0) - (nre * dre + nim * dim) * scale;
+    bins.im[k] = (bins.im[k] ?? 0) - (nim * dre - nre * dim) * scale;
   }
 }
 
@@ -107,8 +107,8 @@ function unitLine(line: Line, size: number, from: number, to: number): Bins {
   const pre = near * Math.cos(line.w);
   const pim = near * Math.sin(line.w);
   for (let k = from; k < to; k += 1) {
-    const zre = cosines[k] as number;
-    const zim = sines[k] as number;
+    const zre = cosines[k]!;
+    const zim = sines[k]!;
     const dre = 1 - (pre * zre - pim * zim);
     const dim = -(pre * zim + pim * zre);
     const scale = 1 / (dre * dre + dim * dim);
@@ -152,8 +152,8 @@ export function fitLine(
   const from = Math.max(1, centre - half);
   const to = Math.min(noise.length, centre + half + 1);
   for (let k = from; k < to; k += 1) {
-    scratch.re[k] = plain.re[k] as number;
-    scratch.im[k] = plain.im[k] as number;
+    scratch.re[k] = plain.re[k]!;
+    scratch.im[k] = plain.im[k]!;
   }
   const beside = line.standing ? undefined : standingBeside(line, others, size);
   for (const other of others) {
@@ -162,10 +162,10 @@ export function fitLine(
   if (line.gain > 0) {
     const mirror = unitLine({ ...line, w: -line.w }, size, from, to);
     for (let k = from; k < to; k += 1) {
-      const mre = mirror.re[k - from] as number;
-      const mim = mirror.im[k - from] as number;
-      scratch.re[k] = (scratch.re[k] as number) - (line.re * mre + line.im * mim);
-      scratch.im[k] = (scratch.im[k] as number) - (line.re * mim - line.im * mre);
+      const mre = mirror.re[k - from]!;
+      const mim = mirror.im[k - from]!;
+      scratch.re[k] = (scratch.re[k] ?? 0) - (line.re * mre + line.im * mim);
+      scratch.im[k] = (scratch.im[k] ?? 0) - (line.re * mim - line.im * mre);
     }
   }
   const bins = scratch;
@@ -175,16 +175,28 @@ export function fitLine(
   for (let round = 0; round <= rounds; round += 1) {
     const shrink = Math.exp(-line.a * size);
     let uu = beside && beside.prior > 0 ? 1 / beside.prior : 1;
-    let ugre = 0, ugim = 0, uhre = 0, uhim = 0, uyre = 0, uyim = 0;
+    let ugre = 0,
+      ugim = 0,
+      uhre = 0,
+      uhim = 0,
+      uyre = 0,
+      uyim = 0;
     const endRe = shrink * Math.cos(line.w * size);
     const endIm = shrink * Math.sin(line.w * size);
     const near = Math.exp(-line.a);
     const poleRe = near * Math.cos(line.w);
     const poleIm = near * Math.sin(line.w);
-    let g11 = 0, g12re = 0, g12im = 0, g22 = 0, b1re = 0, b1im = 0, b2re = 0, b2im = 0;
+    let g11 = 0,
+      g12re = 0,
+      g12im = 0,
+      g22 = 0,
+      b1re = 0,
+      b1im = 0,
+      b2re = 0,
+      b2im = 0;
     for (let k = from; k < to; k += 1) {
-      const zre = table.re[k] as number;
-      const zim = table.im[k] as number;
+      const zre = table.re[k]!;
+      const zim = table.im[k]!;
       const pre = poleRe * zre - poleIm * zim;
       const pim = poleRe * zim + poleIm * zre;
       const dre = 1 - pre;
@@ -199,9 +211,9 @@ export function fitLine(
       const vim = gre * pim + gim * pre - size * endIm;
       const hre = (vre * dre - vim * pim) * scale;
       const him = (vre * pim + vim * dre) * scale;
-      const weight = 1 / (noise[k] as number);
-      const yre = bins.re[k] as number;
-      const yim = bins.im[k] as number;
+      const weight = 1 / (noise[k] ?? 0);
+      const yre = bins.re[k]!;
+      const yim = bins.im[k]!;
       g11 += weight * (gre * gre + gim * gim);
       g22 += weight * (hre * hre + him * him);
       g12re += weight * (gre * hre + gim * him);
@@ -211,8 +223,8 @@ export function fitLine(
       b2re += weight * (hre * yre + him * yim);
       b2im += weight * (hre * yim - him * yre);
       if (beside) {
-        const sre = stands.re[k - from] as number;
-        const sim = stands.im[k - from] as number;
+        const sre = stands.re[k - from]!;
+        const sim = stands.im[k - from]!;
         uu += weight * (sre * sre + sim * sim);
         ugre += weight * (sre * gre + sim * gim);
         ugim += weight * (sre * gim - sim * gre);

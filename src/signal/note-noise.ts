@@ -1,5 +1,9 @@
 import type { Bins } from './note-lines';
 
+/** Power of bins 0 … used-1. */
+export const powerOf = ({ re, im }: Bins, used: number): Float64Array =>
+  re.slice(0, used).map((x, k) => x * x + (im[k] ?? 0) ** 2);
+
 /** Mean of ln of a unit exponential variable: minus the Euler-Mascheroni constant. */
 const MEAN_LOG = -0.5772156649;
 
@@ -37,21 +41,21 @@ export function roughFloor(power: Float64Array, least: number, most: number): Fl
  * Noise power per bin, from what is left after the lines are taken out: mean of the logarithms nearby (a power law in
  * frequency passes it unchanged), each held within reason of the rough floor.
  */
-export function smoothFloor(rest: Bins, rough: Float64Array, least: number, most: number): Float64Array {
+export function smoothFloor(rest: Float64Array, rough: Float64Array, least: number, most: number): Float64Array {
   const size = rough.length;
   const sums = new Float64Array(size + 1);
   for (let k = 1; k < size; k += 1) {
-    const power = (rest.re[k] as number) ** 2 + (rest.im[k] as number) ** 2;
-    const held = Math.min(6 * (rough[k] as number), Math.max(0.003 * (rough[k] as number), power));
-    sums[k + 1] = (sums[k] as number) + Math.log(held + 1e-30);
+    const power = rest[k]!;
+    const held = Math.min(6 * (rough[k] ?? 0), Math.max(0.003 * (rough[k] ?? 0), power));
+    sums[k + 1] = (sums[k] ?? 0) + Math.log(held + 1e-30);
   }
   const floor = new Float64Array(size);
   for (let k = 1; k < size; k += 1) {
     const half = stretch(k, least, most);
     const from = Math.max(1, k - half);
     const to = Math.min(size, k + half + 1);
-    floor[k] = Math.exp(((sums[to] as number) - (sums[from] as number)) / (to - from) - MEAN_LOG);
+    floor[k] = Math.exp(((sums[to] ?? 0) - (sums[from] ?? 0)) / (to - from) - MEAN_LOG);
   }
-  floor[0] = floor[1] as number;
+  floor[0] = floor[1]!;
   return floor;
 }

@@ -98,7 +98,7 @@ function broadband(kind: Room['noise'], length: number, normal: () => number): F
     let sum = PINK_DIRECT * white + PINK_DELAYED * last;
     PINK.forEach(([pole, gain], i) => {
       states[i] = pole * states[i]! + gain * white;
-      sum += states[i]!;
+      sum += states[i];
     });
     last = white;
     if (t >= 0) out[t] = sum / Math.sqrt(PINK_POWER);

@@ -1,0 +1,131 @@
+import { estimateNote, type NoteFound, type NoteOptions, type NoteRefused } from './note';
+import { createFramer, type Frame } from './pluck-onset';
+
+export type ListenerEvent =
+  | {
+      readonly kind: 'level';
+      /** Of the last tenth of a second, dB below full scale (a sine of full amplitude is -3). */
+      readonly rms: number;
+      /** Of the quietest tenth of the last seconds. */
+      readonly noise: number;
+    }
+  | {
+      readonly kind: 'pluck';
+      readonly note: NoteFound | NoteRefused;
+      /** Onset, seconds from the start of the stream. */
+      readonly at: number;
+    };
+
+export interface Listener {
+  push(block: Float32Array): readonly ListenerEvent[];
+}
+
+/** Seconds of a pluck that are analysed, at most and (where another pluck follows) at least. */
+const WHOLE = 1;
+const LEAST = 0.3;
+/** Seconds of noise kept from before a pluck, and how long before the onset they end. */
+const CALM = 0.5;
+const GUARD = 0.03;
+/** Fewest seconds of noise that are of use. */
+const LEAST_CALM = 0.12;
+const LEVEL_EVERY = 0.1;
+const LEVELS_KEPT = 50;
+/** What is up to so much louder (power) than the noise kept is taken for noise; so is all this long after a pluck, s. */
+const STILL_CALM = 2;
+const RUNG_OUT = 5;
+
+const decibels = (power: number): number => 10 * Math.log10(power + 1e-12);
+
+/** The last seconds of a stream, by sample number from its start. */
+function createMemory(length: number) {
+  const ring = new Float32Array(length);
+  let end = 0;
+  return {
+    push(block: Float32Array) {
+      for (const sample of block) {
+        ring[end % length] = sample;
+        end += 1;
+      }
+    },
+    slice(from: number, to: number): Float32Array {
+      const first = Math.max(0, from, end - length);
+      return Float32Array.from({ length: Math.max(0, to - first) }, (_, i) => ring[(first + i) % length] ?? 0);
+    },
+  };
+}
+
+/**
+ * Listens to a stream for plucks: tells the level ten times a second and, one second after each onset, the note or why there
+ * is none. A second pluck within that second cuts the first short. Keeps the noise from before the first of several plucks,
+ * for the ringing of one must not count as noise to the next. Pure: no clock, no device; time is counted in samples.
+ */
+export function createListener(rate: number, options: Omit<NoteOptions, 'before'> = {}): Listener {
+  const memory = createMemory(Math.round((WHOLE + CALM + 0.5) * rate));
+  const framer = createFramer(rate);
+  const seconds = (s: number): number => Math.round(s * rate);
+  let onset: number | undefined;
+  let calm: { samples: Float32Array; power: number; until: number } | undefined;
+  let sums = { whole: 0, frames: 0 };
+  let nextLevel = seconds(LEVEL_EVERY);
+  const levels: number[] = [];
+  const bands: { to: number; band: number }[] = [];
+
+  const remember = (at: number) => {
+    const to = at - seconds(GUARD);
+    const from = to - seconds(CALM);
+    const frames = bands.filter((frame) => frame.to > from && frame.to <= to);
+    const power = frames.reduce((sum, frame) => sum + frame.band, 0) / Math.max(1, frames.length);
+    const samples = memory.slice(from, to);
+    if (samples.length < seconds(LEAST_CALM)) return;
+    if (!calm || power <= STILL_CALM * calm.power || at - calm.until > seconds(RUNG_OUT)) {
+      calm = { samples, power, until: at };
+    }
+    calm.until = at;
+  };
+
+  const judge = (from: number, to: number): ListenerEvent => {
+    const before = calm ? { before: calm.samples } : {};
+    const note = estimateNote(memory.slice(from, to), rate, { ...options, ...before });
+    return { kind: 'pluck', note, at: from / rate };
+  };
+
+  const level = (frame: Frame): ListenerEvent | undefined => {
+    sums = { whole: sums.whole + frame.whole, frames: sums.frames + 1 };
+    if (frame.to < nextLevel) return undefined;
+    const power = sums.whole / sums.frames;
+    levels.push(power);
+    if (levels.length > LEVELS_KEPT) levels.shift();
+    sums = { whole: 0, frames: 0 };
+    nextLevel += seconds(LEVEL_EVERY);
+    return { kind: 'level', rms: decibels(power), noise: decibels(Math.min(...levels)) };
+  };
+
+  const take = (frame: Frame, events: ListenerEvent[]) => {
+    bands.push({ to: frame.to, band: frame.band });
+    if (bands.length * (frame.to - frame.from) > seconds(CALM + 2 * GUARD)) bands.shift();
+    const told = level(frame);
+    if (told) events.push(told);
+    if (onset !== undefined && (frame.onset || frame.to - onset >= seconds(WHOLE))) {
+      // Touching the belt before plucking it is no pluck.
+      if (frame.from - onset >= seconds(LEAST)) events.push(judge(onset, frame.onset ? frame.from : frame.to));
+      onset = undefined;
+    }
+    if (frame.onset) {
+      remember(frame.from);
+      onset = frame.from;
+    }
+  };
+
+  return {
+    push(block) {
+      const events: ListenerEvent[] = [];
+      // In pieces no longer than a frame, so that the memory still holds what a frame's judgement needs.
+      for (let from = 0; from < block.length; from += seconds(0.1)) {
+        const piece = block.subarray(from, from + seconds(0.1));
+        memory.push(piece);
+        for (const frame of framer(piece)) take(frame, events);
+      }
+      return events;
+    },
+  };
+}
