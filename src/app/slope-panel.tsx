@@ -48,7 +48,7 @@ export function SlopePanel(props: PanelProps) {
               narrow, lay a straight bar such as a steel rule across it first.
             </p>
             <p class="problem">
-              Motors off and cold before a phone is laid on a machine: a homing move throws it down.
+              Motors off, nozzle and bed cold, before a phone is laid on a machine: a homing move throws it down.
             </p>
             <button
               type="button"

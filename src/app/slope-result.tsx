@@ -15,7 +15,7 @@ export function SlopeResult(props: { level: Level; pairs: number; mark: DecimalM
       <p class="level-value">{text(props.level.slope, props.level.halfWidth)}</p>
       <p class="faint">{angleText(props.level.slope, props.level.halfWidth, props.mark)}, 95 %</p>
       <SlopeDrawing slope={props.level.slope} text={text(Math.abs(props.level.slope), props.level.halfWidth)} />
-      <For each={layingWords(props.level, props.mark)}>{(words) => <p>{words}</p>}</For>
+      <For each={layingWords(props.level)}>{(words) => <p>{words}</p>}</For>
       <Show when={stepsRule(props.level)}>
         <p>
           Most of the ± is the steps in which this browser passes the sensor’s numbers on: more pairs do not help much.

@@ -23,7 +23,7 @@ function pairsBy(source: Source, readings: readonly TwoWays[]): readonly Pair[] 
 }
 
 /** The level by whichever source of numbers tells it with the smaller ±. */
-export function bestLevel(readings: readonly TwoWays[], assumed: Assumptions): Level | undefined {
+function bestLevel(readings: readonly TwoWays[], assumed: Assumptions): Level | undefined {
   const levels = (['acceleration', 'attitude'] as const).flatMap((source) => {
     const pairs = pairsBy(source, readings);
     return pairs ? [levelOf(pairs, assumed)] : [];

@@ -34,16 +34,15 @@ export function angleText(value: number, halfWidth: number, mark: DecimalMark): 
 
 /** Which end is high, or that it cannot be told. */
 export function endWords(level: Level): string {
-  if (Math.abs(level.slope) <= level.halfWidth) return 'Neither end is high beyond the ±: level as far as this tells.';
-  return level.slope > 0 ? 'The right end is high.' : 'The left end is high.';
+  if (Math.abs(level.slope) <= level.halfWidth) return 'neither end is high beyond the ±, level as far as this tells.';
+  return level.slope > 0 ? 'the right end is high.' : 'the left end is high.';
 }
 
 /** Tilt across the bar from which the direction of laying begins to matter. */
 const LEANING = 0.02;
-const plain = (value: number, mark: DecimalMark) => slopeText(Math.abs(value), 5e-5, mark).replace(/ ±[^m]*/, '\u00a0');
 
 /** What the two axes say of the laying: whether the pairs agree, and whether it leans across the bar. */
-export function layingWords(level: Level, mark: DecimalMark): readonly string[] {
+export function layingWords(level: Level): readonly string[] {
   const words: string[] = [];
   if (level.disagreement === undefined) {
     words.push('One pair cannot show whether the phone rocked: take a second one.');
@@ -56,13 +55,13 @@ export function layingWords(level: Level, mark: DecimalMark): readonly string[] 
   }
   if (Math.abs(level.across) > LEANING) {
     words.push(
-      `Across the bar it leans by ${plain(level.across, mark)}: the phone hangs over or rocks sideways, or the bar does. Lean makes the direction of the phone count; level it across if you can.`,
+      `Across the bar it leans by ${Math.round(Math.abs(level.across) * 1000)}\u00a0mm/m: the phone hangs over or rocks sideways, or the bar does. Lean makes the direction of the phone count; level it across if you can.`,
     );
   }
   return words;
 }
 
-/** What the ± is made of, largest first: name and 95 % share, as slopes. */
+/** What the ± is made of, largest first: name and 95 % share, as slopes; nothing below a hundredth of it. */
 export function budgetOf(level: Level): readonly { readonly name: string; readonly half: number }[] {
   const { repeat, steps, direction, scale } = level.parts;
   const rows = [
@@ -71,7 +70,7 @@ export function budgetOf(level: Level): readonly { readonly name: string; readon
     { name: 'direction of the phone, with the lean across', half: 2 * direction },
     { name: 'scale of the sensor', half: 2 * scale },
   ];
-  return rows.filter(({ half }) => half > 0).sort((a, b) => b.half - a.half);
+  return rows.filter(({ half }) => half > 0.01 * level.halfWidth).sort((a, b) => b.half - a.half);
 }
 
 /** True where more pairs help little: the steps, which repeating does not average out, are most of it. */

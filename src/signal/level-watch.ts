@@ -45,7 +45,7 @@ const axesOf = (frames: readonly Frame[]) => {
 };
 
 /** Numbers of both sources stay put within what noise explains. */
-export function isStill(frames: readonly Frame[]): boolean {
+function isStill(frames: readonly Frame[]): boolean {
   const axes = axesOf(frames);
   const calm = (source: 'acceleration' | 'attitude') =>
     (axes[source] ?? []).every((values) => spanOf(values) <= SHAKEN[source]);

@@ -98,7 +98,7 @@ test('from two readings to the verdict of dual-Z sync, the sensor’s own error 
   await openOnSheet(page);
   await lay(page, { slope: 0.0062 });
   await pair(page);
-  await expect(page.getByText('The right end is high.')).toBeVisible();
+  await expect(page.getByText('the right end is high.')).toBeVisible();
   const shown = measured(await page.locator('.level-value').innerText());
   expect(Math.abs(shown.value - 6.2)).toBeLessThanOrEqual(shown.half);
   // A laying of ± 1 mm/m leaves ± 0.71 for a pair; a wide ± would cover anything.
@@ -122,7 +122,7 @@ test('a browser with all signs the other way round names the same end', async ({
   await openOnSheet(page);
   await lay(page, { slope: -0.01, sign: -1 });
   await pair(page);
-  await expect(page.getByText('The left end is high.')).toBeVisible();
+  await expect(page.getByText('the left end is high.')).toBeVisible();
   const shown = measured(await page.locator('.level-value').innerText());
   expect(Math.abs(shown.value + 10)).toBeLessThanOrEqual(shown.half);
 });
