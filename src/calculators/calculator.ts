@@ -32,6 +32,8 @@ export interface InputSpec {
   readonly hint?: string;
   /** Folded away on the sheet: the typical value serves nearly always. */
   readonly seldom?: boolean;
+  /** Set by a standard or by the person, not a thing to measure: results do not rest on it as on a typical value. */
+  readonly decided?: boolean;
   /** May stay empty: the verdict does not need it. */
   readonly optional?: boolean;
   /** An instrument of the phone that can take it. */

@@ -215,7 +215,9 @@ function typicalBehind(calc: Calculator, found: Found): string[] {
   return [...reached].flatMap((symbol) => {
     const state = found.inputs[symbol];
     const isLimit = calc.limits.some((limit) => limit.max === symbol || limit.min === symbol);
-    return state?.ok && state.origin === 'typical' && !isLimit ? [nameOf(calc, symbol)] : [];
+    return state?.ok && state.origin === 'typical' && !isLimit && !calc.inputs[symbol]?.decided
+      ? [nameOf(calc, symbol)]
+      : [];
   });
 }
 

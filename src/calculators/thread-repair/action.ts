@@ -32,10 +32,10 @@ function reason(ctx: Ask, all: readonly Judged[], id: WayId): string {
       enough.length > 1
         ? 'It costs least, your time counted, of those that are surely strong enough.'
         : 'It is the only way that is surely strong enough.';
-    return `It bears ${strength(ctx, id)}. ${rest}`;
+    return `it bears ${strength(ctx, id)}. ${rest}`;
   }
   const against = mine ? objectionsText(ctx, id, mine.objections) : '';
-  return `No way is surely strong enough with wall to spare; this one is the strongest that can be done, ${strength(ctx, id)}. ${against}`;
+  return `no way is surely strong enough with wall to spare; this one is the strongest that can be done, ${strength(ctx, id)}. ${against}`;
 }
 
 function contradiction(ctx: Ask): Instruction | undefined {
@@ -83,7 +83,7 @@ export function instruct(ctx: Ask): Instruction {
     };
   }
   const best = advisedWay(all, spanIn(ctx));
-  const steps = [reason(ctx, all, best), ...stepsOf(ctx, best)];
+  const steps = [`Why this way: ${reason(ctx, all, best)}`, ...stepsOf(ctx, best)];
   if (ctx.verdict === 'too close') {
     return {
       headline: `Whether what is left holds is too close to call: tighten to no more than ${ctx.text('T_e')}, or mend it: ${NAMES[best].toLowerCase()}.`,

@@ -43,6 +43,9 @@ function sizeOption(thread: MetricThread): OptionSpec {
 
 const both = ({ value, half }: Property): readonly [number, number] => [value, half];
 
+/** "PLA" of "polylactic acid (PLA)", "polyamide 66" of "polyamide 66, used to room air". */
+const plain = (name: string): string => /\((.+)\)$/.exec(name)?.[1] ?? name.replace(/,.*/, '');
+
 interface Solid {
   readonly name: string;
   readonly shear: Property;
@@ -55,17 +58,17 @@ const metal = (part: Solid): OptionSpec => ({
   set: { tau: both(part.shear), p_y: both(part.yield), k_w: 0.45, s_min: 100, k_m: 1.35 },
 });
 const moulded = (part: Solid): OptionSpec => ({
-  label: `${part.name}, moulded or machined`,
-  set: { tau: both(part.shear), p_y: both(part.yield), k_w: 0.75, s_min: 25, k_m: 3 },
+  label: `${plain(part.name)}, moulded or machined`,
+  set: { tau: both(part.shear), p_y: both(part.yield), k_w: 0.75, s_min: 15, k_m: 3 },
 });
 /** Common practice: across its layers a print has about half the strength of the solid, give or take a third. */
 const printed = (part: Solid): OptionSpec => ({
-  label: `print of ${part.name}`,
+  label: `${plain(part.name)}, printed`,
   set: {
     tau: [part.shear.value / 2, part.shear.value / 6],
     p_y: [part.yield.value / 2, part.yield.value / 6],
     k_w: 0.75,
-    s_min: 25,
+    s_min: 15,
     k_m: 3,
   },
 });
@@ -118,13 +121,13 @@ export const choices = {
   insert: choice(
     'Length of the wire thread insert',
     {
-      '1': { label: '1 screw diameter', set: { k_i: 1 } },
-      '1.5': { label: '1.5 screw diameters', set: { k_i: 1.5 } },
-      '2': { label: '2 screw diameters', set: { k_i: 2 } },
-      '2.5': { label: '2.5 screw diameters', set: { k_i: 2.5 } },
-      '3': { label: '3 screw diameters', set: { k_i: 3 } },
+      '1d': { label: '1 screw diameter', set: { k_i: 1 } },
+      '1.5d': { label: '1.5 screw diameters', set: { k_i: 1.5 } },
+      '2d': { label: '2 screw diameters', set: { k_i: 2 } },
+      '2.5d': { label: '2.5 screw diameters', set: { k_i: 2.5 } },
+      '3d': { label: '3 screw diameters', set: { k_i: 3 } },
     },
-    '1.5',
+    '1.5d',
     { hint: 'The lengths they are made in.' },
   ),
   way: choice(

@@ -1,4 +1,4 @@
-import { formatValue } from '../../quantity/format';
+import { formatNumber, formatValue } from '../../quantity/format';
 import { ratio } from '../../quantity/kinds';
 import type { Way, Ways } from '../ways';
 import { advisedWay, SYMBOLS } from './model';
@@ -16,25 +16,23 @@ const coins = (cost: number, ctx: Ask): string => {
   return ctx.mark === 'comma' ? text.replace('.', ',') : text;
 };
 
+const tenths = (mm: number, ctx: Ask): string => formatNumber(Math.round(mm * 10) / 10, 6, ctx.mark);
+
 /** The ways to mend, side by side. None is advised where what is left will do. */
 export function compare(ctx: Ask): Ways {
   const all = judged(ctx);
   const best = ctx.verdict === 'within' ? undefined : advisedWay(all, spanIn(ctx));
   return {
     title: 'Ways to mend it, side by side',
-    columns: ['Strength', 'Wall, mm', 'Min', 'Cost'],
+    columns: ['Strength', 'Wall mm', 'Min', 'Cost'],
     ways: all.map(({ id, standing, objections }): Way => {
       const symbols = SYMBOLS[id];
-      const wall = ctx.number(symbols.wall) * 1e3;
       return {
         name: NAMES[id],
         standing: id === best ? 'advised' : standing,
         facts: [
           percent(ctx.number(symbols.share), ctx),
-          wall
-            .toFixed(1)
-            .replace('.', ctx.mark === 'comma' ? ',' : '.')
-            .replace('-', '−'),
+          tenths(ctx.number(symbols.wall) * 1e3, ctx),
           String(Math.round(ctx.number(symbols.minutes) / 60)),
           coins(ctx.number(symbols.cost), ctx),
         ],

@@ -42,7 +42,7 @@ export const examples = [
   {
     title: 'M3 in a print: the wall decides',
     given: { L_r: '8 mm ± 0', L_e: '0 mm ± 0', L_h: '10 mm ± 0', w: '2 mm ± 0', tau: '16 MPa ± 0' },
-    choices: { part: 'print-pla', hole: 'blind', insert: '2' },
+    choices: { part: 'print-pla', hole: 'blind', insert: '2d' },
     expect: { w_i: [1.6752, 0.0001], m_i: [-1.0619, 0.0001], w_n: [1.5, 1e-9], m_n: [-1.5, 1e-9] },
     verdict: 'beyond',
     source: derived('2 − 0.3248 = 1.6752; less 0.75 × 3.6495; 2 − 0.5 = 1.5; less 0.75 × 4'),

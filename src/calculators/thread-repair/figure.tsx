@@ -6,10 +6,10 @@ import { advisedWay, ASKED, judgeWays, type Asked, type Span, type WayId } from 
 
 const WIDTH = 340;
 const HEIGHT = 250;
-const TOP = 84;
-const AXIS = 176;
+const TOP = 92;
+const AXIS = 158;
 /** The drawn half of the part on the left ends at the nearest face where there is room, else at a break. */
-const ROOM = { side: 150, depth: 118 };
+const ROOM = { side: 148, right: 74, depth: 118 };
 
 /** Section through the hole, to scale: the screw, the thread that is left, the wall; the way to mend in accent. */
 export default function Figure(props: FigureProps<typeof calc>) {
@@ -61,11 +61,13 @@ export default function Figure(props: FigureProps<typeof calc>) {
   const scale = () => Math.min(ROOM.depth / Math.max(depth(), reach(), mended()), 46 / Math.max(d(), outside()));
   const broken = () => (wall() + d() / 2) * scale() > ROOM.side;
   const face = () => AXIS - Math.min((wall() + d() / 2) * scale(), ROOM.side);
-  const right = () => Math.min(AXIS + ROOM.side, AXIS + Math.max(AXIS - face(), 60));
+  const right = () => AXIS + ROOM.right;
   const half = (diameter: number) => (diameter * scale()) / 2;
   const down = (length: number) => TOP + length * scale();
   const bottom = () => (through() ? down(depth()) : Math.min(down(depth()) + 22, HEIGHT - 26));
   const root = () => half(d() - 1.08 * (props.value('P') ?? 0));
+  const wallLine = () => Math.min(down(depth()) - 8, TOP + 84);
+  const wide = () => AXIS - half(d()) - face() > 84;
   const zigzag = (x: number, flip: number) => {
     const [y0, y1] = [TOP, bottom()];
     const middle = (y0 + y1) / 2;
@@ -114,19 +116,36 @@ export default function Figure(props: FigureProps<typeof calc>) {
           height={mended() * scale()}
         />
       </Show>
-      <DimensionLine x1={face()} y1={TOP - 22} x2={AXIS - half(d())} y2={TOP - 22} text={`wall ${props.text('w')}`} />
+      <Show when={way() === 'bolt'}>
+        <rect
+          class="d-accent"
+          x={AXIS - half(1.8 * d())}
+          y={bottom()}
+          width={half(3.6 * d())}
+          height={half(1.6 * d())}
+        />
+      </Show>
+      <DimensionLine x1={face()} y1={wallLine()} x2={AXIS - half(d())} y2={wallLine()} text="" />
+      <text
+        class="d-text"
+        x={wide() ? (face() + AXIS - half(d())) / 2 : face() - 4}
+        y={wide() ? wallLine() - 5 : wallLine() + 4}
+        text-anchor={wide() ? 'middle' : 'end'}
+      >
+        {`wall ${props.text('w')}`}
+      </text>
       <DimensionLine
-        x1={right() + 8}
+        x1={right() + 10}
         y1={TOP}
-        x2={right() + 8}
+        x2={right() + 10}
         y2={down(reach())}
         text={`reach ${props.text('L_r')}`}
-        dx={-12}
+        dx={5}
         dy={4}
-        anchor="end"
+        anchor="start"
       />
       <text class="d-text" x={6} y={16}>
-        {`${props.choice.size}: ${props.text('L_e')} of ${props.text('L_r')} of thread left`}
+        {`${props.choice.size}: ${props.text('L_e')} of thread left; hole ${props.text('L_h')} deep`}
       </text>
       <text class="d-text d-text-accent" x={6} y={33}>
         {bore()}

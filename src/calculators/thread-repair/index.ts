@@ -8,12 +8,12 @@ import { inputs } from './inputs';
 
 export default calculator({
   cautions: [
-    'Switch off, unplug, and let the hot end and the bed go cold before you work near them.',
-    'Eye protection on, before the drill and before any air line: chips fly. Brush chips away, never with the hand; keep them out of belts, screws and boards.',
-    'Clamp the part, on the bench or in a vice with soft jaws. Never hold it by hand against a drill: it climbs and spins. No gloves, no loose sleeves at a turning drill.',
-    'A drill and what it has cut are hot. Let plastics cool between passes, or they melt on to the drill.',
-    'Take out boards, cables and bearings first, or cover them; a broken tap is glass-hard and sharp: stop at the first snap.',
-    'A screw that holds a gantry, a heater or a mains part is no place for a doubtful thread: replace the part, and leave mains work to qualified people and the local code.',
+    'Switch off, unplug, and let the hot end and the bed go cold.',
+    'Eye protection on: chips fly. Brush them away, never with the hand, and keep them out of belts, screws and boards.',
+    'Clamp the part. Never hold it by hand against a drill: it climbs and spins. No gloves, no loose sleeves.',
+    'Drill and chips are hot. Let plastics cool between passes.',
+    'Take out boards, cables and bearings, or cover them. A tap is glass-hard: stop when it binds, and beware of splinters if it snaps.',
+    'Where a screw holds up a gantry or a heater, replace the part rather than trust a doubtful thread; leave mains parts to qualified people and the local code.',
   ],
   choices,
   inputs,

@@ -8,11 +8,24 @@ import { input, type InputSpec } from '../calculator';
 
 /** From a table, by the screw picked; may be written over. */
 const table = (label: string, basis: Citation, hint?: string): InputSpec =>
-  input(label, length.mm, { seldom: true, range: [0.1, 30], basis, ...(hint === undefined ? {} : { hint }) });
+  input(label, length.mm, {
+    seldom: true,
+    decided: true,
+    range: [0.1, 30],
+    basis,
+    ...(hint === undefined ? {} : { hint }),
+  });
 const minutes = (label: string, typical: number): InputSpec =>
-  input(label, time.min, { seldom: true, typical, range: [0, 10000], basis: commonPractice });
+  input(label, time.min, { seldom: true, decided: true, typical, range: [0, 10000], basis: commonPractice });
 const cost = (label: string, typical: number): InputSpec =>
-  input(label, money.one, { seldom: true, typical, range: [0, 1e6], basis: commonPractice, hint: 'Set your own.' });
+  input(label, money.one, {
+    seldom: true,
+    decided: true,
+    typical,
+    range: [0, 1e6],
+    basis: commonPractice,
+    hint: 'Set your own.',
+  });
 
 /** What is asked: the hole, then what tables and habit supply. */
 export const inputs = {
@@ -48,33 +61,48 @@ export const inputs = {
     hint: 'From the table of materials. A print depends on its walls and layers: make one in scrap and pull it out.',
   }),
   p_y: input('Yield stress of the part, under a washer', pressure.MPa, { seldom: true, range: [1, 2000] }),
-  S_p: input('Proof stress of the screw', pressure.MPa, { seldom: true, range: [50, 1500], basis: iso898 }),
-  R_m: input('Tensile strength of the screw', pressure.MPa, { seldom: true, range: [100, 2000], basis: iso898 }),
+  S_p: input('Proof stress of the screw', pressure.MPa, {
+    seldom: true,
+    decided: true,
+    range: [50, 1500],
+    basis: iso898,
+  }),
+  R_m: input('Tensile strength of the screw', pressure.MPa, {
+    seldom: true,
+    decided: true,
+    range: [100, 2000],
+    basis: iso898,
+  }),
   q_s: input('Shear over tensile strength of the screw', ratio.one, {
     seldom: true,
+    decided: true,
     range: [0.4, 1],
     basis: shearRatio,
   }),
   s_min: input('Strength wanted, as a share of the screw’s proof load', ratio.percent, {
     seldom: true,
+    decided: true,
     range: [1, 300],
     basis: commonPractice,
-    hint: 'Metal: 100 %, so that a screw tightened too far gives before the thread does. Plastics never get there: 25 %.',
+    hint: 'Metal: 100 %, so that a screw tightened too far gives before the thread does. Plastics never get there: 15 %.',
   }),
   k_w: input('Least wall, over the outside diameter of the new thread', ratio.one, {
     seldom: true,
+    decided: true,
     range: [0.05, 5],
     basis: commonPractice,
     hint: 'Metal: from 0.45 on the wall no longer widens under load (VDI 2230, dilation factor, from memory). A supplier’s engineering table asks for two screw diameters from the axis to the edge where an insert carries its full load.',
   }),
   k_t: input('Tighten to this share of the proof load', ratio.one, {
     seldom: true,
+    decided: true,
     typical: 0.75,
     range: [0.05, 1],
     basis: commonPractice,
   }),
   k_m: input('Margin of the thread when tightening', ratio.one, {
     seldom: true,
+    decided: true,
     range: [1, 20],
     basis: commonPractice,
     hint: 'Metal: the scatter of friction, 1.35. Plastics creep: 3.',
@@ -107,7 +135,7 @@ export const inputs = {
   D_t: table('Drill before the next larger tap', iso2306),
   D_c: table('Clearance hole, medium', iso273),
   d_w: table('Outside diameter of the washer', iso7089),
-  k_i: input('Insert length, in screw diameters', ratio.one, { seldom: true, range: [1, 3] }),
+  k_i: input('Insert length, in screw diameters', ratio.one, { seldom: true, decided: true, range: [1, 3] }),
   t_l: minutes('Longer screw: minutes', 10),
   t_i: minutes('Insert: minutes', 30),
   t_n: minutes('Next larger screw: minutes', 25),

@@ -1,6 +1,6 @@
 import { expanded } from '../../formula/outcome';
 import { SYMBOLS, type WayId } from './model';
-import { classFor, largerName, type Ask } from './words';
+import { classFor, largerName, rough, type Ask } from './words';
 
 /** A share as whole percent. */
 const percent = (share: number): string => `${Math.round(share * 100)} %`;
@@ -40,7 +40,7 @@ function nextSteps(ctx: Ask): readonly string[] {
     `Drill ${ctx.text('D_t')}, square to the face.${stop(ctx)}`,
     `Tap ${larger}: ${cut}. Traces of the old thread may stay at the wall; they do no harm.`,
     `Open the hole in the clamped part for ${larger} and look whether the larger head has room.`,
-    `Use a screw ${larger}, ${screw}, that reaches in by ${ctx.text('L_r')} at least. ${tighten(ctx, 'T_n')}`,
+    `Use a screw ${larger}, ${screw}, that reaches in by ${rough(ctx, 'L_r')} at least. ${tighten(ctx, 'T_n')}`,
   ];
 }
 
@@ -49,7 +49,7 @@ export function stepsOf(ctx: Ask, id: WayId): readonly string[] {
   switch (id) {
     case 'longer':
       return [
-        `Take a screw longer by ${ctx.text('L_b')} at most: it must clamp before it meets the bottom of the hole.`,
+        `Take a screw longer by ${rough(ctx, 'L_b')} at most: it must clamp before it meets the bottom of the hole.`,
         'Turn it in by hand first, by two turns past the stripped part; it must run without force. Clear the torn thread out first, with a scriber.',
         tighten(ctx, 'T_l'),
       ];

@@ -1,3 +1,5 @@
+import { formatValue } from '../../quantity/format';
+import { length } from '../../quantity/kinds';
 import { insertLengths } from '../../reference/inserts';
 import { propertyClasses } from '../../reference/property-classes';
 import type { Context } from '../calculator';
@@ -32,13 +34,18 @@ export const spanIn =
 
 export const judged = (ctx: Ask) => judgeWays(spanIn(ctx), ctx.choice('hole'));
 
+/** A length that is no size of a tool, to a tenth of a millimetre. */
+export const rough = (ctx: Ask, symbol: 'L_r' | 'L_b' | 'L_i'): string =>
+  formatValue(Math.round(ctx.number(symbol) * 1e4) / 1e4, 0, length.mm.unit, { mark: ctx.mark });
+
 /** "M4" of the next larger coarse screw. */
 export const largerName = (ctx: Ask): string => `M${Number((ctx.number('d_n') * 1e3).toPrecision(6))}`;
 
-/** The weakest usual class whose larger screw bears the load; undefined where none does. */
+/** The weakest usual class whose larger screw bears the load, stainless only in place of stainless; undefined where none. */
 export function classFor(ctx: Ask): string | undefined {
   const needed = ctx.number('S_n') / 1e6;
-  return [...propertyClasses].filter(({ Sp }) => Sp >= needed).sort((a, b) => a.Sp - b.Sp)[0]?.name;
+  const stainless = ctx.choice('grade').startsWith('A');
+  return propertyClasses.find(({ name, Sp }) => Sp >= needed && (stainless || !name.startsWith('A')))?.name;
 }
 
 /** The shortest standard insert that is surely strong enough and fits, as "2 screw diameters (6 mm)"; undefined where none. */
@@ -66,7 +73,7 @@ function objectionText(ctx: Ask, id: WayId, objection: Objection): string {
       const other = insertThatDoes(ctx);
       if (other !== undefined) return `Choose ${other}: that length is strong enough.`;
     }
-    return objection.surely ? 'Too weak.' : 'Strong enough is too close to call.';
+    return objection.surely ? 'Too weak.' : 'Whether it is strong enough is too close to call.';
   }
   if (objection.of === 'wall')
     return objection.surely ? 'The wall gets too thin.' : 'Whether the wall is enough is too close to call.';
@@ -86,7 +93,7 @@ export function needsOf(ctx: Ask, id: WayId): readonly string[] {
   const larger = largerName(ctx);
   switch (id) {
     case 'longer':
-      return [`screw ${size}, longer by ${ctx.text('L_b')} at most`];
+      return [`screw ${size}, longer by ${rough(ctx, 'L_b')} at most`];
     case 'insert':
       return [
         `drill ${ctx.text('D_d')}`,
