@@ -50,7 +50,7 @@ const ROUNDS = 8;
 const FARTHEST = 0.3;
 
 /** Places u (px from the middle) of n values. */
-export function places(n: number, step: number): Float64Array {
+function places(n: number, step: number): Float64Array {
   return Float64Array.from({ length: n }, (_, i) => (i - (n - 1) / 2) * step);
 }
 

@@ -36,7 +36,7 @@ function drawnProfile(values: Float64Array, step: number, bend: number, metres: 
  * peaks at A.
  * @returns amplitude at k times step cycles per metre, in the profile's own unit
  */
-export function drawnSpectrum({ step, values }: DrawnProfile): DrawnSpectrum {
+function drawnSpectrum({ step, values }: DrawnProfile): DrawnSpectrum {
   const size = powerOfTwo(2 * values.length);
   const window = hann(values.length);
   const total = window.reduce((sum, w) => sum + w, 0);

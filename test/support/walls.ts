@@ -44,8 +44,10 @@ export function normal(random: () => number): number {
   return Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
 }
 
+type Axis = readonly [number, number, number];
+
 /** Rows of the camera's axes in the wall's coordinates (x right, y down, z away), roll after yaw after pitch. */
-function axes({ pitch, yaw, roll }: Camera): readonly (readonly [number, number, number])[] {
+function axes({ pitch, yaw, roll }: Camera): readonly Axis[] {
   const [cp, sp, cy, sy, cr, sr] = [pitch, yaw, roll].flatMap((a) => [Math.cos(a), Math.sin(a)]) as [
     number, number, number, number, number, number,
   ]; // prettier-ignore
@@ -57,12 +59,12 @@ function axes({ pitch, yaw, roll }: Camera): readonly (readonly [number, number,
 }
 
 /** Where a place on the wall (m from the middle of the picture, right and down) is seen. */
-export function seenAt(camera: Camera, X: number, Y: number): Point {
+function seenAt(camera: Camera, X: number, Y: number): Point {
   const distance = camera.reach / camera.scale;
   const [right, down, away] = axes(camera);
   // The camera stands `distance` before the wall's origin along its own line of sight.
   const at = [X + distance * away![0], Y + distance * away![1], distance * away![2]] as const;
-  const along = (axis: readonly [number, number, number]) => axis[0] * at[0] + axis[1] * at[1] + axis[2] * at[2];
+  const along = (axis: Axis) => axis[0] * at[0] + axis[1] * at[1] + axis[2] * at[2];
   const depth = along(away!);
   return {
     x: (camera.width - 1) / 2 + (camera.reach * along(right!)) / depth,
@@ -70,15 +72,16 @@ export function seenAt(camera: Camera, X: number, Y: number): Point {
   };
 }
 
-/** The place on the wall that a pixel sees. */
-function wallAt(camera: Camera, rows: ReturnType<typeof axes>, x: number, y: number): readonly [number, number] {
+/** The height on the wall, m, that a place in the picture sees. */
+function heightSeer(camera: Camera): (x: number, y: number) => number {
   const distance = camera.reach / camera.scale;
-  const [right, down, away] = rows;
-  const a = (x - (camera.width - 1) / 2) / camera.reach;
-  const b = (y - (camera.height - 1) / 2) / camera.reach;
-  const ray = [0, 1, 2].map((i) => away![i]! + a * right![i]! + b * down![i]!) as [number, number, number];
-  const t = (distance * away![2]) / ray[2];
-  return [t * ray[0] - distance * away![0], t * ray[1] - distance * away![1]];
+  const [right, down, away] = axes(camera) as [Axis, Axis, Axis];
+  return (x, y) => {
+    const a = (x - (camera.width - 1) / 2) / camera.reach;
+    const b = (y - (camera.height - 1) / 2) / camera.reach;
+    const t = (distance * away[2]) / (away[2] + a * right[2] + b * down[2]);
+    return t * (away[1] + a * right[1] + b * down[1]) - distance * away[1];
+  };
 }
 
 /** Sub-rows a pixel's light is gathered from, so that fine layer lines are dimmed as a sensor dims them. */
@@ -88,7 +91,7 @@ const SUB_ROWS = 4;
 export function photograph(wall: Wall, camera: Camera, light: Light, random: () => number): GreyPicture {
   const { width, height } = camera;
   const luminance = new Uint8ClampedArray(width * height);
-  const rows = axes(camera);
+  const heightAt = heightSeer(camera);
   const layerPhase = random();
   const grey = new Map<number, number>();
   const ofLayer = (n: number) => {
@@ -101,9 +104,12 @@ export function photograph(wall: Wall, camera: Camera, light: Light, random: () 
     for (let x = 0; x < width; x += 1) {
       let seen = 0;
       for (let sub = 0; sub < SUB_ROWS; sub += 1) {
-        const [, Y] = wallAt(camera, rows, x, y + (sub + 0.5) / SUB_ROWS - 0.5);
+        const Y = heightAt(x, y + (sub + 0.5) / SUB_ROWS - 0.5);
         const turn = (2 * Math.PI * Y) / wall.period;
-        wall.harmonics.forEach((h, k) => (seen += h.amplitude * Math.cos((k + 1) * turn + h.phase)));
+        for (let k = 0; k < wall.harmonics.length; k += 1) {
+          const { amplitude, phase } = wall.harmonics[k]!;
+          if (amplitude !== 0) seen += amplitude * Math.cos((k + 1) * turn + phase);
+        }
         const layers = Y / wall.layer + layerPhase;
         if (wall.layerAmplitude !== 0) seen += wall.layerAmplitude * Math.cos(2 * Math.PI * layers);
         if (wall.layerSpread !== 0) seen += ofLayer(Math.floor(layers));
