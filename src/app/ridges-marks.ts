@@ -36,10 +36,10 @@ function along({ from, to }: Strip): Point {
   return length > 0 ? { x: (to.x - from.x) / length, y: (to.y - from.y) / length } : { x: 0, y: 1 };
 }
 
-/** The place of the handle for the width: half-way along, on the right as one looks from the first end to the second. */
+/** The place of the handle for the width: half-way along, on the left as one looks from the first end to the second: to the right of a strip drawn downwards. */
 function widthPlace(strip: Strip): Point {
   const { x, y } = along(strip);
-  return add(middleOf(strip.from, strip.to), { x: (-y * strip.width) / 2, y: (x * strip.width) / 2 });
+  return add(middleOf(strip.from, strip.to), { x: (y * strip.width) / 2, y: (-x * strip.width) / 2 });
 }
 
 /** The strip's four corners, in order round it. */

@@ -26,8 +26,9 @@ const DEGREE = Math.PI / 180;
 type On = PointerEvent & { currentTarget: Element };
 
 const spotOf = (event: MouseEvent & { currentTarget: Element }): Spot => {
-  const box = event.currentTarget.getBoundingClientRect();
-  return { x: event.clientX - box.left, y: event.clientY - box.top };
+  const { left, top } = event.currentTarget.getBoundingClientRect();
+  const { clientLeft, clientTop } = event.currentTarget;
+  return { x: event.clientX - left - clientLeft, y: event.clientY - top - clientTop };
 };
 
 /**
