@@ -16,6 +16,7 @@ export interface Tabulated {
 
 /** A sort of toothed belt. Values that go with the width are those of a belt `TABLE_WIDTH` wide. */
 export interface Belt {
+  /** Pitch, teeth, make: short enough for a key. */
   readonly label: string;
   /** Tooth pitch, mm. */
   readonly pitch: Tabulated;
@@ -56,7 +57,10 @@ const working = cite(
   'Supplier’s engineering table',
   'allowable working tension per inch of width, rubber and glass cord, 1/15 of the breaking load in it; read as quoted by others',
 );
-const seating = cite('Supplier’s engineering table', 'minimum installation tension of a strand');
+const seating = cite(
+  'Supplier’s engineering table',
+  'minimum installation tension of a strand; read as quoted by others',
+);
 const rememberedSeating = cite('Supplier’s engineering table', 'minimum installation tension of a strand', true);
 const pressing = cite(
   'Supplier’s engineering table',
@@ -65,10 +69,14 @@ const pressing = cite(
 );
 const steelCord = cite('Supplier’s engineering table, polyurethane belts with steel cord', 'open-ended, by width');
 
+/** What the labels mean, for a hint. */
+export const BELT_LABELS =
+  'Pitch and teeth; rubber with glass cord, or polyurethane with steel cord. For another, enter its values below.';
+
 /** Half-widths: of a mass as far as tables of one sort differ; of spring rates 30 % (glass) and 10 % (steel). */
 export const belts = {
   curved2: {
-    label: '2 mm pitch, curved teeth, rubber and glass cord',
+    label: '2 mm curved, rubber',
     pitch: of(2, 0, curvilinear),
     height: of(1.45, 0.1, handbookSize),
     mass: of(13, 2, rememberedMass),
@@ -77,7 +85,7 @@ export const belts = {
     springRate: of(31000, 9300, pressing),
   },
   curved3: {
-    label: '3 mm pitch, curved teeth, rubber and glass cord',
+    label: '3 mm curved, rubber',
     pitch: of(3, 0, curvilinear),
     height: of(2.4, 0.1, handbookSize),
     mass: of(25, 4, rememberedMass),
@@ -86,7 +94,7 @@ export const belts = {
     springRate: of(49000, 14700, pressing),
   },
   curved5: {
-    label: '5 mm pitch, curved teeth, rubber and glass cord',
+    label: '5 mm curved, rubber',
     pitch: of(5, 0, curvilinear),
     height: of(3.6, 0.2, foundSize),
     mass: of(36, 6, rememberedMass),
@@ -95,7 +103,7 @@ export const belts = {
     springRate: of(150000, 45000, pressing),
   },
   inch2: {
-    label: '2.032 mm (0.08 in) pitch, straight teeth, rubber and glass cord',
+    label: '2.032 mm straight, rubber',
     pitch: of(2.032, 0, inch),
     height: of(1.14, 0.1, foundSize),
     mass: of(11, 2, inchMass),
@@ -104,7 +112,7 @@ export const belts = {
     springRate: of(40000, 12000, pressing),
   },
   inch5: {
-    label: '5.08 mm (0.2 in) pitch, straight teeth, polyurethane and steel cord',
+    label: '5.08 mm straight, steel cord',
     pitch: of(5.08, 0, inch),
     height: of(2.3, 0.1, foundSize),
     mass: of(24, 1, steelCord),
@@ -113,7 +121,7 @@ export const belts = {
     springRate: of(71000, 7100, steelCord),
   },
   straight25: {
-    label: '2.5 mm pitch, straight teeth, polyurethane and steel cord',
+    label: '2.5 mm straight, steel cord',
     pitch: of(2.5, 0, metric),
     height: of(1.3, 0.1, handbookSize),
     mass: of(11, 1, steelCord),
@@ -122,7 +130,7 @@ export const belts = {
     springRate: of(60000, 6000, steelCord),
   },
   straight5: {
-    label: '5 mm pitch, straight teeth, polyurethane and steel cord',
+    label: '5 mm straight, steel cord',
     pitch: of(5, 0, metric),
     height: of(2.2, 0.1, handbookSize),
     mass: of(21, 1, steelCord),
@@ -131,7 +139,7 @@ export const belts = {
     springRate: of(90000, 9000, steelCord),
   },
   wide5: {
-    label: '5 mm pitch, broad straight teeth, polyurethane and steel cord',
+    label: '5 mm broad straight, steel cord',
     pitch: of(5, 0, metric),
     height: of(2.7, 0.1, handbookSize),
     mass: of(34, 3, steelCord),
@@ -163,7 +171,7 @@ export function beltOptions(symbols: Readonly<Partial<Record<Column, string>>>):
     );
     return [id, { label: row.label, set }] as const;
   });
-  return { ...(Object.fromEntries(rows) as Record<BeltId, Option>), other: { label: 'another: enter its values' } };
+  return { ...(Object.fromEntries(rows) as Record<BeltId, Option>), other: { label: 'another' } };
 }
 
 const RUBBER = 'rubber and glass cord';

@@ -1,4 +1,4 @@
-import { beltOptions } from '../../reference/belts';
+import { BELT_LABELS, beltOptions } from '../../reference/belts';
 import { choice } from '../calculator';
 
 export const choices = {
@@ -11,7 +11,7 @@ export const choices = {
     'Sort of belt',
     beltOptions({ pitch: 'p', height: 'h', mass: 'm_0', least: 'T_b', allowable: 'T_a' }),
     'curved2',
-    { from: 'belt.type' },
+    { from: 'belt.type', hint: BELT_LABELS },
   ),
   belt_2: choice(
     'Sort of the second belt',

@@ -4,14 +4,14 @@ import type { FigureProps } from '../calculator';
 import type calc from './index';
 
 const WIDTH = 340;
-const HEIGHT = 262;
+const HEIGHT = 280;
 const LEFT = 16;
 const RIGHT = WIDTH - 16;
-const ROWS = [46, 118] as const;
+const ROWS = [42, 134] as const;
 /** Height on paper of a swinging middle. */
 const SWING = 12;
 const BARS = { left: 16, width: 190 };
-const RULER = { y: 232, middle: 212, half: 112 };
+const RULER = { y: 252, middle: 212, half: 112 };
 const MARK = 9;
 
 const belts = [

@@ -1,4 +1,4 @@
-import { beltOptions } from '../../reference/belts';
+import { BELT_LABELS, beltOptions } from '../../reference/belts';
 import { choice } from '../calculator';
 
 export const choices = {
@@ -17,7 +17,7 @@ export const choices = {
     'Sort of belt',
     beltOptions({ height: 'h', mass: 'm_0', least: 'T_b', allowable: 'T_a', springRate: 'C_0' }),
     'curved2',
-    { from: 'belt.type' },
+    { from: 'belt.type', hint: BELT_LABELS },
   ),
   mass: choice(
     'Mass of the belt',
