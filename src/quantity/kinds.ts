@@ -122,6 +122,7 @@ export const pressure = defineKind('pressure', [-1, 1, -2, 0, 0], {
   MPa: { label: 'MPa', factor: 1e6, also: ['n/mm2', 'n/mm²'] },
   GPa: { label: 'GPa', factor: 1e9 },
   kPa: { label: 'kPa', factor: 1e3 },
+  hPa: { label: 'hPa', factor: 100, also: ['mbar'] },
   Pa: { label: 'Pa', factor: 1 },
   psi: { label: 'psi', factor: LBF / INCH ** 2 },
 });
@@ -157,4 +158,63 @@ export const temperature = defineKind('temperature', [0, 0, 0, 1, 0], {
 export const temperatureDifference = defineKind('temperature difference', [0, 0, 0, 1, 0], {
   K: { label: 'K', factor: 1, also: ['°c', 'c'] },
   F: { label: '°F', factor: 5 / 9, also: ['f'] },
+});
+
+/** Change of length per length and kelvin. */
+export const expansion = defineKind('thermal expansion', [0, 0, 0, -1, 0], {
+  um_mK: { label: 'µm/(m·K)', factor: 1e-6, also: ['um/mk', 'um/(m k)', 'ppm/k'] },
+  per_K: { label: '1/K', factor: 1, also: ['/k'] },
+});
+
+export const power = defineKind('power', [2, 1, -3, 0, 0], {
+  W: { label: 'W', factor: 1 },
+  mW: { label: 'mW', factor: 1e-3 },
+});
+
+export const voltage = defineKind('voltage', [2, 1, -3, 0, -1], {
+  V: { label: 'V', factor: 1 },
+  mV: { label: 'mV', factor: 1e-3 },
+});
+
+export const current = defineKind('current', [0, 0, 0, 0, 1], {
+  A: { label: 'A', factor: 1 },
+  mA: { label: 'mA', factor: 1e-3 },
+});
+
+export const resistance = defineKind('resistance', [2, 1, -3, 0, -2], {
+  ohm: { label: 'Ω', factor: 1, also: ['ohm', 'ohms'] },
+  kohm: { label: 'kΩ', factor: 1e3, also: ['kohm', 'k'] },
+});
+
+export const energy = defineKind('energy', [2, 1, -2, 0, 0], {
+  kJ: { label: 'kJ', factor: 1e3 },
+  J: { label: 'J', factor: 1 },
+});
+
+export const heatCapacity = defineKind('heat capacity', [2, 1, -2, -1, 0], {
+  J_K: { label: 'J/K', factor: 1 },
+});
+
+export const specificHeat = defineKind('specific heat', [2, 0, -2, -1, 0], {
+  J_kgK: { label: 'J/(kg·K)', factor: 1, also: ['j/kgk', 'j/kg/k'] },
+});
+
+/** Heat lost per kelvin above the surroundings. */
+export const heatConductance = defineKind('heat conductance', [2, 1, -3, -1, 0], {
+  W_K: { label: 'W/K', factor: 1 },
+});
+
+export const diffusivity = defineKind('diffusivity', [2, 0, -1, 0, 0], {
+  m2_s: { label: 'm²/s', factor: 1, also: ['m^2/s', 'm2/s'] },
+  mm2_s: { label: 'mm²/s', factor: 1e-6, also: ['mm^2/s', 'mm2/s'] },
+});
+
+/** Share of the water vapour that the air could hold. */
+export const humidity = defineKind('relative humidity', [0, 0, 0, 0, 0], {
+  percent: { label: '%', factor: 0.01, also: ['%rh', 'rh'] },
+});
+
+/** Vapour in air. */
+export const vapourDensity = defineKind('vapour density', [-3, 1, 0, 0, 0], {
+  g_m3: { label: 'g/m³', factor: 1e-3, also: ['g/m^3', 'g/m3'] },
 });

@@ -32,6 +32,10 @@ export const tools: readonly Tool[] = [
   { id: 'angle-gauge', name: 'digital angle gauge', kind: 'angle', half: 0.1 * DEG, division: 0.1 * DEG },
   { id: 'luggage-scale', name: 'luggage scale', kind: 'force', half: 0.01, relative: true, division: 0.1 },
   { id: 'kitchen-scale', name: 'kitchen scale', kind: 'mass', half: 1e-3, division: 1e-3 },
+  { id: 'ohmmeter', name: 'multimeter', kind: 'resistance', half: 0.01, relative: true, division: 0.1 },
+  { id: 'voltmeter', name: 'multimeter', kind: 'voltage', half: 0.01, relative: true, division: 0.1 },
+  { id: 'hygrometer', name: 'room hygrometer', kind: 'relative humidity', half: 0.05, division: 0.01 },
+  { id: 'room-thermometer', name: 'room thermometer', kind: 'temperature', half: 1, division: 0.5 },
   { id: 'thermometer', name: 'probe thermometer', kind: 'temperature', half: 1, division: 1 },
   { id: 'stopwatch', name: 'stopwatch by hand', kind: 'time', half: 0.3, division: 0.1 },
 ];
