@@ -15,8 +15,11 @@ export interface Motion {
 /** Two tenths of a second more than the slowest phones take to switch the sensor on. */
 const FIRST_WORD_MS = 2500;
 const FRAME_MS = 20;
-/** Acceleration comes all the time, so a pause of this length is its end; angles come only when they change. */
-const LAST_WORD_S = 2;
+/**
+ * Acceleration comes all the time, so this many frames without it are its end; angles come only when they change. Counted,
+ * not timed: a page held up for a while has the events still waiting.
+ */
+const LAST_WORD_FRAMES = 100;
 
 interface Asking {
   requestPermission?: () => Promise<string>;
@@ -42,7 +45,7 @@ async function permitted(): Promise<boolean> {
 export function openMotion(onFrame: (frame: Frame) => void, onFault: (fault: MotionFault) => void): Motion {
   let acceleration: Frame['acceleration'];
   let attitude: Frame['attitude'];
-  let lastWord = 0;
+  let unheard = 0;
   let timer: ReturnType<typeof setInterval> | undefined;
   let closed = false;
 
@@ -50,7 +53,7 @@ export function openMotion(onFrame: (frame: Frame) => void, onFault: (fault: Mot
     const { x, y, z } = event.accelerationIncludingGravity ?? {};
     if (typeof x !== 'number' || typeof y !== 'number' || typeof z !== 'number') return;
     acceleration = { x, y, z };
-    lastWord = performance.now();
+    unheard = 0;
   };
   const onTurn = (event: DeviceOrientationEvent): void => {
     const { alpha, beta, gamma } = event;
@@ -79,11 +82,9 @@ export function openMotion(onFrame: (frame: Frame) => void, onFault: (fault: Mot
         return;
       }
       // The sensor sleeps while the page is hidden; frames then would only repeat the last numbers.
-      if (document.hidden) {
-        lastWord = now;
-        return;
-      }
-      if (acceleration && now - lastWord > LAST_WORD_S * 1000) fail('stopped');
+      if (document.hidden) return;
+      unheard += 1;
+      if (acceleration && unheard > LAST_WORD_FRAMES) fail('stopped');
       else onFrame({ time: now / 1000, acceleration, attitude });
     }, FRAME_MS);
   };

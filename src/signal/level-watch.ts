@@ -23,6 +23,9 @@ export type Watch =
 /** At rest for this long before the reading starts, and reading for this long, seconds. */
 const SETTLE = 1.5;
 export const READ = 8;
+/** A pause of the page longer than this, seconds, or fewer frames than this in a reading: it starts again. */
+const PAUSE = 0.5;
+const LEAST_FRAMES = 100;
 /** Numbers that stray farther than this within a settling time are no noise: m/s², degrees. */
 const SHAKEN = { acceleration: 0.25, attitude: 1.5 };
 /** First and last third of a reading may differ by this much, besides noise and one step: m/s², degrees. */
@@ -97,7 +100,9 @@ export function watchForReading(): (frame: Frame) => Watch {
       first &&
       ((first.acceleration === undefined) !== (frame.acceleration === undefined) ||
         (first.attitude === undefined) !== (frame.attitude === undefined));
-    if (changed) [kept, calm] = [[], false];
+    const last = kept.at(-1);
+    const paused = last && frame.time - last.time > PAUSE;
+    if (changed || paused) [kept, calm] = [[], false];
     kept.push(frame);
     const since = frame.time - SETTLE;
     const lately = kept.filter(({ time }) => time >= since);
@@ -115,7 +120,7 @@ export function watchForReading(): (frame: Frame) => Watch {
     if (done < 1) return { state: 'reading', done };
     const frames = kept;
     [kept, calm] = [[], false];
-    if (!isSettled(frames)) return { state: 'moving' };
+    if (frames.length < LEAST_FRAMES || !isSettled(frames)) return { state: 'moving' };
     const reading = readingFrom(frames);
     return reading.acceleration || reading.attitude ? { state: 'read', reading } : { state: 'not lying' };
   };

@@ -121,6 +121,17 @@ describe('taking a reading by itself', () => {
     const { states } = feed((t) => ({ acceleration: { ...rest().acceleration, y: 0.02 * t } }), 11);
     expect(states).not.toContain('read');
   });
+  it('a page held up in the middle starts again, and too few frames are no reading', () => {
+    const watch = watchForReading();
+    const states = Array.from({ length: 900 }, (_, i) => {
+      const time = i / 50 + (i > 200 ? 20 : 0);
+      return watch({ time, ...rest() }).state;
+    });
+    // 1.5 s of rest and 8 s of reading, counted from the pause.
+    expect(states.indexOf('read')).toBeGreaterThan(201 + 9.4 * 50);
+    const slow = watchForReading();
+    expect(Array.from({ length: 60 }, (_, i) => slow({ time: i / 3, ...rest() }).state)).not.toContain('read');
+  });
   it('a phone that stands is told so', () => {
     expect(feed(() => ({ acceleration: { ...rest().acceleration, y: 9.8, z: 0 } }), 12).states).toContain('not lying');
   });
