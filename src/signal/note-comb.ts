@@ -33,7 +33,7 @@ export interface Scene {
   readonly top: number;
 }
 
-const STIFFNESSES = [0, 2e-4, 5e-4, 1e-3, 1.6e-3, 2.4e-3, 3.6e-3];
+const STIFFNESSES = [0, 3e-4, 8e-4, 1.5e-3, 2.6e-3];
 const MOST_ORDERS = 40;
 /** So many partials in a row missing end a comb: what lies farther on is chance. */
 const WIDEST_GAP = 6;
@@ -91,7 +91,7 @@ function nearest(peaks: readonly Peak[], frequency: number): Peak | undefined {
   let high = peaks.length;
   while (low < high) {
     const mid = (low + high) >> 1;
-    if (peaks[mid]!.frequency < frequency) low = mid + 1;
+    if ((peaks[mid]?.frequency ?? Infinity) < frequency) low = mid + 1;
     else high = mid;
   }
   const above = peaks[low];
@@ -140,7 +140,7 @@ const apart = (a: number, b: number): boolean => Math.abs(a / b - 1) > 0.015;
 
 /** The combs that explain the lines best, best first, no two within 1.5 %. */
 export function rankCombs(scene: Scene): Comb[] {
-  const strong = [...scene.peaks].sort((a, b) => b.gain - a.gain).slice(0, 9);
+  const strong = [...scene.peaks].sort((a, b) => b.gain - a.gain).slice(0, 8);
   const rough: Comb[] = [];
   for (const peak of strong) {
     for (let n = 1; n <= 12; n += 1) {

@@ -131,9 +131,10 @@ export function takeLines(
     barred[at] = 1;
     const a = undamped ? 1e-7 : damping;
     const w = at * bin;
-    const line = { a, w, re: 0, im: 0, variance: Infinity, gain: 0, standing: undamped, prior: 0 };
-    take({ ...line, lowest: w - 3 * bin, highest: w + 3 * bin }, 5);
-    subtractLine(left, lines.at(-1)!, size, damping, 0, used);
+    const bounds = { lowest: w - 3 * bin, highest: w + 3 * bin };
+    const line = { a, w, re: 0, im: 0, variance: Infinity, gain: 0, standing: undamped, prior: 0, ...bounds };
+    take(line, 5);
+    subtractLine(left, line, size, damping, 0, used);
   }
   relax(2);
   lines = lines.filter((line) => !satellite(line, lines, size));

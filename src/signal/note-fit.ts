@@ -19,7 +19,7 @@ const median = (values: readonly number[]): number => {
  * stray partials left out, the spread widened where the partials scatter more than their noise (Birge's ratio).
  */
 export function settle(matches: readonly Match[], variances: readonly number[]) {
-  let kept = matches.map((match, i) => ({ match, variance: variances[i]! }));
+  let kept = matches.map((match, i) => ({ match, variance: variances[i] ?? 0 }));
   const strong = kept.filter(({ match }) => match.peak.gain >= LEAST_GAIN);
   if (strong.length > 0) kept = strong;
   for (;;) {

@@ -73,8 +73,8 @@ function shapeOf(line: Line, size: number, extra: number): Shape {
 function subtractShape(bins: Bins, { n0, n1, d1, d2 }: Shape, size: number, from: number, to: number) {
   const { re: cosines, im: sines } = turns(size);
   for (let k = from; k < to; k += 1) {
-    const zre = cosines[k]!;
-    const zim = sines[k]!;
+    const zre = cosines[k] ?? 0;
+    const zim = sines[k] ?? 0;
     // z² = (2 zre² - 1) + 2j zre zim
     const dre = 1 + d1 * zre + d2 * (2 * zre * zre - 1);
     const dim = (d1 + 2 * d2 * zre) * zim;
@@ -107,8 +107,8 @@ function unitLine(line: Line, size: number, from: number, to: number): Bins {
   const pre = near * Math.cos(line.w);
   const pim = near * Math.sin(line.w);
   for (let k = from; k < to; k += 1) {
-    const zre = cosines[k]!;
-    const zim = sines[k]!;
+    const zre = cosines[k] ?? 0;
+    const zim = sines[k] ?? 0;
     const dre = 1 - (pre * zre - pim * zim);
     const dim = -(pre * zim + pim * zre);
     const scale = 1 / (dre * dre + dim * dim);
@@ -152,8 +152,8 @@ export function fitLine(
   const from = Math.max(1, centre - half);
   const to = Math.min(noise.length, centre + half + 1);
   for (let k = from; k < to; k += 1) {
-    scratch.re[k] = plain.re[k]!;
-    scratch.im[k] = plain.im[k]!;
+    scratch.re[k] = plain.re[k] ?? 0;
+    scratch.im[k] = plain.im[k] ?? 0;
   }
   const beside = line.standing ? undefined : standingBeside(line, others, size);
   for (const other of others) {
@@ -162,8 +162,8 @@ export function fitLine(
   if (line.gain > 0) {
     const mirror = unitLine({ ...line, w: -line.w }, size, from, to);
     for (let k = from; k < to; k += 1) {
-      const mre = mirror.re[k - from]!;
-      const mim = mirror.im[k - from]!;
+      const mre = mirror.re[k - from] ?? 0;
+      const mim = mirror.im[k - from] ?? 0;
       scratch.re[k] = (scratch.re[k] ?? 0) - (line.re * mre + line.im * mim);
       scratch.im[k] = (scratch.im[k] ?? 0) - (line.re * mim - line.im * mre);
     }
@@ -195,8 +195,8 @@ export function fitLine(
       b2re = 0,
       b2im = 0;
     for (let k = from; k < to; k += 1) {
-      const zre = table.re[k]!;
-      const zim = table.im[k]!;
+      const zre = table.re[k] ?? 0;
+      const zim = table.im[k] ?? 0;
       const pre = poleRe * zre - poleIm * zim;
       const pim = poleRe * zim + poleIm * zre;
       const dre = 1 - pre;
@@ -212,8 +212,8 @@ export function fitLine(
       const hre = (vre * dre - vim * pim) * scale;
       const him = (vre * pim + vim * dre) * scale;
       const weight = 1 / (noise[k] ?? 0);
-      const yre = bins.re[k]!;
-      const yim = bins.im[k]!;
+      const yre = bins.re[k] ?? 0;
+      const yim = bins.im[k] ?? 0;
       g11 += weight * (gre * gre + gim * gim);
       g22 += weight * (hre * hre + him * him);
       g12re += weight * (gre * hre + gim * him);
@@ -223,8 +223,8 @@ export function fitLine(
       b2re += weight * (hre * yre + him * yim);
       b2im += weight * (hre * yim - him * yre);
       if (beside) {
-        const sre = stands.re[k - from]!;
-        const sim = stands.im[k - from]!;
+        const sre = stands.re[k - from] ?? 0;
+        const sim = stands.im[k - from] ?? 0;
         uu += weight * (sre * sre + sim * sim);
         ugre += weight * (sre * gre + sim * gim);
         ugim += weight * (sre * gim - sim * gre);

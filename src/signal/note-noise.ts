@@ -45,7 +45,7 @@ export function smoothFloor(rest: Float64Array, rough: Float64Array, least: numb
   const size = rough.length;
   const sums = new Float64Array(size + 1);
   for (let k = 1; k < size; k += 1) {
-    const power = rest[k]!;
+    const power = rest[k] ?? 0;
     const held = Math.min(6 * (rough[k] ?? 0), Math.max(0.003 * (rough[k] ?? 0), power));
     sums[k + 1] = (sums[k] ?? 0) + Math.log(held + 1e-30);
   }
@@ -56,6 +56,6 @@ export function smoothFloor(rest: Float64Array, rough: Float64Array, least: numb
     const to = Math.min(size, k + half + 1);
     floor[k] = Math.exp(((sums[to] ?? 0) - (sums[from] ?? 0)) / (to - from) - MEAN_LOG);
   }
-  floor[0] = floor[1]!;
+  floor[0] = floor[1] ?? 0;
   return floor;
 }

@@ -10,7 +10,7 @@ export interface ShownSpectrum {
 export function shownSpectrum({ damped, used, size, rate, share }: Stretch): ShownSpectrum {
   const whole = Math.sqrt(share) * size;
   const decibels = new Float32Array(used).map((_, k) => {
-    const amplitude = (2 * Math.hypot(damped.re[k]!, damped.im[k] ?? 0)) / whole;
+    const amplitude = (2 * Math.hypot(damped.re[k] ?? 0, damped.im[k] ?? 0)) / whole;
     return 20 * Math.log10(amplitude + 1e-9);
   });
   return { step: rate / size, decibels };
