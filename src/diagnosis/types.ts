@@ -1,0 +1,201 @@
+/*
+ * From a symptom to a proven mend. Everything here is plain data and plain functions: no Solid, no DOM.
+ *
+ *   catalogue/index.ts  catalogue: Catalogue                        symptoms, causes, facts, checks; all its numbers are common practice
+ *   belief.ts   believe(catalogue, course): Belief                  what is suspected after all that is in the course
+ *   order.ts    propose(catalogue, course, options?): Proposal      the next step, why, and every other one with its expected effort
+ *   ways.ts     weigh(cause, worth): Weighed                        repair and replacement side by side at an hourly worth
+ *   pick.ts     checksFor, factsFor(catalogue, symptom)             what a case of this symptom can ask
+ *
+ * A case is its course: symptom, facts, and the list of what was done, in order. Nothing else is kept, so that going back
+ * is taking an entry out or changing it, and asking again. All four functions throw RangeError for an id that the catalogue
+ * does not have; `readable(catalogue, course)` in pick.ts says beforehand whether a stored course can be read.
+ */
+
+type SymptomId = string;
+export type CauseId = string;
+export type FactId = string;
+export type CheckId = string;
+export type AnswerId = string;
+
+/** What stands for a fault that the catalogue does not list. */
+export const NONE = 'none';
+
+/** A fire or a shock may come of it: the case starts with switching off and unplugging. */
+export type Hazard = 'heat' | 'shock';
+
+/** One cause of a symptom and its share among all cases of it, before anything is known (common practice). */
+export interface Suspect {
+  readonly cause: CauseId;
+  readonly prior: number;
+}
+
+export interface Symptom {
+  readonly id: SymptomId;
+  readonly title: string;
+  /** As an owner would write it. */
+  readonly complaint: string;
+  readonly sayings: readonly string[];
+  readonly hazard?: Hazard;
+  /** Shares; together with `none` they make one. */
+  readonly causes: readonly Suspect[];
+  /** Share of faults that are not listed. */
+  readonly none: number;
+}
+
+/** What a fact does to the odds of a cause: multiplied by `factor` where it holds, by `otherwise` (1) where it does not. */
+export interface Raising {
+  readonly fact: FactId;
+  readonly factor: number;
+  readonly otherwise?: number;
+}
+
+/** A way to be rid of a cause. */
+export interface Way {
+  readonly headline: string;
+  readonly steps: readonly string[];
+  readonly minutes: number;
+  /** Price of parts and material, in whatever money the person reckons in; a rough typical, to be edited. */
+  readonly cost: number;
+  /** What can go wrong with it, in one sentence. */
+  readonly risk: string;
+}
+
+export interface Mend extends Way {
+  /** Share of mends that cure, where this is the cause. */
+  readonly works: number;
+  /** Calculator that gives the amounts; its id is its folder's name. */
+  readonly calculator?: string;
+}
+
+export interface Cause {
+  readonly id: CauseId;
+  /** The part at fault. */
+  readonly part: string;
+  readonly title: string;
+  readonly raisedBy: readonly Raising[];
+  /** May start a fire or give a shock: no powered check while one that tells it cold is open. */
+  readonly danger?: boolean;
+  readonly mend: Mend;
+  /** A new part in place of the mend. */
+  readonly replace?: Way;
+  /** How to show that the mend has cured it. */
+  readonly proof: string;
+}
+
+/** Something about the machine or its history that the person answers with yes, no or not at all. */
+export interface Fact {
+  readonly id: FactId;
+  readonly question: string;
+  /** About the machine as built, rather than about what happened lately. */
+  readonly lasting: boolean;
+}
+
+export interface Answer {
+  readonly id: AnswerId;
+  readonly label: string;
+  /**
+   * The calculator's verdict that gives this answer. Where one verdict has several answers (which part fits), the person
+   * picks among those.
+   */
+  readonly verdict?: 'within' | 'beyond' | 'too close';
+}
+
+/** P(answer) for each answer of a check: sums to one. */
+export type Likelihoods = Readonly<Record<AnswerId, number>>;
+
+export interface Check {
+  readonly id: CheckId;
+  readonly kind: 'calculator' | 'look' | 'listen' | 'feel' | 'do';
+  /** Only with kind `calculator`; its id is its folder's name. */
+  readonly calculator?: string;
+  readonly title: string;
+  readonly how: readonly string[];
+  /** Come before `how`. */
+  readonly cautions: readonly string[];
+  readonly minutes: number;
+  readonly tools: readonly string[];
+  /** Needs the machine switched on. */
+  readonly powered: boolean;
+  readonly answers: readonly Answer[];
+  /** How the answers fall where this is the cause. */
+  readonly given: Readonly<Record<CauseId, Likelihoods>>;
+  /** How they fall for every other cause. */
+  readonly otherwise: Likelihoods;
+}
+
+export interface Catalogue {
+  readonly symptoms: readonly Symptom[];
+  readonly causes: readonly Cause[];
+  readonly facts: readonly Fact[];
+  readonly checks: readonly Check[];
+}
+
+export type Entry =
+  /** Switched off and unplugged: first in a hazard's case, and nothing else is proposed before it. */
+  | { readonly kind: 'made safe' }
+  | { readonly kind: 'answer'; readonly check: CheckId; readonly answer: AnswerId }
+  /** Not to be proposed; says nothing about the fault. Taking the entry out brings it back. */
+  | { readonly kind: 'skip'; readonly check: CheckId }
+  /** By the person's own knowledge: `certain` to zero, `fairly` to a tenth. */
+  | { readonly kind: 'ruled out'; readonly cause: CauseId; readonly sure: 'certain' | 'fairly' }
+  | { readonly kind: 'mended'; readonly cause: CauseId; readonly cured: boolean };
+
+/** A case as far as it has come. */
+export interface Course {
+  readonly symptom: SymptomId;
+  /** Facts answered; those left open are not in it. */
+  readonly facts: Readonly<Record<FactId, boolean>>;
+  readonly log: readonly Entry[];
+}
+
+export interface Belief {
+  /** Share of every cause of the symptom that may still be at work; with `none` they make one. */
+  readonly causes: Readonly<Record<CauseId, number>>;
+  readonly none: number;
+  /** Causes with the most believed first, without `none`. */
+  readonly ranked: readonly CauseId[];
+}
+
+export type Step =
+  | { readonly kind: 'make safe'; readonly hazard: Hazard }
+  | { readonly kind: 'check'; readonly check: CheckId }
+  | { readonly kind: 'mend'; readonly cause: CauseId }
+  /** Nothing listed is worth trying: ask someone, with what was found so far. */
+  | { readonly kind: 'hand over' }
+  /** A mend has cured: the proof is what is left. */
+  | { readonly kind: 'closed'; readonly cause: CauseId };
+
+/** One thing that can be done next. */
+export interface Option {
+  readonly step: Step;
+  /** Minutes of this step alone, money counted in. */
+  readonly effort: number;
+  /** Minutes to the end of the case that are to be expected with this step first. */
+  readonly expected: number;
+}
+
+/** What an answer would do. */
+export interface Outlook {
+  readonly answer: AnswerId;
+  /** How likely this answer is now. */
+  readonly chance: number;
+  readonly belief: Belief;
+}
+
+export interface Proposal extends Option {
+  /** Every other step, least expected effort first; all of them are open to the person. */
+  readonly others: readonly Option[];
+  /** Runner-up whose search is less than 20 % dearer: the order of the two is a matter of taste. */
+  readonly close: Option | undefined;
+  /** For a check, what each of its answers would do; empty for other steps. */
+  readonly outlooks: readonly Outlook[];
+  /** Causes that the step tells from the rest: those whose share some answer moves most, the most moved first. */
+  readonly parts: readonly CauseId[];
+  readonly belief: Belief;
+}
+
+export interface OrderOptions {
+  /** What an hour of the person is worth, in the money that costs are in. */
+  readonly worth?: number;
+}
