@@ -187,6 +187,8 @@ describe.each(calculators)('%s', (_, one) => {
     'reads the same on a phone without the machine, whatever was typed, kept and picked',
     () => {
       let compared = 0;
+      // The more entries, the more often one of them is no number and the case tells nothing.
+      const numRuns = Math.max(RUNS.numRuns, 2 * Object.keys(one.inputs).length);
       fc.assert(
         fc.property(situationFor(one), fc.constantFrom<DecimalMark>('point', 'comma'), (now, mark) => {
           const evaluation = evaluate(one, now);
@@ -204,7 +206,7 @@ describe.each(calculators)('%s', (_, one) => {
           expect(told(readThere).states).toEqual(told(evaluation).states);
           expect(encodeLink(one, read, again)).toEqual(encodeLink(one, readThere, there));
         }),
-        RUNS,
+        { ...RUNS, numRuns },
       );
       expect(compared).toBeGreaterThan(RUNS.numRuns / 3);
     },

@@ -1,4 +1,4 @@
-import { formatNumber, formatValue } from '../../quantity/format';
+import { formatValue } from '../../quantity/format';
 import { ratio } from '../../quantity/kinds';
 import type { Way, Ways } from '../ways';
 import { advisedWay, SYMBOLS } from './model';
@@ -16,7 +16,10 @@ const coins = (cost: number, ctx: Ask): string => {
   return ctx.mark === 'comma' ? text.replace('.', ',') : text;
 };
 
-const tenths = (mm: number, ctx: Ask): string => formatNumber(Math.round(mm * 10) / 10, 6, ctx.mark);
+const tenths = (mm: number, ctx: Ask): string => {
+  const text = mm.toFixed(1).replace('-', '−');
+  return ctx.mark === 'comma' ? text.replace('.', ',') : text;
+};
 
 /** The ways to mend, side by side. None is advised where what is left will do. */
 export function compare(ctx: Ask): Ways {

@@ -67,9 +67,9 @@ const BARS: Readonly<Record<Exclude<Objection['of'], 'strength' | 'wall'>, strin
   'no room for the washer': 'The washer would hang over the edge.',
 };
 
-function objectionText(ctx: Ask, id: WayId, objection: Objection): string {
+function objectionText(ctx: Ask, id: WayId, objection: Objection, alone: boolean): string {
   if (objection.of === 'strength') {
-    if (id === 'insert') {
+    if (id === 'insert' && alone) {
       const other = insertThatDoes(ctx);
       if (other !== undefined) return `Choose ${other}: that length is strong enough.`;
     }
@@ -84,7 +84,7 @@ function objectionText(ctx: Ask, id: WayId, objection: Objection): string {
 export function objectionsText(ctx: Ask, id: WayId, objections: readonly Objection[]): string {
   const barred = objections.find((one) => !('surely' in one));
   const said = barred ? [barred] : objections;
-  return said.map((one) => objectionText(ctx, id, one)).join(' ');
+  return said.map((one) => objectionText(ctx, id, one, said.length === 1)).join(' ');
 }
 
 /** Tools and parts, by size. */
