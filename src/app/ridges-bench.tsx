@@ -63,8 +63,12 @@ export function RidgesBench(props: PanelProps & { picture: OpenPicture }) {
     readonly strip: Strip;
     readonly to: unknown;
   }>();
+  const [roomy, setRoomy] = createSignal(false);
   let running: AbortController | undefined;
   onCleanup(() => running?.abort());
+  // The picture first, the form in a task of its own: on a slow phone both at once would hold up the fingers.
+  const later = setTimeout(() => setRoomy(true));
+  onCleanup(() => clearTimeout(later));
 
   createEffect(
     on(stage.size, (size) => {
@@ -207,15 +211,17 @@ export function RidgesBench(props: PanelProps & { picture: OpenPicture }) {
         </Show>
       </div>
       <div>
-        <ScaleForm
-          entry={entry()}
-          distance={distance()}
-          layer={layer()}
-          keptLayer={keptText()}
-          unit={unit()}
-          mark={props.mark}
-          onEntry={(part) => setEntry((old) => ({ ...old, ...part }))}
-        />
+        <Show when={roomy()}>
+          <ScaleForm
+            entry={entry()}
+            distance={distance()}
+            layer={layer()}
+            keptLayer={keptText()}
+            unit={unit()}
+            mark={props.mark}
+            onEntry={(part) => setEntry((old) => ({ ...old, ...part }))}
+          />
+        </Show>
         <p>
           <button
             type="button"

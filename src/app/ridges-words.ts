@@ -11,7 +11,7 @@ export const partWords: Readonly<Record<Progress['part'], string>> = {
 };
 
 /** Why a picture could not be used, and what would be accepted. */
-export const faultWords: Readonly<Record<PictureFault, string>> = {
+const faultWords: Readonly<Record<PictureFault, string>> = {
   'no-background':
     'This browser cannot read pictures in the background. A newer one can; a caliper over several ridges works in any.',
   'not-a-picture': 'That file is no picture. A photo in JPEG, PNG or WebP is accepted.',
