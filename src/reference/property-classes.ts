@@ -11,8 +11,7 @@ export interface PropertyClass {
   readonly shear: number;
 }
 
-export const iso898 = cite('ISO 898-1, property classes', 'proof stress for d ≤ 16 mm');
-export const iso3506 = cite('ISO 3506-1, A2-70', 'Rp0.2 and Rm', true);
+export const iso898 = cite('ISO 898-1, property classes', 'for d ≤ 16 mm; A2-70 by ISO 3506-1, from memory');
 export const shearRatio = cite('VDI 2230 part 1', 'ratio of shear to tensile strength by class', true);
 
 /** Weakest first. Stresses of the steel classes ISO 898-1, of A2-70 ISO 3506-1; shear ratios VDI 2230, from memory. */

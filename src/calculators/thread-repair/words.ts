@@ -49,7 +49,7 @@ export function classFor(ctx: Ask): string | undefined {
 }
 
 /** The shortest standard insert that is surely strong enough and fits, as "2 screw diameters (6 mm)"; undefined where none. */
-export function insertThatDoes(ctx: Ask): string | undefined {
+function insertThatDoes(ctx: Ask): string | undefined {
   const strength = spanIn(ctx)('s_i');
   const [d, P, now] = [ctx.number('d'), ctx.number('P'), ctx.number('L_i')];
   const fits = insertLengths.find((k) => {
