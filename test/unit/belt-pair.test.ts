@@ -111,6 +111,7 @@ describe('teeth', () => {
   ])('an offset of %s mm: the %s loop is %s longer', (x, which, teeth) => {
     const found = run({ ...alike, x });
     expect(found.instruction?.headline).toContain(`the ${which} loop is ${teeth} longer`);
+    expect(words(found)).toContain(`The ${which} belt’s loop is ${teeth} longer.`);
     expect(words(found)).toContain(`draw it ${teeth} further through its clamp`);
   });
 
