@@ -38,7 +38,7 @@ const MOST_ORDERS = 40;
 /** So many partials in a row missing end a comb: what lies farther on is chance. */
 const WIDEST_GAP = 6;
 /** Prior of the inharmonicity: mean and standard deviation. */
-export const STIFFNESS_PRIOR = { mean: 6e-4, deviation: 8e-4 };
+const STIFFNESS_PRIOR = { mean: 6e-4, deviation: 8e-4 };
 
 /** Frequency of partial n over that of the first: n sqrt((1 + B n²)/(1 + B)). */
 export const partialRatio = (n: number, b: number): number => n * Math.sqrt((1 + b * n * n) / (1 + b));

@@ -1,7 +1,7 @@
 /** The rate that decimation aims at, Hz: whole partials up to 2 kHz and no more samples than these need. */
 const AIM = 4600;
 /** Highest frequency kept whole, Hz. */
-export const BAND = 2000;
+const BAND = 2000;
 
 export interface Decimated {
   readonly samples: Float64Array;

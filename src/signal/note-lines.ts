@@ -92,7 +92,7 @@ export function subtractLine(bins: Bins, line: Line, size: number, extra: number
 }
 
 /** Bins on each side that carry a line's information. */
-export function reach(a: number, size: number): number {
+function reach(a: number, size: number): number {
   return Math.min(18, 4 + Math.ceil(0.64 * a * size));
 }
 

@@ -13,6 +13,7 @@ await build({
   build: {
     ssr: 'test/bench/note.ts',
     outDir: folder,
+    emptyOutDir: false,
     target: 'node20',
     rollupOptions: { output: { entryFileNames: 'note.mjs' } },
   },

@@ -107,7 +107,7 @@ function broadband(kind: Room['noise'], length: number, normal: () => number): F
 }
 
 /** Second-order Butterworth high-pass at 100 Hz, in place. */
-export function highPass(samples: Float64Array): Float64Array {
+function highPass(samples: Float64Array): Float64Array {
   const w = (2 * Math.PI * 100) / RATE;
   const alpha = Math.sin(w) / Math.SQRT2;
   const a0 = 1 + alpha;
