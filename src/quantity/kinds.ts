@@ -218,3 +218,9 @@ export const humidity = defineKind('relative humidity', [0, 0, 0, 0, 0], {
 export const vapourDensity = defineKind('vapour density', [-3, 1, 0, 0, 0], {
   g_m3: { label: 'g/m³', factor: 1e-3, also: ['g/m^3', 'g/m3'] },
 });
+
+/** Bending stiffness E·I of a belt: a force times an area, for which few words but N·mm² are in use. */
+export const bendingStiffness = defineKind('bending stiffness', [3, 1, -2, 0, 0], {
+  N_mm2: { label: 'N·mm²', factor: 1e-6, also: ['n mm^2', 'n mm2', 'nmm2'] },
+  N_m2: { label: 'N·m²', factor: 1, also: ['n m^2', 'n m2', 'nm2'] },
+});

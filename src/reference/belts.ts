@@ -1,11 +1,4 @@
-import { defineKind } from '../quantity/unit';
 import { cite, commonPractice, derived, type Citation } from './citation';
-
-/** Bending stiffness E·I of a belt: a force times an area, for which few words but N·mm² are in use. */
-export const bendingStiffness = defineKind('bending stiffness', [3, 1, -2, 0, 0], {
-  N_mm2: { label: 'N·mm²', factor: 1e-6, also: ['n mm^2', 'n mm2', 'nmm2'] },
-  N_m2: { label: 'N·m²', factor: 1, also: ['n m^2', 'n m2', 'nm2'] },
-});
 
 /** One number of a table: the value, how far the truth may lie from it, and where it comes from. */
 export interface Tabulated {
@@ -55,13 +48,10 @@ const rememberedMass = cite(
 const inchMass = cite('ISO 5295, an early edition’s table', 'mass of 6.4 mm width: 0.007 kg/m', true);
 const working = cite(
   'Supplier’s engineering table',
-  'allowable working tension per inch of width, rubber and glass cord, 1/15 of the breaking load in it; read as quoted by others',
+  'allowable working tension per inch of width, rubber and glass cord: 25, 64 and 102 lbf for 2, 3 and 5 mm curved, 18 lbf for 2.032 mm',
+  true,
 );
-const seating = cite(
-  'Supplier’s engineering table',
-  'minimum installation tension of a strand; read as quoted by others',
-);
-const rememberedSeating = cite('Supplier’s engineering table', 'minimum installation tension of a strand', true);
+const seating = cite('Supplier’s engineering table', 'minimum installation tension of a strand', true);
 const pressing = cite(
   'Supplier’s engineering table',
   'constant Y of the force at a deflection of 1/64 of the span, C = 2048 · Y',
@@ -80,8 +70,8 @@ export const belts = {
     pitch: of(2, 0, curvilinear),
     height: of(1.45, 0.1, handbookSize),
     mass: of(13, 2, rememberedMass),
-    least: of(15.5, 0, seating),
-    allowable: of(43.7, 0, working),
+    least: of(15, 0, commonPractice),
+    allowable: of(43.8, 0, working),
     springRate: of(31000, 9300, pressing),
   },
   curved3: {
@@ -89,7 +79,7 @@ export const belts = {
     pitch: of(3, 0, curvilinear),
     height: of(2.4, 0.1, handbookSize),
     mass: of(25, 4, rememberedMass),
-    least: of(16.3, 0, rememberedSeating),
+    least: of(16.3, 0, seating),
     allowable: of(112, 0, working),
     springRate: of(49000, 14700, pressing),
   },
@@ -98,7 +88,7 @@ export const belts = {
     pitch: of(5, 0, curvilinear),
     height: of(3.6, 0.2, foundSize),
     mass: of(36, 6, rememberedMass),
-    least: of(31, 0, rememberedSeating),
+    least: of(31, 0, seating),
     allowable: of(179, 0, working),
     springRate: of(150000, 45000, pressing),
   },
@@ -107,7 +97,7 @@ export const belts = {
     pitch: of(2.032, 0, inch),
     height: of(1.14, 0.1, foundSize),
     mass: of(11, 2, inchMass),
-    least: of(16, 0, rememberedSeating),
+    least: of(16, 0, seating),
     allowable: of(31.5, 0, working),
     springRate: of(40000, 12000, pressing),
   },
@@ -188,12 +178,13 @@ export const beltSources = {
   ),
   least: cite(
     'Supplier’s engineering table, minimum installation tension',
-    `${RUBBER}: 2 mm read as quoted, others from memory; ${STEEL}: common practice, no source`,
+    `${RUBBER}: from memory, 2 mm common practice; ${STEEL}: common practice, no source`,
     true,
   ),
   allowable: cite(
     'Suppliers’ engineering tables, allowable working tension',
-    `${STEEL}: read by width; ${RUBBER}: read as quoted by others`,
+    `${STEEL}: read by width; ${RUBBER}: from memory`,
+    true,
   ),
   springRate: cite(
     'Suppliers’ engineering tables, specific spring rate',

@@ -1,11 +1,9 @@
-import { execFileSync } from 'node:child_process';
-import { existsSync } from 'node:fs';
 import { evaluate as mathjs } from 'mathjs';
 import { describe, expect, it } from 'vitest';
 import calc from '../../src/calculators/belt-tension/index';
 import { evaluate } from '../../src/calculators/evaluate';
 import type { Known } from '../../src/formula/outcome';
-import { belts, bendingStiffness, TABLE_WIDTH } from '../../src/reference/belts';
+import { belts, TABLE_WIDTH } from '../../src/reference/belts';
 import { generator, situation } from '../support/calculators';
 import { beam, heldNote, hingedNote } from '../support/spans';
 
@@ -271,16 +269,4 @@ describe('the table of belts', () => {
     expect(belts.inch2.pitch.value).toBeCloseTo(mathjs('number(0.08 in, mm)') as number, 12);
     expect(belts.inch5.pitch.value).toBeCloseTo(mathjs('number(0.2 in, mm)') as number, 12);
   });
-});
-
-// Every factor against mathjs and, where it is installed, Debian's `units`.
-it.each([
-  ['N_mm2', 'N mm^2'],
-  ['N_m2', 'N m^2'],
-] as const)('the bending stiffness’s unit %s', (id, text) => {
-  const { unit } = bendingStiffness[id];
-  expect(unit.factor).toBeCloseTo(mathjs(`number(1 ${text}, N m^2)`) as number, 15);
-  if (!existsSync('/usr/bin/units')) return;
-  const printed = execFileSync('/usr/bin/units', ['-t', '-o', '%.15g', `1 ${text}`, 'N m^2'], { encoding: 'utf8' });
-  expect(unit.factor).toBeCloseTo(Number(printed), 15);
 });

@@ -93,6 +93,8 @@ const outside: Readonly<Record<string, Outside>> = {
   'temperature difference.F': both('1 degR', 'degF'),
   'thermal expansion.um_mK': same('1 um / (1 m K)'),
   'thermal expansion.per_K': same('1 / (1 K)'),
+  'bending stiffness.N_mm2': same('1 N mm^2'),
+  'bending stiffness.N_m2': same('1 N m^2'),
   'power.W': same('1 W'),
   'power.mW': same('1 mW'),
   'voltage.V': same('1 V'),

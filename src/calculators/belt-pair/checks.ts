@@ -1,5 +1,8 @@
 import type { OutsideCheck } from '../check';
 
+/** The pound-force in newtons (NIST SP 811, appendix B.8). */
+const LBF = 4.4482216152605;
+
 const spans = { L_1: '300 mm ± 0', L_2: '240 mm ± 0', f_1: '80 Hz ± 0', f_2: '90 Hz ± 0' } as const;
 const short = { L_1: '300 mm ± 0', L_2: '100 mm ± 0', mu_a: '8 g/m ± 0', EI_1: '50 N·mm² ± 0' } as const;
 
@@ -57,15 +60,23 @@ const checks: readonly OutsideCheck[] = [
   },
   {
     source:
-      'A supplier’s table as quoted by others: 2 mm pitch, 6 mm wide, at least 2.1 lbf (9.3 N) a strand; 111 N an inch',
-    given: { ...spans, w: '6 mm', w_2: '25.4 mm', T_b: '15.5 N', T_b2: '15.5 N', T_a: '43.7 N', T_a2: '43.7 N' },
+      'A table by the inch (supplier’s, from memory): 25 lbf allowable for 25.4 mm; as the pound-force by definition, 10 lbf for 25.4 mm',
+    given: {
+      ...spans,
+      w: '25.4 mm',
+      w_2: '25.4 mm',
+      T_b: '17.5127 N',
+      T_b2: '17.5127 N',
+      T_a: '43.7817 N',
+      T_a2: '43.7817 N',
+    },
     choices: { belts: 'different' },
-    expect: { T_lo1: [9.3, 0.05], T_hi2: [111, 0.1], T_lo2: [(9.3 / 6) * 25.4, 0.2] },
+    expect: { T_lo1: [10 * LBF, 1e-3], T_hi2: [25 * LBF, 1e-3], T_lo2: [10 * LBF, 1e-3] },
   },
   {
-    source: 'A supplier’s table as quoted by others: the same, two alike',
-    given: { ...spans, w: '25.4 mm', T_b: '15.5 N', T_a: '43.7 N' },
-    expect: { T_hi1: [111, 0.1], T_hi2: [111, 0.1], T_lo2: [(9.3 / 6) * 25.4, 0.2] },
+    source: 'The same table by the inch, two belts alike',
+    given: { ...spans, w: '25.4 mm', T_b: '17.5127 N', T_a: '43.7817 N' },
+    expect: { T_hi1: [25 * LBF, 1e-3], T_hi2: [25 * LBF, 1e-3], T_lo2: [10 * LBF, 1e-3] },
   },
   {
     source: 'Exact frequency of held beams under 20 N (Euler and Bernoulli), root by scipy 1.17 brentq',

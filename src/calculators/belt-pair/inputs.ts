@@ -1,5 +1,5 @@
-import { angle, force, frequency, length, linearDensity, mass, ratio } from '../../quantity/kinds';
-import { beltSources, bendingStiffness, TABLE_WIDTH } from '../../reference/belts';
+import { angle, bendingStiffness, force, frequency, length, linearDensity, mass, ratio } from '../../quantity/kinds';
+import { beltSources, TABLE_WIDTH } from '../../reference/belts';
 import { commonPractice, derived } from '../../reference/citation';
 import { input } from '../calculator';
 

@@ -53,9 +53,9 @@ const checks: readonly OutsideCheck[] = [
     expect: { mu: [53, 0.6], T_hi: [900, 1e-9], C: [225000, 1e-6] },
   },
   {
-    source: 'A supplier’s table as quoted by others: 2 mm pitch, 6 mm wide, at least 2.1 lbf (9.3 N) a strand',
-    given: { w: '6 mm', T_b: '15.5 N', a: '0 mm/s²', L_1: '250 mm', f: '80 Hz' },
-    expect: { T_lo: [9.3, 0.05] },
+    source: 'A table by the inch: 10 lbf for 25.4 mm is 44.482 N (the pound-force: NIST SP 811, appendix B.8)',
+    given: { w: '25.4 mm', T_b: '17.5127 N', a: '0 mm/s²', L_1: '250 mm', f: '80 Hz' },
+    expect: { T_lo: [44.482, 1e-3] },
   },
   {
     source: 'BIPM, SI brochure: the newton gives 1 kg an acceleration of 1 m/s²',

@@ -1,5 +1,15 @@
-import { acceleration, angle, force, frequency, length, linearDensity, mass, ratio } from '../../quantity/kinds';
-import { beltSources, bendingStiffness, TABLE_WIDTH } from '../../reference/belts';
+import {
+  acceleration,
+  angle,
+  bendingStiffness,
+  force,
+  frequency,
+  length,
+  linearDensity,
+  mass,
+  ratio,
+} from '../../quantity/kinds';
+import { beltSources, TABLE_WIDTH } from '../../reference/belts';
 import { cite, commonPractice, derived } from '../../reference/citation';
 import { input } from '../calculator';
 
