@@ -43,8 +43,9 @@ export interface Cell {
   /** Cramér-Rao bounds of the trials, as standard deviations in cents. */
   readonly bounds: readonly number[];
   readonly inside: number;
-  /** Milliseconds of each estimate, by the clock. */
+  /** Milliseconds of each estimate by the clock, and of the processor (all threads of ours). */
   readonly times: readonly number[];
+  readonly worked: readonly number[];
 }
 
 /** Our estimate on the plucks of a room, seeds from `seed` on; `each` gets every pluck, for the peers. */
@@ -52,18 +53,22 @@ export function runCell(room: Room, seed: number, trials: number, each?: (made: 
   const tally = new Tally();
   const bounds: number[] = [];
   const times: number[] = [];
+  const worked: number[] = [];
   let inside = 0;
   for (let i = 0; i < trials; i += 1) {
     const made = pluck(room, seed + i);
+    const used = process.cpuUsage();
     const began = performance.now();
     const note = estimateNote(made.samples, made.rate, { before: made.before });
     times.push(performance.now() - began);
+    const { user, system } = process.cpuUsage(used);
+    worked.push((user + system) / 1000);
     tally.add(note.status === 'found' ? note.frequency : undefined, made.frequency);
     bounds.push((1200 / Math.LN2) * (made.bound / made.frequency));
     if (note.status === 'found' && Math.abs(note.frequency - made.frequency) <= note.halfWidth) inside += 1;
     each?.(made, i);
   }
-  return { tally, bounds, inside, times };
+  return { tally, bounds, inside, times, worked };
 }
 
 /** What a cell must hold: shares wrong (by more than 3 %) and refused, by the noise. */
