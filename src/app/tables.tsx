@@ -1,11 +1,13 @@
-import { createMemo, createSignal, For } from 'solid-js';
+import { createMemo, createSignal, For, Show } from 'solid-js';
 import type { Calculator, InputSpec, TableSpec } from '../calculators/calculator';
 import type { Entry } from '../calculators/entry';
 import { toTyped } from '../quantity/parse';
 import { ReadingTable } from '../ui/reading-table';
+import { Stopwatch } from '../ui/stopwatch';
 import { toolOptions } from './tool-options';
 import type { Bench } from './bench';
 import { printSymbol, valueOf } from './print';
+import { createStopwatch } from './stopwatch';
 
 interface Cell {
   readonly symbol: string;
@@ -107,6 +109,35 @@ function OneTable(props: { id: string; spec: TableSpec; calculator: Calculator; 
     setAdded(made.length);
   };
 
+  const watch = createStopwatch();
+  const [cursor, setCursor] = createSignal<{ line: number; column: string }>();
+  /** The first line without a time; -1 where all have one. */
+  const free = (column: string): number => all().findIndex((_, line) => textOf(symbolAt(line, column) ?? '') === '');
+  const now = (column: string): void => {
+    watch.tick();
+    const line = free(column);
+    const symbol = symbolAt(line, column);
+    const unit = symbol === undefined ? undefined : props.bench.unitOf(symbol);
+    if (symbol === undefined || !unit) return;
+    const text = toTyped(Number(watch.elapsed().toFixed(1)), unit, props.bench.situation().mark, 8);
+    write({ [symbol]: { text, unit: unit.id } });
+    // What the line still lacks is typed next.
+    const lacking = all()[line]?.find((cell) => textOf(cell.symbol) === '');
+    if (lacking) setCursor({ line, column: lacking.column });
+  };
+  const empty = (): void => {
+    const own = new Set(all().flatMap((cells) => cells.map(({ symbol }) => symbol)));
+    const { entries, choices } = props.bench.entered;
+    const kept = Object.entries(entries).filter(([symbol]) => !own.has(symbol));
+    props.bench.replace({ entries: Object.fromEntries(kept), choices: { ...choices } });
+    setAdded(0);
+  };
+  const clock = (seconds: number, mark: string): string => {
+    const tenths = Math.round(seconds * 10);
+    const rest = `${String(Math.floor((tenths % 600) / 10)).padStart(2, '0')}${mark}${tenths % 10}`;
+    return `${Math.floor(tenths / 600)}:${rest}`;
+  };
+
   return (
     <ReadingTable
       label={props.spec.label}
@@ -127,6 +158,22 @@ function OneTable(props: { id: string; spec: TableSpec; calculator: Calculator; 
       onAdd={() => setAdded(count() + 1)}
       onRemove={remove}
       onPreset={fill}
-    />
+      cursor={cursor()}
+    >
+      <Show when={props.spec.stopwatch}>
+        {(column) => (
+          <Stopwatch
+            shown={clock(watch.elapsed(), props.bench.situation().mark === 'comma' ? ',' : '.')}
+            running={watch.running()}
+            used={textOf(symbolAt(0, column()) ?? '') !== ''}
+            full={free(column()) < 0}
+            onStart={() => watch.start()}
+            onNow={() => now(column())}
+            onStop={() => watch.stop()}
+            onEmpty={empty}
+          />
+        )}
+      </Show>
+    </ReadingTable>
   );
 }

@@ -52,6 +52,8 @@ export interface TableSpec {
   readonly columns: Readonly<Record<string, string>>;
   readonly least: number;
   readonly hint: string;
+  /** Column that a stopwatch above the table fills, one line for each tap. */
+  readonly stopwatch?: string;
   /** Fills columns by a rule: each returns a line's cells in SI, or a sentence why it cannot. */
   readonly presets?: Readonly<
     Record<

@@ -1,4 +1,4 @@
-import { createEffect, createSignal, createUniqueId, For, Index, Show } from 'solid-js';
+import { createEffect, createSignal, createUniqueId, For, Index, Show, type JSX } from 'solid-js';
 import type { Option } from './quantity-field';
 
 export interface TableColumn {
@@ -28,6 +28,10 @@ interface TableProps {
   tools: readonly Option[];
   canAdd: boolean;
   presets: readonly string[];
+  /** Where to put the cursor; a new object each time. */
+  cursor?: { readonly line: number; readonly column: string } | undefined;
+  /** Stands above the table, below its hint. */
+  children?: JSX.Element;
   onTool: (tool: string) => void;
   onText: (line: number, column: string, text: string) => void;
   onAdd: () => void;
@@ -42,6 +46,12 @@ const otherSign = (text: string): string =>
 export function ReadingTable(props: TableProps) {
   const id = createUniqueId();
   const last = (): string | undefined => props.columns.findLast((column) => column.signed)?.id;
+  const [body, setBody] = createSignal<HTMLTableSectionElement>();
+  createEffect(() => {
+    const at = props.cursor;
+    const cell = at && `[data-line="${at.line}"] [data-column="${at.column}"] input`;
+    if (cell !== undefined) body()?.querySelector<HTMLInputElement>(cell)?.focus();
+  });
   return (
     <section class="reading-table" aria-labelledby={id}>
       <h3 id={id}>{props.label}</h3>
@@ -57,6 +67,7 @@ export function ReadingTable(props: TableProps) {
           </For>
         </div>
       </Show>
+      {props.children}
       <table>
         <thead>
           <tr>
@@ -77,15 +88,15 @@ export function ReadingTable(props: TableProps) {
             </th>
           </tr>
         </thead>
-        <tbody>
+        <tbody ref={setBody}>
           <Index each={props.lines}>
             {(cells, index) => (
               <>
-                <tr>
+                <tr data-line={index}>
                   <th scope="row">{index + 1}</th>
                   <Index each={cells()}>
                     {(cell) => (
-                      <td>
+                      <td data-column={cell().column}>
                         <Cell
                           cell={cell()}
                           label={`${props.line} ${index + 1}, ${props.columns.find((column) => column.id === cell().column)?.heading ?? ''}`}
