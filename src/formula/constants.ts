@@ -19,4 +19,12 @@ export const constants: Readonly<Record<string, Constant>> = {
   g_n: { value: 9.80665, dimension: acceleration, mathml: '<msub><mi>g</mi><mi mathvariant="normal">n</mi></msub>' },
   /** One second: makes a shear rate a bare number where a power law wants one. */
   one_s: { value: 1, dimension: [0, 0, 1, 0, 0], mathml: '<mn>1</mn><mtext>&#xA0;s</mtext>' },
+  /** One ohm: makes a resistance a bare number where a logarithm wants one. */
+  one_ohm: { value: 1, dimension: [2, 1, -3, 0, -2], mathml: '<mn>1</mn><mtext>&#xA0;Ω</mtext>' },
+  /** Stefan–Boltzmann constant, CODATA 2018, W/(m²·K⁴): exact to the digits given since the SI of 2019. */
+  sigma_SB: {
+    value: 5.670374419e-8,
+    dimension: [0, 1, -3, -4, 0],
+    mathml: '<msub><mi>σ</mi><mi mathvariant="normal">SB</mi></msub>',
+  },
 };

@@ -145,7 +145,7 @@ type Results = Readonly<Record<string, number | undefined>>;
 /** All results of a system by mathjs on plain SI numbers, some of them held. Undefined where there is none. */
 function plainChain(system: System, held: Results): (inputs: Results) => Results {
   const steps = system.steps.map(({ formula }) => {
-    const text = inMathjs(formula.text.split('=')[1]!, { g_n: '9.80665', one_s: '1' });
+    const text = inMathjs(formula.text.split('=')[1]!, { g_n: '9.80665', one_s: '1', one_ohm: '1', sigma_SB: '5.670374419e-8' });
     return { symbol: formula.symbol, code: math.compile(text) };
   });
   return (inputs) => {

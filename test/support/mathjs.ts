@@ -13,6 +13,9 @@ const constants: Readonly<Record<string, string>> = {
   right_angle: '(pi / 2)',
   g_n: '(9.80665 m/s^2)',
   one_s: '(1 s)',
+  one_ohm: '(1 ohm)',
+  // mathjs's own, from CODATA.
+  sigma_SB: 'stefanBoltzmann',
 };
 
 /**

@@ -13,9 +13,10 @@ const printedConstants: Readonly<Record<string, string>> = {
   '360°': '(2*pi)',
   '90°': '(pi/2)',
   g_n: '9.80665',
+  σ_SB: '5.670374419e-8',
 };
 
-const plain = { g_n: '9.80665', one_s: '1' };
+const plain = { g_n: '9.80665', one_s: '1', one_ohm: '1', sigma_SB: '5.670374419e-8' };
 
 /** The right-hand side as printed, read back as text for mathjs. */
 function readBack(mathml: string, uses: readonly string[]): string {
