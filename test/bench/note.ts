@@ -96,44 +96,6 @@ print(
   `One estimate, median: ${median(times).toFixed(1)} ms by the clock (${cpus().length} cores, with whatever else runs on ` +
     `them), ${median(worked).toFixed(1)} ms of the processor`,
 );
-const share = tally.wrongs / tally.trials;
-    const ahead = ours.wrong <= share && (Number.isNaN(error) || ours.error < error);
-    if (!ahead) failures.push(`${name(room)}: ${peer} is not behind`);
-  }
-}
-
-const noises = ['white', 'pink'] as const;
-const levels = [20, 10, 0];
-for (const noise of noises) {
-  for (const microphone of ['plain', 'high-passed', 'high-passed, noise behind'] as const) {
-    for (const snrDb of levels) {
-      peersIn({ noise, microphone, snrDb, low: 35, high: 180 });
-      cells += 1;
-    }
-  }
-}
-print(`35-180 Hz, all: inside the 95 % interval ${percent(inside, found)} of ${found}`);
-const [mainInside, mainFound] = [inside, found];
-for (const [low, high] of [
-  [20, 35],
-  [180, 500],
-] as const) {
-  for (const noise of noises) {
-    for (const microphone of ['plain', 'high-passed'] as const) {
-      for (const snrDb of levels) {
-        const room = { noise, microphone, snrDb, low, high };
-        report(room, runCell(room, SEED + 1000 * cells, TRIALS));
-        cells += 1;
-      }
-    }
-  }
-}
-print(`20-35 and 180-500 Hz: inside ${percent(inside - mainInside, found - mainFound)} of ${found - mainFound}`);
-const sorted = times.sort((a, b) => a - b);
-print(
-  `One estimate: ${median(sorted).toFixed(1)} ms median, ${sorted[Math.floor(sorted.length / 10)]!.toFixed(1)} ms at the ` +
-    `fastest tenth, by the clock (${cpus().length} cores, whatever else runs on them)`,
-);
 const share = mainInside / mainFound;
 if (share < 0.93 || share > 0.98) failures.push(`inside the interval: ${share}`);
 print(failures.length === 0 ? 'Note: every limit held.' : `Note: NOT HELD\n  ${failures.join('\n  ')}`);
