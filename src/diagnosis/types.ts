@@ -9,7 +9,7 @@
  *
  * A case is its course: symptom, facts, and the list of what was done, in order. Nothing else is kept, so that going back
  * is taking an entry out or changing it, and asking again. All four functions throw RangeError for an id that the catalogue
- * does not have; `readable(catalogue, course)` in pick.ts says beforehand whether a stored course can be read.
+ * does not have; `unreadable(catalogue, course)` in pick.ts says beforehand why a stored course cannot be read.
  */
 
 type SymptomId = string;
@@ -193,6 +193,8 @@ export interface Proposal extends Option {
   /** Causes that the step tells from the rest: those whose share some answer moves most, the most moved first. */
   readonly parts: readonly CauseId[];
   readonly belief: Belief;
+  /** With a hazard: powered checks that wait until every cold check of a danger has been answered. */
+  readonly withheld: readonly CheckId[];
 }
 
 export interface OrderOptions {

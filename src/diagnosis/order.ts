@@ -1,0 +1,176 @@
+import { cite } from '../reference/citation';
+import { believe } from './belief';
+import { causeOf, checkOf, checksFor, rowOf, symptomOf } from './pick';
+import { checkFirst, mendFirst, unsparing, type Left, type Plan } from './plan';
+import {
+  NONE,
+  type Belief,
+  type Catalogue,
+  type CauseId,
+  type Check,
+  type CheckId,
+  type Course,
+  type Hazard,
+  type Option,
+  type OrderOptions,
+  type Outlook,
+  type Proposal,
+  type Step,
+} from './types';
+import { effortOf } from './ways';
+
+/** Where the order comes from, for the screen. */
+export const orderSources = [
+  cite('Kadane & Simon, Annals of Statistics 5 (1977)', 'chance over cost'),
+  cite('Heckerman, Breese & Rommelse, Communications of the ACM 38(3) (1995)', 'one check looked ahead'),
+] as const;
+
+/** Half a working day: what it takes to hand a case to someone else, whatever the fault (common practice). */
+export const HAND_OVER = 180;
+
+/** Steps looked ahead behind the one in question. */
+const AHEAD = 1;
+
+/** Below this share a suspicion is not worth a line. */
+const NEGLIGIBLE = 1e-6;
+
+/** A danger believed less than this does not hold up the powered checks. */
+const REMOTE = 0.005;
+
+/** Runner-up within this share of the best one's search. */
+const CLOSE = 0.2;
+
+/** The hazard that must be made safe before anything else, or undefined. */
+export function unsafe(catalogue: Catalogue, course: Course): Hazard | undefined {
+  const { hazard } = symptomOf(catalogue, course.symptom);
+  return course.log.some(({ kind }) => kind === 'made safe') ? undefined : hazard;
+}
+
+/**
+ * The checks that may be taken now, and those withheld: with a hazard, powered checks wait until every cold check that tells
+ * a danger has been answered. Skipping such a check does not let a powered one pass it.
+ * @throws RangeError for an id that the catalogue does not have
+ */
+export function openChecks(
+  catalogue: Catalogue,
+  course: Course,
+  belief: Belief,
+): { readonly open: readonly Check[]; readonly withheld: readonly CheckId[] } {
+  const answered = new Set(course.log.flatMap((entry) => (entry.kind === 'answer' ? [entry.check] : [])));
+  const skipped = new Set(course.log.flatMap((entry) => (entry.kind === 'skip' ? [entry.check] : [])));
+  const unanswered = checksFor(catalogue, course.symptom).filter(({ id }) => !answered.has(id));
+  const dangers = Object.keys(belief.causes).filter(
+    (id) => causeOf(catalogue, id).danger && (belief.causes[id] ?? 0) > REMOTE,
+  );
+  const cold = (check: Check): boolean => !check.powered && dangers.some((id) => check.given[id] !== undefined);
+  const hazardous = symptomOf(catalogue, course.symptom).hazard !== undefined;
+  const holding = hazardous && unanswered.some(cold);
+  const willing = unanswered.filter(({ id }) => !skipped.has(id));
+  return {
+    open: willing.filter((check) => !(holding && check.powered)),
+    withheld: willing.filter((check) => holding && check.powered).map(({ id }) => id),
+  };
+}
+
+/** Causes whose mend is still to be tried. */
+export function openMends(course: Course, belief: Belief): readonly CauseId[] {
+  const tried = new Set(course.log.flatMap((entry) => (entry.kind === 'mended' ? [entry.cause] : [])));
+  return belief.ranked.filter((id) => !tried.has(id) && (belief.causes[id] ?? 0) > NEGLIGIBLE);
+}
+
+interface Laid {
+  readonly plan: Plan;
+  readonly left: Left;
+  readonly causes: readonly CauseId[];
+  readonly checks: readonly Check[];
+}
+
+function lay(catalogue: Catalogue, course: Course, belief: Belief, worth: number | undefined): Laid {
+  const causes = symptomOf(catalogue, course.symptom).causes.map(({ cause }) => cause);
+  const { open } = openChecks(catalogue, course, belief);
+  const mends = openMends(course, belief);
+  const hypotheses = [...causes, NONE];
+  const plan: Plan = {
+    mends: causes.map((id) => {
+      const { mend } = causeOf(catalogue, id);
+      return { effort: effortOf(mend, worth), works: mend.works };
+    }),
+    checks: open.map((check) => ({
+      effort: check.minutes,
+      rows: check.answers.map(({ id }) => hypotheses.map((cause) => rowOf(check, cause)[id] ?? 0)),
+    })),
+    handOver: HAND_OVER,
+  };
+  const bits = causes.reduce((sum, id, i) => (mends.includes(id) ? sum | (1 << i) : sum), 0);
+  const p = [...causes.map((id) => belief.causes[id] ?? 0), belief.none];
+  return { plan, left: { p, mends: bits, checks: 2 ** open.length - 1 }, causes, checks: open };
+}
+
+function optionsOf({ plan, left, causes, checks }: Laid): Option[] {
+  const ofChecks = checks.map((check, i): Option => ({
+    step: { kind: 'check', check: check.id },
+    effort: check.minutes,
+    expected: checkFirst(plan, left, i, AHEAD),
+  }));
+  const ofMends = causes.flatMap((cause, i): Option[] => {
+    if ((left.mends & (1 << i)) === 0) return [];
+    const effort = plan.mends[i]?.effort ?? 0;
+    return [{ step: { kind: 'mend', cause }, effort, expected: mendFirst(plan, left, i, AHEAD) }];
+  });
+  const over: Option = { step: { kind: 'hand over' }, effort: plan.handOver, expected: plan.handOver };
+  return [...ofChecks, ...ofMends, over].sort((a, b) => a.expected - b.expected);
+}
+
+function outlooksOf(catalogue: Catalogue, course: Course, belief: Belief, check: CheckId): Outlook[] {
+  const { answers } = checkOf(catalogue, check);
+  const known = checkOf(catalogue, check);
+  return answers.map(({ id: answer }) => {
+    const of = (cause: CauseId): number => rowOf(known, cause)[answer] ?? 0;
+    const chance = Object.entries(belief.causes).reduce((sum, [id, p]) => sum + p * of(id), belief.none * of(NONE));
+    const log = [...course.log, { kind: 'answer', check, answer } as const];
+    return { answer, chance, belief: believe(catalogue, { ...course, log }) };
+  });
+}
+
+/** Causes that an answer can move by more than a tenth of what the most moved one does. */
+function partsOf(belief: Belief, outlooks: readonly Outlook[]): CauseId[] {
+  const moved = (id: CauseId): number =>
+    Math.max(0, ...outlooks.map((outlook) => Math.abs((outlook.belief.causes[id] ?? 0) - (belief.causes[id] ?? 0))));
+  const most = Math.max(0, ...belief.ranked.map(moved));
+  return belief.ranked.filter((id) => moved(id) > most / 10).sort((a, b) => moved(b) - moved(a));
+}
+
+const settled = (step: Step, effort: number, belief: Belief): Proposal => ({
+  step,
+  effort,
+  expected: effort,
+  others: [],
+  close: undefined,
+  outlooks: [],
+  parts: [],
+  belief,
+  withheld: [],
+});
+
+/**
+ * The next step by least expected effort to the end of the case (checks, mends tried in vain, the mend that cures), looking
+ * two steps ahead and taking the rest as mends in the order of chance over effort. All other steps come with theirs.
+ * @throws RangeError for an id that the catalogue does not have
+ */
+export function propose(catalogue: Catalogue, course: Course, { worth }: OrderOptions = {}): Proposal {
+  const belief = believe(catalogue, course);
+  const cure = course.log.find((entry) => entry.kind === 'mended' && entry.cured);
+  if (cure?.kind === 'mended') return settled({ kind: 'closed', cause: cure.cause }, 0, belief);
+  const hazard = unsafe(catalogue, course);
+  if (hazard) return settled({ kind: 'make safe', hazard }, 1, belief);
+  const laid = lay(catalogue, course, belief, worth);
+  const [best, ...others] = optionsOf(laid);
+  if (!best) return settled({ kind: 'hand over' }, HAND_OVER, belief);
+  const spared = unsparing(laid.plan, laid.left);
+  const next = others[0];
+  const close = next && next.expected - spared < (1 + CLOSE) * (best.expected - spared) ? next : undefined;
+  const outlooks = best.step.kind === 'check' ? outlooksOf(catalogue, course, belief, best.step.check) : [];
+  const parts = best.step.kind === 'mend' ? [best.step.cause] : partsOf(belief, outlooks);
+  const { withheld } = openChecks(catalogue, course, belief);
+  return { ...best, others, close, outlooks, parts, belief, withheld };
+}

@@ -1,0 +1,118 @@
+/**
+ * The search for the next step, on bare numbers. Hypotheses are 0…n−1 for the causes and n for "none of these".
+ * Efforts in minutes.
+ */
+export interface Plan {
+  /** By cause: minutes of its mend, and the share of such mends that cure. */
+  readonly mends: readonly { readonly effort: number; readonly works: number }[];
+  /** P(answer | hypothesis) as rows[answer][hypothesis]. */
+  readonly checks: readonly { readonly effort: number; readonly rows: readonly (readonly number[])[] }[];
+  /** Ends the case whatever the fault. */
+  readonly handOver: number;
+}
+
+/** What is left: belief over the hypotheses, and bits of the mends and checks still open. */
+export interface Left {
+  readonly p: readonly number[];
+  readonly mends: number;
+  readonly checks: number;
+}
+
+const has = (bits: number, i: number): boolean => (bits & (1 << i)) !== 0;
+const without = (bits: number, i: number): number => bits & ~(1 << i);
+
+/** Belief after an answer, and how likely the answer was. */
+export function answered(p: readonly number[], row: readonly number[]): { chance: number; p: readonly number[] } {
+  const joint = p.map((share, i) => share * (row[i] ?? 0));
+  const chance = joint.reduce((sum, weight) => sum + weight, 0);
+  return { chance, p: chance > 0 ? joint.map((weight) => weight / chance) : p };
+}
+
+/** Belief after a mend that did not cure, and how likely that was. */
+function uncured(p: readonly number[], cause: number, works: number): { chance: number; p: readonly number[] } {
+  return answered(
+    p,
+    p.map((_, i) => (i === cause ? 1 - works : 1)),
+  );
+}
+
+interface Try {
+  readonly cause: number;
+  readonly gain: number;
+  readonly effort: number;
+}
+
+/** Open mends in the order of chance over effort. */
+function bySpeed(plan: Plan, left: Left): Try[] {
+  return plan.mends
+    .map(({ effort, works }, cause) => ({
+      cause,
+      effort,
+      gain: has(left.mends, cause) ? (left.p[cause] ?? 0) * works : 0,
+    }))
+    .filter(({ gain }) => gain > 0)
+    .sort((a, b) => b.gain * a.effort - a.gain * b.effort);
+}
+
+/**
+ * Expected effort without any further check: mends in the order of chance over effort, which is the least there is
+ * (Kadane & Simon 1977), until handing over is cheaper than the next one.
+ */
+export function mendsAlone(plan: Plan, left: Left): number {
+  let least = plan.handOver;
+  let spent = 0;
+  let open = 1;
+  for (const { gain, effort } of bySpeed(plan, left)) {
+    spent += effort * open;
+    open -= gain;
+    least = Math.min(least, spent + open * plan.handOver);
+  }
+  return least;
+}
+
+/** Effort that even knowing the fault does not spare: its mend, or handing over. No plan can do with less. */
+export function unsparing(plan: Plan, left: Left): number {
+  return left.p.reduce((sum, share, i) => {
+    const mend = plan.mends[i];
+    const mended = mend && has(left.mends, i) ? mend.effort + (1 - mend.works) * plan.handOver : plan.handOver;
+    return sum + share * Math.min(mended, plan.handOver);
+  }, 0);
+}
+
+/** Expected effort with this check first and `depth` further steps looked ahead. */
+export function checkFirst(plan: Plan, left: Left, check: number, depth: number): number {
+  const { effort, rows } = plan.checks[check] ?? { effort: 0, rows: [] };
+  const checks = without(left.checks, check);
+  let expected = effort;
+  for (const row of rows) {
+    const { chance, p } = answered(left.p, row);
+    if (chance > 0) expected += chance * least(plan, { ...left, p, checks }, depth);
+  }
+  return expected;
+}
+
+/** Expected effort with this mend first and `depth` further steps looked ahead. */
+export function mendFirst(plan: Plan, left: Left, cause: number, depth: number): number {
+  const { effort, works } = plan.mends[cause] ?? { effort: 0, works: 0 };
+  const { chance, p } = uncured(left.p, cause, works);
+  const mends = without(left.mends, cause);
+  return effort + (chance > 0 ? chance * least(plan, { ...left, p, mends }, depth) : 0);
+}
+
+/**
+ * Least expected effort looking `depth` steps ahead, then going on without checks: with depth 1 the one-step look-ahead of
+ * Heckerman, Breese & Rommelse 1995. Never below the true optimum, and falls towards it with depth.
+ */
+export function least(plan: Plan, left: Left, depth: number): number {
+  let best = mendsAlone(plan, left);
+  if (depth === 0) return best;
+  const floor = unsparing(plan, left);
+  plan.checks.forEach(({ effort }, check) => {
+    if (!has(left.checks, check) || effort + floor >= best) return;
+    best = Math.min(best, checkFirst(plan, left, check, depth - 1));
+  });
+  // At depth 1 a mend first is what mendsAlone has counted already.
+  if (depth > 1)
+    for (const { cause } of bySpeed(plan, left)) best = Math.min(best, mendFirst(plan, left, cause, depth - 1));
+  return best;
+}
