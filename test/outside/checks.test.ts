@@ -33,6 +33,10 @@ function table(id: string, calc: Calculator): string {
     const by = [...new Set(holding(calc, formula, checksOf(id)).map((check) => check.source))];
     return `| \`${cell(formula.text)}\`${under === '' ? '' : ` (${under})`} | ${cell(formula.meaning)} | ${cell(printCitation(formula.cite))} | ${cell(by.join('; '))} |`;
   });
+  const fitted = Object.entries(calc.model?.outputs ?? {}).map(([symbol, output]) => {
+    const by = checksOf(id).filter((check) => Object.hasOwn(check.expect, symbol));
+    return `| \`${symbol}\`: ${cell(output.equation)} | ${cell(output.meaning)} | ${cell(printCitation(output.cite))} | ${cell([...new Set(by.map((check) => check.source))].join('; '))} |`;
+  });
   return [
     `# ${metaOf[id]?.title ?? id}: formulas, sources, outside checks`,
     '',
@@ -40,6 +44,7 @@ function table(id: string, calc: Calculator): string {
     '',
     '| formula | meaning | source | checked against |',
     '| --- | --- | --- | --- |',
+    ...fitted,
     ...rows,
     '',
   ].join('\n');
@@ -64,6 +69,11 @@ describe.each(calculators)('%s', (id, calc) => {
   it('has a check from outside for every formula', () => {
     const bare = calc.formulas.filter((formula) => holding(calc, formula, checksOf(id)).length === 0);
     expect(bare.map((formula) => formula.text)).toEqual([]);
+  });
+
+  it('has a check from outside for everything its model works out', () => {
+    const checked = checksOf(id).flatMap((check) => Object.keys(check.expect));
+    for (const symbol of Object.keys(calc.model?.outputs ?? {})) expect(checked).toContain(symbol);
   });
 
   it('lists them in its formulas.md', async () => {

@@ -145,11 +145,22 @@ type Results = Readonly<Record<string, number | undefined>>;
 /** All results of a system by mathjs on plain SI numbers, some of them held. Undefined where there is none. */
 function plainChain(system: System, held: Results): (inputs: Results) => Results {
   const steps = system.steps.map(({ formula }) => {
-    const text = inMathjs(formula.text.split('=')[1]!, { g_n: '9.80665', one_s: '1', one_ohm: '1', sigma_SB: '5.670374419e-8' });
+    const text = inMathjs(formula.text.split('=')[1]!, {
+      g_n: '9.80665',
+      one_s: '1',
+      one_ohm: '1',
+      sigma_SB: '5.670374419e-8',
+      zero_C: '273.15',
+      magnus_e: '611.2',
+      magnus_T: '243.12',
+      R_v: '461.5',
+      R_gas: '8.314462618',
+    });
     return { symbol: formula.symbol, code: math.compile(text) };
   });
   return (inputs) => {
-    const scope = new Map(Object.entries(inputs).map(([name, value]) => [`s_${name}`, value]));
+    // A model may leave one of its outputs out.
+    const scope = new Map(system.inputs.map((name) => [`s_${name}`, inputs[name] ?? NaN]));
     const results: Record<string, number | undefined> = {};
     for (const { symbol, code } of steps) {
       const found: unknown = held[symbol] ?? code.evaluate(scope);

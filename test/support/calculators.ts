@@ -51,7 +51,7 @@ export function inputsUnder(calc: Calculator, choices: Choices): string[] {
 
 export function measureOf(calc: Calculator, choices: Choices, symbol: string): Measure {
   const formula = calc.formulas.find((f) => applies(f.when, choices) && symbolOf(f) === symbol);
-  const measure = calc.inputs[symbol]?.measure ?? formula?.measure;
+  const measure = calc.inputs[symbol]?.measure ?? formula?.measure ?? calc.model?.outputs[symbol]?.measure;
   if (!measure) throw new Error(`${symbol} is neither an input nor a result`);
   return measure;
 }
@@ -76,21 +76,37 @@ function randomValue(calc: Calculator, symbol: string, random: () => number): nu
   return low > 0 && high / low > 100 ? low * (high / low) ** random() : low + random() * (high - low);
 }
 
-/** Exact inputs somewhere in their stated ranges, SI. */
-export function randomInputs(calc: Calculator, choices: Choices, random: () => number): Record<string, InputValue> {
+type Read = Readonly<Record<string, InputValue>>;
+
+const exactly = (si: number): InputValue => ({ value: si, u: 0, shape: 'rectangular' });
+
+/** How many lines of each table are filled: from the least to all there are. */
+function filledLines(calc: Calculator, random: () => number): Readonly<Record<string, number>> {
+  const lines: Record<string, number> = {};
+  for (const [id, { least }] of Object.entries(calc.tables)) {
+    const all = Object.values(calc.inputs).flatMap(({ cell }) => (cell?.table === id ? [cell.line] : []));
+    lines[id] = Math.round(least + random() * (Math.max(...all) - least));
+  }
+  return lines;
+}
+
+/** Exact readings anywhere in their stated ranges, cells of tables among them, SI. */
+export function randomReadings(calc: Calculator, choices: Choices, random: () => number): Read {
+  const filled = filledLines(calc, random);
+  const names = inputsUnder(calc, choices).filter((name) => {
+    const cell = calc.inputs[name]?.cell;
+    return !cell || cell.line <= (filled[cell.table] ?? 0);
+  });
   return Object.fromEntries(
-    inputsUnder(calc, choices).map((name) => {
-      const { unit } = measureOf(calc, choices, name);
-      return [name, { value: toSi(randomValue(calc, name, random), unit), u: 0, shape: 'rectangular' as const }];
-    }),
+    names.map((name) => [name, exactly(toSi(randomValue(calc, name, random), measureOf(calc, choices, name).unit))]),
   );
 }
 
 /**
- * Exact inputs near a worked example (of these options if there is one), each moved by up to one percent: values that fit
- * together, as independent draws from the whole ranges often do not. SI.
+ * Exact readings near a worked example (of these options if there is one), each moved by up to one percent: values that fit
+ * together, as independent draws from the whole ranges often do not. Cells that the example leaves empty stay empty. SI.
  */
-export function nearbyInputs(calc: Calculator, choices: Choices, random: () => number): Record<string, InputValue> {
+export function nearbyReadings(calc: Calculator, choices: Choices, random: () => number): Read {
   const names = inputsUnder(calc, choices);
   const chosen = (example: Example): Choices => effectiveChoices(calc, example.choices ?? {});
   const same = calc.examples.filter((example) => sameOptions(calc, chosen(example), choices));
@@ -99,21 +115,54 @@ export function nearbyInputs(calc: Calculator, choices: Choices, random: () => n
   const given = Object.fromEntries(Object.entries(example?.given ?? {}).filter(([name]) => names.includes(name)));
   const { inputs } = evaluate(calc, situation(calc, given, choices));
   return Object.fromEntries(
-    names.map((name) => {
+    names.flatMap((name) => {
       const spec = calc.inputs[name];
       const state = inputs[name];
       if (!spec || !state) throw new Error(`${name} is not an input`);
+      if (spec.cell && !state.ok) return [];
       const { unit, kind } = spec.measure;
       const [low, high] = spec.range;
       const shown = state.ok ? fromSi(state.value, unit) : (low + high) / 2;
       const moved = shown * (0.99 + 0.02 * random());
       const inside = Math.min(Math.max(moved, low), high);
-      return [
-        name,
-        { value: toSi(kind.whole ? Math.round(inside) : inside, unit), u: 0, shape: 'rectangular' as const },
-      ];
+      return [[name, exactly(toSi(kind.whole ? Math.round(inside) : inside, unit))]];
     }),
   );
+}
+
+/** Readings as the formulas see them: a table's cells only through what the model makes of them; undefined if it refuses. */
+function throughModel(calc: Calculator, choices: Choices, read: Read): Read | undefined {
+  const loose = Object.fromEntries(Object.entries(read).filter(([name]) => !calc.inputs[name]?.cell));
+  const made = calc.model?.compute(read, choices);
+  if (!made) return loose;
+  return made.ok ? { ...loose, ...made.values } : undefined;
+}
+
+/** How often readings are drawn that the model refuses (times that run backwards) before it counts as broken. */
+const PATIENCE = 10;
+
+/** What the formulas start from, for exact inputs anywhere in their ranges, SI; cells near a worked example if they must be. */
+export function randomInputs(calc: Calculator, choices: Choices, random: () => number): Record<string, InputValue> {
+  for (let i = 0; i < 2 * PATIENCE; i += 1) {
+    const read = randomReadings(calc, choices, random);
+    const free = Object.entries(read).filter(([name]) => i < PATIENCE || !calc.inputs[name]?.cell);
+    const cells = Object.entries(i < PATIENCE ? {} : nearbyReadings(calc, choices, random));
+    const seen = throughModel(calc, choices, {
+      ...Object.fromEntries(cells.filter(([name]) => calc.inputs[name]?.cell)),
+      ...Object.fromEntries(free),
+    });
+    if (seen) return seen;
+  }
+  throw new Error('the model refuses whatever is read');
+}
+
+/** What the formulas start from near a worked example, SI. */
+export function nearbyInputs(calc: Calculator, choices: Choices, random: () => number): Record<string, InputValue> {
+  for (let i = 0; i < PATIENCE; i += 1) {
+    const seen = throughModel(calc, choices, nearbyReadings(calc, choices, random));
+    if (seen) return seen;
+  }
+  throw new Error('the model refuses the worked examples');
 }
 
 function sameOptions(calc: Calculator, a: Choices, b: Choices): boolean {
@@ -142,13 +191,30 @@ export function situation(
   return { entries: entriesFrom(calc, given), choices, kept: {}, mark: 'point' };
 }
 
-/** Middle of an input's range, or its typical value, as text in its unit. */
+/** Middle of an input's range, or its typical value, as text in its unit; in a table, what a worked example has there. */
 export function plausible(calc: Calculator, symbol: string): string {
   const spec = calc.inputs[symbol];
   if (!spec) throw new Error(`${symbol} is not an input`);
   const [low, high] = spec.range;
   const middle = spec.measure.kind.whole ? Math.round((low + high) / 2) : (low + high) / 2;
-  return String(spec.typical ?? middle);
+  const shown = spec.cell && fullest(calc)?.given[symbol];
+  return shown?.replace(/ *±.*/, '') ?? String(spec.typical ?? middle);
+}
+
+/** The worked example that fills the most cells. */
+function fullest(calc: Calculator): Example | undefined {
+  const cells = ({ given }: Example): number => Object.keys(given).filter((name) => calc.inputs[name]?.cell).length;
+  return calc.examples.reduce<Example | undefined>(
+    (best, one) => (best && cells(best) >= cells(one) ? best : one),
+    undefined,
+  );
+}
+
+/** A sheet filled so that there is a result: every input in force, and as many lines of a table as a worked example has. */
+export function filledSheet(calc: Calculator, choices: Choices): Record<string, string> {
+  const given = fullest(calc)?.given ?? {};
+  const names = inputsUnder(calc, choices).filter((name) => !calc.inputs[name]?.cell || Object.hasOwn(given, name));
+  return Object.fromEntries(names.map((name) => [name, plausible(calc, name)]));
 }
 
 export { fromSi };

@@ -4,17 +4,22 @@ import { applies, systemFor, type Calculator, type InputSpec } from '../../src/c
 import { readEntry } from '../../src/calculators/entry';
 import { evaluate, explain, nameOf, symbolOf } from '../../src/calculators/evaluate';
 import { expanded } from '../../src/formula/outcome';
+import { toSi } from '../../src/quantity/unit';
 import { toolById, toolsFor } from '../../src/reference/tools';
 import {
   calculators,
   cases,
   combinations,
   entriesFrom,
+  filledSheet,
   fromSi,
+  generator,
   inputsUnder,
   measureOf,
   metaOf,
+  nearbyReadings,
   plausible,
+  randomReadings,
   situation,
 } from '../support/calculators';
 
@@ -41,6 +46,77 @@ describe('the folders', () => {
     const metas = Object.values(metaOf);
     expect(new Set(metas.map((meta) => meta.title)).size).toBe(metas.length);
     expect(new Set(metas.map((meta) => meta.order)).size).toBe(metas.length);
+  });
+});
+
+/** Inputs that the model looks at, whatever the options. */
+function askedByModel(calc: Calculator): ReadonlySet<string> {
+  const asked = new Set<string>();
+  const random = generator(5);
+  for (const choices of calc.model ? combinations(calc) : []) {
+    for (const read of [nearbyReadings(calc, choices, random), randomReadings(calc, choices, random)]) {
+      const watched = new Proxy(read, {
+        get: (target, name) => (asked.add(String(name)), Reflect.get(target, name) as unknown),
+      });
+      calc.model?.compute(watched, choices);
+    }
+  }
+  return asked;
+}
+
+describe.each(calculators)('%s: its tables', (_id, calc) => {
+  it('have a cell in every column of every line, of one kind and range down a column', () => {
+    const cells = Object.entries(calc.inputs).flatMap(([symbol, spec]) =>
+      spec.cell ? [{ symbol, spec, ...spec.cell }] : [],
+    );
+    for (const { symbol, table } of cells) expect(Object.keys(calc.tables), symbol).toContain(table);
+    if (cells.length > 0) expect(calc.model, 'cells reach the formulas through a model').toBeDefined();
+    for (const [id, { columns, least }] of Object.entries(calc.tables)) {
+      const here = cells.filter(({ table }) => table === id);
+      const most = Math.max(...here.map(({ line }) => line));
+      expect(most).toBeGreaterThanOrEqual(least);
+      for (const column of Object.keys(columns)) {
+        const down = here.filter((cell) => cell.column === column);
+        expect(
+          down.map(({ line }) => line).sort((a, b) => a - b),
+          column,
+        ).toEqual(Array.from({ length: most }, (_, i) => i + 1));
+        const [first] = down;
+        for (const { spec } of down) {
+          expect({ ...spec, label: '', cell: '' }).toEqual({ ...first!.spec, label: '', cell: '' });
+          // A machine keeps what describes it, not readings.
+          expect(spec.from).toBeUndefined();
+        }
+      }
+      expect(here.length).toBe(most * Object.keys(columns).length);
+    }
+  });
+
+  it('are filled by their presets within the ranges and lines there are, or a sentence says why not', () => {
+    const presets = Object.entries(calc.tables).flatMap(([id, table]) =>
+      Object.entries(table.presets ?? {}).map(([name, preset]) => ({ id, name, preset })),
+    );
+    const typical = (symbol: string): number =>
+      toSi(Number(plausible(calc, symbol)), calc.inputs[symbol]!.measure.unit);
+    for (const { id, name, preset } of presets) {
+      const filled = preset(typical);
+      expect(Array.isArray(filled), name).toBe(true);
+      if ('reason' in filled) continue;
+      filled.forEach((line, i) => {
+        for (const [column, si] of Object.entries(line)) {
+          const spec = Object.values(calc.inputs).find(
+            ({ cell }) => cell?.table === id && cell.line === i + 1 && cell.column === column,
+          );
+          expect(spec, `${name}, line ${i + 1}, ${column}`).toBeDefined();
+          const shown = fromSi(si, spec!.measure.unit);
+          expect(shown).toBeGreaterThanOrEqual(spec!.range[0]);
+          expect(shown).toBeLessThanOrEqual(spec!.range[1]);
+        }
+      });
+      const refused = preset(() => undefined);
+      if (!('reason' in refused)) expect(refused.length, name).toBeGreaterThan(0);
+      else expect(refused.reason, name).toMatch(/^[A-Z].*\.$/);
+    }
   });
 });
 
@@ -112,6 +188,7 @@ describe.each(calculators)('%s: its data', (id, calc) => {
     const sources = readdirSync(`${ROOT}/${id}`).filter((file) => file.endsWith('.ts'));
     const text = sources.map((file) => readFileSync(`${ROOT}/${id}/${file}`, 'utf8')).join('\n');
     for (const [, name] of text.matchAll(/\b(?:number|text|known)\('(\w+)'/g)) used.add(name!);
+    for (const name of askedByModel(calc)) used.add(name);
     for (const [name] of inputs) expect([...used], `input ${name}`).toContain(name);
   });
 
@@ -120,6 +197,7 @@ describe.each(calculators)('%s: its data', (id, calc) => {
       const names = [
         ...inputsUnder(calc, choices),
         ...calc.formulas.filter((f) => applies(f.when, choices)).map(symbolOf),
+        ...Object.keys(calc.model?.outputs ?? {}),
       ];
       for (const limit of calc.limits.filter((one) => applies(one.when, choices))) {
         expect(names).toContain(limit.of);
@@ -140,7 +218,9 @@ describe.each(calculators)('%s: its data', (id, calc) => {
   });
 
   it('has no symbol that is both input and result, and says how to prove the work', () => {
-    for (const [name] of inputs) expect(results.has(name), name).toBe(false);
+    const outputs = Object.keys(calc.model?.outputs ?? {});
+    for (const name of [...inputs.map(([symbol]) => symbol), ...outputs]) expect(results.has(name), name).toBe(false);
+    for (const [name] of inputs) expect(outputs).not.toContain(name);
     expect(calc.proof.length).toBeGreaterThan(20);
   });
 });
@@ -262,15 +342,21 @@ describe('anything typed into any field', () => {
     '%s (%s): a bad entry yields a sentence, never an exception or NaN',
     (_id, _options, calc, choices) => {
       const names = inputsUnder(calc, choices);
-      const good = Object.fromEntries(names.map((name) => [name, plausible(calc, name)]));
-      expectSound(calc, evaluate(calc, situation(calc, good, choices)));
+      const good = filledSheet(calc, choices);
+      const filled = evaluate(calc, situation(calc, good, choices));
+      expectSound(calc, filled);
+      expect(filled.modelProblem, 'the model has a result to lose').toBeUndefined();
       expectSound(calc, evaluate(calc, situation(calc, {}, choices)));
       for (const name of names) {
         const spec = calc.inputs[name]!;
         expectSound(calc, evaluate(calc, situation(calc, { ...good, [name]: 'abc' }, choices)));
         const read = (text: string) =>
           readEntry(name, spec, entriesFrom(calc, { [name]: text })[name], undefined, calc.choices, choices, 'point');
-        for (const text of [...nonsense, ...beyond(spec), ...absurd.map((half) => `${good[name]} ± ${half}`)]) {
+        for (const text of [
+          ...nonsense,
+          ...beyond(spec),
+          ...absurd.map((half) => `${plausible(calc, name)} ± ${half}`),
+        ]) {
           const state = read(text);
           expect(state.ok, `${name}: “${text}” was taken`).toBe(false);
           if (state.ok) continue;
@@ -279,7 +365,7 @@ describe('anything typed into any field', () => {
           expect(state.reason).not.toMatch(/NaN|undefined/);
         }
         const [low, high] = spec.range;
-        const widest = `${good[name]} ± ${high - low}`;
+        const widest = `${plausible(calc, name)} ± ${high - low}`;
         expectSound(calc, evaluate(calc, situation(calc, { ...good, [name]: widest }, choices)));
       }
     },
@@ -287,7 +373,7 @@ describe('anything typed into any field', () => {
 
   it.each(cases)('%s (%s): values at the ends of every range, and around them', (_id, _options, calc, choices) => {
     const names = inputsUnder(calc, choices);
-    const good = Object.fromEntries(names.map((name) => [name, plausible(calc, name)]));
+    const good = filledSheet(calc, choices);
     for (const name of names) {
       const [low, high] = calc.inputs[name]!.range;
       for (const end of [low, high, ...(low < 0 && high > 0 ? [0] : [])]) {

@@ -20,6 +20,14 @@ describe.each(calculators)('%s', (_id, calc) => {
     }
   });
 
+  it('says what its model works out and by what equation', () => {
+    for (const [symbol, output] of Object.entries(calc.model?.outputs ?? {})) {
+      sound(output.cite, symbol);
+      expect(output.meaning.length, symbol).toBeGreaterThan(3);
+      expect(output.equation.length, symbol).toBeGreaterThan(5);
+    }
+  });
+
   it('says where every limit comes from', () => {
     for (const limit of calc.limits) {
       sound(limit.cite, limit.of);

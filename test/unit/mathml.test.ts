@@ -14,9 +14,21 @@ const printedConstants: Readonly<Record<string, string>> = {
   '90°': '(pi/2)',
   g_n: '9.80665',
   σ_SB: '5.670374419e-8',
+  R_v: '461.5',
+  R: '8.314462618',
 };
 
-const plain = { g_n: '9.80665', one_s: '1', one_ohm: '1', sigma_SB: '5.670374419e-8' };
+const plain = {
+  g_n: '9.80665',
+  one_s: '1',
+  one_ohm: '1',
+  sigma_SB: '5.670374419e-8',
+  zero_C: '273.15',
+  magnus_e: '611.2',
+  magnus_T: '243.12',
+  R_v: '461.5',
+  R_gas: '8.314462618',
+};
 
 /** The right-hand side as printed, read back as text for mathjs. */
 function readBack(mathml: string, uses: readonly string[]): string {
@@ -172,7 +184,11 @@ describe('symbols in print', () => {
   });
 
   it.each(calculators)('%s: no two symbols print alike', (_id, calc) => {
-    const names = new Set([...Object.keys(calc.inputs), ...calc.formulas.map((f) => parseFormula(f.text).symbol)]);
+    const names = new Set([
+      ...Object.keys(calc.inputs),
+      ...Object.keys(calc.model?.outputs ?? {}),
+      ...calc.formulas.map((f) => parseFormula(f.text).symbol),
+    ]);
     expect(new Set([...names].map(printedAs)).size).toBe(names.size);
   });
 });

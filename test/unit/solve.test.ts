@@ -188,7 +188,8 @@ describe('there and back', () => {
   it.each(cases)('%s (%s): every input from every result that depends on it', (_id, _options, calc, choices) => {
     const system = systemFor(calc, choices);
     const inputs = nearbyInputs(calc, choices, generator(3));
-    const pairs = pairsOf(system, inputs);
+    // What a model worked out cannot be asked for: the readings behind it would have to be found.
+    const pairs = pairsOf(system, inputs).filter(([unknown]) => Object.hasOwn(calc.inputs, unknown));
     expect(pairs.length).toBeGreaterThan(0);
     for (const pair of pairs) expectFound(calc, system, inputs, pair);
   });
