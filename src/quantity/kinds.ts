@@ -204,6 +204,22 @@ export const heatConductance = defineKind('heat conductance', [2, 1, -3, -1, 0],
   W_K: { label: 'W/K', factor: 1 },
 });
 
+/** Heat lost per area and kelvin above the surroundings. */
+export const heatTransfer = defineKind('heat transfer coefficient', [0, 1, -3, -1, 0], {
+  W_m2K: { label: 'W/(m²·K)', factor: 1, also: ['w/m2k', 'w/(m2k)', 'w/m²k'] },
+});
+
+export const heatingRate = defineKind('heating rate', [0, 0, -1, 1, 0], {
+  K_s: { label: 'K/s', factor: 1 },
+  K_min: { label: 'K/min', factor: 1 / 60 },
+});
+
+/** One over a time constant. */
+export const decayRate = defineKind('decay rate', [0, 0, -1, 0, 0], {
+  per_min: { label: '1/min', factor: 1 / 60, also: ['/min'] },
+  per_s: { label: '1/s', factor: 1, also: ['/s'] },
+});
+
 export const diffusivity = defineKind('diffusivity', [2, 0, -1, 0, 0], {
   m2_s: { label: 'm²/s', factor: 1, also: ['m^2/s', 'm2/s'] },
   mm2_s: { label: 'mm²/s', factor: 1e-6, also: ['mm^2/s', 'mm2/s'] },
