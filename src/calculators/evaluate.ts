@@ -121,7 +121,7 @@ export function explain(calc: Calculator, failure: Failure): string {
 }
 
 /** Inputs as the propagation takes them: rectangular, u = half-width / √3 (JCGM 100, 4.3.7). */
-export function inputValues(states: Readonly<Record<string, InputState>>): Record<string, InputValue | undefined> {
+function inputValues(states: Readonly<Record<string, InputState>>): Record<string, InputValue | undefined> {
   return Object.fromEntries(
     Object.entries(states).map(([symbol, state]) => [
       symbol,
