@@ -46,9 +46,36 @@ export function unsafe(catalogue: Catalogue, course: Course): Hazard | undefined
   return course.log.some(({ kind }) => kind === 'made safe') ? undefined : hazard;
 }
 
+/** A cold check that parts a danger from the rest by this much (difference of shares of one answer) settles it. */
+const TELLING = 0.5;
+
+/** An answer whose odds lie within this factor of even says too little to have looked. */
+const FLAT = 1.6;
+
+function telling(check: Check, cause: CauseId): number {
+  const row = rowOf(check, cause);
+  return Math.max(...Object.entries(row).map(([answer, p]) => Math.abs(p - (check.otherwise[answer] ?? 0))));
+}
+
+function saysSomething(check: Check, cause: CauseId, answer: string): boolean {
+  const odds = (rowOf(check, cause)[answer] ?? 0) / (check.otherwise[answer] ?? 1);
+  return odds > FLAT || odds < 1 / FLAT;
+}
+
+/** Whether a danger still waits for a look with the machine unplugged. */
+function waitsForCold(all: readonly Check[], answers: ReadonlyMap<CheckId, string>, danger: CauseId): boolean {
+  const cold = all.filter((check) => !check.powered && telling(check, danger) >= TELLING);
+  const looked = cold.some((check) => {
+    const answer = answers.get(check.id);
+    return answer !== undefined && saysSomething(check, danger, answer);
+  });
+  return !looked && cold.some(({ id }) => !answers.has(id));
+}
+
 /**
- * The checks that may be taken now, and those withheld: with a hazard, powered checks wait until every cold check that tells
- * a danger has been answered. Skipping such a check does not let a powered one pass it.
+ * The checks that may be taken now, and those withheld: with a hazard, powered checks wait until every danger still
+ * believed in has been looked at cold, by a check that tells it, with an answer that says something. Skipping such a check
+ * does not let a powered one pass it.
  * @throws RangeError for an id that the catalogue does not have
  */
 export function openChecks(
@@ -56,16 +83,17 @@ export function openChecks(
   course: Course,
   belief: Belief,
 ): { readonly open: readonly Check[]; readonly withheld: readonly CheckId[] } {
-  const answered = new Set(course.log.flatMap((entry) => (entry.kind === 'answer' ? [entry.check] : [])));
-  const skipped = new Set(course.log.flatMap((entry) => (entry.kind === 'skip' ? [entry.check] : [])));
-  const unanswered = checksFor(catalogue, course.symptom).filter(({ id }) => !answered.has(id));
-  const dangers = Object.keys(belief.causes).filter(
-    (id) => causeOf(catalogue, id).danger && (belief.causes[id] ?? 0) > REMOTE,
+  const all = checksFor(catalogue, course.symptom);
+  const answers = new Map(
+    course.log.flatMap((entry) => (entry.kind === 'answer' ? [[entry.check, entry.answer] as const] : [])),
   );
-  const cold = (check: Check): boolean => !check.powered && dangers.some((id) => check.given[id] !== undefined);
-  const hazardous = symptomOf(catalogue, course.symptom).hazard !== undefined;
-  const holding = hazardous && unanswered.some(cold);
-  const willing = unanswered.filter(({ id }) => !skipped.has(id));
+  const skipped = new Set(course.log.flatMap((entry) => (entry.kind === 'skip' ? [entry.check] : [])));
+  const holding =
+    symptomOf(catalogue, course.symptom).hazard !== undefined &&
+    belief.ranked
+      .filter((id) => causeOf(catalogue, id).danger && (belief.causes[id] ?? 0) > REMOTE)
+      .some((danger) => waitsForCold(all, answers, danger));
+  const willing = all.filter(({ id }) => !answers.has(id) && !skipped.has(id));
   return {
     open: willing.filter((check) => !(holding && check.powered)),
     withheld: willing.filter((check) => holding && check.powered).map(({ id }) => id),

@@ -74,7 +74,7 @@ export interface Cause {
   readonly part: string;
   readonly title: string;
   readonly raisedBy: readonly Raising[];
-  /** May start a fire or give a shock: no powered check while one that tells it cold is open. */
+  /** May start a fire or give a shock: no powered check before it was looked at unplugged. */
   readonly danger?: boolean;
   readonly mend: Mend;
   /** A new part in place of the mend. */
@@ -193,7 +193,7 @@ export interface Proposal extends Option {
   /** Causes that the step tells from the rest: those whose share some answer moves most, the most moved first. */
   readonly parts: readonly CauseId[];
   readonly belief: Belief;
-  /** With a hazard: powered checks that wait until every cold check of a danger has been answered. */
+  /** With a hazard: powered checks that wait until every danger has been looked at unplugged. */
   readonly withheld: readonly CheckId[];
 }
 

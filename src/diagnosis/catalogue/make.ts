@@ -1,4 +1,4 @@
-import type { Answer, Cause, CauseId, Check, Likelihoods, Mend, Raising, Way } from '../types';
+import type { Answer, Cause, CauseId, Check, Likelihoods, Mend, Raising, Suspect, Way } from '../types';
 
 /*
  * All shares, times and prices of the catalogue are judgements: common practice, no source. What matters is their order of
@@ -10,6 +10,9 @@ const CANNOT_TELL = 0.07;
 
 /** Share of verdicts that are too close to call: a little more where the fault is there, so belief moves a little. */
 const TOO_CLOSE = { told: 0.1, other: 0.07 } as const;
+
+export const shares = (priors: Readonly<Record<CauseId, number>>): readonly Suspect[] =>
+  Object.entries(priors).map(([cause, prior]) => ({ cause, prior }));
 
 export const up = (fact: string, factor: number, otherwise = 1): Raising => ({ fact, factor, otherwise });
 

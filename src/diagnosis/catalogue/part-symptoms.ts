@@ -1,16 +1,14 @@
-import type { Suspect, Symptom } from '../types';
+import type { Symptom } from '../types';
+import { shares } from './make';
 
-const of = (shares: Readonly<Record<string, number>>): readonly Suspect[] =>
-  Object.entries(shares).map(([cause, prior]) => ({ cause, prior }));
-
-/** Shares are common practice: no count of real cases was found. */
-export const symptoms: readonly Symptom[] = [
+/** What the printed part shows. Shares are common practice: no count of real cases was found. */
+export const partSymptoms: readonly Symptom[] = [
   {
     id: 'ridges-regular',
     title: 'Ridges along Z at a regular spacing',
     complaint: 'The walls have rings all the way up, always the same distance apart.',
     sayings: ['banding', 'rings up the wall', 'wobble in the walls', 'waves at even distance', 'ribs on the sides'],
-    causes: of({
+    causes: shares({
       'screw-bent': 0.26,
       'screw-forced': 0.16,
       'layer-off-step': 0.12,
@@ -26,7 +24,7 @@ export const symptoms: readonly Symptom[] = [
     title: 'Ridges without a regular spacing',
     complaint: 'Some layers stick out, some sink in, with no pattern I can see.',
     sayings: ['rough walls', 'uneven layers', 'layers stick out here and there', 'random lines', 'wall looks rough'],
-    causes: of({
+    causes: shares({
       'wheels-loose': 0.18,
       'feed-slips': 0.14,
       'filament-uneven': 0.12,
@@ -50,7 +48,7 @@ export const symptoms: readonly Symptom[] = [
       'first layer uneven',
       'one corner too low',
     ],
-    causes: of({
+    causes: shares({
       'bed-tilted': 0.36,
       'sides-unequal': 0.22,
       'bed-warped': 0.12,
@@ -71,7 +69,7 @@ export const symptoms: readonly Symptom[] = [
       'upper half offset',
       'staircase in the part',
     ],
-    causes: of({
+    causes: shares({
       'belt-slack': 0.24,
       'pulley-loose': 0.18,
       'print-hit': 0.16,
@@ -87,7 +85,7 @@ export const symptoms: readonly Symptom[] = [
     title: 'Fine hairs between parts',
     complaint: 'There are cobwebs between the pieces when I print several at once.',
     sayings: ['stringing', 'strings', 'cobwebs', 'oozing', 'whiskers', 'hairs'],
-    causes: of({
+    causes: shares({
       'pull-back-short': 0.28,
       'filament-damp': 0.26,
       'melt-hot': 0.22,
@@ -102,7 +100,13 @@ export const symptoms: readonly Symptom[] = [
     title: 'Slender parts wobble',
     complaint: 'Thin tall pieces come out wavy towards the top, thick ones are fine.',
     sayings: ['tall thin part wavy', 'pillar bends', 'top of the tower is bad', 'post is crooked', 'thin columns fail'],
-    causes: of({ 'part-sways': 0.4, 'layers-warm': 0.2, 'wheels-loose': 0.12, 'base-small': 0.11, 'over-fed': 0.1 }),
+    causes: shares({
+      'part-sways': 0.4,
+      'layers-warm': 0.2,
+      'wheels-loose': 0.12,
+      'base-small': 0.11,
+      'over-fed': 0.1,
+    }),
     none: 0.07,
   },
   {
@@ -110,7 +114,7 @@ export const symptoms: readonly Symptom[] = [
     title: 'The part lets go of the bed',
     complaint: 'The corners come up, or the whole thing comes loose after an hour.',
     sayings: ['does not stick', 'corners lift', 'warping', 'comes off the bed', 'won’t adhere', 'curls up'],
-    causes: of({
+    causes: shares({
       'bed-greasy': 0.32,
       'gap-wide': 0.22,
       'bed-cold': 0.12,
@@ -120,92 +124,6 @@ export const symptoms: readonly Symptom[] = [
       'bed-tilted': 0.04,
     }),
     none: 0.05,
-  },
-  {
-    id: 'screw-spins',
-    title: 'A screw turns without tightening',
-    complaint: 'I can turn the screw for ever and it never gets tight.',
-    sayings: ['stripped', 'screw won’t tighten', 'screw spins', 'thread gone', 'screw just turns', 'hole worn out'],
-    causes: of({
-      'thread-stripped': 0.5,
-      'nut-turns': 0.18,
-      'screw-short': 0.12,
-      'insert-turns': 0.1,
-      'thread-wrong': 0.06,
-    }),
-    none: 0.04,
-  },
-  {
-    id: 'gantry-sinks',
-    title: 'The gantry sinks when idle',
-    complaint: 'Overnight the print head comes down by itself and touches the bed.',
-    sayings: [
-      'Z drops',
-      'gantry falls down',
-      'head comes down by itself',
-      'one side sinks overnight',
-      'axis slips when off',
-    ],
-    causes: of({
-      'screw-runs-back': 0.4,
-      'coupling-slips': 0.18,
-      'z-motor-off': 0.14,
-      'wheels-loose': 0.12,
-      'nut-worn': 0.1,
-    }),
-    none: 0.06,
-  },
-  {
-    id: 'far-too-hot',
-    title: 'The hot end is far above its set point',
-    complaint: 'It smokes and the plastic comes out like water, but the display says it is fine.',
-    sayings: ['too hot', 'overheating', 'smokes', 'temperature runs away', 'hot end glows', 'keeps heating'],
-    hazard: 'heat',
-    causes: of({
-      'sensor-fallen': 0.34,
-      'switch-shorted': 0.22,
-      'sensor-type': 0.16,
-      'sensor-contact': 0.14,
-      'heater-strong': 0.1,
-    }),
-    none: 0.04,
-  },
-  {
-    id: 'temperature-wanders',
-    title: 'The temperature wanders',
-    complaint: 'The temperature goes up and down by ten degrees while it prints.',
-    sayings: [
-      'temperature jumps',
-      'temperature swings',
-      'heating fails now and then',
-      'cannot hold temperature',
-      'heater error',
-    ],
-    hazard: 'heat',
-    causes: of({
-      'sensor-loose': 0.24,
-      'sensor-contact': 0.2,
-      'loop-untuned': 0.16,
-      'heater-contact': 0.14,
-      'block-blown': 0.12,
-      'supply-weak': 0.08,
-    }),
-    none: 0.06,
-  },
-  {
-    id: 'smell-or-warm-plug',
-    title: 'A smell of burning, or a warm plug',
-    complaint: 'It smells scorched near the machine and one plug is warm.',
-    sayings: ['burning smell', 'smells', 'connector melted', 'plug is brown', 'warm connector', 'scorched'],
-    hazard: 'heat',
-    causes: of({
-      'heater-contact': 0.34,
-      'supply-terminal': 0.2,
-      'plastic-on-block': 0.2,
-      'board-hot': 0.14,
-      'switch-shorted': 0.06,
-    }),
-    none: 0.06,
   },
   {
     id: 'starved-band',
@@ -219,7 +137,7 @@ export const symptoms: readonly Symptom[] = [
       'spongy layers',
       'half jammed',
     ],
-    causes: of({
+    causes: shares({
       'feed-slips': 0.2,
       'spool-drags': 0.2,
       'nozzle-blocked': 0.18,
@@ -235,7 +153,7 @@ export const symptoms: readonly Symptom[] = [
     title: 'Ripples after corners',
     complaint: 'After every corner there are faint echoes of the edge that fade away.',
     sayings: ['ringing', 'ghosting', 'echo of the edge', 'ripples', 'shadow lines by the corner'],
-    causes: of({
+    causes: shares({
       'accel-high': 0.34,
       'belt-slack': 0.24,
       'wheels-loose': 0.14,
@@ -256,7 +174,7 @@ export const symptoms: readonly Symptom[] = [
       'egg-shaped',
       'dimensions differ in X and Y',
     ],
-    causes: of({
+    causes: shares({
       'belt-slack': 0.26,
       'frame-askew': 0.18,
       'belts-unequal': 0.16,
@@ -265,50 +183,5 @@ export const symptoms: readonly Symptom[] = [
       'steps-wrong': 0.08,
     }),
     none: 0.06,
-  },
-  {
-    id: 'one-room',
-    title: 'It prints well in one room and not in another',
-    complaint: 'In the workshop it was fine; since it stands in the cellar nothing sticks.',
-    sayings: [
-      'worked in the other room',
-      'fails in winter',
-      'only fails at night',
-      'in the garage it does not stick',
-      'depends on the weather',
-    ],
-    causes: of({
-      draught: 0.26,
-      'filament-damp': 0.22,
-      'bed-cold': 0.16,
-      'frame-grows': 0.1,
-      'stand-uneven': 0.07,
-      'supply-weak': 0.06,
-      'bed-greasy': 0.06,
-    }),
-    none: 0.07,
-  },
-  {
-    id: 'comes-and-goes',
-    title: 'A board or a sensor comes and goes',
-    complaint: 'Sometimes it does not find its home, an hour later it works again.',
-    sayings: [
-      'intermittent',
-      'works again after a knock',
-      'resets itself',
-      'screen goes blank',
-      'sensor not found',
-      'loose contact',
-    ],
-    hazard: 'shock',
-    causes: of({
-      'plug-loose': 0.3,
-      'cable-broken': 0.24,
-      'supply-weak': 0.1,
-      'end-switch-worn': 0.1,
-      'board-hot': 0.1,
-      'wires-disturb': 0.08,
-    }),
-    none: 0.08,
   },
 ];
