@@ -45,22 +45,22 @@ function carried(gantry: number, frame: number, S: number): number {
 
 const checks: readonly OutsideCheck[] = [
   {
-    source: `${CATALOGUE}: Tr 20×20(P5) climbs at 20°00′; unrolled helix, a screw 80° ahead, pulley of 20 teeth (18° each): four teeth and 8°`,
-    given: { dh: `${climb(LONG_LEAD, 80)} mm ± 0`, S_m: '400 mm ± 0', S: '400 mm ± 0', P_h: '20 mm', z: '20' },
+    source: `${CATALOGUE}: Tr 20×20(P5) climbs at 20°00′; unrolled helix, a screw 100° ahead, pulley of 20 teeth (18° each): six teeth less 8°`,
+    given: { dh: `${climb(LONG_LEAD, 100)} mm ± 0`, S_m: '400 mm ± 0', S: '400 mm ± 0', P_h: '20 mm', z: '20' },
     // A minute of the printed angle is 0.09 % of the climb.
     expect: {
       h_t: [() => climb(LONG_LEAD, 18), 0.001],
-      n: [80 / 18, 0.004],
-      n_w: [4, 0],
-      r: [() => climb(LONG_LEAD, 8), 0.004],
-      phi: [8, 0.08],
-      psi: [80, 0.08],
+      n: [100 / 18, 0.005],
+      n_w: [6, 0],
+      r: [() => -climb(LONG_LEAD, 8), 0.005],
+      phi: [-8, 0.1],
+      psi: [100, 0.1],
     },
   },
   {
-    source: `${CATALOGUE}: Tr 12×6(P3) climbs at 10°19′; unrolled helix, a screw 7.2° ahead, motors of 200 full steps a turn: four steps`,
+    source: `${CATALOGUE}: Tr 12×6(P3) climbs at 10°19′; unrolled helix, a screw 16.2° ahead, motors of 200 full steps a turn: nine steps`,
     given: {
-      dh: `${climb(SHORT_LEAD, 7.2)} mm ± 0`,
+      dh: `${climb(SHORT_LEAD, 16.2)} mm ± 0`,
       S_m: '400 mm ± 0',
       S: '400 mm ± 0',
       P_h: '6 mm',
@@ -70,9 +70,9 @@ const checks: readonly OutsideCheck[] = [
     // A minute of the printed angle is 0.17 % of the climb.
     expect: {
       h_t: [() => climb(SHORT_LEAD, 360 / 200), 5e-5],
-      n: [4, 0.007],
-      n_w: [4, 0],
-      psi: [7.2, 0.012],
+      n: [9, 0.015],
+      n_w: [9, 0],
+      psi: [16.2, 0.027],
     },
   },
   {
@@ -96,6 +96,11 @@ const checks: readonly OutsideCheck[] = [
     source: 'Plumber’s table of falls: a quarter inch in a foot is 20.8 mm a metre, 1.19° (from memory)',
     given: { dh: '0.25 in ± 0', S_m: '12 in ± 0', S: '12 in ± 0' },
     expect: { i: [20.8, 0.05], alpha: [1.19, 0.005] },
+  },
+  {
+    source: 'Gradients on road signs: 1 in 4 is 25 %, 14.04° (from memory)',
+    given: { dh: '25 mm ± 0', S_m: '100 mm ± 0', S: '100 mm ± 0' },
+    expect: { i: [250, 1e-9], alpha: [14.04, 0.005] },
   },
   {
     source: 'Common practice, no source: a quarter of the first layer; of 8 thou that is 2 thou, 0.0508 mm',
