@@ -45,7 +45,7 @@ function wall(h: string, g: string, layers: number): Wall {
 
 /** Repeats every 4 layers; and every 127, on an inch screw. */
 const quarter = wall('0.25', '0.04', 400);
-const inch = wall('0.13', '0.0254', 1270);
+const inch = wall('0.2', '0.0127', 1270);
 
 /** Friction of the printed share of the holding torque: just what one microstep of lag overcomes. */
 const paper = (m: number, percent: number): OutsideCheck => ({
@@ -112,16 +112,16 @@ const checks: readonly OutsideCheck[] = [
     },
   },
   {
-    source: 'mathjs fractions: 1270 layers of 0.13 mm rounded one by one to full steps of a thousandth of an inch',
-    given: { P_h: '5.08 mm', theta_s: '1.8 deg', h: '0.13 mm' },
+    source: 'mathjs fractions: 1270 layers of 0.2 mm rounded one by one to full steps of half a thousandth of an inch',
+    given: { P_h: '5.08 mm', theta_s: '0.9 deg', h: '0.2 mm' },
     expect: {
       n: [inch.mean, 1e-9],
       n_f: [inch.least, 0],
       n_c: [inch.most, 0],
-      h_f: [inch.least * 0.0254, 1e-9],
-      h_c: [inch.most * 0.0254, 1e-9],
+      h_f: [inch.least * 0.0127, 1e-9],
+      h_c: [inch.most * 0.0127, 1e-9],
       e: [1000 * inch.worst, 1e-6],
-      s: [(100 * inch.worst) / 0.13, 1e-6],
+      s: [(100 * inch.worst) / 0.2, 1e-6],
     },
   },
   paper(2, 70.71),
