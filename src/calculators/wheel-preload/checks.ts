@@ -190,9 +190,9 @@ const checks: readonly OutsideCheck[] = [
     },
   },
   {
-    source: 'Printed versed sines of 45° and 120°: 0.2928932 and 1.5',
-    given: { F_slip: '5 N', e: '0.8 mm ± 0', theta_0: '45 deg ± 0', theta: '120 deg ± 0' },
-    expect: { x: [0.8 * 0.2928932, 1e-7], u: [0.8 * (1.5 - 0.2928932), 1e-7] },
+    source: 'Printed versed sines of 30° and 120°: 0.1339746 and 1.5',
+    given: { F_slip: '5 N', e: '0.8 mm ± 0', theta_0: '30 deg ± 0', theta: '120 deg ± 0' },
+    expect: { x: [0.8 * 0.1339746, 1e-7], u: [0.8 * (1.5 - 0.1339746), 1e-7] },
   },
   {
     source: `${BUSH}: from 52° to 131°, one degree about 52°, the same about 90°`,
@@ -230,6 +230,12 @@ const checks: readonly OutsideCheck[] = [
       Q_max: [100, 0.1],
       N_max: [200, 0.2],
     },
+  },
+  {
+    source: `${BALL}; twice that less the weight’s part. ${STATICS}`,
+    given: { ...ball, ...load, n_w: '2' },
+    choices: edge,
+    expect: { N_max: [200 - weight, 0.2] },
   },
   crossed(80, 1.128, 0.893),
   crossed(70, 1.284, 0.802),
