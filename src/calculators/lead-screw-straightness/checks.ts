@@ -160,6 +160,17 @@ const checks: readonly OutsideCheck[] = [
     expect: { y_0: [leaves(R, L), 1e-9], ...ofBow },
   },
   {
+    source: `${CIRCLE}radius 3 m over 300 mm, a bow seen by eye`,
+    given: { ...exact, TIR: `${swing(sagitta(3000, 300) + CRESTS)} mm ± 0` },
+    expect: { kappa: [1e6 / 3000, 1e-6] },
+  },
+  {
+    source: `${CIRCLE}radius 3 m over 400 mm, a bow seen by eye, in the machine`,
+    given: mounted(sagitta(3000, L)),
+    choices: { method: 'mounted' },
+    expect: { kappa: [1e6 / 3000, 1e-6] },
+  },
+  {
     source: 'Moment of a round section summed strip by strip, ∫ y² dA over 20 000 strips',
     given: onBlocks,
     expect: { I: [I, 1e-4] },
@@ -212,6 +223,7 @@ const checks: readonly OutsideCheck[] = [
       k_s: [() => stiffness('free', TOP), 1e-4],
       r_k: [() => 100 * aside('free', TOP, 1), 1e-4],
       w_x: [() => 2 * aside('free', TOP, leaves(R, L)), 1e-5],
+      w_n: [() => 2 * aside('free', TOP, leaves(classRadius(), L)), 1e-4],
     },
   },
   {
