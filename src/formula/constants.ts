@@ -27,4 +27,17 @@ export const constants: Readonly<Record<string, Constant>> = {
     dimension: [0, 1, -3, -4, 0],
     mathml: '<msub><mi>σ</mi><mi mathvariant="normal">SB</mi></msub>',
   },
+  /** 0 °C on the kelvin scale (SI brochure: exact). */
+  zero_C: { value: 273.15, dimension: [0, 0, 0, 1, 0], mathml: '<mn>273.15</mn><mtext>&#xA0;K</mtext>' },
+  /** Magnus’s formula over water, WMO-No. 8, annex 4.B: the vapour pressure at 0 °C, and the temperature beside it. */
+  magnus_e: { value: 611.2, dimension: [-1, 1, -2, 0, 0], mathml: '<mn>611.2</mn><mtext>&#xA0;Pa</mtext>' },
+  magnus_T: { value: 243.12, dimension: [0, 0, 0, 1, 0], mathml: '<mn>243.12</mn><mtext>&#xA0;K</mtext>' },
+  /** Gas constant of water vapour: R over 18.0153 g/mol, J/(kg·K). */
+  R_v: {
+    value: 461.5,
+    dimension: [2, 0, -2, -1, 0],
+    mathml: '<msub><mi>R</mi><mi mathvariant="normal">v</mi></msub>',
+  },
+  /** Molar gas constant, CODATA 2018, J/(mol·K), exact to the digits given; a mole counts as a number. */
+  R_gas: { value: 8.314462618, dimension: [2, 1, -2, -1, 0], mathml: '<mi>R</mi>' },
 };
