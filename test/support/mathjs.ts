@@ -16,6 +16,12 @@ const constants: Readonly<Record<string, string>> = {
   one_ohm: '(1 ohm)',
   // mathjs's own, from CODATA.
   sigma_SB: 'stefanBoltzmann',
+  zero_C: '(273.15 K)',
+  magnus_e: '(6.112 hPa)',
+  magnus_T: '(243.12 K)',
+  R_v: '(461.5 J / (kg K))',
+  // mathjs’s own; a mole counts as a number.
+  R_gas: '(gasConstant * 1 mol)',
 };
 
 /**
