@@ -78,13 +78,13 @@ export const inputs = {
     basis: flowSpread,
     when: table,
   }),
-  beta: input('Place in that band: 0 middle, +1 high end, −1 low end', ratio.one, {
+  beta: input('Consistency of this batch, thicker than listed is +', ratio.one, {
     seldom: true,
     typical: 0,
     spread: 1,
     range: [-1, 1],
     signed: true,
-    hint: 'Leave at 0 ± 1. After a test piece, ask for the value here that gives the length you found.',
+    hint: '0 is as listed, +1 the high end of the factor above, −1 the low end. Leave at 0 ± 1. After a test piece, ask for the value here that gives the length you found.',
     when: table,
   }),
   F_m: input('Push force measured at this flow', force.N, {
