@@ -10,6 +10,8 @@ export default calculator({
   choices: {},
   inputs: {
     x: input('Travel of the nut', length.mm, {
+      // A reading that names no tool is no surer than a caliper's: its digits would be printed as if all were known.
+      spread: 0.03,
       range: [0.5, 2000],
       tool: 'caliper',
       hint: 'From a mark before turning to the mark after it, always turning the same way, so that play does not count.',
