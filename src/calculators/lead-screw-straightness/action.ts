@@ -97,7 +97,8 @@ function leave(ctx: Asked): Instruction {
       hidden
         ? `A flat shows only that the bow is small; even the most it can hide stays within the limits.`
         : `The carriage is pushed about by ${ctx.text('w_x', { magnitude: true })}, less than the ${ctx.text('w_lim')} allowed.`,
-      `If ridges every ${ctx.text('p_r')} remain: ${couplingStep(ctx)}`,
+      `If ridges every ${ctx.text('p_r')} remain, look at the coupling.`,
+      couplingStep(ctx),
     ],
     movements: [],
   };
