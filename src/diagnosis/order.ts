@@ -1,7 +1,7 @@
 import { cite } from '../reference/citation';
 import { believe } from './belief';
 import { causeOf, checkOf, checksFor, rowOf, symptomOf } from './pick';
-import { checkFirst, mendFirst, unsparing, type Left, type Plan } from './plan';
+import { checkFirst, mendFirst, tellsOf, unsparing, type Left, type Plan } from './plan';
 import {
   NONE,
   type Belief,
@@ -29,7 +29,7 @@ export const orderSources = [
 export const HAND_OVER = 180;
 
 /** Steps looked ahead behind the one in question. */
-const AHEAD = 1;
+const AHEAD = 0;
 
 /** Below this share a suspicion is not worth a line. */
 const NEGLIGIBLE = 1e-6;
@@ -118,15 +118,17 @@ function lay(catalogue: Catalogue, course: Course, belief: Belief, worth: number
   const { open } = openChecks(catalogue, course, belief);
   const mends = openMends(course, belief);
   const hypotheses = [...causes, NONE];
+  const laid = open.map((check) => ({
+    effort: check.minutes,
+    rows: check.answers.map(({ id }) => hypotheses.map((cause) => rowOf(check, cause)[id] ?? 0)),
+  }));
   const plan: Plan = {
     mends: causes.map((id) => {
       const { mend } = causeOf(catalogue, id);
       return { effort: effortOf(mend, worth), works: mend.works };
     }),
-    checks: open.map((check) => ({
-      effort: check.minutes,
-      rows: check.answers.map(({ id }) => hypotheses.map((cause) => rowOf(check, cause)[id] ?? 0)),
-    })),
+    checks: laid,
+    tells: tellsOf(laid, causes.length),
     handOver: HAND_OVER,
   };
   const bits = causes.reduce((sum, id, i) => (mends.includes(id) ? sum | (1 << i) : sum), 0);

@@ -9,6 +9,30 @@ export interface Plan {
   readonly checks: readonly { readonly effort: number; readonly rows: readonly (readonly number[])[] }[];
   /** Ends the case whatever the fault. */
   readonly handOver: number;
+  /** Worked out of `checks` by `tellsOf`. */
+  readonly tells: readonly Tell[];
+}
+
+/** A check as a way to see one cause: some of its answers stand for it. */
+export interface Tell {
+  readonly check: number;
+  readonly cause: number;
+  /** P(one of those answers | hypothesis). */
+  readonly seen: readonly number[];
+}
+
+/** An answer stands for a cause where its odds against an unlisted fault are at least this. */
+const STANDS_FOR = 1.6;
+
+/** For each check and each cause that it tells: how often the answers that stand for the cause come, by hypothesis. */
+export function tellsOf(checks: Plan['checks'], causes: number): Tell[] {
+  return checks.flatMap(({ rows }, check) =>
+    Array.from({ length: causes }, (_, cause): Tell => {
+      const pointing = rows.filter((row) => (row[cause] ?? 0) > STANDS_FOR * (row[causes] ?? 0));
+      const seen = Array.from({ length: causes + 1 }, (__, h) => pointing.reduce((sum, row) => sum + (row[h] ?? 0), 0));
+      return { check, cause, seen };
+    }).filter(({ cause, seen }) => (seen[cause] ?? 0) > (seen[causes] ?? 0)),
+  );
 }
 
 /** What is left: belief over the hypotheses, and bits of the mends and checks still open. */
@@ -43,12 +67,12 @@ interface Try {
 }
 
 /** Open mends in the order of chance over effort. */
-function bySpeed(plan: Plan, left: Left): Try[] {
+function bySpeed(plan: Plan, left: Left, untried: readonly number[] = left.p): Try[] {
   return plan.mends
     .map(({ effort, works }, cause) => ({
       cause,
       effort,
-      gain: has(left.mends, cause) ? (left.p[cause] ?? 0) * works : 0,
+      gain: has(left.mends, cause) ? (untried[cause] ?? 0) * works : 0,
     }))
     .filter(({ gain }) => gain > 0)
     .sort((a, b) => b.gain * a.effort - a.gain * b.effort);
@@ -58,16 +82,72 @@ function bySpeed(plan: Plan, left: Left): Try[] {
  * Expected effort without any further check: mends in the order of chance over effort, which is the least there is
  * (Kadane & Simon 1977), until handing over is cheaper than the next one.
  */
-export function mendsAlone(plan: Plan, left: Left): number {
-  let least = plan.handOver;
+export function mendsAlone(plan: Plan, left: Left, untried: readonly number[] = left.p): number {
   let spent = 0;
-  let open = 1;
-  for (const { gain, effort } of bySpeed(plan, left)) {
+  let open = left.p.reduce((sum, share) => sum + share, 0);
+  let least = open * plan.handOver;
+  for (const { gain, effort } of bySpeed(plan, left, untried)) {
     spent += effort * open;
     open -= gain;
     least = Math.min(least, spent + open * plan.handOver);
   }
   return least;
+}
+
+/** A cause looked at and mended if seen, or mended at once. */
+interface Act extends Try {
+  readonly tell: Tell | undefined;
+}
+
+/** The best way to deal with each cause by itself, chance over effort first; no check serves two causes. */
+function actsOf(plan: Plan, left: Left): Act[] {
+  const acts: Act[] = bySpeed(plan, left).map((blind) => ({ ...blind, tell: undefined }));
+  for (const tell of plan.tells) {
+    const mend = plan.mends[tell.cause];
+    if (!mend || !has(left.checks, tell.check) || !has(left.mends, tell.cause)) continue;
+    const positive = left.p.reduce((sum, share, h) => sum + share * (tell.seen[h] ?? 0), 0);
+    const effort = (plan.checks[tell.check]?.effort ?? 0) + positive * mend.effort;
+    acts.push({
+      cause: tell.cause,
+      tell,
+      effort,
+      gain: (left.p[tell.cause] ?? 0) * (tell.seen[tell.cause] ?? 0) * mend.works,
+    });
+  }
+  acts.sort((a, b) => b.gain * a.effort - a.gain * b.effort);
+  let mends = left.mends;
+  let checks = left.checks;
+  return acts.filter(({ cause, tell }) => {
+    if (!has(mends, cause) || (tell && !has(checks, tell.check))) return false;
+    mends = without(mends, cause);
+    if (tell) checks = without(checks, tell.check);
+    return true;
+  });
+}
+
+/**
+ * Expected effort of looking at one cause after the other, each by a check of its own, and mending what is seen (the
+ * observe-and-repair sequence of Heckerman, Breese & Rommelse 1995); then the rest by mends alone. A plan that could be
+ * carried out as it stands, so never below the optimum.
+ */
+export function oneByOne(plan: Plan, left: Left): number {
+  const open = left.p.slice();
+  const untried = left.p.slice();
+  let best = mendsAlone(plan, left);
+  let spent = 0;
+  let mends = left.mends;
+  for (const { cause, tell } of actsOf(plan, left)) {
+    const { effort, works } = plan.mends[cause] ?? { effort: 0, works: 0 };
+    const whole = open.reduce((sum, share) => sum + share, 0);
+    const seen = tell ? open.reduce((sum, share, h) => sum + share * (tell.seen[h] ?? 0), 0) : whole;
+    spent += (tell ? (plan.checks[tell.check]?.effort ?? 0) * whole : 0) + seen * effort;
+    const mended = (left.p[cause] ?? 0) * (tell ? (tell.seen[cause] ?? 0) : 1);
+    open[cause] = (open[cause] ?? 0) - mended * works;
+    untried[cause] = (untried[cause] ?? 0) - mended;
+    if (!tell) mends = without(mends, cause);
+    best = Math.min(best, spent + mendsAlone(plan, { ...left, p: open, mends }, untried));
+  }
+  return best;
 }
 
 /** Effort that even knowing the fault does not spare: its mend, or handing over. No plan can do with less. */
@@ -100,11 +180,11 @@ export function mendFirst(plan: Plan, left: Left, cause: number, depth: number):
 }
 
 /**
- * Least expected effort looking `depth` steps ahead, then going on without checks: with depth 1 the one-step look-ahead of
+ * Least expected effort looking `depth` steps ahead, then one cause after the other: with depth 1 the one-step look-ahead of
  * Heckerman, Breese & Rommelse 1995. Never below the true optimum, and falls towards it with depth.
  */
 export function least(plan: Plan, left: Left, depth: number): number {
-  let best = mendsAlone(plan, left);
+  let best = oneByOne(plan, left);
   if (depth === 0) return best;
   const floor = unsparing(plan, left);
   plan.checks.forEach(({ effort }, check) => {
