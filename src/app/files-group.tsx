@@ -16,6 +16,7 @@ const CHOICES = [
 const KINDS: Readonly<Record<Exclude<StoredRecord['type'], 'machine' | 'settings'>, readonly [string, string]>> = {
   reading: ['reading', 'readings'],
   photo: ['photo', 'photos'],
+  case: ['case', 'cases'],
   draft: ['half-typed check', 'half-typed checks'],
 };
 

@@ -26,6 +26,7 @@ function contents({ counts, wanted }: Made): string {
     ...some(counts.machine, 'machine'),
     ...readings,
     ...some(counts.photo, 'photo'),
+    ...some(counts.case, 'case'),
     ...some(counts.draft, 'half-typed check'),
     ...(counts.settings > 0 ? ['the settings'] : []),
   ].join(', ');

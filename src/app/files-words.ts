@@ -40,6 +40,8 @@ export function printWhat({ file }: Item, { path }: Difference, places: Places):
       return `Photo: ${known === 'jpeg' ? 'the picture' : known}`;
     case 'draft':
       return `Half typed, ${file.calculator}: ${name ?? known}`;
+    case 'case':
+      return `Case opened ${printTime(file.opened)}: ${name ?? known}`;
     case 'settings':
       return known;
   }

@@ -1,7 +1,7 @@
 import { canonical } from './exchange';
 import { differences, merge, takesFile, type Choice, type Difference } from './exchange-merge';
 import type { GoodFile, RefusedRecord } from './exchange-read';
-import { keyOf, type Key } from './keys';
+import { keyOf, proofPhoto, type Key } from './keys';
 import type { Machine, Restored, StoredRecord } from './schema';
 
 /** What is on this device already, as far as a file may touch it. */
@@ -54,6 +54,8 @@ function called(record: StoredRecord): string {
       return `photo to reading ${record.reading}`;
     case 'draft':
       return `entries for ${record.calculator}`;
+    case 'case':
+      return `case opened ${record.opened.slice(0, 10)}`;
     case 'settings':
       return 'the settings';
   }
@@ -86,7 +88,7 @@ interface Known {
   readonly machines: ReadonlySet<string>;
   /** Key of each reading here, by machine and id. */
   readonly readings: ReadonlyMap<string, Key>;
-  /** Readings that are here or will be: a photo belongs to one of them. */
+  /** Readings and cases that are here or will be: a photo belongs to one of them. */
   readonly anyReading: ReadonlySet<string>;
 }
 
@@ -110,7 +112,7 @@ function refusalOf(item: Item, known: Known): string | undefined {
   if (machine !== null && !known.machines.has(machine))
     return 'Its machine can be read neither in this file nor on this device.';
   if (file.type === 'photo' && !known.anyReading.has(readingOf(file.machine, file.reading)))
-    return 'Its reading is neither in this file nor on this device.';
+    return 'The reading or case it belongs to is neither in this file nor on this device.';
   const other = file.type === 'reading' ? known.readings.get(readingOf(file.machine, file.id)) : undefined;
   return other === undefined || other === item.key
     ? undefined
@@ -122,7 +124,10 @@ function knownFrom(items: readonly Item[], here: Here): Known {
   const coming = items.filter((item) => !unreadable.has(item.key)).map((item) => item.file);
   const ids = [...here.records, ...coming].flatMap((record) => (record.type === 'machine' ? [record.id] : []));
   const readings = new Map(readingsAmong(here.records));
-  const anyReading = new Set([...readings.keys(), ...readingsAmong(coming).map(([id]) => id)]);
+  const cases = [...here.records, ...coming].flatMap((one) =>
+    one.type === 'case' ? [one.id, proofPhoto(one.id)].map((id) => readingOf(one.machine, id)) : [],
+  );
+  const anyReading = new Set([...readings.keys(), ...readingsAmong(coming).map(([id]) => id), ...cases]);
   return { unreadable, machines: new Set(ids), readings, anyReading };
 }
 

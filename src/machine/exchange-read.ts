@@ -33,6 +33,7 @@ const envelope = fields({
   readings: list,
   photos: list,
   drafts: list,
+  cases: list,
   settings: v.optional(v.unknown()),
 });
 

@@ -2,7 +2,7 @@ import type { Choice } from './exchange-merge';
 import { makePlan, outcome, samePlan, type Here, type Plan } from './exchange-plan';
 import type { GoodFile } from './exchange-read';
 import { done, type Stored } from './failure';
-import { keyOf, machineKey, photosOf, readingsOf, type Key, type Prefix } from './keys';
+import { casesOf, keyOf, machineKey, photosOf, readingsOf, type Key, type Prefix } from './keys';
 import type { StoredRecord } from './schema';
 import type { Store } from './store';
 
@@ -50,10 +50,11 @@ export function gather(store: Reader, scope: Scope): Promise<Stored<Here>> {
     return together(
       () => one(store, machineKey(machine)),
       () => all(store, readingsOf(machine)),
+      () => all(store, casesOf(machine)),
       () => all(store, photosOf(machine)),
     );
   }
-  const machines = (['machine:', 'reading:', 'photo:'] as const).map((prefix) => () => all(store, prefix));
+  const machines = (['machine:', 'reading:', 'case:', 'photo:'] as const).map((prefix) => () => all(store, prefix));
   if (scope === 'machines') return together(...machines);
   return together(
     ...machines,
@@ -69,6 +70,7 @@ export async function planFor(store: Reader, file: GoodFile): Promise<Stored<Pla
   const here = await together(
     () => all(store, 'machine:'),
     () => all(store, 'reading:'),
+    () => all(store, 'case:'),
     () => all(store, 'draft:'),
     () => one(store, 'settings'),
     ...photos.map((key) => () => one(store, key)),

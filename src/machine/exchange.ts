@@ -19,6 +19,7 @@ export const SECTIONS = {
   reading: 'readings',
   photo: 'photos',
   draft: 'drafts',
+  case: 'cases',
   settings: 'settings',
 } as const satisfies Record<StoredRecord['type'], string>;
 
@@ -58,7 +59,7 @@ export function writeFile(records: readonly StoredRecord[], made: string): strin
     `"${SECTIONS.machine}": ${list(of('machine'))}`,
     `"${SECTIONS.reading}": ${list(of('reading'))}`,
   ];
-  for (const type of ['photo', 'draft'] as const) {
+  for (const type of ['case', 'photo', 'draft'] as const) {
     const found = of(type);
     if (found.length > 0) parts.push(`"${SECTIONS[type]}": ${list(found)}`);
   }

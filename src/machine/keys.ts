@@ -1,5 +1,6 @@
 import {
   restore,
+  type Case,
   type Draft,
   type Machine,
   type Photo,
@@ -10,9 +11,10 @@ import {
 } from './schema';
 
 /** One record per key, so that two tabs or two screens seldom write the same one. */
-export type Key = `machine:${string}` | `reading:${string}` | `photo:${string}` | `draft:${string}` | 'settings';
+export type Key =
+  `machine:${string}` | `reading:${string}` | `photo:${string}` | `draft:${string}` | `case:${string}` | 'settings';
 /** What keys begin with: everything of one kind, or of one machine. */
-export type Prefix = 'machine:' | `reading:${string}` | `photo:${string}` | `draft:${string}`;
+export type Prefix = 'machine:' | `reading:${string}` | `photo:${string}` | `draft:${string}` | `case:${string}`;
 
 /** The record that stands at a key, or at the keys with a prefix. */
 export type RecordAt<K extends string> = K extends `machine:${string}`
@@ -23,9 +25,11 @@ export type RecordAt<K extends string> = K extends `machine:${string}`
       ? Photo
       : K extends `draft:${string}`
         ? Draft
-        : K extends 'settings'
-          ? Settings
-          : never;
+        : K extends `case:${string}`
+          ? Case
+          : K extends 'settings'
+            ? Settings
+            : never;
 
 /** Stands in a draft's key where no machine is chosen; no id looks like it. */
 const NO_MACHINE = '-';
@@ -46,6 +50,11 @@ export const photoKey = (machine: string, reading: string) => `photo:${machine}:
 export const photosOf = (machine: string) => `photo:${machine}:` as const;
 export const draftsOf = (machine: string) => `draft:${machine}:` as const;
 
+export const caseKey = (machine: string, id: string) => `case:${machine}:${id}` as const;
+export const casesOf = (machine: string) => `case:${machine}:` as const;
+/** Id under which the photo of a case's proof lies, beside that of its complaint. */
+export const proofPhoto = (id: string): string => `${id}-proof`;
+
 /** Where a record stands: no record carries its key. */
 export function keyOf(record: StoredRecord): Key {
   switch (record.type) {
@@ -57,6 +66,8 @@ export function keyOf(record: StoredRecord): Key {
       return photoKey(record.machine, record.reading);
     case 'draft':
       return draftKey(record.machine, record.calculator);
+    case 'case':
+      return caseKey(record.machine, record.id);
     case 'settings':
       return 'settings';
   }

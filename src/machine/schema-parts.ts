@@ -9,6 +9,8 @@ export const LIMITS = {
   line: 600,
   steps: 40,
   map: 400,
+  /** Entries of a case. */
+  log: 300,
   /** Days between two readings of a check. */
   days: 3650,
   /** Pixels of a photo along its longer side. */
@@ -85,8 +87,13 @@ export function fields<const E extends v.ObjectEntries>(entries: E) {
   return v.pipe(plain, v.object(entries, 'a value is missing'));
 }
 
+/** A list of at most `max`. */
+export function listOf<V extends v.GenericSchema>(value: V, max: number) {
+  return v.pipe(v.array(value, 'this should be a list'), v.maxLength(max, `more than ${max} in a list`));
+}
+
 /** A map with checked names. valibot drops `__proto__`, `constructor` and `prototype`; it would take an array, hence `plain`. */
-export function map<V extends v.GenericSchema>(key: typeof place | typeof symbol, value: V) {
+export function map<V extends v.GenericSchema>(key: typeof place | typeof symbol | typeof ownId, value: V) {
   return v.pipe(plain, small, v.record(key, value));
 }
 

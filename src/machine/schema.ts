@@ -4,7 +4,7 @@ import * as part from './schema-parts';
 type Frozen<T> = T extends object ? { readonly [K in keyof T]: Frozen<T[K]> } : T;
 
 /** Version of the records written now. A change of shape adds one, a migration below and a test. */
-export const VERSION = 2;
+export const VERSION = 3;
 
 const version = v.literal(VERSION, 'the version is not a known one');
 const origin = part.oneOf('typical', 'nameplate', 'measured');
@@ -79,7 +79,7 @@ const photo = part.fields({
   v: version,
   type: v.literal('photo'),
   machine: part.id,
-  /** Id of the reading it belongs to. */
+  /** Id of the reading or of the case it belongs to; the photo of a case's proof has `-proof` after it. */
   reading: part.id,
   width: part.wholeUpTo(part.LIMITS.photoSide),
   height: part.wholeUpTo(part.LIMITS.photoSide),
@@ -99,6 +99,49 @@ const draft = part.fields({
   ),
   choices: part.choices(part.symbol),
   changed: part.time,
+});
+
+/** Which reading an entry of a case rests on. */
+const readingOf = v.exactOptional(part.fields({ at: part.time, id: part.id }));
+const said = { at: part.time, note: part.text(part.LIMITS.line) };
+
+/** The same kinds as in src/diagnosis/types.ts (a test holds them equal), with when and what was said of it. */
+const caseEntry = v.variant(
+  'kind',
+  [
+    v.object({ kind: v.literal('made safe'), ...said }),
+    v.object({ kind: v.literal('answer'), check: part.ownId, answer: part.ownId, reading: readingOf, ...said }),
+    v.object({ kind: v.literal('skip'), check: part.ownId, ...said }),
+    v.object({ kind: v.literal('ruled out'), cause: part.ownId, sure: part.oneOf('certain', 'fairly'), ...said }),
+    v.object({ kind: v.literal('mended'), cause: part.ownId, cured: v.boolean('this should be yes or no'), ...said }),
+  ],
+  'this is no entry of a case',
+);
+
+/** A complaint on its way to a proven mend. */
+const repairCase = part.fields({
+  v: version,
+  type: v.literal('case'),
+  id: part.id,
+  machine: part.id,
+  symptom: part.ownId,
+  /** Who asked, as the person calls them; may be empty. */
+  owner: part.text(part.LIMITS.name),
+  /** In the owner's words. */
+  complaint: part.text(part.LIMITS.note),
+  opened: part.time,
+  changed: part.time,
+  facts: part.map(part.ownId, v.boolean('this should be yes or no')),
+  log: part.listOf(caseEntry, part.LIMITS.log),
+  /** How it ended and what shows it; null while it is open. */
+  closed: v.nullable(
+    part.fields({
+      at: part.time,
+      how: part.oneOf('cured', 'replaced', 'handed over', 'given up'),
+      proof: part.text(part.LIMITS.note),
+      reading: readingOf,
+    }),
+  ),
 });
 
 const settings = part.fields({
@@ -125,7 +168,9 @@ export type Reading = Frozen<v.InferOutput<typeof reading>>;
 export type Photo = Frozen<v.InferOutput<typeof photo>>;
 export type Draft = Frozen<v.InferOutput<typeof draft>>;
 export type Settings = Frozen<v.InferOutput<typeof settings>>;
-export type StoredRecord = Machine | Reading | Photo | Draft | Settings;
+/** A case of repair. */
+export type Case = Frozen<v.InferOutput<typeof repairCase>>;
+export type StoredRecord = Machine | Reading | Photo | Draft | Case | Settings;
 
 export const defaultSettings: Settings = {
   v: VERSION,
@@ -152,6 +197,8 @@ export type Migration = (record: Raw) => Raw;
 
 const migrations: Readonly<Record<number, Migration>> = {
   1: (record) => (record.type === 'settings' ? { ...record, lastExport: null, persistAsked: null } : record),
+  // Cases came; nothing else changed.
+  2: (record) => record,
 };
 
 const refused = (reason: string, newer = false): Restored => ({ ok: false, newer, reason });
@@ -191,6 +238,7 @@ function check(record: Raw): v.SafeParseResult<v.GenericSchema<unknown, StoredRe
   if (record.type === 'machine') return v.safeParse(machine, record, options);
   if (record.type === 'reading') return v.safeParse(reading, record, options);
   if (record.type === 'photo') return v.safeParse(photo, record, options);
+  if (record.type === 'case') return v.safeParse(repairCase, record, options);
   if (record.type === 'draft') return v.safeParse(draft, record, options);
   if (record.type === 'settings') return v.safeParse(settings, record, options);
   return undefined;

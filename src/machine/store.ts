@@ -5,6 +5,7 @@ import type { Backend, DatabaseOptions, Entries, Transaction } from './database'
 import { done, failed, isStorageFailure, Refusal, type Failure, type Stored } from './failure';
 import { cannotRead, finding, typed, type Latest, type Listing, type Page } from './find';
 import {
+  casesOf,
   draftsOf,
   keyOf,
   machineKey,
@@ -59,7 +60,7 @@ export interface Store {
    */
   keep(reading: Reading, edit: (machine: Machine) => Machine, photo?: Photo): Promise<Stored<undefined>>;
   remove(...keys: readonly Key[]): Promise<Stored<Removed>>;
-  /** Removes a machine with its readings, photos and drafts. */
+  /** Removes a machine with its readings, photos, drafts and cases. */
   removeMachine(id: string): Promise<Stored<Removed>>;
   /** Undoes a removal. What has been written at one of these keys since stays as it is. */
   putBack(removed: Removed): Promise<Stored<undefined>>;
@@ -196,6 +197,7 @@ function removing(
         ...(await transaction.entries(readingsOf(id))),
         ...(await transaction.entries(photosOf(id))),
         ...(await transaction.entries(draftsOf(id))),
+        ...(await transaction.entries(casesOf(id))),
       ]),
     discard: (key) =>
       writing(async (transaction) => {

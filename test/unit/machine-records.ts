@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import {
   VERSION,
+  type Case,
   type Draft,
   type Machine,
   type Photo,
@@ -94,6 +95,54 @@ const draft: fc.Arbitrary<Draft> = fc.record({
   changed: time,
 });
 
+const ownId = id.filter((name) => !(name in Object.prototype));
+const said = { at: time, note: text };
+const rests = fc.option(fc.record({ at: time, id }));
+const withReading = <T extends object>(base: T, reading: { at: string; id: string } | null) =>
+  reading === null ? base : { ...base, reading };
+
+const repairCase: fc.Arbitrary<Case> = fc.record({
+  v,
+  type: fc.constant('case' as const),
+  id,
+  machine: id,
+  symptom: ownId,
+  owner: text,
+  complaint: text,
+  opened: time,
+  changed: time,
+  facts: map(ownId, fc.boolean()),
+  log: fc.array(
+    fc.oneof(
+      fc.record({ kind: fc.constant('made safe' as const), ...said }),
+      fc
+        .tuple(fc.record({ kind: fc.constant('answer' as const), check: ownId, answer: ownId, ...said }), rests)
+        .map(([base, reading]) => withReading(base, reading)),
+      fc.record({ kind: fc.constant('skip' as const), check: ownId, ...said }),
+      fc.record({
+        kind: fc.constant('ruled out' as const),
+        cause: ownId,
+        sure: fc.constantFrom('certain' as const, 'fairly' as const),
+        ...said,
+      }),
+      fc.record({ kind: fc.constant('mended' as const), cause: ownId, cured: fc.boolean(), ...said }),
+    ),
+    { maxLength: 6 },
+  ),
+  closed: fc.option(
+    fc
+      .tuple(
+        fc.record({
+          at: time,
+          how: fc.constantFrom('cured' as const, 'replaced' as const, 'handed over' as const, 'given up' as const),
+          proof: text,
+        }),
+        rests,
+      )
+      .map(([base, reading]) => withReading(base, reading)),
+  ),
+});
+
 const settings: fc.Arbitrary<Settings> = fc.record({
   v,
   type: fc.constant('settings' as const),
@@ -108,4 +157,4 @@ const settings: fc.Arbitrary<Settings> = fc.record({
   persistAsked: fc.option(time),
 });
 
-export const record: fc.Arbitrary<StoredRecord> = fc.oneof(machine, reading, photo, draft, settings);
+export const record: fc.Arbitrary<StoredRecord> = fc.oneof(machine, reading, photo, draft, repairCase, settings);
