@@ -9,7 +9,16 @@ type Given = Readonly<Record<string, string>>;
 const run = (given: Given, choices: Given = {}) => evaluate(calc, situation(calc, given, choices));
 
 // 7.8 g/m over 250 mm: 9.8 N sound 70.9 Hz, 17.76 N 95.4 Hz, 25.72 N 114.8 Hz (√(T/μ)/2L by hand).
-const exact = { L_1: '250 ± 0', m_0: '13 ± 0', M: '0.5 ± 0', C_0: '31000 ± 0', L_t1: '1000 ± 0', theta_w: '180 ± 0' };
+const exact = {
+  L_1: '250 ± 0',
+  m_0: '13 ± 0',
+  M: '0.5 ± 0',
+  C_0: '31000 ± 0',
+  T_b: '15.5 ± 0',
+  T_a: '43.7 ± 0',
+  L_t1: '1000 ± 0',
+  theta_w: '180 ± 0',
+};
 const at = (f: string, choices: Given = {}) => run({ ...exact, f }, choices);
 const words = (found: ReturnType<typeof run>) =>
   [found.instruction?.headline, ...(found.instruction?.steps ?? [])].join(' ');
@@ -89,7 +98,16 @@ describe('the tensioner is left alone', () => {
 });
 
 it('pressing says the force that the scale should show', () => {
-  const given = { L_1: '300 ± 0', F: '1.2 ± 0', y: '7 ± 0', M: '0.5 ± 0', C_0: '31000 ± 0', L_t1: '1000 ± 0' };
+  const given = {
+    L_1: '300 ± 0',
+    F: '1.2 ± 0',
+    y: '7 ± 0',
+    M: '0.5 ± 0',
+    C_0: '31000 ± 0',
+    T_b: '15.5 ± 0',
+    T_a: '43.7 ± 0',
+    L_t1: '1000 ± 0',
+  };
   const found = run(given, { by: 'press' });
   expect(found.verdict.state).toBe('beyond');
   expect(words(found)).toMatch(/Press to the same 7.* aim at .* on the scale/);
