@@ -28,9 +28,6 @@ export const orderSources = [
 /** Half a working day: what it takes to hand a case to someone else, whatever the fault (common practice). */
 export const HAND_OVER = 180;
 
-/** Steps looked ahead behind the one in question. */
-const AHEAD = 0;
-
 /** Below this share a suspicion is not worth a line. */
 const NEGLIGIBLE = 1e-6;
 
@@ -140,12 +137,12 @@ function optionsOf({ plan, left, causes, checks }: Laid): Option[] {
   const ofChecks = checks.map((check, i): Option => ({
     step: { kind: 'check', check: check.id },
     effort: check.minutes,
-    expected: checkFirst(plan, left, i, AHEAD),
+    expected: checkFirst(plan, left, i),
   }));
   const ofMends = causes.flatMap((cause, i): Option[] => {
     if ((left.mends & (1 << i)) === 0) return [];
     const effort = plan.mends[i]?.effort ?? 0;
-    return [{ step: { kind: 'mend', cause }, effort, expected: mendFirst(plan, left, i, AHEAD) }];
+    return [{ step: { kind: 'mend', cause }, effort, expected: mendFirst(plan, left, i) }];
   });
   const over: Option = { step: { kind: 'hand over' }, effort: plan.handOver, expected: plan.handOver };
   return [...ofChecks, ...ofMends, over].sort((a, b) => a.expected - b.expected);
@@ -184,7 +181,7 @@ const settled = (step: Step, effort: number, belief: Belief): Proposal => ({
 
 /**
  * The next step by least expected effort to the end of the case (checks, mends tried in vain, the mend that cures), looking
- * two steps ahead and taking the rest as mends in the order of chance over effort. All other steps come with theirs.
+ * one step ahead and taking the rest as looking at one cause after the other. All other steps come with theirs.
  * @throws RangeError for an id that the catalogue does not have
  */
 export function propose(catalogue: Catalogue, course: Course, { worth }: OrderOptions = {}): Proposal {

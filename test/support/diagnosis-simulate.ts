@@ -85,8 +85,8 @@ function run(catalogue: Catalogue, world: World, order: Order): Ended {
     if (step.kind === 'mend' && step.cause === world.truth) search ??= effort;
     effort += cost;
     if (step.kind === 'check') checks += 1;
-    const cured = entry?.kind === 'mended' && entry.cured;
-    if (!entry || cured) return { effort, search: search ?? effort, checks, cured: cured ?? false };
+    const cured = entry?.kind === 'mended' ? entry.cured : false;
+    if (!entry || cured) return { effort, search: search ?? effort, checks, cured };
     course = { ...course, log: [...course.log, entry] };
   }
 }
@@ -183,3 +183,37 @@ export function meanOf(values: readonly number[]): Mean {
 /** Mean of a less b, case by case: the cases are the same. */
 export const difference = (a: readonly Ended[], b: readonly Ended[], of: (ended: Ended) => number): Mean =>
   meanOf(a.map((ended, i) => of(ended) - of(b[i]!)));
+
+/** A number from the normal distribution, mean 0 and standard deviation 1 (Box & Muller). */
+const normal = (...words: readonly string[]): number =>
+  Math.sqrt(-2 * Math.log(1 - luck(...words, 'r'))) * Math.cos(2 * Math.PI * luck(...words, 'a'));
+
+function whole(weights: Readonly<Record<string, number>>): Record<string, number> {
+  const total = Object.values(weights).reduce((sum, weight) => sum + weight, 0);
+  return Object.fromEntries(Object.entries(weights).map(([id, weight]) => [id, weight / total]));
+}
+
+/** The world where the catalogue's judgements are wrong: every share and every chance of an answer off by a factor of two or so. */
+export function disturbed(catalogue: Catalogue, seed: string): Catalogue {
+  const off = (...words: readonly string[]): number => Math.exp(Math.LN2 * normal(seed, ...words));
+  const row = (id: string, cause: string, given: Readonly<Record<string, number>>): Record<string, number> =>
+    whole(Object.fromEntries(Object.entries(given).map(([answer, p]) => [answer, p * off(id, cause, answer)])));
+  return {
+    ...catalogue,
+    symptoms: catalogue.symptoms.map((symptom) => {
+      const weights = Object.fromEntries(
+        symptom.causes.map(({ cause, prior }) => [cause, prior * off(symptom.id, cause)]),
+      );
+      const shares = whole({ ...weights, [NONE]: symptom.none * off(symptom.id, NONE) });
+      const causes = symptom.causes.map(({ cause }) => ({ cause, prior: shares[cause]! }));
+      return { ...symptom, causes, none: shares[NONE]! };
+    }),
+    checks: catalogue.checks.map((check) => ({
+      ...check,
+      given: Object.fromEntries(
+        Object.entries(check.given).map(([cause, given]) => [cause, row(check.id, cause, given)]),
+      ),
+      otherwise: row(check.id, NONE, check.otherwise),
+    })),
+  };
+}

@@ -19,6 +19,7 @@ export const bedChecks: readonly Check[] = [
         'Take the height at five points or more with the nozzle cold.',
         'The check splits it into tilt and what no screw can fix.',
       ],
+      cautions: ['Nozzle and bed cold; keep your fingers out from under the nozzle while it moves.'],
       minutes: 8,
       powered: true,
       tools: ['feeler gauge'],
