@@ -38,6 +38,6 @@ export const constants: Readonly<Record<string, Constant>> = {
     dimension: [2, 0, -2, -1, 0],
     mathml: '<msub><mi>R</mi><mi mathvariant="normal">v</mi></msub>',
   },
-  /** Molar gas constant, CODATA 2018, J/(mol·K), exact to the digits given; a mole counts as a number. */
-  R_gas: { value: 8.314462618, dimension: [2, 1, -2, -1, 0], mathml: '<mi>R</mi>' },
+  /** Molar gas constant, CODATA 2018, J/(mol·K), exact since the SI of 2019; a mole counts as a number. */
+  R_gas: { value: 8.31446261815324, dimension: [2, 1, -2, -1, 0], mathml: '<mi>R</mi>' },
 };

@@ -154,7 +154,7 @@ function plainChain(system: System, held: Results): (inputs: Results) => Results
       magnus_e: '611.2',
       magnus_T: '243.12',
       R_v: '461.5',
-      R_gas: '8.314462618',
+      R_gas: '8.31446261815324',
     });
     return { symbol: formula.symbol, code: math.compile(text) };
   });

@@ -15,7 +15,7 @@ const printedConstants: Readonly<Record<string, string>> = {
   g_n: '9.80665',
   σ_SB: '5.670374419e-8',
   R_v: '461.5',
-  R: '8.314462618',
+  R: '8.31446261815324',
 };
 
 const plain = {
@@ -27,7 +27,7 @@ const plain = {
   magnus_e: '611.2',
   magnus_T: '243.12',
   R_v: '461.5',
-  R_gas: '8.314462618',
+  R_gas: '8.31446261815324',
 };
 
 /** The right-hand side as printed, read back as text for mathjs. */
