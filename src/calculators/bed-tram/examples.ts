@@ -1,0 +1,101 @@
+import { derived } from '../../reference/citation';
+import type { Example } from '../calculator';
+
+type Given = Record<string, string>;
+
+/** `[x, y, z]` in mm, exact, as a table's lines. */
+function points(...lines: readonly (readonly [number, number, number])[]): Given {
+  const cells = lines.flatMap(([x, y, z], i) => [
+    [`x_${i + 1}`, `${x} ± 0`],
+    [`y_${i + 1}`, `${y} ± 0`],
+    [`z_${i + 1}`, `${z} ± 0`],
+  ]);
+  return Object.fromEntries(cells) as Given;
+}
+
+export const fivePoints = points([20, 20, 0.1], [180, 20, -0.05], [180, 180, 0.02], [20, 180, 0.15], [100, 100, 0.06]);
+
+const typedPlaces = { X_a: '0 ± 0', Y_a: '0 ± 0', X_b: '200 ± 0', Y_b: '0 ± 0', X_c: '100 ± 0', Y_c: '200 ± 0' };
+
+export const examples: readonly Example[] = [
+  {
+    title: 'Five points, three adjusters counted from the first',
+    given: { ...fivePoints, ...typedPlaces, W: '200 ± 0', D: '200 ± 0', P_s: '0.5' },
+    choices: { layout: 'three', keep_3: '1' },
+    expect: {
+      i_x: [-0.875, 1e-9],
+      i_y: [0.375, 1e-9],
+      F: [0.01, 1e-9],
+      t_p: [-0.1, 1e-9],
+      t_q: [-0.25, 1e-9],
+      psi_1: [0, 1e-9],
+      psi_2: [126, 1e-6],
+      psi_3: [9, 1e-6],
+    },
+    verdict: 'beyond',
+    source: derived(
+      'normal equations by hand: slopes −0.875 and 0.375 mm/m, residuals 4, −6, 4, −6, 4 µm; the right adjuster lies 0.175 mm low, 0.35 turn of 0.5 mm',
+    ),
+  },
+  {
+    title: 'Four corners: rising to the right, knobs on M4',
+    given: {
+      ...points([30, 30, 0], [190, 30, 0.16], [190, 190, 0.16], [30, 190, 0]),
+      W: '220 ± 0',
+      D: '220 ± 0',
+      b_a: '30 ± 0',
+    },
+    choices: { layout: 'corners', keep_4: '1' },
+    expect: {
+      i_x: [1, 1e-9],
+      i_y: [0, 1e-9],
+      F: [0, 1e-9],
+      t_x: [0.22, 1e-9],
+      psi_1: [0, 1e-9],
+      psi_2: [(-0.16 / 0.7) * 360, 1e-6],
+      psi_3: [(-0.16 / 0.7) * 360, 1e-6],
+      psi_4: [0, 1e-9],
+      dh_m: [-0.08, 1e-9],
+    },
+    verdict: 'beyond',
+    source: derived(
+      '1 mm/m over 160 mm between adjusters is 0.16 mm, by 0.7 mm a turn; the middle comes down half of it',
+    ),
+  },
+  {
+    title: 'Gaps under the nozzle, a hollow in the middle: nothing to turn',
+    given: points([30, 30, 0.1], [190, 30, 0.1], [190, 190, 0.1], [30, 190, 0.1], [110, 110, 0.3]),
+    choices: { by: 'gap' },
+    expect: {
+      i_x: [0, 1e-9],
+      i_y: [0, 1e-9],
+      h_m: [-0.14, 1e-9],
+      e_h: [0.04, 1e-9],
+      e_l: [-0.16, 1e-9],
+      F: [0.2, 1e-9],
+      e_r: [0.08, 1e-9],
+      k_l: [5, 0],
+    },
+    verdict: 'beyond',
+    source: derived(
+      'mean gap 0.14 mm; the middle 0.16 mm below it, the corners 0.04 mm above: √((4·0.04² + 0.16²)/5) = 0.08',
+    ),
+  },
+  {
+    title: 'Three Z screws of 8 mm lead, all turned, mean height kept',
+    given: {
+      ...points([30, 30, 0.2], [190, 30, 0.05], [110, 190, 0.05]),
+      W: '220 ± 0',
+      D: '220 ± 0',
+      b_a: '30 ± 0',
+    },
+    choices: { layout: 'front', build: 'z', judge: 'tilt', keep_3: 'all' },
+    expect: {
+      psi_1: [-4.5, 1e-9],
+      psi_2: [2.25, 1e-9],
+      psi_3: [2.25, 1e-9],
+    },
+    verdict: 'beyond',
+    source: derived('mean height 0.1 mm: −0.1, +0.05, +0.05 mm at 8 mm a turn, 45° a millimetre'),
+  },
+];

@@ -1,0 +1,173 @@
+import { createMemo, For, Show } from 'solid-js';
+import { Drawing, TurnArrow } from '../../ui/drawing';
+import { formatNumber } from '../../quantity/format';
+import type { FigureProps } from '../calculator';
+import type calc from './index';
+import { heightMap, type Spot } from './map';
+import { MOST_POINTS } from './points';
+import { adjusterCount, clockText, wayOf } from './words';
+
+const WIDTH = 340;
+const TOP = 26;
+const MOST_WIDE = 214;
+const MOST_HIGH = 200;
+
+/** Plan of the bed seen from above: heights as shade and numbers, adjusters with the way they turn, both slopes below. */
+export default function Figure(props: FigureProps<typeof calc>) {
+  const W = () => props.value('W') ?? 0.22;
+  const D = () => props.value('D') ?? 0.22;
+  const scale = () => Math.min(MOST_WIDE / W(), MOST_HIGH / D());
+  const left = () => (WIDTH - W() * scale()) / 2;
+  const bottom = () => TOP + D() * scale();
+  const px = (x: number) => left() + x * scale();
+  const py = (y: number) => bottom() - y * scale();
+  const read = () => {
+    const points = [];
+    const up = props.choice.by === 'gap' ? -1 : 1;
+    for (let n = 1; n <= MOST_POINTS; n += 1) {
+      const [x, y, z] = [props.value(`x_${n}`), props.value(`y_${n}`), props.value(`z_${n}`)];
+      if (x !== undefined && y !== undefined && z !== undefined) points.push({ x, y, z: up * z });
+    }
+    return points;
+  };
+  const map = createMemo(() => heightMap(read(), W(), D()));
+  const print = (si: number) => {
+    const text = formatNumber(Math.round(si * 1e5) / 100, 3, props.mark);
+    return si > 0 && text !== '0' ? `+${text}` : text;
+  };
+  const adjusters = () => {
+    const each = [];
+    for (let n = 1; n <= adjusterCount(props.choice.layout); n += 1) {
+      const i = n as 1 | 2 | 3 | 4;
+      const turn = props.value(`psi_${i}`) ?? 0;
+      each.push({ n, x: props.value(`X_${i}`), y: props.value(`Y_${i}`), turn });
+    }
+    return each;
+  };
+  const clamp = (value: number, low: number, high: number) => Math.min(Math.max(value, low), high);
+  const base = () => bottom() + 64;
+  return (
+    <Drawing width={WIDTH} height={base() + 40} label="Plan of the bed from above, with the heights of its points">
+      <For each={map().tiles}>
+        {(tile) => (
+          <rect
+            x={px(tile.x) - 0.3}
+            y={py(tile.y + tile.high) - 0.3}
+            width={tile.wide * scale() + 0.6}
+            height={tile.high * scale() + 0.6}
+            class={tile.share >= 0 ? 'd-solid' : undefined}
+            fill="currentColor"
+            fill-opacity={0.55 * Math.abs(tile.share)}
+          />
+        )}
+      </For>
+      <rect class="d-ink" x={px(0)} y={py(D())} width={W() * scale()} height={D() * scale()} />
+      <For each={adjusters()}>
+        {(one) => (
+          <Show when={one.x !== undefined && one.y !== undefined}>
+            <Adjuster
+              n={one.n}
+              x={clamp(px(one.x ?? 0), 12, WIDTH - 12)}
+              y={clamp(py(one.y ?? 0), 12, bottom() + 12)}
+              middle={WIDTH / 2}
+              turn={one.turn}
+              clockwise={wayOf(one.turn, props.choice.build, props.choice.hand) === 'clockwise'}
+            />
+          </Show>
+        )}
+      </For>
+      <For each={map().spots}>
+        {(spot) => <Height x={px(spot.x)} y={py(spot.y)} spot={spot} text={print(spot.rise)} />}
+      </For>
+      <text class="d-text" x={WIDTH / 2} y={TOP - 12} text-anchor="middle">
+        back
+      </text>
+      <text class="d-text" x={WIDTH / 2} y={bottom() + 16} text-anchor="middle">
+        front: mm above (+) and below the mean
+      </text>
+      <Slope x={20} y={base()} rise={props.value('t_x')} over={W()} from="left" to="right" text={props.text('t_x')} />
+      <Slope x={190} y={base()} rise={props.value('t_y')} over={D()} from="front" to="back" text={props.text('t_y')} />
+      <text class="d-text" x={WIDTH / 2} y={base() + 34} text-anchor="middle">
+        plan to scale; below, the tilt drawn {EXAGGERATED} times too large
+      </text>
+    </Drawing>
+  );
+}
+
+function Height(props: { x: number; y: number; spot: Spot; text: string }) {
+  return (
+    <g>
+      <circle class="d-ink" cx={props.x} cy={props.y} r={props.spot.extreme ? 3.4 : 1.6} />
+      <text
+        class={props.spot.extreme ? 'd-text d-text-accent' : 'd-text'}
+        x={props.x}
+        y={props.y - 5}
+        text-anchor="middle"
+      >
+        {props.text}
+      </text>
+    </g>
+  );
+}
+
+function Adjuster(props: { n: number; x: number; y: number; middle: number; turn: number; clockwise: boolean }) {
+  const outwards = () => (props.x < props.middle - 20 ? -1 : props.x > props.middle + 20 ? 1 : 0);
+  const clock = () => clockText(props.turn);
+  return (
+    <g>
+      <circle class="d-ghost" cx={props.x} cy={props.y} r={10} />
+      <Show when={clock() !== ''}>
+        <TurnArrow
+          cx={props.x}
+          cy={props.y}
+          r={10}
+          from={Math.PI / 2}
+          to={props.clockwise ? -Math.PI / 2 : 1.5 * Math.PI}
+        />
+      </Show>
+      <text
+        class="d-text"
+        x={outwards() === 0 ? props.x + 14 : outwards() < 0 ? 4 : 336}
+        y={props.y + 18}
+        text-anchor={outwards() > 0 ? 'end' : 'start'}
+      >
+        {props.n}: {clock() === '' ? 'leave' : clock().replace(/ turns?/, '')}
+      </text>
+    </g>
+  );
+}
+
+/** Tilt on paper for each of the bed's: so a limit of 0.05 mm on 0.22 m shows. */
+const EXAGGERATED = 100;
+const BAR = 130;
+const MOST_DROP = 22;
+
+function Slope(props: {
+  x: number;
+  y: number;
+  rise: number | undefined;
+  over: number;
+  from: string;
+  to: string;
+  text: string;
+}) {
+  const drop = () => {
+    const drawn = ((props.rise ?? 0) / props.over) * BAR * EXAGGERATED;
+    return Math.max(-MOST_DROP, Math.min(MOST_DROP, drawn)) / 2;
+  };
+  return (
+    <g>
+      <line class="d-ghost" x1={props.x} y1={props.y} x2={props.x + BAR} y2={props.y} />
+      <line class="d-accent" x1={props.x} y1={props.y + drop()} x2={props.x + BAR} y2={props.y - drop()} />
+      <text class="d-text" x={props.x} y={props.y + 18}>
+        {props.from}
+      </text>
+      <text class="d-text" x={props.x + BAR} y={props.y + 18} text-anchor="end">
+        {props.to}
+      </text>
+      <text class="d-text d-text-accent" x={props.x + BAR / 2} y={props.y - 12} text-anchor="middle">
+        {props.rise === undefined ? '' : props.text}
+      </text>
+    </g>
+  );
+}

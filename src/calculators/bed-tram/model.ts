@@ -1,0 +1,152 @@
+import type { InputValue } from '../../formula/outcome';
+import { count, length, ratio, slope } from '../../quantity/kinds';
+import type { Measure } from '../../quantity/unit';
+import { cite, derived, type Citation } from '../../reference/citation';
+import type { Choices, ModelResult, ModelSpec, OutputSpec } from '../calculator';
+import { FOUR } from './choices';
+import { fitPlane, inOneLine, spreadOf, type Plane, type Point } from './plane';
+import { MOST_POINTS } from './points';
+
+const fit = cite('Golub and Van Loan, Matrix Computations', 'section 5.3, least squares by an orthogonal basis', true);
+const parting = derived('covariance of the coefficients taken apart as L D Lᵀ, so that none moves with another');
+const rest = cite('ISO 230-1:2012', 'clause 3: deviation from the reference plane', true);
+const kept = derived('which adjuster stays, or all alike');
+
+const output = (meaning: string, measure: Measure, equation: string, source: Citation): OutputSpec => ({
+  meaning,
+  measure,
+  equation,
+  cite: source,
+});
+const weight = (which: string): OutputSpec =>
+  output(
+    `Share of the ${which} adjuster in the height kept`,
+    ratio.one,
+    '1 if it stays, 0 if another does, else all alike',
+    kept,
+  );
+
+const outputs = {
+  h_m: output(
+    'Height of the plane at its centre',
+    length.mm,
+    'least Σ (z − h − i_p (x − x_m) − i_y (y − y_m + κ (x − x_m)))²',
+    fit,
+  ),
+  i_p: output('Slope along x, y going along with it', slope.mm_m, 'the same least squares', fit),
+  i_y: output('Slope, front to back', slope.mm_m, 'the same least squares', fit),
+  kappa: output('How y goes along with x', ratio.one, 'so chosen that i_p and i_y are uncorrelated', parting),
+  x_m: output('Centre of the points, from left', length.mm, 'where height and slopes are uncorrelated', parting),
+  y_m: output('Centre of the points, from front', length.mm, 'where height and slopes are uncorrelated', parting),
+  F: output('What no screw can fix, top to bottom', length.mm, 'highest less lowest point from the plane', rest),
+  e_h: output('Highest point above the plane', length.mm, 'largest of z − plane', rest),
+  e_l: output('Lowest point, from the plane', length.mm, 'smallest of z − plane', rest),
+  e_r: output('Root mean square from the plane', length.mm, '√(Σ (z − plane)² / n)', rest),
+  k_h: output('Point that lies highest', count.one, 'its line in the table', rest),
+  k_l: output('Point that lies lowest', count.one, 'its line in the table', rest),
+  w_1: weight('first'),
+  w_2: weight('second'),
+  w_3: weight('third'),
+  w_4: weight('fourth'),
+};
+
+const exact = (value: number): InputValue => ({ value, u: 0, shape: 'normal' });
+const fitted = (value: number, u: number): InputValue => ({ value, u, shape: 'normal' });
+
+type Inputs = Readonly<Record<string, InputValue | undefined>>;
+
+/** The lines that are whole, with heights upwards; or which line has a reading and no place. */
+export function pointsOf(inputs: Inputs, choices: Choices): readonly Point[] | { readonly reason: string } {
+  const up = choices.by === 'gap' ? -1 : 1;
+  const points: Point[] = [];
+  for (let line = 1; line <= MOST_POINTS; line += 1) {
+    const [x, y, z] = [inputs[`x_${line}`], inputs[`y_${line}`], inputs[`z_${line}`]];
+    if (!z) continue;
+    if (!x || !y)
+      return { reason: `Point ${line} has a height but no place: enter x and y beside it, or take the line out.` };
+    points.push({ line, x: x.value, y: y.value, z: up * z.value, u: z.u, u_x: x.u, u_y: y.u });
+  }
+  return points;
+}
+
+function refusal(points: readonly Point[]): string | undefined {
+  const n = points.length;
+  if (n < 3) {
+    const have = ['No point', 'One point', 'Two points'][n] ?? '';
+    return `${have} so far: a plane needs the heights of at least three, not in one line.`;
+  }
+  if (inOneLine(points))
+    return 'These points all lie in one line: they do not say how the bed leans across it. Add one to the side.';
+  return undefined;
+}
+
+/** Shares of the adjusters in the height that all are brought to. */
+function weights(choices: Choices): readonly number[] {
+  const n = (FOUR as readonly string[]).includes(choices.layout ?? '') ? 4 : 3;
+  const keep = n === 4 ? choices.keep_4 : choices.keep_3;
+  return [1, 2, 3, 4].map((i) => (keep === 'all' ? (i <= n ? 1 / n : 0) : String(i) === keep ? 1 : 0));
+}
+
+/** What the plane leaves. Three points leave nothing and show nothing, so there is no value. */
+function leftOver({ residuals, leaves, us }: Plane, points: readonly Point[]): Record<string, InputValue> {
+  const n = points.length;
+  if (n === 3) return {};
+  const order = residuals.map((_, i) => i).sort((a, b) => (residuals[b] ?? 0) - (residuals[a] ?? 0));
+  const [high = 0, low = 0] = [order[0], order.at(-1)];
+  const at = (i: number): number => residuals[i] ?? 0;
+  const row = (i: number): readonly number[] => leaves[i] ?? [];
+  // Which two lie highest and lowest is itself in doubt: the pair with the widest doubt stands for it.
+  let u_F = 0;
+  for (let i = 0; i < n; i += 1) {
+    for (let j = 0; j < i; j += 1) {
+      u_F = Math.max(
+        u_F,
+        spreadOf(
+          row(i).map((one, k) => one - (row(j)[k] ?? 0)),
+          us,
+        ),
+      );
+    }
+  }
+  const square = residuals.reduce((total, one) => total + one * one, 0);
+  const e_r = Math.sqrt(square / n);
+  const alone = points.map((_, i) => spreadOf(row(i), us));
+  // At zero the root has no slope: then no more is known than how far the residuals may lie from it.
+  const u_r = square > 1e-20 ? spreadOf(residuals, us) / (n * e_r) : Math.hypot(...alone) / Math.sqrt(n);
+  return {
+    F: fitted(at(high) - at(low), u_F),
+    e_h: fitted(at(high), alone[high] ?? 0),
+    e_l: fitted(at(low), alone[low] ?? 0),
+    e_r: fitted(e_r, u_r),
+    k_h: exact(points[high]?.line ?? 0),
+    k_l: exact(points[low]?.line ?? 0),
+  };
+}
+
+function compute(inputs: Inputs, choices: Choices): ModelResult {
+  const points = pointsOf(inputs, choices);
+  if ('reason' in points) return { ok: false, reason: points.reason };
+  const reason = refusal(points);
+  if (reason !== undefined) return { ok: false, reason };
+  const plane = fitPlane(points);
+  const [w_1 = 0, w_2 = 0, w_3 = 0, w_4 = 0] = weights(choices);
+  return {
+    ok: true,
+    values: {
+      h_m: fitted(plane.h, plane.u_h),
+      i_p: fitted(plane.p, plane.u_p),
+      i_y: fitted(plane.i_y, plane.u_y),
+      kappa: exact(plane.kappa),
+      x_m: exact(plane.x_m),
+      y_m: exact(plane.y_m),
+      ...leftOver(plane, points),
+      w_1: exact(w_1),
+      w_2: exact(w_2),
+      w_3: exact(w_3),
+      w_4: exact(w_4),
+    },
+  };
+}
+
+/** Plane through the points by least squares, what it leaves, and which adjuster the turns are counted from. */
+export const model: ModelSpec<typeof outputs> = { outputs, compute };
