@@ -85,7 +85,7 @@ describe('the sizes', () => {
         return outcome?.ok ? outcome.value : NaN;
       };
       expect(value('n_s'), screw).toBeCloseTo(Math.round(value('n_s')), 9);
-      const crest = inputs['d']!;
+      const crest = inputs.d!;
       expect(crest.ok && crest.value > value('d_2') && value('d_2') > value('d_3'), screw).toBe(true);
     }
   });
@@ -94,7 +94,7 @@ describe('the sizes', () => {
     // The project's reference list: ISO 2904 diameters, tan λ · cos 15°.
     const wanted = { 'tr8x1.5': 0.0636, tr8x2: 0.0878, tr8x4: 0.1757, tr8x8: 0.3514, tr10x2: 0.0683 };
     for (const [screw, friction] of Object.entries(wanted)) {
-      const outcome = look({}, { screw }).outcomes['mu_l'];
+      const outcome = look({}, { screw }).outcomes.mu_l;
       expect(outcome?.ok && outcome.value, screw).toBeCloseTo(friction, 4);
     }
   });
@@ -104,7 +104,7 @@ describe('Euler and Johnson', () => {
   it('meet without a step, and the parabola lies below Euler’s curve', () => {
     const stress = (L: number): number => {
       const given = { d_k: '5.5 mm ± 0', R_e: '400 MPa ± 0', E: '206 GPa ± 0', L: `${L} mm ± 0` };
-      const outcome = look(given, { screw: 'own', screws: 'one' }).outcomes['sigma'];
+      const outcome = look(given, { screw: 'own', screws: 'one' }).outcomes.sigma;
       return outcome?.ok ? outcome.value / 1e6 : NaN;
     };
     const meeting = (Math.sqrt((2 * Math.PI ** 2 * 206e3) / 400) * 5.5) / 4;
