@@ -17,7 +17,7 @@ for (const id of calculatorIds) {
     const word = bench(page).locator('.bench-word');
     for (let i = 0; (await word.textContent()) === 'No verdict yet.'; i += 1) await fill.nth(i).click();
     const verdict = (await word.textContent()) ?? '';
-    const seldom = page.getByText('Seldom changed');
+    const seldom = page.locator('summary', { hasText: 'Seldom changed' });
     if (await seldom.isVisible()) await seldom.click();
     const fields = page.locator('.field');
     const count = await fields.count();
