@@ -22,7 +22,7 @@ import { effortOf } from '../../src/diagnosis/ways';
 export type Order = (catalogue: Catalogue, course: Course, belief: Belief) => Step;
 
 /** A number in [0, 1) from words: the same words, the same number (FNV-1a, then a mixing step). */
-export function luck(...words: readonly (string | number)[]): number {
+function luck(...words: readonly (string | number)[]): number {
   let hash = 2166136261;
   for (const letter of words.join('/')) hash = Math.imul(hash ^ letter.charCodeAt(0), 16777619);
   hash = Math.imul(hash ^ (hash >>> 16), 2246822507);
