@@ -3,6 +3,7 @@ import { unitOf, type Evaluation, type Situation } from '../calculators/evaluate
 import type { InputState } from '../calculators/entry';
 import { expanded, type Known } from '../formula/outcome';
 import { formatMeasured, formatValue } from '../quantity/format';
+import { temperature } from '../quantity/kinds';
 import { toolById } from '../reference/tools';
 import type { DecimalMark } from '../quantity/parse';
 import type { Unit } from '../quantity/unit';
@@ -38,6 +39,20 @@ export function printSymbol(
   const result = evaluation.outcomes[symbol];
   if (!result?.ok) return undefined;
   return full ? printKnown(result, unit, mark) : formatValue(result.value, expanded(result), unit, { mark });
+}
+
+/** A symbol's best value as it stands in a formula: temperatures in kelvin, which the formulas reckon in. */
+export function printPutIn(
+  calc: Calculator,
+  evaluation: Evaluation,
+  situation: Situation,
+  symbol: string,
+): string | undefined {
+  const unit = unitOf(calc, evaluation, symbol, situation);
+  const value = valueOf(evaluation, symbol);
+  if (!unit || unit.offset === 0 || value === undefined) return printSymbol(calc, evaluation, situation, symbol, false);
+  const result = evaluation.outcomes[symbol];
+  return formatValue(value, result?.ok ? expanded(result) : 0, temperature.K.unit, { mark: situation.mark });
 }
 
 /** Best value of a symbol, SI. */

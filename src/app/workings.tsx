@@ -10,7 +10,7 @@ import { Gauge } from '../ui/gauge';
 import { createVisible } from '../ui/visible';
 import { Working } from '../ui/working';
 import type { Bench } from './bench';
-import { printKnown, printSymbol, valueOf } from './print';
+import { printKnown, printPutIn, printSymbol, valueOf } from './print';
 
 const METHODS: Readonly<Record<Method, string>> = {
   exact: '',
@@ -62,11 +62,12 @@ function OneWorking(props: { spec: FormulaSpec; calculator: Calculator; bench: B
     const symbol = symbolOf(props.spec);
     const [calculator, formula] = [props.calculator, parsed()];
     const print = (name: string, full: boolean) => printSymbol(calculator, evaluation, situation, name, full);
+    const putIn = (name: string) => printPutIn(calculator, evaluation, situation, name);
     const short = print(symbol, false);
     const outcome = evaluation.outcomes[symbol];
     return {
       result: print(symbol, true) ?? '—',
-      filled: short === undefined ? undefined : filledMathml(formula, (name) => print(name, false), short),
+      filled: short === undefined ? undefined : filledMathml(formula, putIn, short),
       reason: outcome && !outcome.ok ? explain(calculator, outcome.failure) : undefined,
       method: outcome?.ok ? METHODS[outcome.method] : '',
       shares: outcome?.ok

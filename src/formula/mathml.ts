@@ -116,7 +116,7 @@ export function filledMathml(formula: Formula, print: (name: string) => string |
     if (text === undefined) return symbolMathml(name);
     const [number = '', ...unit] = text.split('\u00a0');
     const tail = unit.length > 0 ? `<mtext>&#xA0;${escape(unit.join(' '))}</mtext>` : '';
-    const written = `<mn>${escape(number.replace('−', ''))}</mn>${tail}`;
+    const written = `<mn>${escape(number.replace(/^−/, ''))}</mn>${tail}`;
     if (number.startsWith('−')) return `<mrow><mo>−</mo>${written}</mrow>`;
     return tail === '' ? written : `<mrow>${written}</mrow>`;
   };

@@ -223,6 +223,7 @@ export const decayRate = defineKind('decay rate', [0, 0, -1, 0, 0], {
 export const diffusivity = defineKind('diffusivity', [2, 0, -1, 0, 0], {
   m2_s: { label: 'm²/s', factor: 1, also: ['m^2/s', 'm2/s'] },
   mm2_s: { label: 'mm²/s', factor: 1e-6, also: ['mm^2/s', 'mm2/s'] },
+  um2_s: { label: 'µm²/s', factor: 1e-12, also: ['um^2/s', 'um2/s'] },
 });
 
 /** Share of the water vapour that the air could hold. */

@@ -115,6 +115,7 @@ const outside: Readonly<Record<string, Outside>> = {
   'decay rate.per_s': same('1 / (1 s)'),
   'diffusivity.m2_s': same('1 m^2 / (1 s)'),
   'diffusivity.mm2_s': same('1 mm^2 / (1 s)'),
+  'diffusivity.um2_s': same('1 um^2 / (1 s)'),
   'relative humidity.percent': both('1/100', 'percent'),
   'vapour density.g_m3': same('1 g / (1 m^3)'),
   'pressure.hPa': same('1 hPa'),

@@ -53,7 +53,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
         0
       </text>
       <text class="d-text" x={LEFT} y={14}>
-        {gains() ? 'on its way to what this air gives it' : 'of the water the oven can take out'}
+        {gains() ? 'taken up, of what this air gives in the end' : 'left, of the water the oven can take out'}
       </text>
       <Show when={rates()}>
         {(rate) => (

@@ -21,8 +21,8 @@ const RATE = 'Diffusion coefficient at this temperature';
 const SCALED = 'Time against the strand’s thickness';
 
 export const formulas = [
-  formula('D = D_1 * 10^b * exp(E_a / R_gas * (1 / T_1 - 1 / T_b))', RATE, diffusivity.m2_s, arrhenius, oven),
-  formula('D = D_1 * 10^b * exp(E_a / R_gas * (1 / T_1 - 1 / T))', RATE, diffusivity.m2_s, arrhenius, store),
+  formula('D = D_1 * 10^b * exp(E_a / R_gas * (1 / T_1 - 1 / T_b))', RATE, diffusivity.um2_s, arrhenius, oven),
+  formula('D = D_1 * 10^b * exp(E_a / R_gas * (1 / T_1 - 1 / T))', RATE, diffusivity.um2_s, arrhenius, store),
   formula('a = d_f / 2', 'Radius of the strand', length.mm, derived('half the diameter')),
 
   formula(saturated('e_w', 'T'), 'Vapour pressure of saturated air in the room', pressure.hPa, magnus, oven),

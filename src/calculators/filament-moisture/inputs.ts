@@ -103,12 +103,12 @@ export const inputs = {
     range: [1, 20],
     basis: commonPractice,
   }),
-  D_1: input('Diffusion coefficient of water', diffusivity.m2_s, {
+  D_1: input('Diffusion coefficient of water', diffusivity.um2_s, {
     seldom: true,
-    range: [1e-15, 1e-9],
+    range: [0.001, 1000],
     basis: sources.diffusion,
   }),
-  b: input('How far it may be off, in powers of ten', ratio.one, {
+  b: input('Doubt of the diffusion coefficient, in powers of ten', ratio.one, {
     seldom: true,
     signed: true,
     typical: 0,

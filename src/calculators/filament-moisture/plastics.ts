@@ -21,7 +21,9 @@ export const sources = {
     true,
   ),
   softening: cite(
-    'Table of materials of this program, glass transition. Polyamide is partly crystalline and stays solid above it: there, where it yellows (common practice)',
+    'Materials databases and data sheets',
+    'glass transition; polyamide, partly crystalline, stays solid above it: there, where it yellows (common practice)',
+    true,
   ),
   oven: commonPractice,
 } as const;
@@ -32,29 +34,29 @@ const soft = (id: 'pla' | 'petg' | 'abs' | 'pc'): readonly [number, number] => {
 };
 
 /**
- * Typical values by plastic, in the inputs' units: D_1 in m²/s at T_1 in °C, b in powers of ten, E_a in kJ/mol, W_s and
+ * Typical values by plastic, in the inputs' units: D_1 in µm²/s at T_1 in °C, b in powers of ten, E_a in kJ/mol, W_s and
  * W_lim in percent of the dry mass, T_g and T_b in °C.
  */
 export const plastics = {
   pla: {
     label: 'PLA',
-    set: { D_1: 2e-11, T_1: 50, b: [0, 0.8], E_a: [40, 15], W_s: [0.3, 0.18], W_lim: 0.025, T_g: soft('pla'), T_b: [45, 3] },
+    set: { D_1: 20, T_1: 50, b: [0, 0.8], E_a: [40, 15], W_s: [0.3, 0.18], W_lim: 0.025, T_g: soft('pla'), T_b: [45, 3] },
   },
   petg: {
     label: 'PETG',
-    set: { D_1: 5.7e-13, T_1: 24, b: [0, 0.7], E_a: [45, 10], W_s: [0.5, 0.2], W_lim: 0.04, T_g: soft('petg'), T_b: [65, 3] },
+    set: { D_1: 0.57, T_1: 24, b: [0, 0.7], E_a: [45, 10], W_s: [0.5, 0.2], W_lim: 0.04, T_g: soft('petg'), T_b: [65, 3] },
   },
   abs: {
     label: 'ABS',
-    set: { D_1: 3e-12, T_1: 23, b: [0, 0.7], E_a: [40, 15], W_s: [0.75, 0.25], W_lim: 0.1, T_g: soft('abs'), T_b: [80, 3] },
+    set: { D_1: 3, T_1: 23, b: [0, 0.7], E_a: [40, 15], W_s: [0.75, 0.25], W_lim: 0.1, T_g: soft('abs'), T_b: [80, 3] },
   },
   pa: {
     label: 'polyamide 6 or 66',
-    set: { D_1: 3e-13, T_1: 23, b: [0, 0.8], E_a: [50, 10], W_s: [6.5, 2.5], W_lim: 0.2, T_g: [95, 5], T_b: [80, 3] },
+    set: { D_1: 0.3, T_1: 23, b: [0, 0.8], E_a: [50, 10], W_s: [6.5, 2.5], W_lim: 0.2, T_g: [95, 5], T_b: [80, 3] },
   },
   pc: {
     label: 'polycarbonate',
-    set: { D_1: 5e-12, T_1: 25, b: [0, 0.5], E_a: [30, 10], W_s: [0.35, 0.05], W_lim: 0.02, T_g: soft('pc'), T_b: [110, 5] },
+    set: { D_1: 5, T_1: 25, b: [0, 0.5], E_a: [30, 10], W_s: [0.35, 0.05], W_lim: 0.02, T_g: soft('pc'), T_b: [110, 5] },
   },
   other: { label: 'another: enter its values' },
 } as const; // prettier-ignore
