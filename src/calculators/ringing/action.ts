@@ -1,4 +1,7 @@
 import { expanded } from '../../formula/outcome';
+import { formatNumber, formatValue } from '../../quantity/format';
+import { acceleration, length, speed } from '../../quantity/kinds';
+import { fromSi, toSi, type Measure } from '../../quantity/unit';
 import type { Context, Instruction, Movement } from '../calculator';
 import type { choices } from './choices';
 import type { formulas } from './formulas';
@@ -13,6 +16,32 @@ type Ask = Context<Results | keyof typeof inputs, typeof choices>;
 
 /** Two frequencies this near are taken for the same, whatever their doubt. Common practice, no source. */
 const ALIKE = 0.15;
+
+/** What a set value is worth giving to: two digits, rounded to the quiet side. */
+function quietly(x: number, round: (y: number) => number): number {
+  const step = 10 ** (Math.floor(Math.log10(x)) - 1);
+  // A value that has two digits already stays, whatever a float makes of it.
+  return round(Number((x / step).toPrecision(9))) * step;
+}
+
+const MEASURES = { a_s: acceleration.mm_s2, v_m: speed.mm_s } as const;
+
+/** "620 mm/s²": at most this. */
+function most(ctx: Ask, symbol: keyof typeof MEASURES): string {
+  const { unit }: Measure = MEASURES[symbol];
+  const shown = quietly(fromSi(ctx.number(symbol), unit), Math.floor);
+  return formatValue(toSi(Number(shown.toPrecision(6)), unit), 0, unit, { mark: ctx.mark });
+}
+
+/** Factor to stiffen by, to two digits, rounded up. */
+const times = (ctx: Ask): string => formatNumber(quietly(ctx.number('r_k'), Math.ceil), 2, ctx.mark);
+
+/** Length of the ramp, to two digits. */
+const rampText = (ctx: Ask): string => {
+  const { unit } = length.mm;
+  const shown = Number(fromSi(ctx.number('l_r'), unit).toPrecision(2));
+  return formatValue(toSi(shown, unit), 0, unit, { mark: ctx.mark });
+};
 
 type Fit = 'fits' | 'softer' | 'stiffer' | undefined;
 
@@ -80,7 +109,7 @@ function besides(ctx: Ask): string[] {
   }
   if (ctx.choice('corner') === 'rest') {
     said.push(
-      `If the machine keeps a speed through corners, more than ${ctx.text('v_m')} of it rings as high by itself.`,
+      `If the machine keeps a speed through corners, more than ${most(ctx, 'v_m')} of it rings as high by itself.`,
     );
   }
   return said;
@@ -91,7 +120,7 @@ function doubtful(ctx: Ask): Instruction | undefined {
   const measureAgain = true;
   if (ctx.check('x_0') !== 'within') {
     return {
-      headline: `Leave the acceleration and measure again: the ramp up to ${ctx.text('v')} takes ${ctx.text('l_r')}, and counting began inside it, or nearly.`,
+      headline: `Leave the acceleration and measure again: the ramp up to ${ctx.text('v')} takes ${rampText(ctx)}, and counting began inside it, or nearly.`,
       steps: [
         'In the ramp the nozzle is slower than the wall’s speed, so the ripples there stand closer together.',
         'Begin to count farther from the corner. Where the ripples have died away by then, print the wall slower: at half the speed the ramp is a quarter as long.',
@@ -138,7 +167,7 @@ function doubtful(ctx: Ask): Instruction | undefined {
 function corner(ctx: Ask): { readonly said: string; readonly movement: Movement } | undefined {
   if (ctx.choice('corner') !== 'kept' || ctx.check('x_c') === 'within') return undefined;
   return {
-    said: `The ${ctx.text('v_c')} kept through the corner ring ${ctx.text('x_c')} high by themselves: lower it to ${ctx.text('v_m')}, which an acceleration cannot mend.`,
+    said: `The ${ctx.text('v_c')} kept through the corner ring ${ctx.text('x_c')} high by themselves: lower it to ${most(ctx, 'v_m')}, which an acceleration cannot mend.`,
     movement: {
       part: 'corner speed',
       direction: 'down',
@@ -151,7 +180,7 @@ function tooMuch(ctx: Ask): Instruction {
   const rounded = corner(ctx);
   const between = ctx.number('a') <= ctx.number('a_q');
   return {
-    headline: `Lower the acceleration from ${ctx.text('a')} to ${ctx.text('a_s')}, or make what swings ${ctx.text('r_k')} times as stiff or that much lighter.`,
+    headline: `Lower the acceleration from ${ctx.text('a')} to ${most(ctx, 'a_s')}, or make what swings ${times(ctx)} times as stiff or that much lighter.`,
     steps: [
       `At ${ctx.text('a')} the ripples may be ${ctx.text('X')} high; ${ctx.text('x_tol')} is allowed.`,
       between
@@ -191,7 +220,7 @@ export function instruct(ctx: Ask): Instruction {
   const rounded = corner(ctx);
   if (rounded && ctx.check('x_c') === 'beyond') {
     return {
-      headline: `Leave the acceleration, and lower the speed kept through corners from ${ctx.text('v_c')} to ${ctx.text('v_m')}.`,
+      headline: `Leave the acceleration, and lower the speed kept through corners from ${ctx.text('v_c')} to ${most(ctx, 'v_m')}.`,
       steps: [rounded.said, ...culprit(ctx), ...besides(ctx)],
       movements: [rounded.movement],
     };
@@ -204,7 +233,7 @@ export function instruct(ctx: Ask): Instruction {
     };
   }
   return {
-    headline: `Leave the acceleration: up to ${ctx.text('a_s')} the ripples stay within ${ctx.text('x_tol')}.`,
+    headline: `Leave the acceleration: up to ${most(ctx, 'a_s')} the ripples stay within ${ctx.text('x_tol')}.`,
     steps: [
       'If they are still seen higher than that, look for another cause: a speed kept through the corner, a loose part on the carriage, a flow that lags behind.',
       ...culprit(ctx),

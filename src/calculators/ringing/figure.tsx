@@ -1,4 +1,5 @@
 import { For, Show } from 'solid-js';
+import { formatNumber } from '../../quantity/format';
 import { DimensionLine, Drawing } from '../../ui/drawing';
 import type { FigureProps } from '../calculator';
 import type calc from './index';
@@ -15,6 +16,8 @@ const HIGH = 20;
 const MOST = 24;
 /** Decrement drawn where none was read. */
 const FADE = 0.23;
+/** Fading drawn at most, so that the last ripple is still seen. */
+const MOST_FADE = Math.log(4);
 /** Numbers on the scale keep this far apart. */
 const APART = 58;
 
@@ -28,12 +31,13 @@ export default function Figure(props: FigureProps<typeof calc>) {
   const scale = () => (RIGHT - LEFT - 8) / (start() + (drawn() + 0.5) * spacing());
   const at = (way: number) => Math.min(LEFT + way * scale(), RIGHT);
   const wave = () => {
-    const [fade, from, apart, per] = [props.value('delta') ?? FADE, start(), spacing(), scale()];
+    const [from, apart, per] = [start(), spacing(), scale()];
+    const ripples = (RIGHT - LEFT) / per / apart;
+    const fade = Math.min(props.value('delta') ?? FADE, MOST_FADE / ripples);
     const points: string[] = [];
     for (let x = LEFT; x <= RIGHT; x += 0.5) {
       const way = (x - LEFT) / per - from;
-      // A crest where counting began; none higher than that one.
-      const height = HIGH * Math.min(1, Math.exp((-fade * way) / apart));
+      const height = HIGH * Math.exp(-fade * (way / apart + from / apart));
       points.push(`${x},${WALL - height * Math.cos((2 * Math.PI * way) / apart)}`);
     }
     return points.join(' ');
@@ -75,7 +79,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
           <g>
             <rect class="d-thin d-shade" x={LEFT} y={WALL - 34} width={width()} height={64} />
             <text class="d-text" x={LEFT + 3} y={WALL + 46}>
-              ramp {props.text('l_r')}
+              ramp {formatNumber((props.value('l_r') ?? 0) * 1e3, 2, props.mark)} mm
             </text>
           </g>
         )}
@@ -100,7 +104,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
         corner
       </text>
       <text class="d-text" x={RIGHT} y={WALL + 46} text-anchor="end">
-        height far too large
+        heights and fading not to scale
       </text>
 
       <line class="d-thin" x1={SCALE.left} y1={SCALE.y} x2={SCALE.right} y2={SCALE.y} />

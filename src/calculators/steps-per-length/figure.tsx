@@ -132,7 +132,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
             <Show when={bar.found !== undefined}>
               <rect class="d-ink d-shade" x={LEFT} y={top(i()) + 6} width={end(bar) - LEFT} height={14} />
             </Show>
-            <text class="d-text d-text-accent" x={LEFT} y={top(i()) + 34}>
+            <text class="d-text d-text-accent" x={LEFT} y={top(i()) + 35}>
               {bar.name} {bar.text}
             </text>
           </g>
