@@ -75,13 +75,14 @@ function culprit(ctx: Ask): string[] {
   if (frame === 'fits') return [said, onFrame];
   if (belt === 'fits') return [said, onBelt];
   if (belt === 'softer' || frame === 'softer') {
-    const notMeasured =
+    const than = belt === 'softer' ? 'the belt' : 'the frame';
+    const rest =
       frame === undefined
-        ? ' Pull the frame with a luggage scale and enter what it gives, to clear it or convict it.'
-        : '';
+        ? ', or the frame on its table. Pull the frame with a luggage scale and enter what it gives, to clear it or convict it.'
+        : '.';
     return [
       said,
-      `Something softer than that swings: a slack belt of which one strand hangs loose, wheels without preload (Wheel preload), a motor or idler bracket, the frame on its table.${notMeasured}`,
+      `Something softer than ${than} swings: a slack belt of which one strand hangs loose, wheels without preload (Wheel preload), a motor or idler bracket${rest}`,
     ];
   }
   if (belt === 'stiffer' || frame === 'stiffer') {
@@ -96,9 +97,10 @@ function culprit(ctx: Ask): string[] {
 /** Quiet ramps, damping, corner: what else is known. */
 function besides(ctx: Ask): string[] {
   const said: string[] = [];
-  const next = ctx.known('k_a')
-    ? `; the next below the present one is ${ctx.text('a_k')}, for ${ctx.number('k_a')} of them`
-    : '';
+  const next =
+    (ctx.known('k_a')?.value ?? 1) > 1
+      ? `; the next below the present one is ${ctx.text('a_k')}, for ${ctx.number('k_a')} of them`
+      : '';
   said.push(
     `A ramp from rest that lasts whole swings cancels its own ripples: ${ctx.text('a_1')} lasts one at this speed, half of it two, a third three${next}.`,
   );
@@ -167,7 +169,7 @@ function doubtful(ctx: Ask): Instruction | undefined {
 function corner(ctx: Ask): { readonly said: string; readonly movement: Movement } | undefined {
   if (ctx.choice('corner') !== 'kept' || ctx.check('x_c') === 'within') return undefined;
   return {
-    said: `The ${ctx.text('v_c')} kept through the corner ring ${ctx.text('x_c')} high by themselves: lower it to ${most(ctx, 'v_m')}, which an acceleration cannot mend.`,
+    said: `The ${ctx.text('v_c')} kept through the corner ring ${ctx.text('x_c')} high by themselves: lower it to ${most(ctx, 'v_m')}; no acceleration mends that.`,
     movement: {
       part: 'corner speed',
       direction: 'down',

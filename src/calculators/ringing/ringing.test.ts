@@ -108,7 +108,7 @@ describe('what swings', () => {
 
   it('is something softer than the belt where the ripples are slower, and asks for the frame', () => {
     const text = said(look(at(30, belt)));
-    expect(text).toContain('Something softer than that swings');
+    expect(text).toContain('Something softer than the belt swings');
     expect(text).toContain('Pull the frame with a luggage scale');
     expect(said(look(at(30, { ...belt, ...frame })))).not.toContain('Pull the frame');
   });
