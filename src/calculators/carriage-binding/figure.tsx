@@ -1,4 +1,4 @@
-import { Show } from 'solid-js';
+import { For, Show } from 'solid-js';
 import { DimensionLine, Drawing } from '../../ui/drawing';
 import type { FigureProps } from '../calculator';
 import type calc from './index';
@@ -19,11 +19,21 @@ export default function Figure(props: FigureProps<typeof calc>) {
   const offset = () => props.value('d') ?? 0.03;
   const size = () => props.value('L') ?? 0.04;
   const load = () => props.value('e') ?? 0;
-  const far = () => Math.max(Math.abs(offset()), Math.abs(load()), size(), 0.01);
+  /** Each drive's line and its share of the pull. */
+  const drives = () => {
+    const [left, right, share] = (['d_1', 'd_2', 's'] as const).map((name) => props.value(name));
+    if (props.choice.drive !== 'both' || left === undefined || right === undefined || share === undefined) return [];
+    return [
+      { line: left, share },
+      { line: -right, share: 1 - share },
+    ];
+  };
+  const far = () =>
+    Math.max(Math.abs(offset()), Math.abs(load()), size(), 0.01, ...drives().map(({ line }) => Math.abs(line)));
   /** The binding line is drawn where it fits; else only its text stands. */
   const scale = () => {
     const bound = props.value('d_b');
-    const wanted = bound !== undefined && bound < 2.2 * far() ? Math.max(far(), bound) : far();
+    const wanted = bound !== undefined && bound < 4.5 * far() ? Math.max(far(), bound) : far();
     return Math.min(origin().reach / (1.08 * wanted), 170 / size());
   };
   /** A point by its place along the travel and its offset; offsets go up on paper, or to the right on an upright guide. */
@@ -33,6 +43,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
   });
   const half = () => Math.max(size() * scale(), LEAST) / 2;
   const sign = () => (offset() < 0 ? -1 : 1);
+  const turning = () => ((props.value('A') ?? offset()) < 0 ? -1 : 1);
   const out = () => clamp(offset() * scale());
   const clamp = (length: number) => Math.min(Math.max(length, upright() ? -60 : -56), origin().reach);
   const line = (from: { x: number; y: number }, to: { x: number; y: number }) => ({
@@ -80,18 +91,30 @@ export default function Figure(props: FigureProps<typeof calc>) {
       <Show when={load() !== 0}>
         <line class="d-thin" {...line(at(0, 0), mass())} />
         <circle class="d-ink d-fill" cx={mass().x} cy={mass().y} r={5} />
+        <text class="d-text" x={mass().x + 8} y={mass().y + 14}>
+          mass
+        </text>
       </Show>
-      {/* The contacts at the ends, which the offset makes. */}
-      <DimensionLine single {...line(at(half(), sign() * 26), at(half(), sign() * 10))} text="" />
-      <DimensionLine single {...line(at(-half(), sign() * -26), at(-half(), sign() * -10))} text="" />
+      <For each={drives()}>
+        {(one) => (
+          <DimensionLine
+            single
+            {...line(at(0, clamp(one.line * scale())), at(LEAST + ARROW * one.share, clamp(one.line * scale())))}
+            text=""
+          />
+        )}
+      </For>
+      {/* The forces of the rail on the carriage: they hold it against turning. */}
+      <DimensionLine single {...line(at(half(), turning() * -26), at(half(), turning() * -10))} text="" />
+      <DimensionLine single {...line(at(-half(), turning() * 26), at(-half(), turning() * 10))} text="" />
       <text class="d-text d-text-accent" x={upright() ? 330 : 8} y={16} text-anchor={upright() ? 'end' : 'start'}>
         pushed at d = {props.text('d')}
       </text>
       <text class="d-text" x={upright() ? 330 : 8} y={32} text-anchor={upright() ? 'end' : 'start'}>
-        dashed: binds at {props.text('d_b')}
+        {binding() === undefined ? 'off the drawing: binds' : 'dashed: binds'} at {props.text('d_b')}
       </text>
       <text class="d-text" x={332} y={upright() ? 48 : 16} text-anchor="end">
-        thin: margin to {props.text('d_m')}
+        {margin() === undefined ? 'margin' : 'thin: margin'} to {props.text('d_m')}
       </text>
       <text class="d-text" x={332} y={upright() ? 222 : 226} text-anchor="end">
         guide L = {props.text('L')}, to scale

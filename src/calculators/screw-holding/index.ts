@@ -11,7 +11,7 @@ export default calculator({
     'The gantry or bed may fall the moment the current goes: put blocks under it first, whatever the numbers say.',
     'Keep hands, and the other hand, out from under it, and away from nuts and screws: a falling gantry turns them.',
     'For the trial let it have a finger’s breadth to fall, onto blocks, never onto a hand. Hot end and bed cold.',
-    'A motor that is turned by the falling load makes a voltage: do not let it run down with the board connected more than you must.',
+    'A falling load makes a generator of the motor: unplug the motors only with the power off, and never let the gantry run down freely on a connected board.',
   ],
   choices,
   inputs,
