@@ -12,6 +12,10 @@ const TuningSheet = lazy(async () => ({ default: (await import('./tuning-sheet')
 const TrendScreen = lazy(async () => ({ default: (await import('./trend-screen')).TrendScreen }));
 const ReadingScreen = lazy(async () => ({ default: (await import('./reading-screen')).ReadingScreen }));
 const PhoneScreen = lazy(async () => ({ default: (await import('./phone-screen')).PhoneScreen }));
+const CaseNew = lazy(async () => ({ default: (await import('./case-new')).CaseNew }));
+const CaseArrival = lazy(async () => ({ default: (await import('./case-arrival')).CaseArrival }));
+const CaseScreen = lazy(async () => ({ default: (await import('./case-screen')).CaseScreen }));
+const CaseSheetScreen = lazy(async () => ({ default: (await import('./case-sheet-screen')).CaseSheetScreen }));
 const SettingsScreen = lazy(async () => ({ default: (await import('./settings-screen')).SettingsScreen }));
 
 /** Addresses stand in the fragment, so that any static host in any folder serves every one of them. */
@@ -28,6 +32,10 @@ export function App() {
         <Route path="/machines/:id/card" component={TuningSheet} />
         <Route path="/machines/:id/check/:check" component={TrendScreen} />
         <Route path="/machines/:id/reading/:taken" component={ReadingScreen} />
+        <Route path="/case/new" component={CaseNew} />
+        <Route path="/case/link" component={CaseArrival} />
+        <Route path="/case/:machine/:id" component={CaseScreen} />
+        <Route path="/case/:machine/:id/sheet" component={CaseSheetScreen} />
         <Route path="/settings" component={SettingsScreen} />
         <Route path="*" component={Home} />
       </HashRouter>

@@ -1,9 +1,10 @@
-import { createEffect, createMemo, createResource, For, on, onCleanup, Show } from 'solid-js';
+import { createEffect, createMemo, createResource, createSignal, For, lazy, on, onCleanup, Show } from 'solid-js';
 import { unwrap } from 'solid-js/store';
 import { A, useParams } from '@solidjs/router';
 import { compareWays } from '../calculators/evaluate';
 import { listed, loadCalculator, type Loaded } from '../calculators/list';
 import { force, length, temperature } from '../quantity/kinds';
+import type { Reading } from '../machine/schema';
 import { Fold } from '../ui/fold';
 import { ArrivalNotice, createArrivals, takeArrival, type Arrival } from './arrival';
 import { Ask } from './ask';
@@ -21,6 +22,9 @@ import { printSymbol, valueOf } from './print';
 import { HandOver } from './share';
 import { WaysTable } from './ways-table';
 import { Limits, Workings } from './workings';
+
+// With the catalogue of causes behind it: only where a machine has cases.
+const CaseBanner = lazy(async () => ({ default: (await import('./case-banner')).CaseBanner }));
 
 const BLANK: Entered = { entries: {}, choices: {} };
 
@@ -142,6 +146,13 @@ function Sheet(props: {
     if (props.machine === null) props.onLeave(props.id, structuredClone(unwrap(bench.entered)));
   });
 
+  const [kept, setKept] = createSignal<Reading>();
+  const [hasCases] = createResource(
+    () => (props.machine === null ? undefined : { machine: props.machine, tick: records.casesTick() }),
+    async ({ machine }) => (await records.casesOf(machine)).some(({ closed }) => closed === null),
+  );
+  const banner = () => (hasCases.latest === true ? machine() : undefined);
+
   const wide = matchMedia('(min-width: 64rem)').matches;
   const print = (symbol: string) =>
     printSymbol(calculator, bench.evaluation(), bench.situation(), symbol, false) ?? '…';
@@ -163,6 +174,7 @@ function Sheet(props: {
       <main>
         <h1>{meta()?.title}</h1>
         <p>{meta()?.question}</p>
+        <Show when={banner()}>{(of) => <CaseBanner machine={of()} calculator={props.id} kept={kept()} />}</Show>
         <ArrivalNotice arrival={props.arrival} decoded={decoded} bench={bench} />
         <div class="two-columns">
           <div>
@@ -232,7 +244,14 @@ function Sheet(props: {
         />
       </main>
       <BenchBar id={props.id} calculator={calculator} bench={bench}>
-        <Keeper id={props.id} machine={machine()} calculator={calculator} bench={bench} download={download} />
+        <Keeper
+          id={props.id}
+          machine={machine()}
+          calculator={calculator}
+          bench={bench}
+          download={download}
+          onKept={setKept}
+        />
       </BenchBar>
     </>
   );

@@ -1,4 +1,4 @@
-import { createMemo, createResource, createSignal, For, Show } from 'solid-js';
+import { createMemo, createResource, createSignal, For, lazy, Show } from 'solid-js';
 import { A } from '@solidjs/router';
 import { listed } from '../calculators/list';
 import { TOPICS } from '../calculators/topics';
@@ -16,6 +16,8 @@ const places: readonly Place[] = [
   ...listed.map((entry) => ({ ...entry, href: `/check/${entry.id}` })),
   ...Object.entries(phones).map(([id, phone]) => ({ ...phone, id: `phone/${id}`, href: `/phone/${id}` })),
 ];
+
+const CasesList = lazy(async () => ({ default: (await import('./cases-list')).CasesList }));
 
 const underTopic = (topic: string) => places.filter((place) => place.topic === topic);
 
@@ -50,16 +52,29 @@ export function Home() {
   // Fetched when first asked for: it is on the phone already, and the list is wanted sooner.
   const [finder] = createResource(
     () => asked() !== '' || undefined,
-    async () => (await import('./find-check')).createFinder(places),
+    async () => {
+      const [{ createFinder }, { complaints }] = await Promise.all([import('./find-check'), import('./case-places')]);
+      const all: readonly Place[] = [...places, ...complaints];
+      const find = createFinder(all);
+      return (query: string) => find(query).flatMap((id) => all.find((place) => place.id === id) ?? []);
+    },
   );
   const found = createMemo<readonly Place[]>((before) => {
     const find = finder.state === 'ready' ? finder() : undefined;
     if (!find) return before;
-    return find(asked()).flatMap((id) => places.find((place) => place.id === id) ?? []);
+    return find(asked());
   }, []);
   return (
     <main>
       <h1>What needs measuring?</h1>
+      <div class="section">
+        <A class="button button-main" href="/case/new">
+          Start from a complaint
+        </A>
+        <Show when={records.current()} keyed>
+          {(machine) => <CasesList machine={machine.id} open />}
+        </Show>
+      </div>
       <div class="section">
         <MachinePicker />
         <Show when={records.ready() && records.machines().length === 0}>
@@ -70,7 +85,7 @@ export function Home() {
       </div>
       <div class="section">
         <label>
-          Find a check
+          Find a check, or what is wrong
           <input
             class="text-input"
             type="search"
@@ -82,7 +97,7 @@ export function Home() {
         <Show when={asked() !== ''}>
           <Entries places={found()} />
           <Show when={finder.state === 'ready' && found().length === 0}>
-            <p>No check is described by these words. Try fewer of them: a part, or what you see.</p>
+            <p>No check and no complaint is described by these words. Try fewer of them: a part, or what you see.</p>
           </Show>
         </Show>
       </div>

@@ -1,7 +1,7 @@
 import { createEffect, createResource, createSignal, For, on, Show, untrack } from 'solid-js';
 import type { Calculator } from '../calculators/calculator';
 import type { Download } from '../calculators/list';
-import type { Machine } from '../machine/schema';
+import type { Machine, Reading } from '../machine/schema';
 import type { Bench } from './bench';
 import { useRecords } from './context';
 import { learned, readingOf } from './keep';
@@ -20,6 +20,8 @@ export function Keeper(props: {
   calculator: Calculator;
   bench: Bench;
   download: Download | undefined;
+  /** Told of a reading once it is kept: a case may wait for it. */
+  onKept: (reading: Reading) => void;
 }) {
   const records = useRecords();
   const [choosing, setChoosing] = createSignal(false);
@@ -48,6 +50,7 @@ export function Keeper(props: {
         learned(props.calculator, evaluation, picked, at),
       )
       .finally(() => setSaving(false));
+    if (done) props.onKept(done);
     // Words about what was kept must not stand beside numbers typed meanwhile.
     if (!done || props.bench.changes() !== standing) return;
     setKept(

@@ -1,4 +1,4 @@
-import { createSignal, Show } from 'solid-js';
+import { createSignal, lazy, Show } from 'solid-js';
 import { A, useNavigate } from '@solidjs/router';
 import type { Machine } from '../machine/schema';
 import { LIMITS } from '../machine/schema-parts';
@@ -9,6 +9,8 @@ import { MachineValues } from './machine-values';
 import { OfMachine } from './of-machine';
 import { ReadingList } from './reading-list';
 import '../ui/lists.css';
+
+const CasesList = lazy(async () => ({ default: (await import('./cases-list')).CasesList }));
 
 /** One machine: what stands how, what is due, its readings, its values. */
 export function MachineScreen() {
@@ -42,6 +44,10 @@ function MachineSheet(props: { machine: Machine }) {
           <section class="section">
             <h2>At a glance</h2>
             <Glance machine={props.machine} />
+          </section>
+          <section class="section">
+            <h2>Cases</h2>
+            <CasesList machine={props.machine.id} />
           </section>
           <section class="section">
             <h2>Readings</h2>
@@ -125,7 +131,7 @@ function Remove(props: { machine: Machine }) {
       }
     >
       <div class="panel">
-        <p>Removes “{props.machine.name}” with its values, readings and photos from this device.</p>
+        <p>Removes “{props.machine.name}” with its values, readings, cases and photos from this device.</p>
         <div class="row">
           <button type="button" class="button button-main" onClick={() => void remove()}>
             Remove it

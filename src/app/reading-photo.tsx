@@ -3,8 +3,15 @@ import type { Reading } from '../machine/schema';
 import { useRecords } from './context';
 import { photoAddress, photoKb, shrinkPhoto } from './photo';
 
-/** A reading's photo, if it has one; adds one, removes it. */
-export function ReadingPhoto(props: { reading: Reading }) {
+/** The photo of a reading or of a case, if it has one; adds one, removes it. */
+export function ReadingPhoto(props: {
+  /** What the photo belongs to. */
+  reading: Pick<Reading, 'machine' | 'at' | 'id'>;
+  title?: string;
+  /** Words on the key that takes one. */
+  ask?: string;
+  alt?: string;
+}) {
   const records = useRecords();
   const [busy, setBusy] = createSignal(false);
   const [problem, setProblem] = createSignal<string>();
@@ -28,12 +35,12 @@ export function ReadingPhoto(props: { reading: Reading }) {
   };
   return (
     <section class="section">
-      <h2>Photo</h2>
+      <h2>{props.title ?? 'Photo'}</h2>
       <Show
         when={photo.latest}
         fallback={
           <label class="no-print">
-            A photo of it (made smaller and kept on this device; where it was taken is left out)
+            {props.ask ?? 'A photo of it (made smaller and kept on this device; where it was taken is left out)'}
             <input
               class="text-input"
               type="file"
@@ -51,7 +58,7 @@ export function ReadingPhoto(props: { reading: Reading }) {
               src={photoAddress(kept())}
               width={kept().width}
               height={kept().height}
-              alt="Kept with this reading"
+              alt={props.alt ?? 'Kept with this reading'}
             />
             <div class="row section no-print">
               <span class="faint">

@@ -8,6 +8,7 @@ import { openStore, type Removed, type StorageState, type Store } from '../machi
 import { isStorageFailure, type Stored } from '../machine/failure';
 import { applyTheme } from './theme';
 import { createOffline } from './offline';
+import { caseRecords } from './case-records';
 import { readingRecords } from './reading-records';
 import { askToPersist } from './persist';
 
@@ -30,6 +31,7 @@ export function createRecords(opening: Promise<Store> = openStore()) {
   /** What the last action could not do, as a sentence. */
   const [trouble, setTrouble] = createSignal<string>();
   const [readingsTick, setReadingsTick] = createSignal(0);
+  const [casesTick, setCasesTick] = createSignal(0);
   const offline = createOffline();
 
   /** The value of a result, or undefined after telling the person why not. */
@@ -71,6 +73,7 @@ export function createRecords(opening: Promise<Store> = openStore()) {
         if (keys.some((key) => key.startsWith('machine:'))) void loadMachines(store);
         if (keys.includes('settings')) void loadSettings(store);
         if (keys.some((key) => /^(reading|photo):/.test(key))) setReadingsTick((tick) => tick + 1);
+        if (keys.some((key) => key.startsWith('case:'))) setCasesTick((tick) => tick + 1);
       }),
       () => store.close(),
     );
@@ -108,6 +111,7 @@ export function createRecords(opening: Promise<Store> = openStore()) {
     machines,
     settings,
     readingsTick,
+    casesTick,
     trouble,
     forgetTrouble: () => setTrouble(undefined),
     keeping: () => state().kind === 'kept',
@@ -193,6 +197,7 @@ export function createRecords(opening: Promise<Store> = openStore()) {
       return full;
     },
     ...readingRecords({ opened, told, undoable }),
+    ...caseRecords({ opened, told, undoable }),
     draftFor: async (machine: string | null, calculator: string): Promise<Draft | undefined> => {
       const store = await opened;
       return told(await store.get(draftKey(machine, calculator)));

@@ -1,16 +1,11 @@
-import { createMemo, createSignal, Show } from 'solid-js';
+import { createMemo, Show } from 'solid-js';
 import type { Calculator } from '../calculators/calculator';
 import { encodeLink, linkAddress } from '../calculators/link';
 import type { Bench } from './bench';
-import type { Code } from './qr';
-import '../ui/share.css';
+import { LinkKeys } from './link-keys';
 
-/** Hands the check on the bench to another phone: as a link to copy or send, or as a code to photograph. */
+/** Hands the check on the bench to another phone. */
 export function HandOver(props: { id: string; title: string; calculator: Calculator; bench: Bench }) {
-  const [told, setTold] = createSignal<{ readonly sentence: string; readonly of: string | undefined }>();
-  const [drawn, setDrawn] = createSignal<{ readonly code: Code; readonly quiet: number }>();
-  let sheet: HTMLDialogElement | undefined;
-
   const encoded = createMemo(() => encodeLink(props.calculator, props.bench.evaluation(), props.bench.situation()));
   const address = createMemo(() => {
     const now = encoded();
@@ -20,40 +15,6 @@ export function HandOver(props: { id: string; title: string; calculator: Calcula
     const now = encoded();
     return now.ok ? undefined : now.reason;
   };
-  const tell = (sentence: string) => setTold({ sentence, of: address() });
-  const copy = async (text: string) => {
-    try {
-      await navigator.clipboard.writeText(text);
-      tell('The link is copied.');
-    } catch {
-      tell('This browser does not let the link be copied from here. Hold the line above and copy it by hand.');
-    }
-  };
-  const send = async (url: string) => {
-    try {
-      await navigator.share({ title: props.title, url });
-      setTold(undefined);
-    } catch (error) {
-      // Closing the sheet of apps without picking one is no failure.
-      if (error instanceof DOMException && error.name === 'AbortError') return;
-      tell('This phone did not take the link. Copy it instead.');
-    }
-  };
-  const show = async (text: string) => {
-    try {
-      const { drawCode, QUIET_ZONE } = await import('./qr');
-      const code = drawCode(text);
-      if (!code) {
-        tell('This link is too long for a QR code. Copy it instead.');
-        return;
-      }
-      setDrawn({ code, quiet: QUIET_ZONE });
-      sheet?.showModal();
-    } catch {
-      tell('The part that draws the code is not on this device yet. Open Trammel once with a signal.');
-    }
-  };
-
   return (
     <div>
       <p>
@@ -61,64 +22,7 @@ export function HandOver(props: { id: string; title: string; calculator: Calcula
         in the link itself: no server gets them.
       </p>
       <Show when={reason()}>{(sentence) => <p class="problem">{sentence()}</p>}</Show>
-      <Show when={address()}>
-        {(link) => (
-          <>
-            <label>
-              Link
-              <input
-                class="text-input"
-                type="text"
-                readonly
-                value={link()}
-                onFocus={(event) => event.currentTarget.select()}
-              />
-            </label>
-            <div class="row section no-print">
-              <button type="button" class="button" onClick={() => void copy(link())}>
-                Copy link
-              </button>
-              <Show when={'share' in navigator}>
-                <button type="button" class="button" onClick={() => void send(link())}>
-                  Send link
-                </button>
-              </Show>
-              <button type="button" class="button" onClick={() => void show(link())}>
-                Show as QR code
-              </button>
-            </div>
-          </>
-        )}
-      </Show>
-      <p role="status" class="small">
-        {told()?.of === address() ? told()?.sentence : ''}
-      </p>
-      <dialog ref={sheet} class="code-sheet" aria-label="QR code of the link" onClose={() => setDrawn(undefined)}>
-        <Show when={drawn()}>{(now) => <Picture code={now().code} quiet={now().quiet} />}</Show>
-        <div class="row">
-          <span class="small">Hold the other phone’s camera over it.</span>
-          <button type="button" class="button" onClick={() => sheet?.close()}>
-            Close
-          </button>
-        </div>
-      </dialog>
+      <Show when={address()}>{(link) => <LinkKeys address={link()} title={props.title} />}</Show>
     </div>
-  );
-}
-
-/** Black on white whatever the theme: many readers see no light code on dark. */
-function Picture(props: { code: Code; quiet: number }) {
-  const side = () => props.code.size + 2 * props.quiet;
-  return (
-    <svg
-      class="code"
-      viewBox={`${-props.quiet} ${-props.quiet} ${side()} ${side()}`}
-      role="img"
-      aria-label="The code"
-      shape-rendering="crispEdges"
-    >
-      <rect x={-props.quiet} y={-props.quiet} width={side()} height={side()} fill="#fff" />
-      <path d={props.code.path} fill="#000" />
-    </svg>
   );
 }

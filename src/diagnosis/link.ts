@@ -1,0 +1,162 @@
+import type { Logged } from './same';
+import type { Course } from './types';
+
+/*
+ * The form: `v=1&i=id&s=symptom&o=opened&n=machine&w=owner&c=complaint&f=fact.1&e=a.check.answer.time.note&x=how.time.proof`.
+ * One `f` for each fact answered, one `e` for each entry of the log, in order; texts are escaped, and a full stop in a note is
+ * none of the partings, as the note comes last. Times are milliseconds since 1970 in base 36.
+ */
+const VERSION = 1;
+
+const LONGEST = 24_000;
+const MOST_PARTS = 700;
+
+/** A case as it travels: what the person who asked for help needs to see, and nothing of the machine but its name. */
+export interface Letter extends Course {
+  readonly id: string;
+  /** What the sender calls the machine. */
+  readonly machine: string;
+  readonly owner: string;
+  readonly complaint: string;
+  readonly opened: string;
+  readonly log: readonly Logged[];
+  readonly closed: { readonly at: string; readonly how: string; readonly proof: string } | null;
+}
+
+export type Opened = { readonly ok: true; readonly letter: Letter } | { readonly ok: false; readonly reason: string };
+
+const time = (iso: string): string => new Date(iso).getTime().toString(36);
+const text = (words: string): string => encodeURIComponent(words);
+
+function written(entry: Logged): string {
+  const end = `${time(entry.at)}.${text(entry.note)}`;
+  switch (entry.kind) {
+    case 'made safe':
+      return `s.${end}`;
+    case 'answer':
+      return `a.${entry.check}.${entry.answer}.${end}`;
+    case 'skip':
+      return `k.${entry.check}.${end}`;
+    case 'ruled out':
+      return `r.${entry.cause}.${entry.sure === 'certain' ? 'c' : 'f'}.${end}`;
+    case 'mended':
+      return `m.${entry.cause}.${entry.cured ? 'y' : 'n'}.${end}`;
+  }
+}
+
+/** A case as a query for an address: ASCII, without the `?`. */
+export function encodeCase(letter: Letter): string {
+  const { closed } = letter;
+  return [
+    `v=${VERSION}`,
+    `i=${letter.id}`,
+    `s=${letter.symptom}`,
+    `o=${time(letter.opened)}`,
+    `n=${text(letter.machine)}`,
+    ...(letter.owner === '' ? [] : [`w=${text(letter.owner)}`]),
+    ...(letter.complaint === '' ? [] : [`c=${text(letter.complaint)}`]),
+    ...Object.entries(letter.facts).map(([fact, holds]) => `f=${fact}.${holds ? 1 : 0}`),
+    ...letter.log.map((entry) => `e=${written(entry)}`),
+    ...(closed ? [`x=${text(closed.how)}.${time(closed.at)}.${text(closed.proof)}`] : []),
+  ].join('&');
+}
+
+/** The whole address of a case's link. @param app any address of the app; its own query and fragment are dropped */
+export function caseAddress(app: string, query: string): string {
+  const address = new URL(app);
+  address.search = '';
+  address.hash = '';
+  return `${address.href}#/case/link?${query}`;
+}
+
+function unescaped(raw: string): string | undefined {
+  try {
+    return decodeURIComponent(raw);
+  } catch {
+    return undefined;
+  }
+}
+
+/** Year 9999 at the latest: beyond it a date is written in another form. */
+const LATEST = 253_402_300_799_999;
+
+function readTime(raw: string): string | undefined {
+  if (!/^[0-9a-z]{1,10}$/.test(raw)) return undefined;
+  const ms = parseInt(raw, 36);
+  return ms <= LATEST ? new Date(ms).toISOString() : undefined;
+}
+
+/** No id of the catalogue is longer, or written in other letters. */
+const isId = (raw: string): boolean => /^[A-Za-z0-9][A-Za-z0-9-]{0,63}$/.test(raw) && !(raw in Object.prototype);
+
+function readEntry(raw: string): Logged | undefined {
+  const [kind = '', ...rest] = raw.split('.');
+  const count = { s: 0, a: 2, k: 1, r: 2, m: 2 }[kind];
+  if (count === undefined) return undefined;
+  const [what = '', which = ''] = rest.slice(0, count);
+  const at = readTime(rest[count] ?? '');
+  const note = unescaped(rest.slice(count + 1).join('.'));
+  if (at === undefined || note === undefined || (count > 0 && !isId(what))) return undefined;
+  const said = { at, note };
+  if (kind === 's') return { kind: 'made safe', ...said };
+  if (kind === 'k') return { kind: 'skip', check: what, ...said };
+  if (kind === 'a') return isId(which) ? { kind: 'answer', check: what, answer: which, ...said } : undefined;
+  if (kind === 'r') {
+    const sure = which === 'c' ? 'certain' : which === 'f' ? 'fairly' : undefined;
+    return sure && { kind: 'ruled out', cause: what, sure, ...said };
+  }
+  return which === 'y' || which === 'n' ? { kind: 'mended', cause: what, cured: which === 'y', ...said } : undefined;
+}
+
+function readClosed(raw: string): Letter['closed'] | undefined {
+  const [how = '', when = '', ...proof] = raw.split('.');
+  const [ended, at, words] = [unescaped(how), readTime(when), unescaped(proof.join('.'))];
+  return ended === undefined || at === undefined || words === undefined ? undefined : { at, how: ended, proof: words };
+}
+
+const refuse = (reason: string): Opened => ({ ok: false, reason });
+const GARBLED = 'This link is garbled: perhaps a message cut it off. Nothing was taken over. Ask for it again.';
+
+/**
+ * Reads what `encodeCase` wrote, or anything else that may stand in an address. A link with one bad part is refused whole:
+ * half a case would lead to the wrong check. Whether the catalogue has its ids is for `unreadable` to say.
+ * @param query what follows the `?`, with or without it
+ * @throws never
+ */
+export function decodeCase(query: string): Opened {
+  if (query.length > LONGEST) return refuse('This link is too long to be one of Trammel’s. Nothing was taken over.');
+  const parts = query.replace(/^\?/, '').split('&');
+  const version = Number(/^v=([1-9]\d{0,8})$/.exec(parts.shift() ?? '')?.[1]);
+  if (Number.isNaN(version)) return refuse(GARBLED);
+  if (version > VERSION) {
+    return refuse('This link was made by a newer Trammel. Bring this one up to date, then open the link again.');
+  }
+  if (parts.length > MOST_PARTS) return refuse(GARBLED);
+  const single = new Map<string, string>();
+  const facts = new Map<string, boolean>();
+  const log: Logged[] = [];
+  for (const part of parts) {
+    const [, name, raw] = /^([a-z])=(.*)$/s.exec(part) ?? [];
+    if (name === undefined || raw === undefined) return refuse(GARBLED);
+    if (name === 'f') {
+      const [fact = '', holds] = raw.split('.');
+      if (!isId(fact) || (holds !== '0' && holds !== '1')) return refuse(GARBLED);
+      facts.set(fact, holds === '1');
+    } else if (name === 'e') {
+      const entry = readEntry(raw);
+      if (!entry) return refuse(GARBLED);
+      log.push(entry);
+    } else if (single.has(name)) return refuse(GARBLED);
+    else single.set(name, raw);
+  }
+  const words = (name: string): string | undefined => unescaped(single.get(name) ?? '');
+  const [id = '', symptom = ''] = [single.get('i'), single.get('s')];
+  const opened = readTime(single.get('o') ?? '');
+  const [machine, owner, complaint] = [words('n'), words('w'), words('c')];
+  const ended = single.get('x');
+  const closed = ended === undefined ? null : readClosed(ended);
+  if (!isId(id) || !isId(symptom) || opened === undefined || closed === undefined) return refuse(GARBLED);
+  if (machine === undefined || owner === undefined || complaint === undefined) return refuse(GARBLED);
+  const letter = { id, symptom, machine, owner, complaint, opened, facts: Object.fromEntries(facts), log, closed };
+  return { ok: true, letter };
+}
