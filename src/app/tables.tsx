@@ -81,7 +81,7 @@ function OneTable(props: { id: string; spec: TableSpec; calculator: Calculator; 
     for (let i = line; i < count(); i += 1) {
       for (const { symbol, column } of lines[i] ?? []) {
         const below = symbolAt(i + 1, column);
-        changes[symbol] = { text: below === undefined ? '' : textOf(below) };
+        changes[symbol] = below === undefined ? { text: '' } : { ...props.bench.entryOf(below) };
       }
     }
     write(changes);
@@ -96,16 +96,25 @@ function OneTable(props: { id: string; spec: TableSpec; calculator: Calculator; 
     if ('reason' in made) return;
     const { mark } = props.bench.situation();
     const changes: Record<string, Partial<Entry>> = {};
+    // As many lines as there were are the same places, set a little otherwise: readings stay. Other places have no readings yet.
+    const isSame = used() === made.length;
     all().forEach((cells, i) => {
       for (const { symbol, column } of cells) {
         const si = made[i]?.[column];
         const unit = props.bench.unitOf(symbol);
-        // Positions are written anew; a reading that was taken stays in its line.
         if (si !== undefined && unit) changes[symbol] = { text: toTyped(si, unit, mark, 8), unit: unit.id };
-        else if (made[i] === undefined) changes[symbol] = { text: '' };
+        else if (!isSame && textOf(symbol) !== '') changes[symbol] = { text: '' };
       }
     });
-    write(changes);
+    if (Object.values(changes).some(({ text }) => text === '')) {
+      // What was read can be put back.
+      const { entries, choices } = props.bench.entered;
+      const written = Object.entries(changes).map(([symbol, part]): [string, Entry] => [
+        symbol,
+        { ...props.bench.entryOf(symbol), ...part },
+      ]);
+      props.bench.replace({ entries: { ...entries, ...Object.fromEntries(written) }, choices: { ...choices } });
+    } else write(changes);
     setAdded(made.length);
   };
 

@@ -45,6 +45,7 @@ const otherSign = (text: string): string =>
 /** Readings in lines and columns, as many lines as the person takes. */
 export function ReadingTable(props: TableProps) {
   const id = createUniqueId();
+  const problemId = (line: number, column: string): string => `${id}-${line}-${column}`;
   const last = (): string | undefined => props.columns.findLast((column) => column.signed)?.id;
   const [body, setBody] = createSignal<HTMLTableSectionElement>();
   createEffect(() => {
@@ -99,6 +100,7 @@ export function ReadingTable(props: TableProps) {
                       <td data-column={cell().column}>
                         <Cell
                           cell={cell()}
+                          problemId={problemId(index, cell().column)}
                           label={`${props.line} ${index + 1}, ${props.columns.find((column) => column.id === cell().column)?.heading ?? ''}`}
                           onText={(text) => props.onText(index, cell().column, text)}
                         />
@@ -131,17 +133,17 @@ export function ReadingTable(props: TableProps) {
                     </button>
                   </td>
                 </tr>
-                <For each={cells().flatMap((cell) => cell.problem ?? [])}>
-                  {(problem) => (
+                <Index each={cells().filter((cell) => cell.problem !== undefined)}>
+                  {(cell) => (
                     <tr>
                       <td colSpan={props.columns.length + 2}>
-                        <p class="problem" role="alert">
-                          {problem}
+                        <p class="problem" role="alert" id={problemId(index, cell().column)}>
+                          {cell().problem}
                         </p>
                       </td>
                     </tr>
                   )}
-                </For>
+                </Index>
               </>
             )}
           </Index>
@@ -166,7 +168,7 @@ export function ReadingTable(props: TableProps) {
   );
 }
 
-function Cell(props: { cell: TableCell; label: string; onText: (text: string) => void }) {
+function Cell(props: { cell: TableCell; problemId: string; label: string; onText: (text: string) => void }) {
   const [entry, setEntry] = createSignal<HTMLInputElement>();
   // As in a single field: only a change from outside writes into the box.
   createEffect(() => {
@@ -182,6 +184,7 @@ function Cell(props: { cell: TableCell; label: string; onText: (text: string) =>
       spellcheck={false}
       aria-label={props.label}
       aria-invalid={props.cell.problem === undefined ? undefined : 'true'}
+      aria-describedby={props.cell.problem === undefined ? undefined : props.problemId}
       placeholder={props.cell.placeholder}
       onInput={(event) => props.onText(event.currentTarget.value)}
       onFocus={(event) => event.currentTarget.select()}

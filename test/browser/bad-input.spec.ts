@@ -38,6 +38,30 @@ for (const id of calculatorIds) {
       await expect(field.getByRole('alert')).toHaveCount(0);
       await expect(bench(page).locator('.stale')).toHaveCount(0);
     }
+    for (const table of await page.locator('.reading-table').all()) {
+      const lines = table.locator('tr[data-line]');
+      const last = (await lines.count()) - 1;
+      expect(last).toBeGreaterThan(0);
+      for (const at of [0, last]) {
+        const line = lines.nth(at);
+        // The sentence stands in the line below, and belongs to the box.
+        const sentence = table.locator(`tr[data-line="${at}"] + tr`).getByRole('alert');
+        for (const box of await line.getByRole('textbox').all()) {
+          const before = await box.inputValue();
+          for (const bad of BAD) {
+            await box.fill(bad);
+            await expect(sentence).toHaveText(/^.{15,}\.$/s);
+            await expect(box).toHaveAttribute('aria-invalid', 'true');
+            await expect(box).toHaveValue(bad);
+            await expect(bench(page).locator('.stale')).toBeVisible();
+            await expect(word).toHaveText(verdict);
+          }
+          await box.fill(before);
+          await expect(table.getByRole('alert')).toHaveCount(0);
+          await expect(bench(page).locator('.stale')).toHaveCount(0);
+        }
+      }
+    }
     await expect(page.locator('body')).not.toContainText('NaN');
     await expect(page.locator('body')).not.toContainText('Infinity');
   });
