@@ -134,7 +134,7 @@ describe('what is said', () => {
     const found = measure(corners(0, 0.1, 0.4, 0.25, 0.002), { keep_4: '1' });
     expect(found.verdict.state).toBe('beyond');
     expect(found.instruction!.headline).toMatch(
-      /^Turn the back right adjuster 5\/8 turn anticlockwise \(\d+(\.\d)?°\), seen from above/,
+      /^Turn the back right adjuster just under 5\/8 turn anticlockwise \(\d+(\.\d)?°\), seen from above/,
     );
     const steps = found.instruction!.steps.join('\n');
     expect(steps).toMatch(/the front right adjuster comes last/);
@@ -224,14 +224,15 @@ describe('the doubt', () => {
 describe('words', () => {
   it('are the nearest fraction on a clock', () => {
     const turn = 2 * Math.PI;
-    expect([0.02, 0.08, 0.26, 0.49, 0.97, 1, 1.3, 2.26, 5.99].map((n) => clockText(n * turn))).toEqual([
+    expect([0.02, 0.08, 0.26, 0.28, 0.49, 0.97, 1, 1.3, 2.26, 5.99].map((n) => clockText(n * turn))).toEqual([
       '',
       '1/12 turn',
       '1/4 turn',
+      'just over 1/4 turn',
       '1/2 turn',
+      'just under 1 turn',
       '1 turn',
-      '1 turn',
-      '1 1/3 turns',
+      'just under 1 1/3 turns',
       '2 1/4 turns',
       '6 turns',
     ]);

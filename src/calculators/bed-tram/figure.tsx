@@ -1,6 +1,7 @@
 import { createMemo, For, Show } from 'solid-js';
 import { Drawing, TurnArrow } from '../../ui/drawing';
-import { formatNumber } from '../../quantity/format';
+import { formatValue } from '../../quantity/format';
+import { length } from '../../quantity/kinds';
 import type { FigureProps } from '../calculator';
 import type calc from './index';
 import { heightMap, type Spot } from './map';
@@ -32,8 +33,10 @@ export default function Figure(props: FigureProps<typeof calc>) {
   };
   const map = createMemo(() => heightMap(read(), W(), D()));
   const print = (si: number) => {
-    const text = formatNumber(Math.round(si * 1e5) / 100, 3, props.mark);
-    return si > 0 && text !== '0' ? `+${text}` : text;
+    const hundredths = Math.round(si * 1e5);
+    const text = formatValue(Math.abs(hundredths) * 1e-5, 1e-4, length.mm.unit, { mark: props.mark });
+    const sign = hundredths > 0 ? '+' : hundredths < 0 ? '−' : '';
+    return sign + text.replace(/\smm$/, '');
   };
   const adjusters = () => {
     const each = [];
@@ -51,12 +54,13 @@ export default function Figure(props: FigureProps<typeof calc>) {
       <For each={map().tiles}>
         {(tile) => (
           <rect
-            x={px(tile.x) - 0.3}
-            y={py(tile.y + tile.high) - 0.3}
-            width={tile.wide * scale() + 0.6}
-            height={tile.high * scale() + 0.6}
+            x={px(tile.x)}
+            y={py(tile.y + tile.high)}
+            width={tile.wide * scale()}
+            height={tile.high * scale()}
             class={tile.share >= 0 ? 'd-solid' : undefined}
             fill="currentColor"
+            shape-rendering="crispEdges"
             fill-opacity={0.55 * Math.abs(tile.share)}
           />
         )}
@@ -131,7 +135,7 @@ function Adjuster(props: { n: number; x: number; y: number; middle: number; turn
         y={props.y + 18}
         text-anchor={outwards() > 0 ? 'end' : 'start'}
       >
-        {props.n}: {clock() === '' ? 'leave' : clock().replace(/ turns?/, '')}
+        {props.n}: {clock() === '' ? 'leave' : clock().replace(/just (?:over|under) | turns?/g, '')}
       </text>
     </g>
   );

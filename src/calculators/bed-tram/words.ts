@@ -18,7 +18,13 @@ const FRACTIONS: readonly (readonly [value: number, text: string])[] = [
   [1, ''],
 ];
 
-/** "1/4 turn", "1 1/2 turns", "2 turns": the nearest on a clock face; empty below a twenty-fourth. @param angle radians */
+/** A hand sees so much on a clock face, in turns. */
+const SEEN = 1 / 72;
+
+/**
+ * "1/4 turn", "just over 1 1/2 turns", "2 turns": the nearest on a clock face; empty below a twenty-fourth.
+ * @param angle radians
+ */
 export function clockText(angle: number): string {
   const turns = Math.abs(angle) / FULL_TURN;
   const rest = turns - Math.floor(turns);
@@ -26,9 +32,10 @@ export function clockText(angle: number): string {
     Math.abs(one[0] - rest) < Math.abs(best[0] - rest) ? one : best,
   );
   const whole = Math.floor(turns) + (value === 1 ? 1 : 0);
-  if (whole === 0) return fraction === '' ? '' : `${fraction} turn`;
-  const number = fraction === '' ? String(whole) : `${whole} ${fraction}`;
-  return `${number} ${whole === 1 && fraction === '' ? 'turn' : 'turns'}`;
+  if (whole === 0 && fraction === '') return '';
+  const about = rest - value > SEEN ? 'just over ' : value - rest > SEEN ? 'just under ' : '';
+  const number = [whole === 0 ? '' : String(whole), fraction].filter((part) => part !== '').join(' ');
+  return `${about}${number} ${whole > 1 || (whole === 1 && fraction !== '') ? 'turns' : 'turn'}`;
 }
 
 /** "front left", "back middle", "middle". */
