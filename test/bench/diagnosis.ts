@@ -11,6 +11,7 @@ import {
   meanOf,
   mendsOnly,
   mostLikely,
+  ourChecks,
   ours,
   remembered,
   simulate,
@@ -27,6 +28,7 @@ const others: readonly (readonly [string, Parameters<typeof byRule>[0]])[] = [
   ['fixed list', fixedList],
   ['most likely first', mostLikely],
   ['cheapest first', cheapest],
+  ['our checks, the others’ rule', ourChecks()],
 ];
 
 const plusMinus = ({ mean, se }: Mean): string => `${mean.toFixed(1)} ± ${se.toFixed(1)}`;

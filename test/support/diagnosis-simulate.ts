@@ -127,20 +127,22 @@ export const mendsOnly: Order = (catalogue, course, belief) => {
   return best !== undefined && ratio(best) > 1 / HAND_OVER ? { kind: 'mend', cause: best } : { kind: 'hand over' };
 };
 
+type Next = (open: readonly Check[], belief: Belief, catalogue: Catalogue, course: Course) => Check | undefined;
+
 /**
  * One of the other orders. All share this rule: belief by the same Bayes' rule; the most believed cause is mended as soon as
  * its share is `sure`; a check that tells only causes below one in a hundred is passed over; when no check is left, the mends
  * go on in the order of chance over effort. `next` says which check comes first.
  */
 export const byRule =
-  (next: (open: readonly Check[], belief: Belief) => Check | undefined, sure: number): Order =>
+  (next: Next, sure: number): Order =>
   (catalogue, course, belief) => {
     const mends = openMends(course, belief);
     const [top] = mends;
     if (top !== undefined && (belief.causes[top] ?? 0) >= sure) return { kind: 'mend', cause: top };
     const { open } = openChecks(catalogue, course, belief);
     const worth = open.filter(({ given }) => mends.some((id) => given[id] && (belief.causes[id] ?? 0) > 0.01));
-    const check = next(worth, belief);
+    const check = next(worth, belief, catalogue, course);
     return check ? { kind: 'check', check: check.id } : mendsOnly(catalogue, course, belief);
   };
 
@@ -163,6 +165,22 @@ export const mostLikely = (open: readonly Check[], belief: Belief): Check | unde
   }
   return undefined;
 };
+
+/** Our order of the checks, put under the others' rule: what the order alone is worth. Remembers its rankings, as `remembered`. */
+export function ourChecks(): Next {
+  const known = new Map<string, readonly string[]>();
+  return (open, _, catalogue, course) => {
+    const key = JSON.stringify([course.symptom, course.log]);
+    let ranking = known.get(key);
+    if (!ranking) {
+      const proposal = propose(catalogue, course);
+      ranking = [proposal, ...proposal.others].flatMap(({ step }) => (step.kind === 'check' ? [step.check] : []));
+      known.set(key, ranking);
+    }
+    const first = ranking.find((id) => open.some((check) => check.id === id));
+    return open.find(({ id }) => id === first);
+  };
+}
 
 /** The quickest check; among equals the catalogue's order. */
 export const cheapest = (open: readonly Check[]): Check | undefined =>
