@@ -12,6 +12,18 @@ module.exports = {
     rule('quantity-is-the-ground', '^src/quantity/', '^src/(?!quantity/)', 'quantity imports nothing of ours'),
     rule('formula-down', '^src/formula/', '^src/(?!formula/|quantity/)', 'formula imports quantity only'),
     rule('signal-down', '^src/signal/', '^src/(?!signal/|quantity/)', 'signal imports quantity only'),
+    rule(
+      'diagnosis-down',
+      '^src/diagnosis/',
+      '^src/(?!diagnosis/|formula/|signal/|reference/|quantity/)',
+      'diagnosis knows checks by their ids only',
+    ),
+    rule(
+      'instrument-down',
+      '^src/instrument/',
+      '^src/(?!instrument/|formula/|signal/|reference/|quantity/)',
+      'instruments know no screen and no check',
+    ),
     rule('reference-down', '^src/reference/', '^src/(?!reference/|quantity/)', 'reference imports quantity only'),
     rule(
       'machine-down',
@@ -42,7 +54,7 @@ module.exports = {
       name: 'pure-layers',
       severity: 'error',
       comment: 'these run in plain Node: no Solid, no browser storage',
-      from: { path: '^src/(formula|quantity|signal|reference)/|^src/machine/schema|^src/calculators/.*model\\.ts$' },
+      from: { path: '^src/(formula|quantity|signal|reference|diagnosis)/|^src/machine/schema|^src/calculators/.*model\\.ts$' },
       to: { path: 'solid-js|idb-keyval|@solidjs' },
     },
     { name: 'no-circular', severity: 'error', from: {}, to: { circular: true, dependencyTypesNot: ['type-only'] } },
