@@ -56,9 +56,12 @@ export function createFinder(all: readonly Findable[]): (query: string) => reado
     },
   });
   index.addAll(all);
+  const plain = (text: string): string => text.trim().toLowerCase();
   return (query) => {
+    const named = all.find(({ title }) => plain(title) === plain(query))?.id;
     const found = index.search(query);
     const best = found[0]?.score ?? 0;
-    return found.filter(({ score }) => score * 5 >= best).map(({ id }) => String(id));
+    const ids = found.filter(({ score }) => score * 5 >= best).map(({ id }) => String(id));
+    return named === undefined ? ids : [named, ...ids.filter((id) => id !== named)];
   };
 }
