@@ -54,7 +54,9 @@ module.exports = {
       name: 'pure-layers',
       severity: 'error',
       comment: 'these run in plain Node: no Solid, no browser storage',
-      from: { path: '^src/(formula|quantity|signal|reference|diagnosis)/|^src/machine/schema|^src/calculators/.*model\\.ts$' },
+      from: {
+        path: '^src/(formula|quantity|signal|reference|diagnosis)/|^src/machine/schema|^src/calculators/.*model\\.ts$',
+      },
       to: { path: 'solid-js|idb-keyval|@solidjs' },
     },
     { name: 'no-circular', severity: 'error', from: {}, to: { circular: true, dependencyTypesNot: ['type-only'] } },
