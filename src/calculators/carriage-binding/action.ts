@@ -3,7 +3,7 @@ import type { choices } from './choices';
 
 type Symbols =
   | 'q' | 'q_e' | 'q_lim' | 'd' | 'd_b' | 'd_m' | 'L_m' | 'x_d' | 'x_L' | 'mu' | 'e' | 's' | 's_0' | 'dx' | 'dx_0'
-  | 'N_c' | 'F_c' | 'F' | 'F_m' | 'R' | 'k_F' | 'L'; // prettier-ignore
+  | 'N_c' | 'F_c' | 'F' | 'F_m' | 'F_t' | 'R' | 'k_F' | 'L'; // prettier-ignore
 type Ask = Context<Symbols, typeof choices>;
 
 const doubtful = (state: VerdictState): boolean => state === 'beyond' || state === 'too close';
@@ -93,8 +93,12 @@ function binds(ctx: Ask): Instruction {
 }
 
 function hangsUp(ctx: Ask): Instruction {
+  const why =
+    Math.abs(ctx.number('q_e')) < 1
+      ? `friction eats ${ctx.text('q_e', { magnitude: true })} of its weight on the way down`
+      : 'it hangs by its own friction on the way down';
   return {
-    headline: `Support it, then bring its mass to within ${ctx.text('d_m')} of the guide: friction eats ${ctx.text('q_e', { magnitude: true })} of its weight on the way down.`,
+    headline: `Support it, then bring its mass to within ${ctx.text('d_m')} of the guide: ${why}.`,
     steps: [
       `Its mass centre stands ${ctx.text('e', { magnitude: true })} out. It may hang where it is, then drop all at once.`,
       ...cure(ctx),
@@ -144,7 +148,8 @@ export function instruct(ctx: Ask): Instruction {
   }
   if (ctx.check('q') === 'beyond') return binds(ctx);
   if (ctx.check('q_e') === 'beyond') return hangsUp(ctx);
-  if (ctx.check('F') === 'beyond') return tooHeavy(ctx);
+  // Bound by its best value, though the doubt reaches back: no force to name.
+  if (ctx.check('F_t') === 'beyond') return Math.abs(ctx.number('q')) < 1 ? tooHeavy(ctx) : binds(ctx);
   if (ctx.verdict !== 'within') return unsettled(ctx);
   return {
     headline: `Leave the guide: friction eats ${ctx.text('q', { magnitude: true })} of the push, and the drive has force to spare.`,

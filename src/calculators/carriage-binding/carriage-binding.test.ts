@@ -24,6 +24,16 @@ describe('binding advice', () => {
     ]);
   });
 
+  it('has a verdict and an instruction at any offset, bound or not', () => {
+    for (const d_0 of [0, 20, 60, 90, 120, 150, 200, 400]) {
+      for (const way of ['level', 'upright']) {
+        const found = look({ d_0: `${d_0} mm` }, { way });
+        expect(found.verdict.state, `${d_0} ${way}`).not.toBe('none');
+        expect(found.instruction, `${d_0} ${way}`).toBeDefined();
+      }
+    }
+  });
+
   it('has moved far enough when it has done as told', () => {
     const found = look({ ...sure, d_0: '100 mm ± 1 mm' });
     const moved = 100 - found.instruction!.movements![0]!.amount * 1000;
@@ -71,12 +81,14 @@ describe('binding advice', () => {
   });
 
   it('squares a clamped gantry before it lightens the carriage', () => {
-    const found = look({ ...sure, d_0: '5 mm', dx: '3 mm', F_m: '10 N' });
+    const found = look({ ...sure, d_0: '5 mm', dx: '3 mm', F_m: '10 N', c_g: '100 N/mm ± 5 N/mm' });
     expect(found.instruction!.headline).toMatch(/^Square the gantry/);
     expect(found.instruction!.movements).toContainEqual(
       expect.objectContaining({ part: 'leading end of the gantry', direction: 'back' }),
     );
-    expect(said(look({ ...sure, d_0: '5 mm', F_m: '1 N' }))).toMatch(/^Leave the guide; lower the acceleration/);
+    expect(said(look({ ...sure, d_0: '5 mm', F_m: '1 N', F_0: '2 N ± 0.2 N' }))).toMatch(
+      /^Leave the guide; lower the acceleration/,
+    );
   });
 
   it('leaves a guide alone that runs, with the right lubricant', () => {

@@ -89,8 +89,10 @@ const checks: readonly OutsideCheck[] = [
   })),
   {
     source: `${STATICS}: level, mass on the other side`,
-    given: { ...given(level), M: '0.8 kg ± 0', a: '2000 mm/s²' },
+    given: { ...given(level), M: '0.8 kg ± 0', a: '2000 mm/s²', F_m: `${balance(level).F} N ± 0` },
     expect: {
+      // A drive that can pull just what is needed gets just that through.
+      F_t: [4.6, 1e-9],
       W: [by('0.8 kg * 2 m/s^2', 'N'), 1e-9],
       F_d: [3, 1e-12],
       R: [4.6, 1e-9],
@@ -102,9 +104,10 @@ const checks: readonly OutsideCheck[] = [
   },
   {
     source: `${STATICS}: an arm lifted, mass farther out than the drive, which turns the contacts over`,
-    given: { ...given(arm), M: '1.5 kg ± 0', a: '500 mm/s²' },
+    given: { ...given(arm), M: '1.5 kg ± 0', a: '500 mm/s²', F_m: `${balance(arm).F} N ± 0` },
     choices: { way: 'upright' },
     expect: {
+      F_t: [by('1 + 1.5 * (9.80665 + 0.5)', ''), 1e-9],
       W: [by('1.5 kg * (9.80665 + 0.5) m/s^2', 'N'), 1e-9],
       N: [() => balance(arm).N, 1e-9],
       F: [() => balance(arm).F, 1e-9],

@@ -57,6 +57,13 @@ export const formulas = [
   formula('A = R * d - W * e', 'Moment on the guide, before friction adds to it', torque.N_mm, statics),
   // A/(1 − q) one way round, −A/(1 + q) the other. The root has no value where the guide binds: nor has the force.
   formula('N = (abs(A) + q * A) / (L * sqrt(1 - q^2)^2)', 'Sideways force at each end of the guide', force.N, statics),
+  // Has a value also where the guide binds, so that there is a verdict.
+  formula(
+    'F_t = F_m - 2 * mu * abs(F_m * d - W * e) / L',
+    'Force that gets through when the drive pulls its most',
+    force.N,
+    statics,
+  ),
   formula('F = R + 2 * mu * N', 'Force that the drive needs', force.N, statics),
   formula('k_F = F / R', 'The same as a multiple of that without offset', ratio.one, derived('ratio of the two')),
 ] as const;
@@ -71,5 +78,5 @@ export const limits = [
     cite: commonPractice,
     when: { way: 'upright' },
   },
-  { of: 'F', max: 'F_m', label: 'Force that the drive needs', cite: commonPractice },
+  { of: 'F_t', min: 'R', label: 'Force that gets through, against what the carriage needs', cite: statics },
 ] as const;

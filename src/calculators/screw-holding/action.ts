@@ -96,7 +96,12 @@ const CURES: Readonly<Record<string, string>> = {
 };
 
 function trial(ctx: Ask): string {
-  return `Trial: gantry a finger’s breadth above blocks, motors off. Pull down beside a nut with ${ctx.text('F_p')} on a luggage scale and tap the frame; on two screws at each in turn. It must not creep in five minutes.`;
+  const where = {
+    one: 'beside the nut',
+    two: ctx.choice('drive') === 'belt' ? 'midway between the screws' : 'beside each nut in turn',
+    more: 'beside each nut in turn',
+  }[ctx.choice('screws')];
+  return `Trial: gantry a finger’s breadth above blocks, motors off. Pull down ${where} with ${ctx.text('F_p')} on a luggage scale and tap the frame. It must not creep in five minutes.`;
 }
 
 function unsettled(ctx: Ask): Instruction {

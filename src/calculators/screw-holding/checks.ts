@@ -170,6 +170,7 @@ const checks: readonly OutsideCheck[] = [
     expect: {
       F: [by('(1.5 kg / 2 + 0.5 kg * 300 / 400) * 9.80665 m/s^2', 'N'), 1e-9],
       F_2: [by('(1.5 kg / 2 + 0.5 kg * 100 / 400) * 9.80665 m/s^2', 'N'), 1e-9],
+      F_p: [by('0.5 * 1.125 * 9.80665', ''), 1e-9],
       T_m: [24, 1e-9],
       h_e: [by('8 / 50 / 2', ''), 1e-9],
     },
@@ -198,7 +199,7 @@ const checks: readonly OutsideCheck[] = [
       'Energy of one turn: without friction a margin of one is the weight times the lead over 2 π; two screws on one belted motor share it',
     given: { ...idle, mu: '0.01 ± 0', T_b: '0 N·mm' },
     choices: { screw: 'tr8x2', drive: 'belt' },
-    expect: { F: [9.80665, 1e-9], T_m: [12, 1e-9], T_1: [by('9.80665 * 2 / (2 pi)', ''), 0.005] },
+    expect: { F: [9.80665, 1e-9], F_p: [9.80665, 1e-9], T_m: [12, 1e-9], T_1: [by('9.80665 * 2 / (2 pi)', ''), 0.005] },
   },
   {
     source:

@@ -84,6 +84,9 @@ const thread = [
   formula('eta_c = F * P_h / (2 * pi * (T_R + T_c))', 'Efficiency raising, with the collar', ratio.percent, shigley),
 ] as const;
 
+const raised = derived('load raised in the ratio of the margin');
+const TRIAL = 'Pull down for the trial';
+
 /** What holds it when the motors are off. */
 const holding = [
   formula('T_m = T_d * i_g', IDLE, torque.N_mm, derived('torque through the gearing'), { screws: ['one', 'more'] }),
@@ -114,12 +117,10 @@ const holding = [
     shigley,
     plain,
   ),
-  formula(
-    'F_p = (m_lim - 1) * F',
-    'Pull down for the trial, at one screw',
-    force.N,
-    derived('load raised as the margin'),
-  ),
+  formula('F_p = (m_lim - 1) * F', TRIAL, force.N, raised, { screws: ['one', 'more'] }),
+  formula('F_p = (m_lim - 1) * F', TRIAL, force.N, raised, twoMotors),
+  // Midway, since the belt lets neither screw turn alone.
+  formula('F_p = (m_lim - 1) * M_z * g_n', TRIAL, force.N, raised, belt),
 ] as const;
 
 const sync = derived(

@@ -23,7 +23,7 @@ export default calculator({
   ],
   action: instruct,
   proof:
-    'Gantry a finger’s breadth above blocks, a pen line on each coupling and its mount. Motors off for an hour, a fan or a door slammed now and then; then pull down at each nut with the trial’s force. The pen lines must still meet. Repeat after every cleaning, greasing or new nut.',
+    'Gantry a finger’s breadth above blocks, a pen line on each coupling and its mount. Motors off for an hour, a fan or a door slammed now and then; then the trial again, with the pull given. The pen lines must still meet. Repeat after every cleaning, greasing or new nut.',
   beware: [
     'A margin is no promise. Friction of threads scatters by a third and more, falls with grease and wear, and vibration can let go of a thread that stands still by the numbers.',
     'The friction is that from rest. Once it moves, friction is less: what has begun to run runs on.',
