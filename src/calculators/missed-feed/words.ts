@@ -86,7 +86,6 @@ export function judged(ctx: Ask): readonly Judged[] {
 
 /** The cheapest of those that surely do. */
 export function advised(all: readonly Judged[]): WayId {
-  return all
-    .filter((one) => one.standing === 'will do')
-    .reduce((best, one) => (one.cost < best.cost ? one : best), { id: 'anew', cost: Infinity }).id;
+  const enough = all.filter((one) => one.standing === 'will do');
+  return [...enough].sort((a, b) => a.cost - b.cost)[0]?.id ?? 'anew';
 }
