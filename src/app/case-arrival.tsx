@@ -134,7 +134,6 @@ function useTaking(props: { letter: Letter }) {
 
 function AsNew(props: { letter: Letter }) {
   const records = useRecords();
-  // eslint-disable-next-line solid/reactivity
   const { take, problem } = useTaking(props);
   const makeAndTake = async () => {
     const id = await records.addMachine(props.letter.machine.slice(0, 120));
@@ -181,7 +180,6 @@ function Problem(props: { sentence: string | undefined }) {
 
 function Beside(props: { letter: Letter; ours: Case }) {
   const navigate = useNavigate();
-  // eslint-disable-next-line solid/reactivity
   const { take, problem } = useTaking(props);
   const how = () => letterStanding(props.ours, props.letter);
   const fresh = () => props.letter.log.filter((entry) => !props.ours.log.some((one) => sameEntry(one, entry)));

@@ -44,7 +44,7 @@ export function CaseBanner(props: { machine: Machine; calculator: string; kept: 
     on(
       () => props.kept,
       (reading) => {
-        if (reading && reading.machine === untrack(() => props.machine.id)) void answer(reading);
+        if (reading?.machine === untrack(() => props.machine.id)) void answer(reading);
       },
       { defer: true },
     ),

@@ -27,9 +27,12 @@ function Line(props: { case: Case; entry: CaseEntry; fixed: boolean }) {
   const [changing, setChanging] = createSignal(false);
   const words = () => entryWords(catalogue, props.entry);
   const reading = () => (props.entry.kind === 'answer' ? props.entry.reading : undefined);
-  const edit = (change: (old: Case) => Case) => void records.changeCase(props.case.machine, props.case.id, change);
+  const edit = (change: (old: Case) => Case) => {
+    const { machine, id } = props.case;
+    void records.changeCase(machine, id, change);
+  };
   const others = () => {
-    const { entry } = props;
+    const entry = props.entry;
     return entry.kind === 'answer'
       ? checkOf(catalogue, entry.check).answers.filter(({ id }) => id !== entry.answer)
       : [];

@@ -27,9 +27,7 @@ export function CaseNew() {
   const location = useLocation();
   const query = () => new URLSearchParams(location.search);
   // The address gives the first choice; after that the person picks.
-  // eslint-disable-next-line solid/reactivity
   const [picked, setPicked] = createSignal(symptomById(query().get('symptom'))?.id ?? null);
-  // eslint-disable-next-line solid/reactivity
   const [complaint, setComplaint] = createSignal((query().get('said') ?? '').slice(0, LIMITS.note));
   const [owner, setOwner] = createSignal('');
   const [answered, setAnswered] = createSignal<Readonly<Record<FactId, boolean | undefined>>>({});
@@ -114,6 +112,12 @@ export function CaseNew() {
     </button>
   );
 
+  const List = (own: { open: boolean }) => (
+    <Fold title="The whole list" open={own.open}>
+      <For each={catalogue.symptoms}>{(one) => <Pick symptom={one} />}</For>
+    </Fold>
+  );
+
   return (
     <main>
       <h1>A new case</h1>
@@ -164,9 +168,9 @@ export function CaseNew() {
             {(id) => <Show when={symptomById(id)}>{(one) => <Pick symptom={one()} />}</Show>}
           </For>
         </Show>
-        <Fold title="The whole list" open={picked() === null && complaint() === ''}>
-          <For each={catalogue.symptoms}>{(one) => <Pick symptom={one} />}</For>
-        </Fold>
+        <Show when={symptom()} fallback={<List open={complaint() === ''} />}>
+          <List open={false} />
+        </Show>
       </section>
       <section class="section">
         <h2>The machine</h2>

@@ -55,13 +55,20 @@ function Sheet(props: { case: Case; machine: Machine }) {
       );
     },
   );
-  const photo = (id: () => string) =>
-    createResource(
-      () => ({ machine: props.case.machine, at: props.case.opened, id: id(), tick: records.readingsTick() }),
-      (at) => records.photoOf(at),
-    )[0];
-  const before = photo(() => props.case.id);
-  const after = photo(() => proofPhoto(props.case.id));
+  const photoAt = (id: string) => ({
+    machine: props.case.machine,
+    at: props.case.opened,
+    id,
+    tick: records.readingsTick(),
+  });
+  const [before] = createResource(
+    () => photoAt(props.case.id),
+    (at) => records.photoOf(at),
+  );
+  const [after] = createResource(
+    () => photoAt(proofPhoto(props.case.id)),
+    (at) => records.photoOf(at),
+  );
   const sheet = createMemo(() => caseSheet(catalogue, props.case, props.machine.name, readings.latest ?? []));
   const text = () => sheetText(sheet());
   const send = async () => {

@@ -171,7 +171,9 @@ function Why(props: { proposal: Proposal; check?: Check }) {
   const after = () =>
     props.proposal.outlooks.flatMap(({ answer, chance, belief }) => {
       const [first] = belief.ranked;
-      const label = props.check?.answers.find(({ id }) => id === answer)?.label;
+      const said = props.check?.answers.find(({ id }) => id === answer);
+      // What settles nothing leaves things as they are.
+      const label = said?.id === 'unsure' || said?.verdict === 'too close' ? undefined : said?.label;
       const cause = catalogue.causes.find(({ id }) => id === first);
       if (label === undefined || !cause || first === undefined) return [];
       return [{ label, chance, first: cause.title, share: belief.causes[first] ?? 0 }];

@@ -26,7 +26,8 @@ export interface Letter extends Course {
 export type Opened = { readonly ok: true; readonly letter: Letter } | { readonly ok: false; readonly reason: string };
 
 const time = (iso: string): string => new Date(iso).getTime().toString(36);
-const text = (words: string): string => encodeURIComponent(words);
+/** Half a character, as a cut leaves it, cannot be escaped. */
+const text = (words: string): string => encodeURIComponent(words.replace(/\p{Cs}/gu, '\uFFFD'));
 
 function written(entry: Logged): string {
   const end = `${time(entry.at)}.${text(entry.note)}`;
@@ -57,7 +58,7 @@ export function encodeCase(letter: Letter): string {
     ...(letter.complaint === '' ? [] : [`c=${text(letter.complaint)}`]),
     ...Object.entries(letter.facts).map(([fact, holds]) => `f=${fact}.${holds ? 1 : 0}`),
     ...letter.log.map((entry) => `e=${written(entry)}`),
-    ...(closed ? [`x=${text(closed.how)}.${time(closed.at)}.${text(closed.proof)}`] : []),
+    ...(closed ? [`x=${text(closed.how).replaceAll('.', '%2E')}.${time(closed.at)}.${text(closed.proof)}`] : []),
   ].join('&');
 }
 
@@ -114,6 +115,9 @@ function readClosed(raw: string): Letter['closed'] | undefined {
   return ended === undefined || at === undefined || words === undefined ? undefined : { at, how: ended, proof: words };
 }
 
+/** Parts of which there is one at most. */
+const SINGLE = 'isonwcx';
+
 const refuse = (reason: string): Opened => ({ ok: false, reason });
 const GARBLED = 'This link is garbled: perhaps a message cut it off. Nothing was taken over. Ask for it again.';
 
@@ -146,7 +150,7 @@ export function decodeCase(query: string): Opened {
       const entry = readEntry(raw);
       if (!entry) return refuse(GARBLED);
       log.push(entry);
-    } else if (single.has(name)) return refuse(GARBLED);
+    } else if (single.has(name) || !SINGLE.includes(name)) return refuse(GARBLED);
     else single.set(name, raw);
   }
   const words = (name: string): string | undefined => unescaped(single.get(name) ?? '');

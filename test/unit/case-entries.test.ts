@@ -1,0 +1,126 @@
+import { describe, expect, expectTypeOf, it } from 'vitest';
+import { answeredOtherwise, answersTo, withEntry, withFact, without } from '../../src/app/case-edit';
+import { caseSheet, sheetText } from '../../src/app/case-sheet';
+import { minutesWords, oddsWords, whyNext } from '../../src/app/case-words';
+import { catalogue } from '../../src/diagnosis/catalogue';
+import { propose } from '../../src/diagnosis/order';
+import { checkOf } from '../../src/diagnosis/pick';
+import type { Entry } from '../../src/diagnosis/types';
+import { restore, VERSION, type Case } from '../../src/machine/schema';
+
+type Kept = Case['log'][number];
+/** An entry as kept, without when it was made, what was said of it, and the reading it rests on. */
+type Bare = Kept extends infer E ? (E extends Kept ? Omit<E, 'at' | 'note' | 'reading'> : never) : never;
+/** TypeScript compares `Omit<…>` and a plain object as alike only once both are written out. */
+type Flat<T> = T extends object ? { readonly [K in keyof T]: T[K] } : T;
+
+const AT = '2026-03-02T09:00:00.000Z';
+const LATER = '2026-03-02T09:10:00.000Z';
+const blank: Case = {
+  v: VERSION,
+  type: 'case',
+  id: 'aaaaaaaaaaaa',
+  machine: 'bbbbbbbbbbbb',
+  symptom: 'gantry-sinks',
+  owner: 'Mrs Tarrow',
+  complaint: 'It comes down overnight.',
+  opened: AT,
+  changed: AT,
+  facts: {},
+  log: [],
+  closed: null,
+};
+
+describe('the entries of a case', () => {
+  it('are the same kinds in the store as in the diagnosis, field by field', () => {
+    expectTypeOf<Flat<Bare>>().toEqualTypeOf<Flat<Entry>>();
+  });
+
+  it('are taken by the diagnosis as they are kept', () => {
+    expectTypeOf<Kept>().toExtend<Entry>();
+    const kept = withEntry({ kind: 'answer', check: 'screws-held', answer: 'yes' }, AT)(blank);
+    expect(restore(kept)).toMatchObject({ ok: true });
+    expect(propose(catalogue, kept).belief).not.toEqual(propose(catalogue, blank).belief);
+  });
+
+  it('can be taken back and changed, which brings the proposal back or moves it', () => {
+    const first = propose(catalogue, blank).step;
+    if (first.kind !== 'check') throw new Error('the case should begin with a check');
+    const [one, two] = checkOf(catalogue, first.check).answers;
+    const answered = withEntry({ kind: 'answer', check: first.check, answer: one!.id }, AT)(blank);
+    expect(propose(catalogue, answered).step).not.toEqual(first);
+    const entry = answered.log[0]!;
+    expect(propose(catalogue, without(entry)(answered)).step).toEqual(first);
+    const changed = answeredOtherwise(entry, two!.id)(answered);
+    expect(changed.log).toEqual([{ kind: 'answer', check: first.check, answer: two!.id, at: AT, note: '' }]);
+    expect(propose(catalogue, changed).belief).not.toEqual(propose(catalogue, answered).belief);
+  });
+
+  it('facts are answered and opened again', () => {
+    const known = withFact('just-moved', true)(blank);
+    expect(known.facts).toEqual({ 'just-moved': true });
+    expect(withFact('just-moved', undefined)(known).facts).toEqual({});
+  });
+
+  it('a verdict has one answer, several, or none', () => {
+    expect(answersTo(checkOf(catalogue, 'screw-holds'), 'beyond').map(({ id }) => id)).toEqual(['beyond']);
+    expect(answersTo(checkOf(catalogue, 'ridge-spacing'), 'within').length).toBeGreaterThan(2);
+    expect(answersTo(checkOf(catalogue, 'screw-holds'), 'none')).toEqual([]);
+  });
+});
+
+describe('the words of a case', () => {
+  it('says shares as people do, nearest by odds', () => {
+    expect([0.33, 0.5, 0.1, 0.001, 0.995].map(oddsWords)).toEqual([
+      'about 1 in 3',
+      'about 1 in 2',
+      'about 1 in 10',
+      'less than 1 in 100',
+      'almost certain',
+    ]);
+  });
+
+  it('says minutes no finer than they are known', () => {
+    expect([0.5, 3, 14.4, 68].map(minutesWords)).toEqual(['1 minute', '3 minutes', '14 minutes', '70 minutes']);
+  });
+
+  it('says for every symptom why its first step is first', () => {
+    for (const symptom of catalogue.symptoms) {
+      const log = symptom.hazard ? [{ kind: 'made safe' } as const] : [];
+      const sentences = whyNext(catalogue, propose(catalogue, { symptom: symptom.id, facts: {}, log }));
+      expect(sentences.length, symptom.id).toBeGreaterThanOrEqual(2);
+      expect(sentences.join(' ')).not.toMatch(/undefined|NaN/);
+    }
+  });
+});
+
+describe('the sheet of a case', () => {
+  const cause = 'coupling-slips';
+  const cured = withEntry(
+    { kind: 'mended', cause, cured: true, note: 'Tightened' },
+    LATER,
+  )(withEntry({ kind: 'answer', check: 'coupling-mark', answer: 'yes', note: '1.2 mm apart' }, AT)(blank));
+
+  it('says complaint, what was found, how it was measured, what was done and what is next', () => {
+    const text = sheetText(caseSheet(catalogue, cured, 'Left bench', []));
+    for (const words of ['It comes down overnight.', 'Left bench', 'Mrs Tarrow', '1.2 mm apart', 'Tightened: it cured'])
+      expect(text).toContain(words);
+    expect(text).toContain('WHAT WAS FOUND\nA coupling slips');
+    expect(text).toMatch(/WHAT TO DO NEXT\nProve it/);
+  });
+
+  it('of an open case says what is still suspected, and the next step with its cautions first', () => {
+    const sheet = caseSheet(catalogue, blank, 'Left bench', []);
+    expect(sheet.parts.map(({ title }) => title)).toEqual(['Complaint', 'Still suspected', 'What to do next']);
+    const hot = caseSheet(catalogue, { ...blank, symptom: 'far-too-hot' }, 'Left bench', []);
+    expect(sheetText(hot)).toMatch(/FIRST\nThis complaint can come from something that burns/);
+    expect(sheetText(hot)).toContain('Switch off and pull the plug before anything else.');
+  });
+
+  it('goes on after a mend that did not cure', () => {
+    const still = withEntry({ kind: 'mended', cause, cured: false }, LATER)(blank);
+    const text = sheetText(caseSheet(catalogue, still, 'Left bench', []));
+    expect(text).toContain('it did not cure');
+    expect(text).not.toContain('WHAT WAS FOUND');
+  });
+});
