@@ -18,5 +18,5 @@ export default {
     'pin or spike comes out wavy',
   ],
   topic: 'part',
-  order: 310,
+  order: 315,
 } satisfies Meta;
