@@ -1,0 +1,155 @@
+import * as math from 'mathjs';
+import { describe, expect, it } from 'vitest';
+import { evaluate } from '../evaluate';
+import { situation } from '../../../test/support/calculators';
+import { simulate, type Lump, type Moment } from './curve';
+import { fitCurve, type Point } from './fit';
+import calc from './index';
+
+const ZERO = 273.15;
+const lump: Lump = { C: 9.302, P: 40, G: 0.11392603809, R: 0.3 * 5.670374419e-8 * 1504e-6, Ta: 293.15 };
+
+interface Solution {
+  readonly t: readonly number[];
+  readonly y: readonly (readonly [number])[];
+}
+
+/** The same block by mathjs's solveODE (Dormand and Prince, its own steps). */
+function theirs({ C, P, G, R, Ta }: Lump, start: number, seconds: number): Moment[] {
+  const slope = (_t: number, [T]: readonly [number]): number[] => [(P - G * (T - Ta) - R * (T ** 4 - Ta ** 4)) / C];
+  // Not in mathjs's declarations under this signature.
+  const solve = (math as unknown as { solveODE: (...args: readonly unknown[]) => Solution }).solveODE;
+  const { t, y } = solve(slope, [0, seconds], [start], { method: 'RK45', tol: 1e-9, maxStep: seconds / 100 });
+  return t.map((at, i) => ({ t: at, T: y[i]![0] }));
+}
+
+describe('the simulated block', () => {
+  it('goes the way scipy 1.17 solve_ivp (DOP853, rtol 1e-11) gives, radiation and all', () => {
+    const moments = simulate({ ...lump, C: 10.37e-3 * 897 }, { t: 0, T: 293.15 }, 300, 600);
+    const at = (seconds: number) => moments[seconds * 2]!.T - ZERO;
+    const scipy = [
+      [20, 96.01583],
+      [60, 200.1488],
+      [120, 281.06913],
+      [300, 336.58129],
+    ] as const;
+    for (const [t, T] of scipy) expect(Math.abs(at(t) - T), `${t} s`).toBeLessThan(2e-5);
+  });
+
+  it.each([
+    ['from cold, fully on', lump, 293.15],
+    ['with a black cover', { ...lump, R: 0.9 * 5.670374419e-8 * 1504e-6, G: 0.06 }, 293.15],
+    ['stuck on from 215 °C, four times the power', { ...lump, P: 160 }, 488.15],
+    ['switched off', { ...lump, P: 0 }, 520],
+  ])('agrees with mathjs solveODE at its every step: %s', (_name, block, start) => {
+    const found = theirs(block, start, 200);
+    expect(found.length).toBeGreaterThan(50);
+    for (const { t, T } of found.slice(1)) {
+      const ours = simulate(block, { t: 0, T: start }, t, 400).at(-1)!.T;
+      expect(Math.abs(ours - T), `${t} s`).toBeLessThan(1e-4);
+    }
+  });
+
+  // solveODE never ends once it stands still; checks.ts holds the very end against scipy.
+  it('closes in on the formula’s end temperature from below and from above', () => {
+    const { outcomes } = evaluate(calc, situation(calc, { R_h: '14.4', V: '24' }));
+    const v = (symbol: string): number => {
+      const outcome = outcomes[symbol];
+      return outcome?.ok ? outcome.value : NaN;
+    };
+    const block = { C: v('C'), P: v('P'), G: v('G_c'), R: 0.3 * 5.670374419e-8 * v('A'), Ta: 295.15 };
+    for (const side of [-40, 40]) {
+      const left = theirs(block, v('T_e') + side, 400).map(({ T }) => (T - v('T_e')) / side);
+      expect(left.every((share, i) => share > 0 && share <= (left[i - 1] ?? 1))).toBe(true);
+      expect(left.at(-1)).toBeLessThan(0.05);
+    }
+  });
+});
+
+/** A curve with noise from a fixed sequence, K. */
+function noisy(noise: number): Point[] {
+  const moments = simulate({ ...lump, C: 12, G: 0.06 }, { t: 0, T: 330 }, 78, 780);
+  return Array.from({ length: 14 }, (_, i) => {
+    const { t, T } = moments[i * 60]!;
+    return { t, T: T + noise * Math.sin(37 * i * i + 1), ut: 0.1, uT: 0.29 };
+  });
+}
+
+describe('the fit', () => {
+  it('takes readings in any order, and any start of the clock', () => {
+    const points = noisy(0.3);
+    const plain = fitCurve(points)!;
+    const mixed = fitCurve(
+      [...points.slice(5), ...points.slice(0, 5)].map((point) => ({ ...point, t: point.t + 1000 })),
+    )!;
+    for (const key of ['at', 'rate', 'uRate', 'k', 'uk'] as const) expect(mixed[key]).toBeCloseTo(plain[key], 8);
+  });
+
+  it('grows its uncertainty where the readings scatter more than they claim, and not where less', () => {
+    const [calm, usual, wild] = [0, 0.3, 3].map((noise) => fitCurve(noisy(noise))!.uk) as [number, number, number];
+    expect(usual / calm).toBeCloseTo(1, 1);
+    expect(wild / calm).toBeGreaterThan(5);
+  });
+
+  it('has rate and loss rate that do not correlate, over many curves with random errors', () => {
+    // Box and Muller from a linear congruence (Numerical Recipes, from memory): the fits scatter as they say.
+    let state = 1;
+    const uniform = () => (state = (state * 1664525 + 1013904223) % 2 ** 32) / 2 ** 32;
+    const normal = () => Math.sqrt(-2 * Math.log(uniform() + 1e-12)) * Math.cos(2 * Math.PI * uniform());
+    const exact = noisy(0).map((point) => ({ ...point, ut: 0 }));
+    const at = fitCurve(exact)!.at;
+    const fits = Array.from({ length: 400 }, () => {
+      const fit = fitCurve(exact.map((point) => ({ ...point, T: point.T + 0.29 * normal() })))!;
+      return [fit.rate - fit.k * (at - fit.at), fit.k] as const;
+    });
+    const mean = (of: (pair: readonly [number, number]) => number) =>
+      fits.reduce((sum, pair) => sum + of(pair), 0) / 400;
+    const [rate, k] = [mean(([r]) => r), mean(([, one]) => one)];
+    const [sr, sk] = [Math.sqrt(mean(([r]) => (r - rate) ** 2)), Math.sqrt(mean(([, one]) => (one - k) ** 2))];
+    expect(Math.abs(mean(([r, one]) => (r - rate) * (one - k)) / (sr * sk))).toBeLessThan(0.15);
+    const said = fitCurve(exact)!;
+    expect(sr / said.uRate).toBeGreaterThan(0.85);
+    expect(sr / said.uRate).toBeLessThan(1.15);
+    expect(sk / said.uk).toBeGreaterThan(0.85);
+    expect(sk / said.uk).toBeLessThan(1.15);
+  });
+
+  it('has nothing to say of too few readings, of one moment, or of readings all at one temperature', () => {
+    const points = noisy(0);
+    expect(fitCurve(points.slice(0, 3))).toBeUndefined();
+    expect(fitCurve(points.map((point) => ({ ...point, t: 5 })))).toBeUndefined();
+    const flat = fitCurve(points.map((point) => ({ ...point, T: 300 })));
+    expect(flat === undefined || Math.abs(flat.rate) < 1e-9).toBe(true);
+  });
+});
+
+describe('what the sheet says', () => {
+  const told = (given: Record<string, string>, choices: Record<string, string> = {}) =>
+    evaluate(calc, situation(calc, given, choices));
+
+  it.each([
+    ['a quick watchdog and no cut-off', { W: '10' }, {}, /^Fit a separate thermal cut-off.*ruin the liner/],
+    ['a slow watchdog', { W: '60' }, {}, /^Shorten the watchdog’s window from 60\ss to (1\d|2\d)\ss/],
+    ['a wide hysteresis', { W: '10', H: '25' }, {}, /^Lower the watchdog’s hysteresis to/],
+    ['a cut-off that opens too late', { W: '10', T_f: '400' }, { cutoff: 'fitted' }, /^Change the cut-off.*lower/],
+    ['a cut-off that opens in use', { W: '10', T_f: '200' }, { cutoff: 'fitted' }, /^Change the cut-off.*or above/],
+    ['all well', { W: '10', T_f: '248 ± 5' }, { cutoff: 'fitted' }, /^Leave it as it is and prove it/],
+  ])('%s', (_name, given, choices, words) => {
+    const { instruction } = told({ R_h: '14.4 ± 0.1', ...given }, choices);
+    expect(instruction?.headline).toMatch(words);
+    const text = instruction?.steps.join(' ') ?? '';
+    expect(text).toMatch(/failed closed/);
+  });
+
+  it('refuses a curve that goes the wrong way, is too straight or too short, in words', () => {
+    const at = (temperatures: readonly number[]) =>
+      Object.fromEntries(temperatures.flatMap((T, i) => [[`t_${i + 1}`, `${i * 10}`], [`T_${i + 1}`, `${T}`]])); // prettier-ignore
+    const problem = (temperatures: readonly number[], loss: string) =>
+      told({ R_h: '14.4', ...at(temperatures) }, { loss }).modelProblem;
+    expect(problem([200, 180, 162, 146], 'cooling')).toMatch(/5 readings or more.*there are 4/);
+    expect(problem([200, 180, 162, 146, 131], 'heating')).toMatch(/do not rise/);
+    expect(problem([20, 60, 97, 131, 162], 'cooling')).toMatch(/do not fall/);
+    expect(problem([20, 60, 100, 140, 180, 220], 'heating')).toMatch(/too straight/);
+    expect(problem([20, 80, 130, 170, 203, 229, 251], 'heating')).toBeUndefined();
+  });
+});

@@ -1,0 +1,70 @@
+import type { InputValue } from '../../formula/outcome';
+import { decayRate, heatingRate, temperature } from '../../quantity/kinds';
+import { cite } from '../../reference/citation';
+import type { ModelSpec } from '../calculator';
+import { lines } from './cells';
+import { fitCurve, type Point } from './fit';
+
+export const LEAST = 5;
+/** Of the loss rate in its own value: beyond that a heating curve is as good as straight. */
+const TOO_UNSURE = 0.25;
+
+const source = cite(
+  'JCGM 100 and Birge’s ratio',
+  'least squares of the exact solution, weighted by the readings',
+  true,
+);
+const equation = 'least squares of T(t), where dT/dt = r_m − k (T − T_m)';
+
+/** Readings with both numbers, whatever line they stand in. */
+function pointsOf(inputs: Readonly<Record<string, InputValue | undefined>>): Point[] {
+  return lines.flatMap(({ time, temperature: shown }) => {
+    const [t, T] = [inputs[time], inputs[shown]];
+    return t && T ? [{ t: t.value, T: T.value, ut: t.u, uT: T.u }] : [];
+  });
+}
+
+/** Rate and loss rate of a recorded curve; the temperature they hold at is chosen so that the two do not correlate. */
+export const model = {
+  outputs: {
+    T_m: {
+      meaning: 'Curve: temperature that it tells most about',
+      measure: temperature.C,
+      equation: 'the temperature at which the errors of r_m and k do not correlate',
+      cite: source,
+    },
+    r_m: { meaning: 'Curve: rate of change there', measure: heatingRate.K_s, equation, cite: source },
+    k: { meaning: 'Curve: loss rate, one over the time constant', measure: decayRate.per_min, equation, cite: source },
+  },
+  compute(inputs, choices) {
+    // A reckoned loss needs no curve: whatever stands in the table is for the eye, beside the drawing.
+    if (choices.loss !== 'heating' && choices.loss !== 'cooling') return { ok: true, values: {} };
+    const points = pointsOf(inputs);
+    const no = (reason: string) => ({ ok: false, reason }) as const;
+    if (points.length < LEAST) {
+      return no(
+        `The curve needs ${LEAST} readings or more, each with time and temperature: there are ${points.length}.`,
+      );
+    }
+    if (new Set(points.map(({ t }) => t)).size < points.length) return no('Two readings have the same time.');
+    const fit = fitCurve(points);
+    if (!fit) return no('These readings follow no heating or cooling curve: look for a slip in one of them.');
+    if (choices.loss === 'cooling' && fit.rate >= 0) {
+      return no('The readings do not fall: a cooling curve is read after the heater is switched off.');
+    }
+    if (choices.loss === 'heating') {
+      if (fit.rate <= 0) return no('The readings do not rise: a heating curve is read while the heater is fully on.');
+      // A curve that bends upwards has a loss rate below zero, and is refused with the straight ones.
+      if (fit.uk > TOO_UNSURE * fit.k) {
+        return no(
+          'The curve is too straight to tell the loss. Start at 50 °C, read on until it is as hot as it is used, more often; or read the cooling curve.',
+        );
+      }
+    }
+    const exact = (value: number, u: number): InputValue => ({ value, u, shape: 'normal' });
+    return {
+      ok: true,
+      values: { T_m: exact(fit.at, 0), r_m: exact(fit.rate, fit.uRate), k: exact(fit.k, fit.uk) },
+    };
+  },
+} as const satisfies ModelSpec;
