@@ -109,10 +109,11 @@ export function randomReadings(calc: Calculator, choices: Choices, random: () =>
 export function nearbyReadings(calc: Calculator, choices: Choices, random: () => number): Read {
   const names = inputsUnder(calc, choices);
   const chosen = (example: Example): Choices => effectiveChoices(calc, example.choices ?? {});
-  const same = calc.examples.filter((example) => sameOptions(calc, chosen(example), choices));
-  const pool = same.length > 0 ? same : calc.examples;
+  const taken = calc.examples.filter((example) => isTaken(calc, example, choices));
+  const same = taken.filter((example) => sameOptions(calc, chosen(example), choices));
+  const pool = same.length > 0 ? same : taken;
   const example = pool[Math.floor(random() * pool.length)];
-  const given = Object.fromEntries(Object.entries(example?.given ?? {}).filter(([name]) => names.includes(name)));
+  const given = example ? givenUnder(calc, example, choices) : {};
   const { inputs } = evaluate(calc, situation(calc, given, choices));
   return Object.fromEntries(
     names.flatMap((name) => {
@@ -130,12 +131,31 @@ export function nearbyReadings(calc: Calculator, choices: Choices, random: () =>
   );
 }
 
-/** Readings as the formulas see them: a table's cells only through what the model makes of them; undefined if it refuses. */
+/** An example's inputs that there are under other options. */
+function givenUnder(calc: Calculator, example: Example, choices: Choices): Record<string, string | undefined> {
+  const names = inputsUnder(calc, choices);
+  return Object.fromEntries(Object.entries(example.given).filter(([name]) => names.includes(name)));
+}
+
+/** True where the model makes something of an example's readings under these options: a curve that falls is none that rises. */
+function isTaken(calc: Calculator, example: Example, choices: Choices): boolean {
+  if (!calc.model) return true;
+  return evaluate(calc, situation(calc, givenUnder(calc, example, choices), choices)).modelProblem === undefined;
+}
+
+/**
+ * Readings as the formulas see them: a table's cells only through what the model makes of them, taken as exact like the
+ * rest; undefined if it refuses.
+ */
 function throughModel(calc: Calculator, choices: Choices, read: Read): Read | undefined {
   const loose = Object.fromEntries(Object.entries(read).filter(([name]) => !calc.inputs[name]?.cell));
   const made = calc.model?.compute(read, choices);
   if (!made) return loose;
-  return made.ok ? { ...loose, ...made.values } : undefined;
+  if (!made.ok) return undefined;
+  return {
+    ...loose,
+    ...Object.fromEntries(Object.entries(made.values).map(([name, one]) => [name, exactly(one.value)])),
+  };
 }
 
 /** How often readings are drawn that the model refuses (times that run backwards) before it counts as broken. */
@@ -192,29 +212,28 @@ export function situation(
 }
 
 /** Middle of an input's range, or its typical value, as text in its unit; in a table, what a worked example has there. */
-export function plausible(calc: Calculator, symbol: string): string {
+export function plausible(calc: Calculator, symbol: string, choices: Choices = effectiveChoices(calc, {})): string {
   const spec = calc.inputs[symbol];
   if (!spec) throw new Error(`${symbol} is not an input`);
   const [low, high] = spec.range;
   const middle = spec.measure.kind.whole ? Math.round((low + high) / 2) : (low + high) / 2;
-  const shown = spec.cell && fullest(calc)?.given[symbol];
+  const shown = spec.cell && fullest(calc, choices)?.given[symbol];
   return shown?.replace(/ *±.*/, '') ?? String(spec.typical ?? middle);
 }
 
-/** The worked example that fills the most cells. */
-function fullest(calc: Calculator): Example | undefined {
+/** The worked example that fills the most cells, of those that the model takes under these options. */
+function fullest(calc: Calculator, choices: Choices): Example | undefined {
   const cells = ({ given }: Example): number => Object.keys(given).filter((name) => calc.inputs[name]?.cell).length;
-  return calc.examples.reduce<Example | undefined>(
-    (best, one) => (best && cells(best) >= cells(one) ? best : one),
-    undefined,
-  );
+  return calc.examples
+    .filter((example) => cells(example) > 0 && isTaken(calc, example, choices))
+    .reduce<Example | undefined>((best, one) => (best && cells(best) >= cells(one) ? best : one), undefined);
 }
 
 /** A sheet filled so that there is a result: every input in force, and as many lines of a table as a worked example has. */
 export function filledSheet(calc: Calculator, choices: Choices): Record<string, string> {
-  const given = fullest(calc)?.given ?? {};
+  const given = fullest(calc, choices)?.given ?? {};
   const names = inputsUnder(calc, choices).filter((name) => !calc.inputs[name]?.cell || Object.hasOwn(given, name));
-  return Object.fromEntries(names.map((name) => [name, plausible(calc, name)]));
+  return Object.fromEntries(names.map((name) => [name, plausible(calc, name, choices)]));
 }
 
 export { fromSi };
