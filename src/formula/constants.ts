@@ -21,9 +21,9 @@ export const constants: Readonly<Record<string, Constant>> = {
   one_s: { value: 1, dimension: [0, 0, 1, 0, 0], mathml: '<mn>1</mn><mtext>&#xA0;s</mtext>' },
   /** One ohm: makes a resistance a bare number where a logarithm wants one. */
   one_ohm: { value: 1, dimension: [2, 1, -3, 0, -2], mathml: '<mn>1</mn><mtext>&#xA0;Ω</mtext>' },
-  /** Stefan–Boltzmann constant, CODATA 2018, W/(m²·K⁴): exact to the digits given since the SI of 2019. */
+  /** Stefan–Boltzmann constant, W/(m²·K⁴): 2π⁵k⁴/(15h³c²), exact since the SI of 2019, to the digits given. */
   sigma_SB: {
-    value: 5.670374419e-8,
+    value: 5.67037441918443e-8,
     dimension: [0, 1, -3, -4, 0],
     mathml: '<msub><mi>σ</mi><mi mathvariant="normal">SB</mi></msub>',
   },

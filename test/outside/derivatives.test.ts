@@ -149,7 +149,7 @@ function plainChain(system: System, held: Results): (inputs: Results) => Results
       g_n: '9.80665',
       one_s: '1',
       one_ohm: '1',
-      sigma_SB: '5.670374419e-8',
+      sigma_SB: '5.67037441918443e-8',
       zero_C: '273.15',
       magnus_e: '611.2',
       magnus_T: '243.12',

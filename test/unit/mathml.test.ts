@@ -13,7 +13,7 @@ const printedConstants: Readonly<Record<string, string>> = {
   '360°': '(2*pi)',
   '90°': '(pi/2)',
   g_n: '9.80665',
-  σ_SB: '5.670374419e-8',
+  σ_SB: '5.67037441918443e-8',
   R_v: '461.5',
   R: '8.31446261815324',
 };
@@ -22,7 +22,7 @@ const plain = {
   g_n: '9.80665',
   one_s: '1',
   one_ohm: '1',
-  sigma_SB: '5.670374419e-8',
+  sigma_SB: '5.67037441918443e-8',
   zero_C: '273.15',
   magnus_e: '611.2',
   magnus_T: '243.12',
