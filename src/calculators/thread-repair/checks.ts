@@ -14,6 +14,9 @@ const MATHJS = 'mathjs with units, from the printed shear areas at the limits 6g
 /** Shear areas in mm² per mm at the limits 6g/6H, worked once in the project’s reference list; M4 next to M3. */
 const I3 = '5.547 mm';
 const I4 = '7.769 mm';
+/** M3, torque for a pull in newtons: μ 0.12 in thread and head, head of 4.45 mm mean diameter; its K is 0.1773. */
+const turnM3 = (pull: string) =>
+  by(`${pull} * (0.5 mm / (2 * pi) + 0.577 * 0.12 * 2.675 mm + 0.12 * 4.45 mm / 2)`, 'N m');
 const PROOF = '(580 N/mm^2 * 5.031 mm^2)';
 
 const checks: readonly OutsideCheck[] = [
@@ -152,6 +155,44 @@ const checks: readonly OutsideCheck[] = [
       c_r: '5',
     },
     expect: { C_l: [11, 1e-9], C_i: [12, 1e-9], C_n: [13, 1e-9], C_b: [14, 1e-9], C_r: [15, 1e-9] },
+  },
+  {
+    source:
+      'VDI 2230, the long form (from memory) with a soft part: a third of the load that strips 20 MPa over the printed shear areas, or of what the ring of an ISO 7089 washer bears; M3, K 0.1773',
+    given: { ...m3, tau: '20 MPa', p_y: '20 MPa', K: '0.1773', k_m: '3' },
+    expect: {
+      T_e: [turnM3(`20 N/mm^2 * ${I3} * 4 mm / 3`), 1e-4],
+      T_l: [turnM3(`20 N/mm^2 * ${I3} * 7 mm / 3`), 1e-4],
+      T_r: [turnM3(`20 N/mm^2 * ${I3} * 6 mm / 3`), 1e-4],
+      T_i: [turnM3(`20 N/mm^2 * ${I3} * 3.5235 / 2.874 * 4.125 mm / 3`), 1e-4],
+      T_b: [turnM3('20 N/mm^2 * pi * ((3.5 mm)^2 - (1.7 mm)^2) / 3'), 1e-4],
+    },
+  },
+  {
+    source: 'VDI 2230, the same on M4 in the soft part: head 5.5 mm, K 0.1717',
+    given: { ...m3, tau: '20 MPa', K: '0.1717', k_m: '3' },
+    expect: {
+      T_n: [
+        by(`20 N/mm^2 * ${I4} * 6 mm / 3 * (0.7 mm / (2 * pi) + 0.577 * 0.12 * 3.545 mm + 0.12 * 5.5 mm / 2)`, 'N m'),
+        2e-4,
+      ],
+    },
+  },
+  {
+    source:
+      'VDI 2230: in a part harder than the screw (600 MPa in shear) the screw’s thread of 520 MPa shears, over the printed shear areas of M3 and M4',
+    given: { ...m3, tau: '600 MPa' },
+    expect: {
+      f: [by('520 N/mm^2 * 3.903 mm', 'N/mm'), 2.6],
+      f_w: [by('520 N/mm^2 * 3.903 mm', 'N/mm'), 2.6],
+      f_n: [by('520 N/mm^2 * 5.473 mm', 'N/mm'), 2.6],
+    },
+  },
+  {
+    source:
+      'ISO 898-2 (from memory): on a part that bears more, a nut of the bolt’s class bears its proof load and no more',
+    given: { ...m3, p_y: '900 MPa' },
+    expect: { s_b: [100, 1e-9] },
   },
 ];
 export default checks;
