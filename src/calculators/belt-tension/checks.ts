@@ -32,6 +32,23 @@ const steel25 = {
   a: '0 mm/s²',
 } as const;
 
+/** Tension in N that sounds a note in Hz, from kg/m, m and N·m², by halving: Morse’s series is printed for the note. */
+function tensionFor(note: number, mass: number, length: number, stiffness: number): number {
+  const sounds = (tension: number): number => {
+    const e = Math.sqrt(stiffness / tension) / length;
+    return (Math.sqrt(tension / mass) / (2 * length)) * (1 + 2 * e + (4 + Math.PI ** 2 / 2) * e ** 2);
+  };
+  let [low, high] = [1, 1000];
+  for (let i = 0; i < 60; i += 1) {
+    const middle = (low + high) / 2;
+    if (sounds(middle) < note) low = middle;
+    else high = middle;
+  }
+  return low;
+}
+/** A very stiff belt, ε about 0.05, so that the terms of second order weigh. */
+const STIFF = tensionFor(180, 0.0078, 0.15, 1e-3);
+
 const checks: readonly OutsideCheck[] = [
   {
     source: 'OpenStax, University Physics 1, ch. 16: 6 g/m, 2 m, 19.6 N gives 57.15 m/s, hence 14.29 Hz (from memory)',
@@ -176,6 +193,60 @@ const checks: readonly OutsideCheck[] = [
     source: 'Common practice, no source: spans under about 20 belt heights are no strings; 20 × 1.45 mm',
     given: { L_1: '250 mm', f: '80 Hz', h: '1.45 mm' },
     expect: { L_min: [29, 1e-9] },
+  },
+  {
+    source: 'Exact frequency of a held beam under tension, a quarter as stiff: root by bisection in Python',
+    given: { ...span, EI: '5 N·mm² ± 0', f: '160.2002471852 Hz ± 0' },
+    choices: { ends: 'clamped' },
+    expect: {
+      T: [17.76, 0.0001],
+      q_T: [1.4426333, 0.0005],
+      f_lo: [119.3023996, 0.0006],
+      f_aim: [160.2002472, 0.0003],
+      f_hi: [192.55116, 0.0003],
+    },
+  },
+  {
+    source:
+      'Morse, Vibration and Sound (from memory): the series for the note of a held stiff string, root by bisection',
+    given: { ...span, EI: '1000 N·mm² ± 0', f: '180 Hz ± 0' },
+    choices: { ends: 'clamped' },
+    expect: {
+      T: [() => STIFF, 1e-8],
+      q_T: [() => ((4 * 0.0078 * 0.15 ** 2 * 180 ** 2) / STIFF - 1) * 100, 1e-7],
+    },
+  },
+  {
+    source:
+      'Pythagoras, 7-24-25: pressed in 70 mm, a span of 480 mm is two sides of 250 mm; 20 mm are 1 % of 2 m, and 1 % of 1000 N is 10 N',
+    given: {
+      ...pressed,
+      w: '10 mm ± 0',
+      C_0: '1000 N ± 0',
+      L_1: '480 mm ± 0',
+      L_t1: '2 m ± 0',
+      F: '14 N ± 0',
+      y: '70 mm ± 0',
+    },
+    choices: { by: 'press' },
+    // 14 N on two strands that rise 7 in 25: 25 N each.
+    expect: { dl: [20, 1e-9], dT_y: [10, 1e-9], T_y: [25, 1e-9], T: [15, 1e-9] },
+  },
+  {
+    source:
+      'Belt laid over a circle between two fixed points, lengths by numpy: at 120° of wrap the way is 1/√3 of the belt',
+    given: {
+      ...steel25,
+      w: '10 mm ± 0',
+      T_b: '0 N',
+      T_a: '800 N',
+      L_1: '250 mm ± 0',
+      L_t1: '500 mm ± 0',
+      theta_w: '120 deg ± 0',
+      f: '87.2871561 Hz ± 0',
+    },
+    choices: { belt: 'straight5' },
+    expect: { dl_t: [2, 1e-5], dx: [2 / 1.7320508, 1e-5] },
   },
 ];
 export default checks;
