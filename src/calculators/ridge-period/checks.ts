@@ -133,5 +133,17 @@ const checks: readonly OutsideCheck[] = [
       e_heat: [-70, 1e-9],
     },
   },
+  {
+    source: 'The inch is 25.4 mm exactly (1959): ten spaces over it, read 0.4 mm short between the jaws',
+    given: { L: '25 mm', N: '10', x: '0.4 mm', s: '0' },
+    expect: { P_m: [2.54, 1e-12] },
+  },
+  {
+    source:
+      'Trade fact: 200 full steps a turn on a lead of 8 mm, geared down two to one, are 0.02 mm; 0.275 mm are 13 3/4 of them, a quarter short of 14: one step in four layers',
+    given: { P_w: '1.1 mm', s: '0', P_h: '8 mm', h: '0.275 mm', i_g: '2' },
+    choices: direct,
+    expect: { q: [0.02, 1e-12], n: [13.75, 1e-9], n_w: [14, 0], e_odd: [0, 1e-6] },
+  },
 ];
 export default checks;
