@@ -1,0 +1,125 @@
+import { Show } from 'solid-js';
+import { DimensionLine, Drawing } from '../../ui/drawing';
+import type { FigureProps } from '../calculator';
+import type calc from './index';
+
+const WIDTH = 340;
+const HEIGHT = 256;
+const LEFT = 88;
+const BASE = 208;
+const MOST_WIDE = 164;
+const MOST_HIGH = 150;
+const MOST_SHEAR = 34;
+const STEPS = [1, 2, 5, 10, 20, 50, 100, 200];
+
+/** Plan of print, movement or frame: sides to scale, skew exaggerated by a stated factor, a true rectangle behind it. */
+export default function Figure(props: FigureProps<typeof calc>) {
+  const ofFrame = () => props.choice.of === 'frame';
+  const byDiagonals = () => props.choice.way === 'diagonals';
+  const a = () => (byDiagonals() ? (props.value('A') ?? 0.1) : (props.value('l') ?? 0.1));
+  const b = () => (byDiagonals() ? (props.value('B') ?? 0.1) : (props.value('l') ?? 0.1));
+  const scale = () => Math.min(MOST_WIDE / a(), MOST_HIGH / b());
+  const wide = () => a() * scale();
+  const high = () => b() * scale();
+  const slant = () => Math.tan(props.value('epsilon') ?? 0);
+  /** The frame leans sideways; of the axes the beam runs askew. */
+  const span = () => (ofFrame() ? high() : wide());
+  const factor = () => {
+    const shear = Math.abs(slant()) * span();
+    if (shear === 0) return 1;
+    return [...STEPS].reverse().find((step) => shear * step <= MOST_SHEAR) ?? 1;
+  };
+  const shear = () => Math.max(-MOST_SHEAR, Math.min(MOST_SHEAR, slant() * span() * factor()));
+  const sx = () => (ofFrame() ? shear() : 0);
+  const sy = () => (ofFrame() ? 0 : shear());
+  const corner = {
+    fl: () => ({ x: LEFT, y: BASE }),
+    fr: () => ({ x: LEFT + wide(), y: BASE - sy() }),
+    br: () => ({ x: LEFT + wide() + sx(), y: BASE - high() - sy() }),
+    bl: () => ({ x: LEFT + sx(), y: BASE - high() }),
+  };
+  const at = ({ x, y }: { x: number; y: number }) => `${x},${y}`;
+  const middle = () => BASE - high() / 2;
+  const out = () => Math.abs(shear()) > 1;
+  return (
+    <Drawing width={WIDTH} height={HEIGHT} label="Plan, seen from above: the skewed shape over a true rectangle">
+      <rect class="d-ghost" x={LEFT} y={BASE - high()} width={wide()} height={high()} />
+      <polygon
+        class="d-ink d-shade"
+        points={`${at(corner.fl())} ${at(corner.fr())} ${at(corner.br())} ${at(corner.bl())}`}
+      />
+      <Show
+        when={byDiagonals()}
+        fallback={
+          <g>
+            <path class="d-accent" d={`M${LEFT - 8} ${BASE - high() - 6} V${BASE + 6} H${LEFT + wide() * 0.6}`} />
+            <text class="d-text" x={LEFT - 14} y={BASE - high() + 20} text-anchor="end">
+              square
+            </text>
+          </g>
+        }
+      >
+        <line class="d-thin" x1={corner.fl().x} y1={corner.fl().y} x2={corner.br().x} y2={corner.br().y} />
+        <line class="d-thin" x1={corner.bl().x} y1={corner.bl().y} x2={corner.fr().x} y2={corner.fr().y} />
+        <text class="d-text" x={LEFT + wide() * 0.7} y={middle() - sy() * 0.7 - high() * 0.26} text-anchor="middle">
+          d₁ {props.text('d_1')}
+        </text>
+        <text class="d-text" x={LEFT + wide() * 0.68} y={middle() - sy() * 0.7 + high() * 0.3} text-anchor="middle">
+          d₂ {props.text('d_2')}
+        </text>
+        <text class="d-text" x={LEFT - 10} y={middle()} text-anchor="end">
+          {props.text('B')}
+        </text>
+      </Show>
+      <Show when={!ofFrame()}>
+        <line
+          class="d-accent"
+          x1={LEFT - 24}
+          y1={middle() + (sy() * 24) / wide()}
+          x2={LEFT + wide() + 24}
+          y2={middle() - sy() - (sy() * 24) / wide()}
+        />
+        <circle class="d-fill" cx={LEFT - 24} cy={middle() + (sy() * 24) / wide()} r={5} />
+        <circle class="d-fill" cx={LEFT + wide() + 24} cy={middle() - sy() - (sy() * 24) / wide()} r={5} />
+        <text class="d-text" x={LEFT - 34} y={middle() + 22} text-anchor="end">
+          beam
+        </text>
+      </Show>
+      <Show when={out()}>
+        <Show
+          when={ofFrame()}
+          fallback={
+            <DimensionLine
+              accent
+              single
+              x1={LEFT + wide() + 40}
+              y1={middle() - sy() * 1.15}
+              x2={LEFT + wide() + 40}
+              y2={middle()}
+              text={props.text('dy').replace('−', '')}
+              dx={4}
+              dy={sy() > 0 ? 24 : -24}
+            />
+          }
+        >
+          <DimensionLine
+            accent
+            single
+            x1={LEFT + wide() / 2 + sx() + 12}
+            y1={BASE - high() - 14}
+            x2={LEFT + wide() / 2 + 12}
+            y2={BASE - high() - 14}
+            text={props.text('dx').replace('−', '')}
+            dy={-6}
+          />
+        </Show>
+      </Show>
+      <text class="d-text" x={LEFT + wide() / 2} y={BASE + 20} text-anchor="middle">
+        front
+      </text>
+      <text class="d-text" x={WIDTH / 2} y={HEIGHT - 6} text-anchor="middle">
+        {factor() > 1 ? `skew drawn ${factor()} times too large` : 'to scale'}
+      </text>
+    </Drawing>
+  );
+}
