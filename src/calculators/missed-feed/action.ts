@@ -83,10 +83,9 @@ function glueSteps(ctx: Ask): string[] {
 
 function anewSteps(ctx: Ask, all: readonly Judged[]): string[] {
   const price = (id: Judged['id']): string => coins(ctx, all.find((one) => one.id === id)?.cost ?? 0);
-  const left = all.filter((one) => one.id !== 'anew' && one.why !== '').map((one) => one.why);
-  const cheaper =
-    left.length === 0 ? [`It costs ${price('anew')}; going on ${price('resume')}, gluing ${price('glue')}.`] : left;
-  return [...cheaper, SPARE, CAUSE, 'Weigh the spool: a new one takes ' + `${ctx.text('m_a')}.`];
+  const against = all.filter((one) => one.why !== '').map((one) => one.why);
+  const costs = `A new one costs ${price('anew')}, work and risk counted; gluing ${price('glue')}${ctx.choice('stands') === 'off' ? '' : `, going on ${price('resume')}`}.`;
+  return [costs, ...new Set(against), SPARE, CAUSE, `Weigh the spool: a new one takes ${ctx.text('m_a')}.`];
 }
 
 /** Why the verdict is open, and what would close it. */

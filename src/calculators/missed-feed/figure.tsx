@@ -8,8 +8,10 @@ const WIDTH = 340;
 const HEIGHT = 240;
 const BED = 206;
 const TOP = 30;
-const PART = { x: 78, width: 70 };
-const BARS = { x: 226, width: 100 };
+const PART = { x: 40, width: 84 };
+const BARS = { x: 232, width: 96 };
+/** A gap lower than this has no room for arrow heads. */
+const ROOM = 18;
 
 /** The part to scale: what is sound, what is starved, the gap up to the nozzle; beside it what each way out costs. */
 export default function Figure(props: FigureProps<typeof calc>) {
@@ -26,13 +28,14 @@ export default function Figure(props: FigureProps<typeof calc>) {
   const clamp = (z: number) => Math.min(Math.max(z, 0), whole());
   const strings = () => [0.15, 0.4, 0.65, 0.9].map((share) => PART.x + share * PART.width);
   const bars = () => {
+    const off = props.choice.stands === 'off';
     const all = [
-      { name: 'go on', cost: props.choice.stands === 'off' ? undefined : props.value('C_r') },
+      off ? { name: 'go on: not possible', cost: undefined } : { name: 'go on', cost: props.value('C_r') },
       { name: 'glue', cost: props.value('C_g') },
       { name: 'new one', cost: props.value('C_n') },
     ];
     const most = Math.max(...all.map(({ cost }) => cost ?? 0), 1e-9);
-    return all.map((one, i) => ({ ...one, y: 76 + i * 44, width: ((one.cost ?? 0) / most) * BARS.width }));
+    return all.map((one, i) => ({ ...one, y: 108 + i * 40, width: ((one.cost ?? 0) / most) * BARS.width }));
   };
   return (
     <Drawing
@@ -40,7 +43,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
       height={HEIGHT}
       label="The part with what is missing under the nozzle, and the cost of each way"
     >
-      <rect class="d-ink d-shade" x={30} y={BED} width={160} height={9} />
+      <rect class="d-ink d-shade" x={12} y={BED} width={150} height={9} />
       <rect class="d-ghost" x={PART.x} y={y(whole())} width={PART.width} height={BED - y(whole())} />
       <rect class="d-ink d-fill" x={PART.x} y={y(sound())} width={PART.width} height={BED - y(sound())} />
       <Show when={band() > 0}>
@@ -62,22 +65,38 @@ export default function Figure(props: FigureProps<typeof calc>) {
         class="d-ink d-shade"
         points={`${PART.x + 22},${y(stopped()) - 16} ${PART.x + 48},${y(stopped()) - 16} ${PART.x + 39},${y(stopped())} ${PART.x + 31},${y(stopped())}`}
       />
-      <DimensionLine x1={56} y1={BED} x2={56} y2={y(sound())} text={props.text('Z_g')} dx={-4} anchor="end" />
       <DimensionLine
-        accent
-        x1={PART.x + PART.width + 18}
-        y1={y(sound())}
-        x2={PART.x + PART.width + 18}
-        y2={y(stopped())}
-        text={props.text('z_l')}
-        dx={6}
+        x1={PART.x - 16}
+        y1={BED}
+        x2={PART.x - 16}
+        y2={y(sound())}
+        text={props.text('Z_g')}
+        dx={22}
         dy={4}
         anchor="start"
       />
+      <Show when={y(sound()) - y(stopped()) > ROOM}>
+        <DimensionLine
+          accent
+          x1={PART.x + PART.width + 12}
+          y1={y(sound())}
+          x2={PART.x + PART.width + 12}
+          y2={y(stopped())}
+          text=""
+        />
+      </Show>
+      <text
+        class="d-text d-text-accent"
+        x={PART.x + PART.width + 20}
+        y={(y(sound()) + y(stopped())) / 2 + 4}
+        text-anchor="start"
+      >
+        {props.text('z_l')}
+      </text>
       <text class="d-text d-text-accent" x={PART.x + PART.width / 2} y={18} text-anchor="middle">
         lost: {props.text('n_l')} layers
       </text>
-      <text class="d-text" x={BARS.x} y={52}>
+      <text class="d-text" x={BARS.x} y={84}>
         cost, risk counted
       </text>
       <For each={bars()}>
@@ -85,7 +104,6 @@ export default function Figure(props: FigureProps<typeof calc>) {
           <g>
             <text class="d-text" x={BARS.x} y={bar.y - 4}>
               {bar.name}
-              {bar.cost === undefined ? ': not possible' : ''}
             </text>
             <Show when={bar.width > 0}>
               <rect class="d-ink d-shade" x={BARS.x} y={bar.y} width={bar.width} height={12} />

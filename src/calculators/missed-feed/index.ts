@@ -13,12 +13,12 @@ const cheaper = derived('saving it must not cost more than a new one, the chance
 
 export default calculator({
   cautions: [
-    'A jam is cleared hot, at 200 °C and more: goggles, heat-proof gloves, sleeves down. Melt under pressure spits out when it lets go.',
-    'No wire, drill or needle up into a hot nozzle with bare hands, and none of steel against the heater’s or sensor’s leads: it shorts, and the heater may stay on.',
-    'Let the heater off and the machine unplugged before the hot end is taken apart; then it is still hot for a quarter of an hour.',
-    'Plastic kept hot for hours in a blocked nozzle chars and fumes: air the room, and purge until it comes clear. Never heat it above its own range to clear it.',
-    'Knife and saw away from the hand; the part held by a clamp. Dust: a mask. Glue: gloves and fresh air.',
-    'A part that holds a person, heat, mains or a raised load is never saved with a seam. Print it again.',
+    'A jam is cleared hot, at 200 °C and more: goggles, heat-proof gloves, sleeves down. Melt under pressure spits.',
+    'No wire, drill or needle up into a hot nozzle with bare hands, and no steel near the heater’s leads: a short can leave it on.',
+    'Heater off and machine unplugged before the hot end is taken apart; it stays hot for a quarter of an hour.',
+    'Plastic baked in a blocked nozzle fumes: air the room, and never heat it above its own range.',
+    'Knife and saw away from the hand, part clamped; mask against dust, gloves and fresh air for glue.',
+    'A part that holds a person, heat, mains or a raised load is never saved with a seam.',
   ],
   choices,
   inputs,

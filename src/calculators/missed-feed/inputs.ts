@@ -23,7 +23,7 @@ const share = (label: string, rest: Partial<InputSpec>): InputSpec =>
   input(label, ratio.percent, { seldom: true, basis: commonPractice, range: [0, 100], ...rest });
 
 export const inputs = {
-  Z_s: input('Z at which the nozzle stopped', length.mm, {
+  Z_s: input('Nozzle height Z at the stop', length.mm, {
     range: [0.05, 2000],
     hint: 'As shown. Write it down before anything is moved.',
   }),

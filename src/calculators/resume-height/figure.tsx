@@ -8,7 +8,7 @@ const WIDTH = 340;
 const HEIGHT = 240;
 const BED = 200;
 const TOP = 40;
-const PART = { x: 64, width: 56 };
+const PART = { x: 58, width: 76 };
 const LENS = { x: 176, width: 96, top: 46, bottom: 196 };
 /** Layers seen under the lens. */
 const SEEN = 4.4;

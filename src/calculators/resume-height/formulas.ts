@@ -31,8 +31,8 @@ export const formulas = [
   formula('x = (Z_w - h_1) / h + 1', 'Layers that this is, not rounded', ratio.one, layers, going),
   formula('N = round((Z_w - h_1) / h + 1)', 'Last layer that is there', count.one, layers, going),
   formula('N_n = N + 1', 'Layer to go on with', count.one, layers, going),
-  formula('Z_N = h_1 + (N - 1) * h', 'Z of the last layer that is there', length.mm, layers, going),
-  formula('Z_n = h_1 + N * h', 'Z to go on with', length.mm, layers, going),
+  formula('Z_N = h_1 + (N - 1) * h', 'Height Z of the last layer that is there', length.mm, layers, going),
+  formula('Z_n = h_1 + N * h', 'Height Z to go on with', length.mm, layers, going),
   formula('d = Z_w - Z_N', 'Top stands above its layer’s Z by', length.mm, derived('definition'), going),
   formula(
     'h_n = h - d',
@@ -44,7 +44,7 @@ export const formulas = [
   formula('d_lim = q * h', 'Misfit allowed', length.mm, commonPractice, going),
   formula(
     'Z_a = Z_w + h',
-    'Z that would leave a whole layer above the top',
+    'Height Z that would leave a whole layer above the top',
     length.mm,
     derived('top and one layer'),
     going,

@@ -8,7 +8,7 @@ const going = { plan: ['nozzle', 'rod'] };
 const glue = { plan: 'glue' };
 
 export const inputs = {
-  Z_r: input('Z shown when the leaf just drags', length.mm, {
+  Z_r: input('Nozzle height Z at which the leaf just drags', length.mm, {
     spread: 0.02,
     range: [0.05, 2000],
     hint: 'Nozzle clean and warm, not oozing. Lower it over a sound, flat place of the top until the leaf just drags.',

@@ -18,5 +18,5 @@ export default {
     'pin or spike comes out wavy',
   ],
   topic: 'part',
-  order: 315,
+  order: 310,
 } satisfies Meta;
