@@ -29,7 +29,7 @@ const CAUSE =
   'Find the cause before anything else: strand broken or tangled, gear slipping, nozzle blocked. Feed 100 mm hot and look at it before a restart.';
 const MEASURE =
   'Where exactly to go on is not to be had from times and weights: cut down to a sound, closed layer, measure its height, and take layer and Z from “Resume height”.';
-const SPARE = 'What has been spent on it already comes back either way: it does not count.';
+const SPARE = 'What it has cost so far is spent whatever is done now: it does not count.';
 
 function contradiction(ctx: Ask): Instruction | undefined {
   const [lost, sound] = [ctx.number('n_l'), ctx.number('n_g')];
