@@ -143,5 +143,35 @@ const checks: readonly OutsideCheck[] = [
     choices: { axis: 'y', by: 'print', material: 'other' },
     expect: { s: [0.5, 1e-12], e_d: [0.3, 1e-9], y: [0.06, 1e-9], k_s: [100 / (1.003 * 0.995), 1e-9] },
   },
+  ...(['x', 'y'] as const).map((axis): OutsideCheck => ({
+    source: 'Trade fact: 200 steps in halves on 20 teeth of 2 mm make 10 per mm; geared down three to one 30',
+    given: { [axis === 'x' ? 'S_x' : 'S_y']: '30', m_b: '2', i_b: '3', p: '2 mm', z: '20', x_1: '0', x_2: '100 mm' },
+    choices: { axis },
+    expect: { S_c: [30, 1e-9] },
+  })),
+  {
+    source: 'Trade fact: 200 steps in halves on a lead of 8 mm make 50 per mm; geared down three to one 150',
+    given: { S_z: '150', m_z: '2', i_z: '3', P_h: '8 mm', x_1: '0', x_2: '100 mm' },
+    choices: { axis: 'z' },
+    expect: { S_c: [150, 1e-9] },
+  },
+  {
+    source:
+      'Trade fact: 200 steps in halves on a pinion of 20 teeth of 2 mm make 10 per mm; geared down three to one 30',
+    given: { S_z: '30', m_z: '2', i_z: '3', p_z: '2 mm', z_z: '20', x_1: '0', x_2: '100 mm' },
+    choices: { axis: 'zb' },
+    expect: { S_c: [30, 1e-9] },
+  },
+  {
+    source: 'Machinery’s Handbook, circumference 31.4159 (from memory): 200 steps in halves, geared down three to one',
+    given: { S_e: '40', d_g: '10 mm', m_e: '2', i_e: '3', r_1: '120 mm', r_2: '20 mm' },
+    choices: { axis: 'feed' },
+    expect: { S_c: [1200 / 31.4159, 1e-3] },
+  },
+  {
+    source: 'Fact: a drive that first takes up 0.25 mm of slack and then pushes 99.75 mm has gone 100 mm',
+    given: { S_x: '80', x_1: '10 mm', x_2: '109.75 mm', b: '0.25 mm', l_c: '100 mm' },
+    expect: { l_d: [100, 1e-9], c: [0, 1e-9], S_n: [80, 1e-9] },
+  },
 ];
 export default checks;
