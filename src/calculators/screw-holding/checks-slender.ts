@@ -36,6 +36,8 @@ const roots = {
   mixed: root((x) => Math.tan(x) - Math.tanh(x), 3.5, 4.2),
   clamped: root((x) => Math.cos(x) * Math.cosh(x) - 1, 4, 5.5),
 };
+/** Free length of the bar that buckles alike, mm, over a quarter of the core: its radius of gyration. */
+const slender = { free: 800, pinned: 400, mixed: 280, clamped: 200 };
 const euler = { free: 142.7, pinned: 570.8, mixed: 1165, clamped: 2283 };
 
 const ends = (['free', 'pinned', 'mixed', 'clamped'] as const).map((end): OutsideCheck => ({
@@ -43,7 +45,7 @@ const ends = (['free', 'pinned', 'mixed', 'clamped'] as const).map((end): Outsid
     'Euler’s load of a 5.5 mm core over 400 mm at 206 GPa with K 2, 1, 0.7, 0.5 (handbook factors); critical speed from the roots of the bending beam’s equation, by bisection',
   given: slim,
   choices: { ...pinned, ends: end },
-  expect: { F_E: [euler[end], 0.005 * euler[end]], n_c: [() => rpm(roots[end]), 1] },
+  expect: { F_E: [euler[end], 0.005 * euler[end]], n_c: [() => rpm(roots[end]), 1], s: [slender[end] / 1.375, 1e-6] },
 }));
 
 /** What the stalled motor pushes with, what buckles and what whirls. */
@@ -58,6 +60,21 @@ export const slenderChecks: readonly OutsideCheck[] = [
       P_h: '0.25 in',
       mu: '0.15 ± 0',
       tau_h: '18.09 lbf in ± 0',
+    },
+    choices: { screw: 'acme', screws: 'one' },
+    expect: { F_s: [by('125 lbf', 'N'), 3] },
+  },
+  {
+    source: 'Mott, example 17-1 the other way round, half the torque through a gearing of two to one',
+    given: {
+      ...bare,
+      M_z: '125 lb ± 0',
+      d: '1.4679 in ± 0',
+      P: '0.25 in',
+      P_h: '0.25 in',
+      mu: '0.15 ± 0',
+      tau_h: '9.045 lbf in ± 0',
+      i_g: '2',
     },
     choices: { screw: 'acme', screws: 'one' },
     expect: { F_s: [by('125 lbf', 'N'), 3] },

@@ -226,6 +226,32 @@ const checks: readonly OutsideCheck[] = [
     choices: { screw: 'tr8x8', screws: 'more' },
     expect: { F: [9.80665, 1e-9], T_m: [12, 1e-9], h_e: [by('8 / 50', ''), 1e-9] },
   },
+  {
+    source:
+      'Shigley, example 8-1 (from memory), at a tenth of its load; drag of 500 N·mm in the bearings hinders both ways',
+    given: { ...shigley, T_b: '500 N·mm ± 0' },
+    choices: { screws: 'one' },
+    expect: { T_u: [3118, 1], T_n: [1477, 1] },
+  },
+  {
+    source:
+      'Machinery’s Handbook, square thread (from memory): (1 − μ tan λ) / (1 + μ cot λ), without the friction angle, by mathjs',
+    given: { ...bare, mu: '0.4 ± 0' },
+    choices: { screw: 'tr8x8', screws: 'one' },
+    expect: { eta_s: [by('100 * (1 - 0.4 * 8 / (7 pi)) / (1 + 0.4 * 7 pi / 8)', ''), 1e-9] },
+  },
+  {
+    source: 'Gearing two to one: twice the drag of the motor at the screw',
+    given: idle,
+    choices: { screw: 'tr8x8', screws: 'one' },
+    expect: { T_m: [24, 1e-9] },
+  },
+  {
+    source: 'Fact: 200 full steps a turn are 50 electrical turns; two of the motor make one of a lead of 8 mm',
+    given: { ...idle, M_z: '3 kg ± 0', n_z: '3', k_u: '1 ± 0', theta_s: '1.8 deg' },
+    choices: { screw: 'tr8x8', screws: 'more' },
+    expect: { h_e: [by('8 / 100', ''), 1e-9] },
+  },
   ...slenderChecks,
 ];
 export default checks;
