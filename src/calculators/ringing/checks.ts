@@ -93,6 +93,9 @@ const spring = Math.sqrt(30_000 / 0.5);
 /** Crests of a mass damped by a twentieth. */
 const damped = crests(follow(RATE(40), 0.05, 0, 0.2, [0, 1]), 0.2);
 const ratio3 = (damped[0]?.x ?? NaN) / (damped[3]?.x ?? NaN);
+/** The same, damped by three tenths. */
+const heavily = crests(follow(RATE(40), 0.3, 0, 0.1, [0, 1]), 0.1);
+const ratio1 = (heavily[0]?.x ?? NaN) / (heavily[1]?.x ?? NaN);
 /** A mass on two strands of belt, each pulling for itself: its period from crest to crest. */
 const strands = spacing(Math.sqrt((18_600 / 0.2 + 18_600 / 0.8) / 0.5), 1);
 
@@ -235,6 +238,25 @@ const checks: readonly OutsideCheck[] = [
     given: { ...plain, P_w: `${1.016 * 1.105171} mm ± 0`, p: '0.08 in', z: '25' },
     choices: { by: 'direct' },
     expect: { x_f: [1.016, 1e-9], g_s: [10, 1e-4], g_p: [100 * math.log(2) - 10, 1e-4] },
+  },
+  {
+    source: `${ODE}: damped by 30 %, one crest on`,
+    given: { ...plain, x_N: '10 mm ± 0', n_h: `${math.log(2) / math.log(ratio1)} ± 0` },
+    expect: { delta: [math.log(ratio1), 1e-6], zeta: [30, 0.005] },
+  },
+  {
+    source: 'ISO 5296, MXL: 0.080 in, 25 teeth; geared down two to one, four of 200 steps are 0.02 in',
+    given: { ...plain, P_w: '1.2 mm ± 0', p: '0.08 in', z: '25', i_b: '2' },
+    choices: { by: 'direct' },
+    expect: { x_f: [0.508, 1e-9] },
+  },
+  {
+    source: 'mathjs units: 80 mm/s at 1380 mm/s² take 58 ms, a little short of three swings of 20 ms',
+    given: { ...plain, x_N: '8 mm ± 0', a: '1380' },
+    expect: {
+      n_a: [() => math.evaluate('(80 mm/s / (1380 mm/s^2)) / (20 ms)') as number, 1e-9],
+      k_a: [3, 0],
+    },
   },
 ];
 export default checks;
