@@ -36,6 +36,37 @@ const checks: readonly OutsideCheck[] = [
     choices: { ask: 'store' },
     expect: { D: [2, 0.01] },
   },
+  {
+    source: 'OpenStax, Chemistry, reaction rates: the same in an oven, from ten times a tenth (from memory)',
+    given: { ...room, D_1: '1e-13 m²/s', b: '1', T_1: '25 °C', T_b: '35 °C', E_a: '52.9 kJ/mol' },
+    expect: { D: [2, 0.01] },
+  },
+  {
+    source: `${BESSEL}: 30 % are left at 0.145344`,
+    given: { ...strand, q: '30 %' },
+    expect: { x_q: [0.145344, 5e-5] },
+  },
+  {
+    source: `${BESSEL}: 96.8285 % are left at 0.0002`,
+    given: { ...strand, D_1: '1e-13 m²/s', t: hoursAt(0.002) },
+    expect: { q_s: [96.828515456, 1e-6], q_t: [96.828515456, 1e-6] },
+  },
+  {
+    source: `${BESSEL}: 0.0118 % are left at 1.5`,
+    given: { ...strand, t: hoursAt(1.5) },
+    expect: { q_t: [0.0118164, 1e-6] },
+  },
+  {
+    source: 'Crank’s series, the first four terms alone with the zeros of J₀ from scipy 1.17, at 0.005',
+    given: { ...strand, t: hoursAt(0.005) },
+    expect: { q_l: [83.575323, 1e-4] },
+  },
+  {
+    source: 'Fact: half a kilogram that loses 5 g loses 1 %',
+    given: { ...strand, t: hoursAt(DRIED), m_1: '705 g', m_2: '700 g', m_s: '200 g', W_s: '2 %' },
+    choices: { ask: 'weigh' },
+    expect: { w_l: [1, 1e-9] },
+  },
   ...(
     [
       ['50 %', 0.0631, 13.4],
