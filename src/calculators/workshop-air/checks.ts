@@ -19,6 +19,18 @@ const checks: readonly OutsideCheck[] = [
     };
   }),
   {
+    source:
+      'Ideal gases of 18.015 and 28.966 g/mol (IUPAC, from memory) at the vapour pressure by another formula, 50 °C',
+    given: { ...saturated, T: '50 °C' },
+    expect: {
+      w: [
+        () => (1000 * 18.015 * other(50)) / (28.966 * (1013.25 - other(50))),
+        // Both vapour pressures are fits: 0.3 %.
+        0.003 * 86,
+      ],
+    },
+  },
+  {
     source: 'Published worked value: 25 °C and 80 % have the dew point 21.309 °C',
     given: { T: '25 °C', U: '80 %', T_s: '22 °C', p: '1013.25 hPa' },
     expect: { T_d: [21.309, 0.02] },
