@@ -4,7 +4,7 @@ import type { FigureProps } from '../calculator';
 import type calc from './index';
 
 const WIDTH = 340;
-const HEIGHT = 256;
+const HEIGHT = 262;
 const LEFT = 88;
 const BASE = 208;
 const MOST_WIDE = 164;
@@ -40,6 +40,14 @@ export default function Figure(props: FigureProps<typeof calc>) {
   };
   const at = ({ x, y }: { x: number; y: number }) => `${x},${y}`;
   const middle = () => BASE - high() / 2;
+  /** Stock along the front side, blade up the left one: it touches at the back where the corner is wide. */
+  const square = () => {
+    const lean = (shear() * high()) / span();
+    const x = LEFT - 5 - Math.max(0, -lean);
+    const y = BASE + 5;
+    const blade = ofFrame() ? x : x - lean;
+    return `${blade},${y - high()} ${x},${y} ${x + 0.6 * wide()},${y - 0.6 * sy()}`;
+  };
   const out = () => Math.abs(shear()) > 1;
   return (
     <Drawing width={WIDTH} height={HEIGHT} label="Plan, seen from above: the skewed shape over a true rectangle">
@@ -52,8 +60,8 @@ export default function Figure(props: FigureProps<typeof calc>) {
         when={byDiagonals()}
         fallback={
           <g>
-            <path class="d-accent" d={`M${LEFT - 8} ${BASE - high() - 6} V${BASE + 6} H${LEFT + wide() * 0.6}`} />
-            <text class="d-text" x={LEFT - 14} y={BASE - high() + 20} text-anchor="end">
+            <polyline class="d-accent" points={square()} />
+            <text class="d-text" x={LEFT - 24} y={BASE - 6} text-anchor="end">
               square
             </text>
           </g>
@@ -67,7 +75,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
         <text class="d-text" x={LEFT + wide() * 0.68} y={middle() - sy() * 0.7 + high() * 0.3} text-anchor="middle">
           d₂ {props.text('d_2')}
         </text>
-        <text class="d-text" x={LEFT - 10} y={middle()} text-anchor="end">
+        <text class="d-text" x={LEFT - 10} y={BASE - high() * 0.2} text-anchor="end">
           {props.text('B')}
         </text>
       </Show>
@@ -81,7 +89,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
         />
         <circle class="d-fill" cx={LEFT - 24} cy={middle() + (sy() * 24) / wide()} r={5} />
         <circle class="d-fill" cx={LEFT + wide() + 24} cy={middle() - sy() - (sy() * 24) / wide()} r={5} />
-        <text class="d-text" x={LEFT - 34} y={middle() + 22} text-anchor="end">
+        <text class="d-text" x={LEFT - 34} y={middle() - 12} text-anchor="end">
           beam
         </text>
       </Show>
@@ -114,10 +122,10 @@ export default function Figure(props: FigureProps<typeof calc>) {
           />
         </Show>
       </Show>
-      <text class="d-text" x={LEFT + wide() / 2} y={BASE + 20} text-anchor="middle">
+      <text class="d-text" x={LEFT + wide() / 2} y={BASE + 20 + Math.max(0, -sy()) / 2} text-anchor="middle">
         front
       </text>
-      <text class="d-text" x={WIDTH / 2} y={HEIGHT - 6} text-anchor="middle">
+      <text class="d-text" x={WIDTH / 2} y={HEIGHT - 4} text-anchor="middle">
         {factor() > 1 ? `skew drawn ${factor()} times too large` : 'to scale'}
       </text>
     </Drawing>
