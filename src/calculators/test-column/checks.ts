@@ -222,6 +222,31 @@ const checks: readonly OutsideCheck[] = [
     choices: { bed: 'tested' },
     expect: { sigma_h: [() => 120 / modulusOf('square', 12), 1e-5] },
   },
+  ...(['square', 'round'] as const).map((form): OutsideCheck => {
+    const width = form === 'square' ? ten : rod;
+    return {
+      source: `${STRIPS}and ${BEAM}under a push of 2 N on 120 mm, two fifths of the rim of 6 mm holding`,
+      given: {
+        ...plain,
+        ...typicalHold,
+        b: '10 mm',
+        L: '120 mm',
+        F: '2 N',
+        w: '0.4 mm',
+        q_w: '25 %',
+        r: '6 mm',
+        q_r: '40 %',
+      },
+      choices: { section: form, core: 'solid', foot: 'brim' },
+      expect: {
+        B: [14.8, 1e-9],
+        L_x: [() => meets((L) => stiffnessOf(EI(width, 10), L), 20, 1, 1000), 0.01],
+        L_h: [() => meets((L) => -(2 * L) / modulusOf(form, 14.8), -0.4, 1, 1000), 0.01],
+        B_n: [() => meets((B) => 240 / modulusOf(form, B), 0.4, 1, 100), 1e-3],
+        r_n: [() => meets((r) => 240 / modulusOf(form, 10 + 2 * 0.4 * r), 0.4, -9, 100), 2e-3],
+      },
+    };
+  }),
 ];
 export default checks;
 
