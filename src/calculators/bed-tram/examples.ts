@@ -13,7 +13,7 @@ function points(...lines: readonly (readonly [number, number, number])[]): Given
   return Object.fromEntries(cells) as Given;
 }
 
-export const fivePoints = points([20, 20, 0.1], [180, 20, -0.05], [180, 180, 0.02], [20, 180, 0.15], [100, 100, 0.06]);
+const fivePoints = points([20, 20, 0.1], [180, 20, -0.05], [180, 180, 0.02], [20, 180, 0.15], [100, 100, 0.06]);
 
 const typedPlaces = { X_a: '0 ± 0', Y_a: '0 ± 0', X_b: '200 ± 0', Y_b: '0 ± 0', X_c: '100 ± 0', Y_c: '200 ± 0' };
 

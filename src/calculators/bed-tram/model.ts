@@ -56,7 +56,7 @@ const fitted = (value: number, u: number): InputValue => ({ value, u, shape: 'no
 type Inputs = Readonly<Record<string, InputValue | undefined>>;
 
 /** The lines that are whole, with heights upwards; or which line has a reading and no place. */
-export function pointsOf(inputs: Inputs, choices: Choices): readonly Point[] | { readonly reason: string } {
+function pointsOf(inputs: Inputs, choices: Choices): readonly Point[] | { readonly reason: string } {
   const up = choices.by === 'gap' ? -1 : 1;
   const points: Point[] = [];
   for (let line = 1; line <= MOST_POINTS; line += 1) {
