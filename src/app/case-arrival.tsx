@@ -95,7 +95,7 @@ function Entries(props: { log: readonly Logged[]; closed: Letter['closed'] }) {
               <br />
               <span class="small faint">
                 {printTime(entry.at)}
-                <Show when={entry.note}> · {entry.note}</Show>
+                <Show when={entryWords(catalogue, entry).note}> · {entryWords(catalogue, entry).note}</Show>
               </span>
             </li>
           )}

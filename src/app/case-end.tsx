@@ -36,7 +36,10 @@ export function CaseClosed(props: { case: Case; closed: NonNullable<Case['closed
           alt="The reprint"
         />
       </Show>
-      <div class="row section">
+      <div class="case-keys section">
+        <A class="button button-main case-wide" href={`/case/${props.case.machine}/${props.case.id}/sheet`}>
+          The sheet, to print or send
+        </A>
         <button type="button" class="button" onClick={reopen}>
           Open it again
         </button>

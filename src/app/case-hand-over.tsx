@@ -1,4 +1,4 @@
-import { createMemo } from 'solid-js';
+import { createMemo, Show } from 'solid-js';
 import { A } from '@solidjs/router';
 import { caseAddress, encodeCase } from '../diagnosis/link';
 import type { Case, Machine } from '../machine/schema';
@@ -16,9 +16,11 @@ export function CaseHandOver(props: { case: Case; machine: Machine; title: strin
   });
   return (
     <>
-      <A class="button case-wide" href={`/case/${props.case.machine}/${props.case.id}/sheet`}>
-        The sheet, to print or send
-      </A>
+      <Show when={props.case.closed === null}>
+        <A class="button case-wide" href={`/case/${props.case.machine}/${props.case.id}/sheet`}>
+          The sheet, to print or send
+        </A>
+      </Show>
       <p class="section">
         The link opens this case on another phone: complaint, answers and what was said of the readings, without photos.
         The person does the next check there and sends their link back; it then goes on here. Everything stands in the

@@ -44,7 +44,7 @@ function Line(props: { case: Case; entry: CaseEntry; fixed: boolean }) {
         <br />
         <span class="small faint">
           {printTime(props.entry.at)}
-          <Show when={props.entry.note}> · {props.entry.note}</Show>
+          <Show when={words().note}> · {words().note}</Show>
         </span>
         <Show when={reading()} keyed>
           {(at) => (

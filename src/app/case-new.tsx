@@ -29,7 +29,7 @@ export function CaseNew() {
   // The address gives the first choice; after that the person picks.
   const [picked, setPicked] = createSignal(symptomById(query().get('symptom'))?.id ?? null);
   const [complaint, setComplaint] = createSignal((query().get('said') ?? '').slice(0, LIMITS.note));
-  const [owner, setOwner] = createSignal('');
+  const [owner, setOwner] = createSignal((query().get('who') ?? '').slice(0, LIMITS.name));
   const [answered, setAnswered] = createSignal<Readonly<Record<FactId, boolean | undefined>>>({});
   const [picture, setPicture] = createSignal<Picture>();
   const [photoProblem, setPhotoProblem] = createSignal<string>();
@@ -70,6 +70,11 @@ export function CaseNew() {
         ? 'Choose the machine, or make one: the case is kept with it.'
         : undefined;
 
+  /** In the address, so that a page that was put to sleep comes back with it. */
+  const remember = () => {
+    const typed = { symptom: picked() ?? '', said: complaint(), who: owner() };
+    navigate(`/case/new?${new URLSearchParams(typed).toString()}`, { replace: true, scroll: false });
+  };
   const takePhoto = async (file: File | undefined) => {
     if (!file) return;
     setPhotoProblem(undefined);
@@ -105,7 +110,10 @@ export function CaseNew() {
       type="button"
       class="case-symptom"
       aria-pressed={picked() === own.symptom.id}
-      onClick={() => setPicked(own.symptom.id)}
+      onClick={() => {
+        setPicked(own.symptom.id);
+        remember();
+      }}
     >
       <strong>{own.symptom.title}</strong>
       <span class="small">“{own.symptom.complaint}”</span>
@@ -130,6 +138,7 @@ export function CaseNew() {
             maxlength={LIMITS.note}
             value={complaint()}
             onInput={(event) => setComplaint(event.currentTarget.value)}
+            onChange={remember}
           />
         </label>
         <label class="case-line">
@@ -139,6 +148,7 @@ export function CaseNew() {
             maxlength={LIMITS.name}
             value={owner()}
             onInput={(event) => setOwner(event.currentTarget.value)}
+            onChange={remember}
           />
         </label>
         <label class="case-line">

@@ -1,4 +1,5 @@
 import { createResource, createSignal, For, Show } from 'solid-js';
+import { listed } from '../calculators/list';
 import { catalogue } from '../diagnosis/catalogue';
 import { causeOf } from '../diagnosis/pick';
 import type { CauseId } from '../diagnosis/types';
@@ -49,7 +50,7 @@ export function CaseProof(props: { case: Case; cause: CauseId }) {
       <p class="case-kicker">Last step</p>
       <h2>Prove the mend</h2>
       <p>{cause().proof}</p>
-      <Show when={cause().mend.calculator} keyed>
+      <Show when={listed.find(({ id }) => id === cause().mend.calculator)?.id} keyed>
         {(id) => (
           <p class="small">
             <a href={`#/check/${id}`}>Measure it again: {titleOf(id)}</a>

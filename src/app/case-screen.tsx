@@ -15,13 +15,14 @@ import { CaseLog } from './case-log';
 import { CaseOthers } from './case-others';
 import { CaseStep } from './case-step';
 import { CaseSuspects } from './case-suspects';
-import { sameStep } from './case-words';
+import { cureOf, sameStep } from './case-words';
 import { worth } from './case-worth';
 import { OfCase } from './of-case';
 import { useRecords } from './context';
 import { ReadingPhoto } from './reading-photo';
 import { printTime } from './time';
 import '../ui/case.css';
+import '../ui/lists.css';
 
 /** One case: what to do now, what is suspected, what was done. */
 export function CaseScreen() {
@@ -73,6 +74,7 @@ function CaseSheet(props: { case: Case; machine: Machine }) {
     return other ? (now?.others.find(({ step }) => sameStep(step, other.step)) ?? now) : now;
   });
   const safe = () => proposal()?.step.kind !== 'make safe';
+  const mended = () => cureOf(props.case) !== undefined;
   const unplugged = () => props.case.log.find(({ kind }) => kind === 'made safe');
   const edit = (change: (old: Case) => Case) => void records.changeCase(props.case.machine, props.case.id, change);
   const add = (entry: NewEntry) => {
@@ -93,7 +95,7 @@ function CaseSheet(props: { case: Case; machine: Machine }) {
       <Show when={props.case.complaint}>
         <blockquote class="case-complaint">“{props.case.complaint}”</blockquote>
       </Show>
-      <Show when={open() && symptom().hazard && unplugged()} keyed>
+      <Show when={open() && !mended() && symptom().hazard && unplugged()} keyed>
         {(entry) => (
           <p class="due small">
             Unplugged since {printTime(entry.at)}. Leave it so, except where a step says that it needs power.
@@ -113,9 +115,9 @@ function CaseSheet(props: { case: Case; machine: Machine }) {
         </div>
         <div>
           <Show when={safe()}>
-            <Show when={proposal()?.step.kind !== 'closed'}>
+            <Show when={!mended()}>
               <section class="section">
-                <h2>Still suspected</h2>
+                <h2>{open() ? 'Still suspected' : 'Was still suspected'}</h2>
                 <CaseSuspects
                   belief={belief()}
                   proposal={proposal()}
@@ -155,7 +157,7 @@ function CaseSheet(props: { case: Case; machine: Machine }) {
                 alt="The complaint"
               />
             </Fold>
-            <Fold title="Hand the case over" open={!open()}>
+            <Fold title="Hand the case over">
               <CaseHandOver case={props.case} machine={props.machine} title={symptom().title} />
             </Fold>
             <Show when={open()} fallback={<RemoveClosed case={props.case} />}>

@@ -44,7 +44,9 @@ function Sheet(props: { case: Case; machine: Machine }) {
               reading,
               title: titleOf(reading.calculator),
               lines: [
-                verdictWord(reading.calculator, reading.verdict).toLowerCase(),
+                [verdictWord(reading.calculator, reading.verdict).toLowerCase(), reading.headline]
+                  .filter(Boolean)
+                  .join('. '),
                 ...Object.entries(reading.results).map(
                   ([symbol, { text }]) => `${nameIn(calculator, reading, symbol)} ${text}`,
                 ),

@@ -4,6 +4,7 @@ import { causeOf, checkOf, symptomOf } from '../diagnosis/pick';
 import type { Catalogue, Step } from '../diagnosis/types';
 import type { Case, Reading } from '../machine/schema';
 import { cureOf, ENDS, entryWords, HAZARDS, lower, minutesWords, oddsWords, percent, stepTitle } from './case-words';
+import { worth } from './case-worth';
 import { printTime } from './time';
 
 interface SheetPart {
@@ -77,7 +78,7 @@ function next(catalogue: Catalogue, one: Case): { readonly lines: string[]; read
       cautions: [],
     };
   }
-  return stepLines(catalogue, propose(catalogue, one).step);
+  return stepLines(catalogue, propose(catalogue, one, { worth: worth() }).step);
 }
 
 /**
@@ -102,14 +103,15 @@ export function caseSheet(
   const looked = one.log.flatMap((entry) => {
     if (entry.kind !== 'answer') return [];
     const { what, said } = entryWords(catalogue, entry);
-    const note = entry.note === '' ? '' : ` ${entry.note}`;
-    return [`${printTime(entry.at)}. ${what}: ${lower(said)}.${note}`, ...numbers(entry.reading?.id)];
+    const lines = numbers(entry.reading?.id);
+    // The reading says it better where it is here: a link brings the words only.
+    const note = entry.note === '' || lines.length > 0 ? '' : ` ${entry.note}`;
+    return [`${printTime(entry.at)}. ${what}: ${lower(said)}.${note}`, ...lines];
   });
   const done = one.log.flatMap((entry) => {
     if (entry.kind === 'answer') return [];
     const { what, said } = entryWords(catalogue, entry);
-    const called = entry.kind === 'mended' && entry.note !== '' ? entry.note : what;
-    return [`${printTime(entry.at)}. ${called}: ${said}.`];
+    return [`${printTime(entry.at)}. ${what}: ${said}.`];
   });
   const ended = one.closed
     ? [`${ENDS[one.closed.how]}, ${printTime(one.closed.at)}. ${one.closed.proof}`, ...numbers(one.closed.reading?.id)]

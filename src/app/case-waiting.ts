@@ -4,6 +4,7 @@ import { believe } from '../diagnosis/belief';
 import { checkOf, unreadable } from '../diagnosis/pick';
 import type { Check } from '../diagnosis/types';
 import type { Case } from '../machine/schema';
+import { worth } from './case-worth';
 
 interface Expected {
   readonly machine: string;
@@ -34,7 +35,7 @@ function waitsFor(one: Case, calculator: string): Check | undefined {
     const asked = mine.find(({ id }) => id === expected?.check);
     if (asked) return asked;
   }
-  const { step } = propose(catalogue, one);
+  const { step } = propose(catalogue, one, { worth: worth() });
   return step.kind === 'check' && mine.some(({ id }) => id === step.check) ? checkOf(catalogue, step.check) : undefined;
 }
 

@@ -117,25 +117,36 @@ export function whyNext(
 }
 
 /** An entry of a case as one line. @throws RangeError for an id that the catalogue does not have */
-export function entryWords(catalogue: Catalogue, entry: Entry): { readonly what: string; readonly said: string } {
+export function entryWords(
+  catalogue: Catalogue,
+  entry: Entry & { readonly note: string },
+): { readonly what: string; readonly said: string; readonly note: string } {
+  const { note } = entry;
   switch (entry.kind) {
     case 'made safe':
-      return { what: 'Switched off and unplugged', said: 'confirmed' };
+      return { what: 'Switched off and unplugged', said: 'confirmed', note };
     case 'answer': {
       const check = checkOf(catalogue, entry.check);
-      return { what: check.title, said: check.answers.find(({ id }) => id === entry.answer)?.label ?? entry.answer };
+      return {
+        what: check.title,
+        said: check.answers.find(({ id }) => id === entry.answer)?.label ?? entry.answer,
+        note,
+      };
     }
     case 'skip':
-      return { what: checkOf(catalogue, entry.check).title, said: 'skipped' };
+      return { what: checkOf(catalogue, entry.check).title, said: 'skipped', note };
     case 'ruled out':
       return {
         what: causeOf(catalogue, entry.cause).title,
         said: entry.sure === 'certain' ? 'ruled out for certain' : 'ruled out, fairly sure',
+        note,
       };
     case 'mended':
       return {
-        what: causeOf(catalogue, entry.cause).mend.headline,
+        // Which of its ways was gone stands in the note.
+        what: note === '' ? causeOf(catalogue, entry.cause).mend.headline : note,
         said: entry.cured ? 'it cured' : 'it did not cure',
+        note: '',
       };
   }
 }

@@ -69,6 +69,23 @@ describe('the entries of a case', () => {
   });
 });
 
+describe('a verdict that is too close to call', () => {
+  it('has one answer in every check by a calculator, and moves each suspicion only a little', () => {
+    const measured = catalogue.checks.filter(({ calculator }) => calculator !== undefined);
+    expect(measured.length).toBeGreaterThan(15);
+    for (const check of measured) {
+      const answers = answersTo(check, 'too close');
+      expect(answers.length, check.id).toBe(1);
+      const { id } = answers[0]!;
+      for (const [cause, row] of Object.entries(check.given)) {
+        const odds = row[id]! / check.otherwise[id]!;
+        expect(odds, `${check.id} ${cause}`).toBeGreaterThan(1 / 2);
+        expect(odds, `${check.id} ${cause}`).toBeLessThan(2);
+      }
+    }
+  });
+});
+
 describe('the words of a case', () => {
   it('says shares as people do, nearest by odds', () => {
     expect([0.33, 0.5, 0.1, 0.001, 0.995].map(oddsWords)).toEqual([
