@@ -93,7 +93,7 @@ export function listOf<V extends v.GenericSchema>(value: V, max: number) {
 }
 
 /** A map with checked names. valibot drops `__proto__`, `constructor` and `prototype`; it would take an array, hence `plain`. */
-export function map<V extends v.GenericSchema>(key: typeof place | typeof symbol | typeof ownId, value: V) {
+export function map<V extends v.GenericSchema>(key: typeof place | typeof symbol, value: V) {
   return v.pipe(plain, small, v.record(key, value));
 }
 

@@ -21,7 +21,7 @@ function window(ctx: Ask): number | undefined {
 }
 
 /** The two real tests with their pass marks. */
-export function tests(ctx: Ask): string[] {
+function tests(ctx: Ask): string[] {
   return [
     `Test 1, healthy: cold, someone at the switch, heat to ${ctx.text('T_w')} with the stopwatch on. Pass mark: there after ${ctx.text('t_w')}, give or take a quarter. Much slower: loose heater or sensor, weak supply, wrong heater. Much faster: a heater of too much power.`,
     `Test 2, sensor out: cold again and unplugged, take the sensor out of the block and let it hang free. Hand at the supply’s switch, plug in, set ${ctx.text('T_w')}, start the stopwatch. Pass mark: the watchdog cuts the heater within ${ctx.text('t_max')}; the block is then at about ${ctx.text('T_c')}. Not cut by then: switch off by hand, and do not use it. Cold and unplugged, put the sensor back, fixed by its screw.`,
