@@ -45,16 +45,17 @@ export function CaseStep(props: StepProps) {
         <Match when={((now) => now.kind === 'make safe' && now)(step())}>
           {(now) => <MakeSafe hazard={now().hazard} onEntry={(entry) => props.onEntry(entry)} />}
         </Match>
-        <Match when={((now) => now.kind === 'check' && now)(step())}>
-          {(now) => (
-            <CheckStep {...props} check={checkOf(catalogue, now().check)}>
+        {/* Keyed by what the step is about: a number typed into it makes a new proposal, not a new step. */}
+        <Match when={((now) => now.kind === 'check' && now.check)(step())} keyed>
+          {(id) => (
+            <CheckStep {...props} check={checkOf(catalogue, id)}>
               {overruled() ? undefined : props.proposal}
             </CheckStep>
           )}
         </Match>
-        <Match when={((now) => now.kind === 'mend' && now)(step())} keyed>
-          {(now) => (
-            <CaseMend {...props} cause={now.cause}>
+        <Match when={((now) => now.kind === 'mend' && now.cause)(step())} keyed>
+          {(cause) => (
+            <CaseMend {...props} cause={cause}>
               <Show when={!overruled()}>
                 <Why proposal={props.proposal} />
               </Show>
@@ -70,8 +71,8 @@ export function CaseStep(props: StepProps) {
             check that was skipped or answered in doubt can be taken back in the log.
           </p>
         </Match>
-        <Match when={((now) => now.kind === 'closed' && now)(step())} keyed>
-          {(now) => <CaseProof case={props.case} cause={now.cause} />}
+        <Match when={((now) => now.kind === 'closed' && now.cause)(step())} keyed>
+          {(cause) => <CaseProof case={props.case} cause={cause} />}
         </Match>
       </Switch>
     </section>

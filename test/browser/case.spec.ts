@@ -264,6 +264,39 @@ test('a mend that did not cure goes on; a case ends handed over, and is opened a
   await expect(step(page)).toBeVisible();
 });
 
+test('repair and replacement stand side by side at an hour’s worth that is typed on the spot', async ({ page }) => {
+  await makeMachine(page, 'Left bench');
+  await begin(page, 'The gantry sinks when idle');
+  await instead(page, 'Mend: keep the gantry from sinking when the motors rest');
+  const worth = page.getByLabel('An hour of mine is worth');
+  const total = (way: string) =>
+    page
+      .getByRole('row', { name: new RegExp(`^${way}`) })
+      .getByRole('cell')
+      .last();
+  const cells = await page
+    .getByRole('row', { name: /^Replace/ })
+    .getByRole('cell')
+    .allInnerTexts();
+  const [minutes, parts] = cells.map(Number) as [number, number];
+  await worth.fill('');
+  // Key by key, as a thumb does: the field keeps the focus while the totals follow.
+  await worth.pressSequentially('360');
+  await expect(worth).toHaveValue('360');
+  await expect(worth).toBeFocused();
+  await expect(total('Replace')).toHaveText(String(Math.round(parts + (minutes / 60) * 360)));
+  await worth.fill('much');
+  await expect(step(page).getByRole('alert')).toContainText('until then it is reckoned with 360');
+
+  await step(page).getByRole('button', { name: 'Replace it instead' }).click();
+  await step(page).getByRole('button', { name: 'Yes, it is gone' }).click();
+  await step(page)
+    .getByLabel(/What it shows/)
+    .fill('Stood a night at the same height.');
+  await step(page).getByRole('button', { name: 'Close the case' }).click();
+  await expect(page.getByRole('region', { name: 'How it ended' })).toContainText('Part replaced');
+});
+
 async function secondPhone(browser: Browser): Promise<{ context: BrowserContext; page: Page }> {
   const context = await browser.newContext({ viewport: { width: 360, height: 740 }, hasTouch: true });
   return { context, page: await context.newPage() };
