@@ -4,6 +4,7 @@ export default {
   title: 'Squareness',
   question: 'Are the axes square, and which end of the beam must move?',
   sayings: [
+    'circles come out oval',
     'prints not square',
     'parts come out as a parallelogram',
     'skewed print',
