@@ -28,18 +28,24 @@ function tests(ctx: Ask): string[] {
   ];
 }
 
-/** Parts by name that the stuck heater surely, or perhaps, ruins. */
-function ruined(ctx: Ask): string {
+const list = (names: readonly string[]): string =>
+  names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1) ?? ''}`;
+
+/** What the stuck heater does to the parts, the sure before the possible: `would ruin the liner, and perhaps the block`. */
+function harm(ctx: Ask): string {
   const parts = [
     ...(ctx.choice('liner') === 'ptfe' ? ([['the liner', 'T_li']] as const) : []),
     ['the sensor', 'T_se'] as const,
     ['the block', 'T_bl'] as const,
     ['the nozzle', 'T_no'] as const,
   ];
-  const reached = ctx.known('T_u');
-  const most = reached?.high ?? ctx.number('T_u');
-  const names = parts.filter(([, limit]) => most > ctx.number(limit)).map(([name]) => name);
-  return names.length < 2 ? (names[0] ?? 'no part') : `${names.slice(0, -1).join(', ')} and ${names.at(-1) ?? ''}`;
+  const { low, high } = ctx.known('T_u') ?? { low: ctx.number('T_u'), high: ctx.number('T_u') };
+  const sure = parts.filter(([, limit]) => low > ctx.number(limit)).map(([name]) => name);
+  const perhaps = parts
+    .filter(([, limit]) => low <= ctx.number(limit) && high > ctx.number(limit))
+    .map(([name]) => name);
+  if (sure.length === 0) return `may ruin ${list(perhaps)}`;
+  return `would ruin ${list(sure)}${perhaps.length > 0 ? `, perhaps ${list(perhaps)} too` : ''}`;
 }
 
 function cutOff(ctx: Ask): string[] {
@@ -51,17 +57,16 @@ function cutOff(ctx: Ask): string[] {
   return [fits, `${QUALIFIED} ${ALONE}`];
 }
 
-function stuck(ctx: Ask, state: 'beyond' | 'too close'): Instruction {
+function stuck(ctx: Ask): Instruction {
   const fitted = ctx.choice('cutoff') === 'fitted';
-  const word = state === 'beyond' ? 'would ruin' : 'may ruin';
   if (fitted && ctx.number('T_f') <= ctx.number('T_e')) {
     return {
-      headline: `Change the cut-off for one that opens lower: at ${ctx.text('T_f')} a stuck heater ${word} ${ruined(ctx)} first.`,
+      headline: `Change the cut-off for one that opens lower: at ${ctx.text('T_f')} a stuck heater ${harm(ctx)} first.`,
       steps: [...cutOff(ctx), CLOSED, ...tests(ctx)],
     };
   }
   return {
-    headline: `Fit a separate thermal cut-off: a heater stuck on would reach ${ctx.text('T_e')} and ${word} ${ruined(ctx)}.`,
+    headline: `Fit a separate thermal cut-off: a heater stuck on would reach ${ctx.text('T_e')} and ${harm(ctx)}.`,
     steps: [
       CLOSED,
       ...cutOff(ctx),
@@ -136,7 +141,7 @@ export function instruct(ctx: Ask): Instruction {
     .map((part) => ctx.number(part));
   const known = ctx.known('T_u');
   const least = Math.min(...limits);
-  if ((known?.low ?? worst) > least) return stuck(ctx, 'beyond');
+  if ((known?.low ?? worst) > least) return stuck(ctx);
   if (open(quick) || open(hot)) return slowDog(ctx);
   if (open(rise)) {
     return {
@@ -145,7 +150,7 @@ export function instruct(ctx: Ask): Instruction {
       measureAgain: true,
     };
   }
-  if ((known?.high ?? worst) > least) return stuck(ctx, 'too close');
+  if ((known?.high ?? worst) > least) return stuck(ctx);
   if (ctx.verdict !== 'within') {
     return {
       headline: `Leave it and look up the cut-off’s rating: whether ${ctx.text('T_f')} clears the working heat is too close to call.`,

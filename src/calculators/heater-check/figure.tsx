@@ -9,7 +9,7 @@ import { simulate, type Lump, type Moment } from './curve';
 import type calc from './index';
 
 const WIDTH = 340;
-const HEIGHT = 252;
+const HEIGHT = 262;
 const [LEFT, RIGHT, TOP, BOTTOM] = [34, 334, 16, 188] as const;
 const ZERO = 273.15;
 const SIGMA = constants.sigma_SB?.value ?? NaN;
@@ -53,7 +53,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
     const found = all();
     return found ? Math.max(found.Te, found.Tw, found.trip?.T ?? 0) + 40 : 600;
   };
-  const bottom = () => Math.min(all()?.Ta ?? 293, 293) - 10;
+  const bottom = () => Math.min(all()?.Ta ?? ZERO, ZERO);
   const x = (t: number) => LEFT + (t / (all()?.end ?? 1)) * (RIGHT - LEFT);
   const y = (T: number) => BOTTOM - ((T - bottom()) / (top() - bottom())) * (BOTTOM - TOP);
   const path = (moments: readonly Moment[]) =>
@@ -116,7 +116,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
                 </g>
               )}
             </For>
-            <For each={numberTicks(0, found().end, 5)}>
+            <For each={numberTicks(0, 0.94 * found().end, 5)}>
               {(tick) => (
                 <g>
                   <line class="d-thin" x1={x(tick)} y1={BOTTOM} x2={x(tick)} y2={BOTTOM + 4} />
@@ -129,7 +129,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
             <text class="d-text" x={2} y={11}>
               °C
             </text>
-            <text class="d-text" x={LEFT - 6} y={BOTTOM + 15} text-anchor="end">
+            <text class="d-text" x={RIGHT} y={BOTTOM + 15} text-anchor="end">
               s
             </text>
             <path class="d-thin" d={`M${LEFT} ${TOP - 6}V${BOTTOM}H${RIGHT}`} />
@@ -158,17 +158,17 @@ export default function Figure(props: FigureProps<typeof calc>) {
             <For each={recorded()}>
               {(point) => <circle class="d-accent d-fill" cx={x(point.t)} cy={y(point.T)} r={2.5} />}
             </For>
-            <path class="d-ink d-fill" d={`M9 ${HEIGHT - 36}l5 5l-5 5l-5 -5z`} />
-            <text class="d-text" x={19} y={HEIGHT - 27}>
+            <path class="d-ink d-fill" d={`M9 ${HEIGHT - 46}l5 5l-5 5l-5 -5z`} />
+            <text class="d-text" x={19} y={HEIGHT - 37}>
               watchdog cuts: {props.text('t_x')} after the sensor fell, at {props.text('T_x')}
             </text>
-            <line class="d-ghost" x1={3} y1={HEIGHT - 16} x2={16} y2={HEIGHT - 16} />
-            <text class="d-text" x={19} y={HEIGHT - 12}>
+            <line class="d-ghost" x1={3} y1={HEIGHT - 25} x2={16} y2={HEIGHT - 25} />
+            <text class="d-text" x={19} y={HEIGHT - 21}>
               what the fallen sensor reads{recorded().length > 0 ? '; dots: your readings' : ''}
             </text>
-            <text class="d-text" x={WIDTH - 2} y={HEIGHT} text-anchor="end">
+            <text class="d-text" x={19} y={HEIGHT - 5}>
               {far().length > 0
-                ? `above the drawing: ${far()
+                ? `higher up: ${far()
                     .map((part) => part.text)
                     .join(', ')} °C`
                 : ''}

@@ -22,7 +22,7 @@ export default calculator({
   tables: {
     curve: {
       label: 'Real curve',
-      line: 'Reading',
+      line: 'Line',
       columns: { time: 'Time', temperature: 'Shown' },
       least: LEAST,
       hint: 'Heating: fully on from cold, from 50 °C. Cooling: from the working temperature, switched off. Tap Now as the display changes, then type what it shows; or write the temperatures first and tap as each comes up.',

@@ -5,7 +5,7 @@ import type calc from './index';
 
 const WIDTH = 340;
 const HEIGHT = 212;
-const [LEFT, RIGHT, TOP, BOTTOM] = [52, 330, 14, 184] as const;
+const [LEFT, RIGHT, TOP, BOTTOM] = [52, 322, 14, 184] as const;
 const ZERO = 273.15;
 const [COLD, HOT] = [-20, 300] as const;
 const DECADES = [1, 2, 3, 4, 5, 6, 7] as const;
@@ -94,8 +94,9 @@ function Curve(props: FigureProps<typeof calc>) {
       <Show when={working()}>
         {(at) => (
           <g>
+            <line class="d-thin" x1={at().x} y1={at().y} x2={at().x} y2={at().y - 36} />
             <circle class="d-ink d-fill" cx={at().x} cy={at().y} r={4} />
-            <text class="d-text" x={at().x} y={at().y - 9} text-anchor="middle">
+            <text class="d-text" x={RIGHT - 2} y={at().y - 40} text-anchor="end">
               {props.text('R_w')} at {props.text('T_w')}
             </text>
           </g>
@@ -149,10 +150,10 @@ function Power(props: FigureProps<typeof calc>) {
             {props.text('R_h')} on {props.text('V')}: {props.text('P')}, {props.text('I')}
           </text>
           <rect class="d-accent d-shade" x={20} y={112} width={Math.max(bar().P - 20, 1)} height={26} />
-          <line class="d-ghost" x1={bar().low} y1={44} x2={bar().low} y2={150} />
-          <line class="d-ghost" x1={bar().high} y1={44} x2={bar().high} y2={150} />
-          <text class="d-text" x={bar().high} y={166} text-anchor="end">
-            {props.text('k_lo')} to {props.text('k_hi')} of the marking
+          <line class="d-ghost" x1={bar().low} y1={112} x2={bar().low} y2={150} />
+          <line class="d-ghost" x1={bar().high} y1={112} x2={bar().high} y2={150} />
+          <text class="d-text" x={20} y={168}>
+            dashed: {props.text('k_lo')} to {props.text('k_hi')} of the marking
           </text>
           <text class="d-text" x={20} y={190}>
             twice the voltage: four times the power
