@@ -136,12 +136,13 @@ export function readFile(text: string): FileRead {
     const [issue] = read.issues;
     return refusal(`This file cannot be read at “${v.getDotPath(issue) ?? 'its start'}”: ${issue.message}.`);
   }
-  const { machines, readings, photos, drafts, settings, made } = read.output;
+  const { machines, readings, cases, photos, drafts, settings, made } = read.output;
   const numbered = (type: StoredRecord['type'], raws: readonly unknown[]) =>
     raws.map((raw, i) => ({ type, number: i + 1, raw }));
   const raws = [
     ...numbered('machine', machines),
     ...numbered('reading', readings),
+    ...numbered('case', cases),
     ...numbered('photo', photos),
     ...numbered('draft', drafts),
     ...numbered('settings', SECTIONS.settings in value ? [settings] : []),

@@ -83,6 +83,7 @@ export const samples: readonly StoredRecord[] = [
 const shared = (one: StoredRecord, i: number): StoredRecord => {
   if (one.type === 'machine') return { ...one, id: `m${i % 2}` };
   if (one.type === 'reading') return { ...one, id: `r${i % 3}`, at: i % 2 === 0 ? MADE : one.at };
+  if (one.type === 'case') return { ...one, id: `c${i % 2}` };
   return one.type === 'draft' ? { ...one, calculator: 'dual-z-sync' } : one;
 };
 
@@ -105,7 +106,9 @@ export const household = (alike: boolean): fc.Arbitrary<readonly StoredRecord[]>
       return [{ ...one, machine }];
     });
     const rest = records.flatMap((one, i): StoredRecord[] => {
-      if (one.type === 'draft') return [{ ...one, machine: home(i) ?? null }];
+      const machine = home(i);
+      if (one.type === 'draft') return [{ ...one, machine: machine ?? null }];
+      if (one.type === 'case') return machine === undefined ? [] : [{ ...one, machine }];
       const reading = readings[i % readings.length];
       if (one.type === 'photo') return reading ? [{ ...one, machine: reading.machine, reading: reading.id }] : [];
       return one.type === 'settings' ? [one] : [];

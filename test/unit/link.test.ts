@@ -376,7 +376,8 @@ describe('the length of the links to all worked examples', () => {
   it(`is typically under 300 characters; the longest has ${longest.length}`, () => {
     expect(links[Math.floor(links.length / 2)]!.length).toBeLessThan(300);
     expect(links.filter((link) => link.length < 300).length / links.length).toBeGreaterThan(0.9);
-    expect(longest.length).toBeLessThan(400);
+    // A table of five points is fifteen numbers more.
+    expect(longest.length).toBeLessThan(450);
   });
 });
 

@@ -86,7 +86,7 @@ describe('what it says', () => {
   it('asks for a pad where a rim would be too wide', () => {
     const found = look({ ...known, b: '4 mm ± 0', L: '200 mm ± 0', F: '10 N ± 0', q_r: '50 % ± 0' });
     // (6 · 10 · 200 / 0.4) ^ (1/3) = 31.07, rounded up to be sure.
-    expect(found.instruction!.headline).toMatch(/pad 2 mm thick and 32 mm wide/);
+    expect(found.instruction!.headline).toMatch(/pad 2\smm thick and 32\smm wide/);
   });
 
   it('prints a stumpy piece', () => {
