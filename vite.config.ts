@@ -60,6 +60,8 @@ export default defineConfig({
   test: {
     include: ['test/unit/**/*.test.ts', 'test/outside/**/*.test.ts', 'src/calculators/*/*.test.ts'],
     environment: 'node',
+    // By itself it leaves a core idle, which is half of a small machine.
+    maxWorkers: '100%',
     testTimeout: 60_000,
   },
 });
