@@ -1,6 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Locator, type Page } from '@playwright/test';
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { cornersOf, stripInView } from '../../src/app/ridges-marks';
@@ -10,7 +10,12 @@ import { field } from './support';
 import { wallJpeg, withOrientation, type WallPicture } from './wall-picture';
 
 const folder = mkdtempSync(join(tmpdir(), 'ridges-'));
-test.afterAll(() => rmSync(folder, { recursive: true, force: true }));
+// One worker may run this file in several groups: the folder is made before each of them.
+test.beforeAll(() => void mkdirSync(folder, { recursive: true }));
+test.afterAll(() => {
+  rmSync(folder, { recursive: true, force: true });
+  made.clear();
+});
 
 /** Of 12 megapixels: 20 px to the millimetre, ridges 4.2 mm apart, layers of 0.28 mm, a rule's marks 100 mm apart. */
 const LARGE: WallPicture = { width: 4000, height: 3000, period: 84, layer: 5.6, marks: [500, 2500] };
