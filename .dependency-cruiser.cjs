@@ -1,4 +1,4 @@
-/** Imports run downward only: app -> ui, calculators, diagnosis, instrument, machine -> formula, signal, reference -> quantity. */
+/** Imports run downward only: app -> ui, calculators, engine, diagnosis, instrument, machine -> formula, signal, reference -> quantity. */
 const rule = (name, from, to, comment) => ({
   name,
   severity: 'error',
@@ -32,6 +32,12 @@ module.exports = {
       'machine stands on its own',
     ),
     rule(
+      'engine-down',
+      '^src/engine/',
+      '^src/(app|calculators|diagnosis|instrument|machine|ui)/',
+      'the engine finds the calculators by their folders, and knows no store and no shell',
+    ),
+    rule(
       'calculators-down',
       '^src/calculators/',
       '^src/(app|diagnosis|instrument|machine)/',
@@ -40,7 +46,7 @@ module.exports = {
     rule(
       'ui-knows-no-subject',
       '^src/ui/',
-      '^src/(app|calculators|diagnosis|instrument|machine)/',
+      '^src/(app|calculators|engine|diagnosis|instrument|machine)/',
       'ui is subject-free',
     ),
     {

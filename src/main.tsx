@@ -1,5 +1,5 @@
 import { render } from 'solid-js/web';
-import { App } from './app/app';
+import { App } from './app/shell/app';
 import './ui/style.css';
 
 const root = document.getElementById('app');

@@ -1,6 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
-import type { Calculator } from '../../src/calculators/calculator';
+import type { Calculator } from '../../src/engine/calculator';
 import { demoMachine } from '../../src/machine/demo';
 import { VERSION, type KeptValue, type Machine } from '../../src/machine/schema';
 import { inDatabase, makeMachine, plant } from './records';

@@ -3,7 +3,7 @@ import { expect, test, type Locator, type Page } from '@playwright/test';
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { cornersOf, stripInView } from '../../src/app/ridges-marks';
+import { cornersOf, stripInView } from '../../src/app/phone/ridges/marks';
 import { handleSpot } from '../../src/ui/handle-place';
 import { scaleOf, toScreen, wholeView, type Size, type Spot, type View } from '../../src/ui/view-transform';
 import { field } from './support';

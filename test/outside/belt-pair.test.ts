@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import calc from '../../src/calculators/belt-pair/index';
-import { evaluate } from '../../src/calculators/evaluate';
+import { evaluate } from '../../src/engine/evaluate';
 import type { Known } from '../../src/formula/outcome';
 import { generator, situation } from '../support/calculators';
 import { heldNote, hingedNote } from '../support/spans';

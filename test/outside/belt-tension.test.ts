@@ -1,7 +1,7 @@
 import { evaluate as mathjs } from 'mathjs';
 import { describe, expect, it } from 'vitest';
 import calc from '../../src/calculators/belt-tension/index';
-import { evaluate } from '../../src/calculators/evaluate';
+import { evaluate } from '../../src/engine/evaluate';
 import type { Known } from '../../src/formula/outcome';
 import { belts, TABLE_WIDTH } from '../../src/reference/belts';
 import { generator, situation } from '../support/calculators';

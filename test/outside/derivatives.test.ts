@@ -1,6 +1,6 @@
 import * as math from 'mathjs';
 import { describe, expect, it } from 'vitest';
-import { systemFor } from '../../src/calculators/calculator';
+import { systemFor } from '../../src/engine/calculator';
 import { smoothFunctions } from '../../src/formula/functions';
 import { constantTaylor, powerDerivatives, variable } from '../../src/formula/taylor';
 import { evaluateTree } from '../../src/formula/evaluate';

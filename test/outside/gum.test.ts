@@ -3,8 +3,8 @@ import { length } from '../../src/quantity/kinds';
 import { buildSystem } from '../../src/formula/system';
 import { propagate, type Inputs } from '../../src/formula/propagate';
 import { expanded, type Contribution, type Known, type Shape } from '../../src/formula/outcome';
-import { readEntry } from '../../src/calculators/entry';
-import { input } from '../../src/calculators/calculator';
+import { readEntry } from '../../src/engine/entry';
+import { input } from '../../src/engine/calculator';
 
 const SQRT3 = Math.sqrt(3);
 

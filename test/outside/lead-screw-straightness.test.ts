@@ -1,6 +1,6 @@
 import { lusolve } from 'mathjs';
 import { describe, expect, it } from 'vitest';
-import { evaluate, type Evaluation } from '../../src/calculators/evaluate';
+import { evaluate, type Evaluation } from '../../src/engine/evaluate';
 import calc from '../../src/calculators/lead-screw-straightness/index';
 import { fromSi, unitById } from '../../src/quantity/unit';
 

@@ -1,6 +1,6 @@
 import { divide, fraction, multiply, type Fraction } from 'mathjs';
 import { describe, expect, it } from 'vitest';
-import { evaluate, type Evaluation } from '../../src/calculators/evaluate';
+import { evaluate, type Evaluation } from '../../src/engine/evaluate';
 import calc from '../../src/calculators/ridge-period/index';
 import { rank, type Ranking } from '../../src/calculators/ridge-period/model';
 import { generator, situation } from '../support/calculators';

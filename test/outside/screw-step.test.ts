@@ -1,6 +1,6 @@
 import { fraction, multiply, divide, unit, type Fraction, type Unit } from 'mathjs';
 import { describe, expect, it } from 'vitest';
-import { evaluate } from '../../src/calculators/evaluate';
+import { evaluate } from '../../src/engine/evaluate';
 import calc from '../../src/calculators/screw-step/index';
 import { layerErrors, LONGEST_REPEAT, patternOf } from '../../src/calculators/screw-step/model';
 import { asFraction, convergents } from '../../src/formula/fraction';

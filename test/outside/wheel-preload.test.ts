@@ -1,7 +1,7 @@
 import { evaluate as mathjs, lusolve } from 'mathjs';
 import { describe, expect, it } from 'vitest';
 import calc from '../../src/calculators/wheel-preload/index';
-import { evaluate } from '../../src/calculators/evaluate';
+import { evaluate } from '../../src/engine/evaluate';
 import type { Known } from '../../src/formula/outcome';
 import { situation } from '../support/calculators';
 

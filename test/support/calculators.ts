@@ -1,6 +1,6 @@
-import { applies, type Calculator, type Choices, type Example, type Meta } from '../../src/calculators/calculator';
-import type { Entry } from '../../src/calculators/entry';
-import { effectiveChoices, evaluate, symbolOf, type Situation } from '../../src/calculators/evaluate';
+import { applies, type Calculator, type Choices, type Example, type Meta } from '../../src/engine/calculator';
+import type { Entry } from '../../src/engine/entry';
+import { effectiveChoices, evaluate, symbolOf, type Situation } from '../../src/engine/evaluate';
 import type { InputValue } from '../../src/formula/outcome';
 import type { Measure } from '../../src/quantity/unit';
 import { fromSi, toSi } from '../../src/quantity/unit';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { belts, beltOptions, TABLE_WIDTH } from '../../src/reference/belts';
-import { evaluate } from '../../src/calculators/evaluate';
+import { evaluate } from '../../src/engine/evaluate';
 import calc from '../../src/calculators/belt-tension/index';
 import { printCitation } from '../../src/reference/citation';
 import { situation } from '../support/calculators';

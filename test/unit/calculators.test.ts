@@ -1,8 +1,8 @@
 import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { applies, systemFor, type Calculator, type Choices, type InputSpec } from '../../src/calculators/calculator';
-import { readEntry } from '../../src/calculators/entry';
-import { evaluate, explain, nameOf, symbolOf } from '../../src/calculators/evaluate';
+import { applies, systemFor, type Calculator, type Choices, type InputSpec } from '../../src/engine/calculator';
+import { readEntry } from '../../src/engine/entry';
+import { evaluate, explain, nameOf, symbolOf } from '../../src/engine/evaluate';
 import { expanded } from '../../src/formula/outcome';
 import { toolById, toolsFor } from '../../src/reference/tools';
 import {

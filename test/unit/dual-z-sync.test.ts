@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import calc from '../../src/calculators/dual-z-sync';
-import { evaluate } from '../../src/calculators/evaluate';
+import { evaluate } from '../../src/engine/evaluate';
 import { situation } from '../support/calculators';
 
 const given = { S_m: '400 ± 0', S: '400 ± 0', P_h: '8', z: '20' };

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { choice, input, type ChoiceSpec, type InputSpec } from '../../src/calculators/calculator';
-import { nudgeStep, readEntry, type Entry, type InputState, type KeptValue } from '../../src/calculators/entry';
+import { choice, input, type ChoiceSpec, type InputSpec } from '../../src/engine/calculator';
+import { nudgeStep, readEntry, type Entry, type InputState, type KeptValue } from '../../src/engine/entry';
 import { angle, count, force, length, ratio, temperature } from '../../src/quantity/kinds';
 import { AS_MARKED, halfWidth, tools, toolsFor } from '../../src/reference/tools';
 import * as kinds from '../../src/quantity/kinds';

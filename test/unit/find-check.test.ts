@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { createFinder } from '../../src/app/find-check';
+import { createFinder } from '../../src/app/desk/find-check';
 import { calculators, metaOf } from '../support/calculators';
 
 const find = createFinder(

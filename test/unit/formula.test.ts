@@ -4,7 +4,7 @@ import { checkSystem, buildSystem } from '../../src/formula/system';
 import { FormulaError, parseFormula } from '../../src/formula/parse';
 import { propagate } from '../../src/formula/propagate';
 import { combine, describeDimension, raise, type Dimension } from '../../src/quantity/dimension';
-import { systemFor } from '../../src/calculators/calculator';
+import { systemFor } from '../../src/engine/calculator';
 import { cases, measureOf } from '../support/calculators';
 
 const exact = (value: number) => ({ value, u: 0, shape: 'rectangular' as const });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import dualZSync from '../../src/calculators/dual-z-sync/index';
-import { applies } from '../../src/calculators/calculator';
+import { applies } from '../../src/engine/calculator';
 import { demoMachine, demoReadings } from '../../src/machine/demo';
 import { edited } from '../../src/machine/edit';
 import {

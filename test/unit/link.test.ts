@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import jsQR from 'jsqr';
 import { describe, expect, it } from 'vitest';
-import { drawCode, QUIET_ZONE } from '../../src/app/qr';
-import type { Calculator, Choices } from '../../src/calculators/calculator';
-import type { Entry, KeptValue } from '../../src/calculators/entry';
-import { evaluate, type Evaluation, type Situation } from '../../src/calculators/evaluate';
-import { decodeLink, encodeLink, hasValues, linkAddress, LONGEST_TEXT } from '../../src/calculators/link';
+import { drawCode, QUIET_ZONE } from '../../src/app/files/qr';
+import type { Calculator, Choices } from '../../src/engine/calculator';
+import type { Entry, KeptValue } from '../../src/engine/entry';
+import { evaluate, type Evaluation, type Situation } from '../../src/engine/evaluate';
+import { decodeLink, encodeLink, hasValues, linkAddress, LONGEST_TEXT } from '../../src/engine/link';
 import { LIMITS } from '../../src/machine/schema-parts';
 import type { DecimalMark } from '../../src/quantity/parse';
 import { toSi, unitById } from '../../src/quantity/unit';

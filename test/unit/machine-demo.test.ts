@@ -1,8 +1,8 @@
 import { describe, expect, expectTypeOf, it } from 'vitest';
 import dualZSync from '../../src/calculators/dual-z-sync/index';
-import type { Calculator } from '../../src/calculators/calculator';
-import type { KeptValue as EntryKeptValue } from '../../src/calculators/entry';
-import { evaluate, symbolOf, unitOf } from '../../src/calculators/evaluate';
+import type { Calculator } from '../../src/engine/calculator';
+import type { KeptValue as EntryKeptValue } from '../../src/engine/entry';
+import { evaluate, symbolOf, unitOf } from '../../src/engine/evaluate';
 import { expanded } from '../../src/formula/outcome';
 import { demoMachine, demoReadings } from '../../src/machine/demo';
 import { defaultSettings, restore, type KeptValue } from '../../src/machine/schema';

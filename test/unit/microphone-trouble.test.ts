@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { REFUSAL, TROUBLE, meddlingSentence, whyApart } from '../../src/app/note-words';
+import { REFUSAL, TROUBLE, meddlingSentence, whyApart } from '../../src/app/phone/note/note-words';
 import { meddlingOf, troubleOf } from '../../src/instrument/microphone-trouble';
 
 describe('why the microphone cannot be had', () => {

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { buildSystem } from '../../src/formula/system';
 import { propagate, type Inputs } from '../../src/formula/propagate';
 import { expanded, type Known } from '../../src/formula/outcome';
-import { systemFor } from '../../src/calculators/calculator';
+import { systemFor } from '../../src/engine/calculator';
 import { cases, generator, nearbyInputs, randomInputs } from '../support/calculators';
 
 const run = (texts: string[], inputs: Inputs) => propagate(buildSystem(texts, Object.keys(inputs)), inputs);

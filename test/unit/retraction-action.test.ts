@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import calc from '../../src/calculators/retraction/index';
-import { evaluate } from '../../src/calculators/evaluate';
+import { evaluate } from '../../src/engine/evaluate';
 import { situation } from '../support/calculators';
 
 /** Everything exact but the backlash; the pressure from a measured push force. */

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { symbolOf, evaluate, type Evaluation } from '../../src/calculators/evaluate';
+import { symbolOf, evaluate, type Evaluation } from '../../src/engine/evaluate';
 import calc from '../../src/calculators/ridge-period/index';
 import meta from '../../src/calculators/ridge-period/meta';
 import { rank } from '../../src/calculators/ridge-period/model';
 import { parts, repeatOfRounding } from '../../src/calculators/ridge-period/parts';
 import { combinations, metaOf, situation } from '../support/calculators';
-import { applies } from '../../src/calculators/calculator';
+import { applies } from '../../src/engine/calculator';
 
 const work = (given: Readonly<Record<string, string>>, choices: Readonly<Record<string, string>> = {}): Evaluation =>
   evaluate(calc, situation(calc, given, choices));

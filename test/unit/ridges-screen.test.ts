@@ -1,7 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { handlePlace, marksInView, moveHandle, pointingAt, cornersOf, type HandleId } from '../../src/app/ridges-marks';
-import { readDistance, readLayer, type ScaleEntry } from '../../src/app/ridges-scale';
+import {
+  handlePlace,
+  marksInView,
+  moveHandle,
+  pointingAt,
+  cornersOf,
+  type HandleId,
+} from '../../src/app/phone/ridges/marks';
+import { readDistance, readLayer, type ScaleEntry } from '../../src/app/phone/ridges/scale';
 import { length } from '../../src/quantity/kinds';
 import { handleSpot, HANDLE_RADIUS, HANDLE_REACH } from '../../src/ui/handle-place';
 import { distance, wholeView } from '../../src/ui/view-transform';

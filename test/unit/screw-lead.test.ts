@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { evaluate } from '../../src/calculators/evaluate';
+import { evaluate } from '../../src/engine/evaluate';
 import calc from '../../src/calculators/screw-lead';
 import { situation } from '../support/calculators';
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { applies, systemFor } from '../../src/calculators/calculator';
-import { effectiveChoices, evaluate, symbolOf } from '../../src/calculators/evaluate';
+import { applies, systemFor } from '../../src/engine/calculator';
+import { effectiveChoices, evaluate, symbolOf } from '../../src/engine/evaluate';
 import calc from '../../src/calculators/screw-step/index';
 import { layerErrors, patternOf } from '../../src/calculators/screw-step/model';
 import { checkSystem } from '../../src/formula/system';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { systemFor, type Calculator, type Choices } from '../../src/calculators/calculator';
+import { systemFor, type Calculator, type Choices } from '../../src/engine/calculator';
 import dualZ from '../../src/calculators/dual-z-sync';
 import { propagate, type Inputs } from '../../src/formula/propagate';
 import { resultOf } from '../../src/formula/column';

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { calculator, choice, formula, input, type VerdictState } from '../../src/calculators/calculator';
+import { calculator, choice, formula, input, type VerdictState } from '../../src/engine/calculator';
 import dualZ from '../../src/calculators/dual-z-sync';
-import { evaluate, type Evaluation } from '../../src/calculators/evaluate';
+import { evaluate, type Evaluation } from '../../src/engine/evaluate';
 import { length, ratio } from '../../src/quantity/kinds';
 import { derived } from '../../src/reference/citation';
 import { fromSi } from '../../src/quantity/unit';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { evaluate, explain } from '../../src/calculators/evaluate';
+import { evaluate, explain } from '../../src/engine/evaluate';
 import calc from '../../src/calculators/wheel-preload/index';
 import { situation } from '../support/calculators';
 

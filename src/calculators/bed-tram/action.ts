@@ -1,5 +1,5 @@
 import { expanded } from '../../formula/outcome';
-import type { Context, Instruction, Movement, VerdictState } from '../calculator';
+import type { Context, Instruction, Movement, VerdictState } from '../../engine/calculator';
 import type { choices } from './choices';
 import { adjusterCount, adjusterName, clockText, placeWords, wayOf, type Way } from './words';
 

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { calculators, situation } from '../../../test/support/calculators';
 import { coarseThreads } from '../../reference/threads';
-import type { Choices } from '../calculator';
-import { evaluate } from '../evaluate';
+import type { Choices } from '../../engine/calculator';
+import { evaluate } from '../../engine/evaluate';
 import calc from './index';
 import { clockText, placeWords } from './words';
 

@@ -1,4 +1,4 @@
-import { choice } from '../calculator';
+import { choice } from '../../engine/calculator';
 
 export const THREE = ['front', 'back', 'three'] as const;
 export const FOUR = ['corners', 'four'] as const;

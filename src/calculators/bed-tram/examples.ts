@@ -1,5 +1,5 @@
 import { derived } from '../../reference/citation';
-import type { Example } from '../calculator';
+import type { Example } from '../../engine/calculator';
 
 type Given = Record<string, string>;
 

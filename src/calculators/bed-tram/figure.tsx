@@ -2,7 +2,7 @@ import { createMemo, For, Show } from 'solid-js';
 import { Drawing, TurnArrow } from '../../ui/drawing';
 import { formatValue } from '../../quantity/format';
 import { length } from '../../quantity/kinds';
-import type { FigureProps } from '../calculator';
+import type { FigureProps } from '../../engine/calculator';
 import type calc from './index';
 import { heightMap, type Spot } from './map';
 import { MOST_POINTS } from './points';

@@ -1,6 +1,6 @@
 import { angle, length, slope } from '../../quantity/kinds';
 import { cite, commonPractice, derived } from '../../reference/citation';
-import { formula, type When } from '../calculator';
+import { formula, type When } from '../../engine/calculator';
 import { FOUR, THREE } from './choices';
 
 const geometry = derived('where an adjuster sits, from the edges of the bed');

@@ -1,5 +1,5 @@
 import { commonPractice } from '../../reference/citation';
-import { calculator } from '../calculator';
+import { calculator } from '../../engine/calculator';
 import { action } from './action';
 import { choices } from './choices';
 import { examples } from './examples';

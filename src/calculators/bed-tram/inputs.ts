@@ -1,6 +1,6 @@
 import { angle, length, ratio } from '../../quantity/kinds';
 import { commonPractice } from '../../reference/citation';
-import { input } from '../calculator';
+import { input } from '../../engine/calculator';
 
 const typed = { layout: ['three', 'four'] } as const;
 const fourth = { layout: 'four' } as const;

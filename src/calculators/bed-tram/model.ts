@@ -2,7 +2,7 @@ import type { InputValue } from '../../formula/outcome';
 import { count, length, ratio, slope } from '../../quantity/kinds';
 import type { Measure } from '../../quantity/unit';
 import { cite, derived, type Citation } from '../../reference/citation';
-import type { Choices, ModelResult, ModelSpec, OutputSpec } from '../calculator';
+import type { Choices, ModelResult, ModelSpec, OutputSpec } from '../../engine/calculator';
 import { FOUR } from './choices';
 import { fitPlane, inOneLine, spreadOf, type Plane, type Point } from './plane';
 import { MOST_POINTS } from './points';

@@ -1,5 +1,5 @@
 import { length } from '../../quantity/kinds';
-import { input, type InputSpec, type TableSpec } from '../calculator';
+import { input, type InputSpec, type TableSpec } from '../../engine/calculator';
 
 export const MOST_POINTS = 25;
 

@@ -1,5 +1,5 @@
 import { expanded } from '../../formula/outcome';
-import type { Context, Instruction, VerdictState } from '../calculator';
+import type { Context, Instruction, VerdictState } from '../../engine/calculator';
 import type { choices } from './choices';
 
 type Symbols =

@@ -1,7 +1,7 @@
 import { angle, bendingStiffness, force, frequency, length, linearDensity, mass, ratio } from '../../quantity/kinds';
 import { beltSources, TABLE_WIDTH } from '../../reference/belts';
 import { commonPractice, derived } from '../../reference/citation';
-import { input } from '../calculator';
+import { input } from '../../engine/calculator';
 
 const different = { belts: 'different' };
 const stiff = { ends: ['pinned', 'clamped'] };

@@ -1,7 +1,7 @@
 import { angle, force, frequency, length, linearDensity, ratio } from '../../quantity/kinds';
 import { byWidth } from '../../reference/belts';
 import { cite, commonPractice, derived } from '../../reference/citation';
-import { formula } from '../calculator';
+import { formula } from '../../engine/calculator';
 
 const string = cite('OpenStax, University Physics volume 1', 'chapter 16, waves on a stretched string', true);
 const pinnedBeam = cite(

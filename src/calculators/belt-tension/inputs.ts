@@ -11,7 +11,7 @@ import {
 } from '../../quantity/kinds';
 import { beltSources, TABLE_WIDTH } from '../../reference/belts';
 import { cite, commonPractice, derived } from '../../reference/citation';
-import { input } from '../calculator';
+import { input } from '../../engine/calculator';
 
 const first = { which: 'first' };
 const second = { which: 'second' };

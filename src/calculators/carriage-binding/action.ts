@@ -1,4 +1,4 @@
-import type { Context, Instruction, Movement, VerdictState } from '../calculator';
+import type { Context, Instruction, Movement, VerdictState } from '../../engine/calculator';
 import type { choices } from './choices';
 
 type Symbols =

@@ -1,6 +1,6 @@
 import { angle, force, length, perLength, ratio, torque } from '../../quantity/kinds';
 import { cite, commonPractice, derived } from '../../reference/citation';
-import { formula } from '../calculator';
+import { formula } from '../../engine/calculator';
 
 const rule = cite(
   'Plain-bearing supplier’s design page and Machine Design magazine',

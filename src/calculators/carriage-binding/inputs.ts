@@ -1,6 +1,6 @@
 import { acceleration, force, length, mass, ratio, stiffness } from '../../quantity/kinds';
 import { cite, commonPractice } from '../../reference/citation';
-import { input } from '../calculator';
+import { input } from '../../engine/calculator';
 
 const pulls = { by: 'scale' };
 const both = { drive: 'both' };

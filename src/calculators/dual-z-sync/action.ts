@@ -1,5 +1,5 @@
 import { expanded, type Known } from '../../formula/outcome';
-import type { Context, Instruction, Movement } from '../calculator';
+import type { Context, Instruction, Movement } from '../../engine/calculator';
 import type { choices } from './inputs';
 
 type Symbols = 'dh_s' | 'n' | 'n_w' | 'phi' | 'psi' | 'r' | 'h_t' | 'P_h' | 'S' | 'W' | 'z' | 'dh_lim';

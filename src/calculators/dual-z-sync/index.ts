@@ -1,6 +1,6 @@
 import { angle, count, length, ratio, slope } from '../../quantity/kinds';
 import { cite, commonPractice, derived } from '../../reference/citation';
-import { calculator, formula } from '../calculator';
+import { calculator, formula } from '../../engine/calculator';
 import { action } from './action';
 import { choices, inputs } from './inputs';
 

@@ -1,6 +1,6 @@
 import { angle, count, length, ratio, slope } from '../../quantity/kinds';
 import { commonPractice } from '../../reference/citation';
-import { choice, input } from '../calculator';
+import { choice, input } from '../../engine/calculator';
 
 export const choices = {
   by: choice(

@@ -1,6 +1,6 @@
 import type { Known } from '../../formula/outcome';
 import { formatNumber } from '../../quantity/format';
-import type { Context, Instruction } from '../calculator';
+import type { Context, Instruction } from '../../engine/calculator';
 import type { choices } from './choices';
 
 type Symbols =

@@ -1,4 +1,4 @@
-import { choice } from '../calculator';
+import { choice } from '../../engine/calculator';
 import { plastics } from './plastics';
 
 export const choices = {

@@ -1,6 +1,6 @@
 import { Show } from 'solid-js';
 import { Drawing } from '../../ui/drawing';
-import type { FigureProps } from '../calculator';
+import type { FigureProps } from '../../engine/calculator';
 import type calc from './index';
 import { shareLeft } from './series';
 

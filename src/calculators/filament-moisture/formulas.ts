@@ -1,7 +1,7 @@
 import { diffusivity, humidity, length, pressure, ratio, temperature, time } from '../../quantity/kinds';
 import { magnus, saturated } from '../../reference/air';
 import { cite, derived } from '../../reference/citation';
-import { formula } from '../calculator';
+import { formula } from '../../engine/calculator';
 
 const CRANK = 'Crank, The Mathematics of Diffusion (2nd edition)';
 const series = cite(CRANK, 'equation 5.23, cylinder with constant surface: Σ 4/α² · e^(−α² x), J₀(α) = 0', true);

@@ -10,7 +10,7 @@ import {
 } from '../../quantity/kinds';
 import { defineKind } from '../../quantity/unit';
 import { commonPractice } from '../../reference/citation';
-import { input } from '../calculator';
+import { input } from '../../engine/calculator';
 import { sources } from './plastics';
 
 /** A mole counts as a number. */

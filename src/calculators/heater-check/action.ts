@@ -1,5 +1,5 @@
 import { formatNumber } from '../../quantity/format';
-import type { Context, Instruction } from '../calculator';
+import type { Context, Instruction } from '../../engine/calculator';
 import type { choices } from './choices';
 
 type Symbols =

@@ -1,5 +1,5 @@
 import { temperature, time } from '../../quantity/kinds';
-import { input, type InputSpec } from '../calculator';
+import { input, type InputSpec } from '../../engine/calculator';
 
 /** Lines of the table of readings. */
 const LINES = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19, 20] as const;

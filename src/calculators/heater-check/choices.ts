@@ -1,5 +1,5 @@
 import { materials, type Material } from '../../reference/materials';
-import { choice, type OptionSpec } from '../calculator';
+import { choice, type OptionSpec } from '../../engine/calculator';
 
 /** Where a metal stops being solid, and what a kilogram of it stores. */
 function block({ name, heat, melts }: Material): OptionSpec {

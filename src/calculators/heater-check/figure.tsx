@@ -3,7 +3,7 @@ import { constants } from '../../formula/constants';
 import { formatNumber } from '../../quantity/format';
 import { Drawing } from '../../ui/drawing';
 import { numberTicks } from '../../ui/ticks';
-import type { FigureProps } from '../calculator';
+import type { FigureProps } from '../../engine/calculator';
 import { lines } from './cells';
 import { simulate, type Lump, type Moment } from './curve';
 import type calc from './index';

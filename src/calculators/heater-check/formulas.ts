@@ -9,7 +9,7 @@ import {
   time,
 } from '../../quantity/kinds';
 import { cite, commonPractice, derived } from '../../reference/citation';
-import { formula, type LimitSpec } from '../calculator';
+import { formula, type LimitSpec } from '../../engine/calculator';
 
 const INCROPERA = 'Incropera, Fundamentals of Heat and Mass Transfer';
 const lumped = cite(INCROPERA, 'ch. 5, lumped capacitance', true);

@@ -1,6 +1,6 @@
 import * as math from 'mathjs';
 import { describe, expect, it } from 'vitest';
-import { evaluate } from '../evaluate';
+import { evaluate } from '../../engine/evaluate';
 import { situation } from '../../../test/support/calculators';
 import { simulate, type Lump, type Moment } from './curve';
 import { fitCurve, type Point } from './fit';
@@ -50,7 +50,7 @@ describe('the simulated block', () => {
     }
   });
 
-  // solveODE never ends once it stands still; checks.ts holds the very end against scipy.
+  // solveODE never ends once it stands still; outside.ts holds the very end against scipy.
   it('closes in on the formula’s end temperature from below and from above', () => {
     const { outcomes } = evaluate(calc, situation(calc, { R_h: '14.4', V: '24' }));
     const v = (symbol: string): number => {

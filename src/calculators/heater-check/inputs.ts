@@ -13,7 +13,7 @@ import {
 } from '../../quantity/kinds';
 import { cite, commonPractice, derived } from '../../reference/citation';
 import { materials } from '../../reference/materials';
-import { input, type InputSpec } from '../calculator';
+import { input, type InputSpec } from '../../engine/calculator';
 import { cells } from './cells';
 
 const emissivity = cite('Incropera, Fundamentals of Heat and Mass Transfer', 'tables of emissivity', true);

@@ -1,7 +1,7 @@
 import type { InputValue } from '../../formula/outcome';
 import { decayRate, heatingRate, temperature } from '../../quantity/kinds';
 import { cite } from '../../reference/citation';
-import type { ModelSpec } from '../calculator';
+import type { ModelSpec } from '../../engine/calculator';
 import { lines } from './cells';
 import { fitCurve, type Point } from './fit';
 

@@ -1,4 +1,4 @@
-import type { Context, Instruction, Movement } from '../calculator';
+import type { Context, Instruction, Movement } from '../../engine/calculator';
 import type { choices } from './inputs';
 
 type Names =

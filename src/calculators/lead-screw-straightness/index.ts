@@ -1,7 +1,7 @@
 import { force, length, ratio, secondMoment, stiffness } from '../../quantity/kinds';
 import { defineKind } from '../../quantity/unit';
 import { cite, commonPractice, derived } from '../../reference/citation';
-import { calculator, formula, type When } from '../calculator';
+import { calculator, formula, type When } from '../../engine/calculator';
 import { advise } from './action';
 import { choices, inputs } from './inputs';
 

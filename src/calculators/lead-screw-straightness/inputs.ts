@@ -1,6 +1,6 @@
 import { linearDensity, length, pressure, ratio, stiffness } from '../../quantity/kinds';
 import { cite, commonPractice, derived } from '../../reference/citation';
-import { choice, input } from '../calculator';
+import { choice, input } from '../../engine/calculator';
 
 const straightness = cite(
   'An engineering page on screw accuracy (weak source; no standard for trapezoidal screws found, ISO 3408-3 is for ball screws only)',

@@ -1,6 +1,6 @@
 import { formatValue } from '../../quantity/format';
 import { length } from '../../quantity/kinds';
-import type { Instruction, VerdictState } from '../calculator';
+import type { Instruction, VerdictState } from '../../engine/calculator';
 import { advised, coins, hours, judged, percent, type Ask, type Judged } from './words';
 
 const open = (state: VerdictState): boolean => state === 'beyond' || state === 'too close';

@@ -1,5 +1,5 @@
 import { materials, type Material } from '../../reference/materials';
-import { choice, type OptionSpec } from '../calculator';
+import { choice, type OptionSpec } from '../../engine/calculator';
 
 type Share = readonly [percent: number, half: number];
 

@@ -1,4 +1,4 @@
-import type { Way, Ways } from '../ways';
+import type { Way, Ways } from '../../engine/ways';
 import { advised, coins, hours, judged, percent, type Ask, type WayId } from './words';
 
 const NAMES: Readonly<Record<WayId, string>> = {

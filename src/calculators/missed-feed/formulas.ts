@@ -1,6 +1,6 @@
 import { area, flow, length, mass, money, ratio, speed, time, volume } from '../../quantity/kinds';
 import { commonPractice, derived } from '../../reference/citation';
-import { formula } from '../calculator';
+import { formula } from '../../engine/calculator';
 
 const none = { band: 'none' };
 const some = { band: ['trim', 'left'] };

@@ -1,5 +1,5 @@
 import { commonPractice, derived } from '../../reference/citation';
-import { calculator } from '../calculator';
+import { calculator } from '../../engine/calculator';
 import { instruct } from './action';
 import { choices } from './choices';
 import { compare } from './compare';

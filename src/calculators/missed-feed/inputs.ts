@@ -1,6 +1,6 @@
 import { density, length, mass, money, ratio, speed, time, volume } from '../../quantity/kinds';
 import { cite, commonPractice } from '../../reference/citation';
-import { input, type InputSpec } from '../calculator';
+import { input, type InputSpec } from '../../engine/calculator';
 
 const delay = { by: 'delay' };
 const fed = { by: 'fed' };

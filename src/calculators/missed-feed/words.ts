@@ -1,6 +1,6 @@
 import { formatNumber } from '../../quantity/format';
-import type { Context } from '../calculator';
-import type { Standing } from '../ways';
+import type { Context } from '../../engine/calculator';
+import type { Standing } from '../../engine/ways';
 import type { choices } from './choices';
 import type { formulas } from './formulas';
 import type { inputs } from './inputs';

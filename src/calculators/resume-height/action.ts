@@ -1,7 +1,7 @@
 import { expanded } from '../../formula/outcome';
 import { formatValue } from '../../quantity/format';
 import { length } from '../../quantity/kinds';
-import type { Context, Instruction, VerdictState } from '../calculator';
+import type { Context, Instruction, VerdictState } from '../../engine/calculator';
 import type { choices } from './choices';
 import type { formulas } from './formulas';
 import type { inputs } from './inputs';

@@ -1,5 +1,5 @@
 import { materials, type Material } from '../../reference/materials';
-import { choice, type OptionSpec } from '../calculator';
+import { choice, type OptionSpec } from '../../engine/calculator';
 
 /** A plastic as an option: its expansion, and how warm a part of it is on the whole while it prints, °C. */
 function plastic({ expansion }: Material, label: string, warm: readonly [number, number]): OptionSpec {

@@ -1,7 +1,7 @@
 import { For, Show } from 'solid-js';
 import { expanded } from '../../formula/outcome';
 import { DimensionLine, Drawing } from '../../ui/drawing';
-import type { FigureProps } from '../calculator';
+import type { FigureProps } from '../../engine/calculator';
 import type calc from './index';
 
 const WIDTH = 340;

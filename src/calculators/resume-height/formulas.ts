@@ -1,6 +1,6 @@
 import { count, length, ratio } from '../../quantity/kinds';
 import { cite, commonPractice, derived } from '../../reference/citation';
-import { formula } from '../calculator';
+import { formula } from '../../engine/calculator';
 
 const going = { plan: ['nozzle', 'rod'] };
 const glue = { plan: 'glue' };

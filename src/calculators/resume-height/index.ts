@@ -1,4 +1,4 @@
-import { calculator } from '../calculator';
+import { calculator } from '../../engine/calculator';
 import { instruct, judge } from './action';
 import { choices } from './choices';
 import { examples } from './examples';

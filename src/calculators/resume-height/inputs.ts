@@ -1,6 +1,6 @@
 import { expansion, length, ratio, temperature, temperatureDifference } from '../../quantity/kinds';
 import { cite, commonPractice } from '../../reference/citation';
-import { input } from '../calculator';
+import { input } from '../../engine/calculator';
 
 const nozzle = { plan: 'nozzle' };
 const byCaliper = { plan: ['rod', 'glue'] };

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { generator, situation } from '../../../test/support/calculators';
 import { expanded } from '../../formula/outcome';
-import { evaluate } from '../evaluate';
-import type { Calculator } from '../calculator';
+import { evaluate } from '../../engine/evaluate';
+import type { Calculator } from '../../engine/calculator';
 import calc from './index';
 
 const plain = calc as unknown as Calculator;

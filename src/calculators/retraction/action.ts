@@ -1,6 +1,6 @@
-import { symbolText } from '../evaluate';
+import { symbolText } from '../../engine/evaluate';
 import type { Known } from '../../formula/outcome';
-import type { Instruction, VerdictState } from '../calculator';
+import type { Instruction, VerdictState } from '../../engine/calculator';
 import { judgePiece } from './model';
 
 /** What the instruction asks of the results; a misspelt symbol is an error where `index.ts` hands its context over. */

@@ -1,5 +1,5 @@
 import { derived } from '../../reference/citation';
-import type { Example } from '../calculator';
+import type { Example } from '../../engine/calculator';
 
 /** Nothing for stretching and no friction in the tube: what the formulas of the land, the cone and the rod give alone. */
 const plain = { f_c: '1 ± 0' };

@@ -14,7 +14,7 @@ import {
   volume,
 } from '../../quantity/kinds';
 import { cite, commonPractice, derived } from '../../reference/citation';
-import { formula } from '../calculator';
+import { formula } from '../../engine/calculator';
 
 const powerLaw = cite('Bird, Stewart and Lightfoot, Transport Phenomena', '§8.3, power law in a tube', true);
 const wallRate = cite('Bird, Armstrong and Hassager, Dynamics of Polymeric Liquids', 'ch. 4, wall shear rate', true);

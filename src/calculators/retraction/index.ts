@@ -1,5 +1,5 @@
 import { commonPractice, derived } from '../../reference/citation';
-import { calculator, choice } from '../calculator';
+import { calculator, choice } from '../../engine/calculator';
 import { instruct } from './action';
 import { examples } from './examples';
 import { formulas } from './formulas';

@@ -11,7 +11,7 @@ import {
   volume,
 } from '../../quantity/kinds';
 import { commonPractice, derived } from '../../reference/citation';
-import { input } from '../calculator';
+import { input } from '../../engine/calculator';
 import { flowSpread, flowValues, meltModulus, solidValues } from './materials';
 
 const table = { source: 'table' };

@@ -2,7 +2,7 @@ import { length } from '../../quantity/kinds';
 import { expanded } from '../../formula/outcome';
 import { formatNumber, formatValue } from '../../quantity/format';
 import { fromSi, toSi } from '../../quantity/unit';
-import type { Context, Instruction } from '../calculator';
+import type { Context, Instruction } from '../../engine/calculator';
 import { choices, inputs } from './inputs';
 import { lineOf, isNear, rank, stateOf, type Line, type Ranking, type Reading } from './model';
 import { partingOf, type Parting } from './parting';

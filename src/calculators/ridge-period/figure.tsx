@@ -1,7 +1,7 @@
 import { createMemo, For, Show } from 'solid-js';
 import { formatNumber } from '../../quantity/format';
 import { Drawing } from '../../ui/drawing';
-import type { FigureProps } from '../calculator';
+import type { FigureProps } from '../../engine/calculator';
 import type calc from './index';
 import { isNear, rank, type Line } from './model';
 

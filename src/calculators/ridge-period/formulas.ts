@@ -1,6 +1,6 @@
 import { area, count, length, perLength, ratio, volume } from '../../quantity/kinds';
 import { cite, derived } from '../../reference/citation';
-import { formula } from '../calculator';
+import { formula } from '../../engine/calculator';
 
 const up = { way: 'up' } as const;
 const along = { way: 'along' } as const;

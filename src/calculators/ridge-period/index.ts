@@ -1,4 +1,4 @@
-import { calculator } from '../calculator';
+import { calculator } from '../../engine/calculator';
 import { action, judge } from './action';
 import { examples } from './examples';
 import { formulas } from './formulas';

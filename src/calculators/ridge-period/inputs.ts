@@ -1,6 +1,6 @@
 import { angle, count, length, ratio, speed, time } from '../../quantity/kinds';
 import { commonPractice, derived } from '../../reference/citation';
-import { choice, input } from '../calculator';
+import { choice, input } from '../../engine/calculator';
 
 const up = { way: 'up' } as const;
 const along = { way: 'along' } as const;

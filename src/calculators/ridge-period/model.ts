@@ -1,6 +1,6 @@
 import { asFraction } from '../../formula/fraction';
 import type { Known } from '../../formula/outcome';
-import { applies, type Choices } from '../calculator';
+import { applies, type Choices } from '../../engine/calculator';
 import { parts, repeatOfRounding, type Part } from './parts';
 
 /** What the comparison asks for: results by symbol, undefined where there is none, and the options chosen. */

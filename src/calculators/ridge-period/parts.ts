@@ -1,4 +1,4 @@
-import type { When } from '../calculator';
+import type { When } from '../../engine/calculator';
 
 /** A part that comes round again and again, and where its period stands among the formulas. */
 export interface Part {

@@ -2,7 +2,7 @@ import { expanded } from '../../formula/outcome';
 import { formatNumber, formatValue } from '../../quantity/format';
 import { acceleration, length, speed } from '../../quantity/kinds';
 import { fromSi, toSi, type Measure } from '../../quantity/unit';
-import type { Context, Instruction, Movement } from '../calculator';
+import type { Context, Instruction, Movement } from '../../engine/calculator';
 import type { choices } from './choices';
 import type { formulas } from './formulas';
 import type { inputs } from './inputs';

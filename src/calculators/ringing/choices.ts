@@ -1,5 +1,5 @@
 import { BELT_LABELS, beltOptions } from '../../reference/belts';
-import { choice } from '../calculator';
+import { choice } from '../../engine/calculator';
 
 export const choices = {
   by: choice(

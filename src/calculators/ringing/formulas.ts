@@ -11,7 +11,7 @@ import {
 } from '../../quantity/kinds';
 import { byWidth } from '../../reference/belts';
 import { cite, derived } from '../../reference/citation';
-import { formula } from '../calculator';
+import { formula } from '../../engine/calculator';
 
 const oscillator = cite('Thomson, Theory of Vibration with Applications', 'chapter 2, free vibration', true);
 const decrement = cite('Thomson, Theory of Vibration with Applications', 'section 2.6, logarithmic decrement', true);

@@ -1,7 +1,7 @@
 import { acceleration, angle, count, force, length, mass, ratio, speed } from '../../quantity/kinds';
 import { beltSources, TABLE_WIDTH } from '../../reference/belts';
 import { commonPractice, derived } from '../../reference/citation';
-import { input } from '../calculator';
+import { input } from '../../engine/calculator';
 
 const counted = { by: 'count' };
 const direct = { by: 'direct' };

@@ -1,4 +1,4 @@
-import { choice, type OptionSpec } from '../calculator';
+import { choice, type OptionSpec } from '../../engine/calculator';
 
 /** Trapezoidal size by ISO 2902 designation; the crest clearance is that of ISO 2904 for its pitch (from memory). */
 function trapezoidal(d: number, lead: number, pitch: number): OptionSpec {

@@ -1,7 +1,7 @@
 import { angle, force, length, pressure, ratio, secondMoment, speed, torque } from '../../quantity/kinds';
 import { defineKind } from '../../quantity/unit';
 import { cite, commonPractice, derived } from '../../reference/citation';
-import { formula, type When } from '../calculator';
+import { formula, type When } from '../../engine/calculator';
 import { PLAIN, STANDARD } from './choices';
 
 /** Turns, not radians, per time. */

@@ -1,6 +1,6 @@
 import { angle, count, density, length, mass, pressure, ratio, speed, torque } from '../../quantity/kinds';
 import { cite, commonPractice, derived } from '../../reference/citation';
-import { input } from '../calculator';
+import { input } from '../../engine/calculator';
 import { PLAIN, STANDARD } from './choices';
 
 const iso = cite('ISO 2904, trapezoidal threads', 'basic profile and crest clearance', true);

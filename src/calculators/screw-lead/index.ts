@@ -1,6 +1,6 @@
 import { count, length } from '../../quantity/kinds';
 import { cite, commonPractice, derived } from '../../reference/citation';
-import { calculator, formula, input } from '../calculator';
+import { calculator, formula, input } from '../../engine/calculator';
 
 const lead = cite('Machinery’s Handbook', 'power screws: the lead is the travel in one turn', true);
 

@@ -1,5 +1,5 @@
 import { length, torque } from '../../quantity/kinds';
-import type { ChoiceSpec, Context, Instruction, Movement } from '../calculator';
+import type { ChoiceSpec, Context, Instruction, Movement } from '../../engine/calculator';
 import { patternOf, type Pattern } from './model';
 import { printPlain } from './print';
 

@@ -2,7 +2,7 @@ import { createMemo, createSignal, For, Index, Show } from 'solid-js';
 import { length } from '../../quantity/kinds';
 import { formatNumber } from '../../quantity/format';
 import { DimensionLine, Drawing } from '../../ui/drawing';
-import type { FigureProps } from '../calculator';
+import type { FigureProps } from '../../engine/calculator';
 import type calc from './index';
 import { layerErrors, LONGEST_REPEAT, patternOf, USUAL_HEIGHTS } from './model';
 import { printPlain } from './print';

@@ -1,6 +1,6 @@
 import { angle, count, length, ratio, torque } from '../../quantity/kinds';
 import { cite, commonPractice, derived } from '../../reference/citation';
-import { calculator, choice, formula, input } from '../calculator';
+import { calculator, choice, formula, input } from '../../engine/calculator';
 import { instruct } from './action';
 
 const lead = cite('Machinery’s Handbook', 'power screws: lead = pitch × starts', true);

@@ -1,4 +1,4 @@
-import { choice } from '../calculator';
+import { choice } from '../../engine/calculator';
 
 export const choices = {
   what: choice('What to check', { sensor: { label: 'temperature sensor' }, heater: { label: 'heater' } }, 'sensor'),

@@ -1,6 +1,6 @@
 import { current, expansion, power, ratio, resistance, temperature, temperatureDifference } from '../../quantity/kinds';
 import { cite, commonPractice, derived } from '../../reference/citation';
-import { formula, type LimitSpec } from '../calculator';
+import { formula, type LimitSpec } from '../../engine/calculator';
 
 const sensor = { what: 'sensor' };
 const ohms = { what: 'sensor', by: 'ohms' };

@@ -1,6 +1,6 @@
 import { power, ratio, resistance, temperature, temperatureDifference, voltage } from '../../quantity/kinds';
 import { cite, commonPractice } from '../../reference/citation';
-import { input, type InputSpec } from '../calculator';
+import { input, type InputSpec } from '../../engine/calculator';
 
 const sensor = { what: 'sensor' };
 const ohms = { what: 'sensor', by: 'ohms' };

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { evaluate } from '../evaluate';
+import { evaluate } from '../../engine/evaluate';
 import { situation } from '../../../test/support/calculators';
 import calc from './index';
 

@@ -1,5 +1,5 @@
 import { expanded } from '../../formula/outcome';
-import type { Context, Instruction, Movement } from '../calculator';
+import type { Context, Instruction, Movement } from '../../engine/calculator';
 import type { choices } from './inputs';
 
 type Symbols = 'epsilon' | 'e_0' | 'e_D' | 'd_e' | 'i_q' | 'dy' | 'dx' | 'l_0' | 'd_1' | 'A' | 'B' | 'e_lim';

@@ -1,6 +1,6 @@
 import { angle, length, ratio, slope } from '../../quantity/kinds';
 import { cite, commonPractice, derived } from '../../reference/citation';
-import { calculator, formula } from '../calculator';
+import { calculator, formula } from '../../engine/calculator';
 import { action } from './action';
 import { AXES, choices, inputs } from './inputs';
 

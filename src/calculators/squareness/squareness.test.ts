@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { calculators, situation } from '../../../test/support/calculators';
-import type { Choices } from '../calculator';
-import { evaluate } from '../evaluate';
+import type { Choices } from '../../engine/calculator';
+import { evaluate } from '../../engine/evaluate';
 
 const calc = calculators.find(([id]) => id === 'squareness')![1];
 const measure = (given: Record<string, string>, choices: Choices = {}) =>

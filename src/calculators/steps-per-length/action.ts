@@ -1,7 +1,7 @@
 import { expanded } from '../../formula/outcome';
 import { length } from '../../quantity/kinds';
 import { formatValue } from '../../quantity/format';
-import type { Instruction, Movement } from '../calculator';
+import type { Instruction, Movement } from '../../engine/calculator';
 import { ofPrint } from './of-print';
 import { suspicion } from './suspect';
 import { AXES, stepsText, type Ask } from './words';

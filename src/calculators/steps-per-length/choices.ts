@@ -1,5 +1,5 @@
 import { materials } from '../../reference/materials';
-import { choice } from '../calculator';
+import { choice } from '../../engine/calculator';
 
 /** Everything but the filament feed. */
 const axes = ['x', 'y', 'z', 'zb'] as const;

@@ -1,6 +1,6 @@
 import { length, perLength, ratio } from '../../quantity/kinds';
 import { cite, derived } from '../../reference/citation';
-import { formula } from '../calculator';
+import { formula } from '../../engine/calculator';
 import { fed, onFeed, printed, travelled } from './choices';
 
 const steppers = cite('IEC 60034-20-1, stepping motors', 'step angle: 360° over steps per turn', true);

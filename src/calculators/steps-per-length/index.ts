@@ -1,5 +1,5 @@
 import { commonPractice } from '../../reference/citation';
-import { calculator } from '../calculator';
+import { calculator } from '../../engine/calculator';
 import { instruct } from './action';
 import { choices, fed, onAxis, printed, travelled } from './choices';
 import { examples } from './examples';

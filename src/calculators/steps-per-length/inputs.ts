@@ -1,6 +1,6 @@
 import { angle, count, expansion, length, perLength, ratio, temperature } from '../../quantity/kinds';
 import { cite, commonPractice, derived } from '../../reference/citation';
-import { input, type When } from '../calculator';
+import { input, type When } from '../../engine/calculator';
 import { fed, onFeed, printed, travelled } from './choices';
 
 const belt = { axis: ['x', 'y'] };

@@ -1,5 +1,5 @@
 import { expanded } from '../../formula/outcome';
-import type { Instruction, Movement } from '../calculator';
+import type { Instruction, Movement } from '../../engine/calculator';
 import { AXES, stepsText, type Ask } from './words';
 
 interface Done {

@@ -1,4 +1,4 @@
-import type { Context } from '../calculator';
+import type { Context } from '../../engine/calculator';
 import type { choices } from './choices';
 import type { formulas } from './formulas';
 import type { inputs } from './inputs';

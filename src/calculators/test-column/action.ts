@@ -1,6 +1,6 @@
 import { formatValue } from '../../quantity/format';
 import { length } from '../../quantity/kinds';
-import type { Context, Instruction, Movement, VerdictState } from '../calculator';
+import type { Context, Instruction, Movement, VerdictState } from '../../engine/calculator';
 import type { choices } from './choices';
 import type { formulas } from './formulas';
 import type { inputs } from './inputs';

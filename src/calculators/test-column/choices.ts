@@ -1,5 +1,5 @@
 import { materials, type Material } from '../../reference/materials';
-import { choice, type OptionSpec } from '../calculator';
+import { choice, type OptionSpec } from '../../engine/calculator';
 
 /** A plastic as an option that brings its stiffness and density. */
 function plastic({ E, density }: Material, label: string): OptionSpec {

@@ -12,7 +12,7 @@ import {
   volume,
 } from '../../quantity/kinds';
 import { cite, commonPractice, derived } from '../../reference/citation';
-import { formula } from '../calculator';
+import { formula } from '../../engine/calculator';
 
 const square = { section: 'square' };
 const round = { section: 'round' };

@@ -1,6 +1,6 @@
 import { density, force, frequency, length, pressure, ratio } from '../../quantity/kinds';
 import { cite, commonPractice } from '../../reference/citation';
-import { input } from '../calculator';
+import { input } from '../../engine/calculator';
 
 const shell = { core: 'shell' };
 const typicalHold = { bed: ['film', 'glass', 'glue'] };

@@ -1,4 +1,4 @@
-import type { Instruction } from '../calculator';
+import type { Instruction } from '../../engine/calculator';
 import { advisedWay, SYMBOLS, type Judged, type WayId } from './model';
 import { stepsOf, tighten } from './steps';
 import { judged, largerName, NAMES, objectionsText, spanIn, type Ask } from './words';

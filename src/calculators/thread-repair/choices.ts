@@ -3,7 +3,7 @@ import { insertDrill } from '../../reference/inserts';
 import { materials, type Property } from '../../reference/materials';
 import { propertyClasses } from '../../reference/property-classes';
 import { coarseThreads, fineThreads, looseLimits, nextLarger, type MetricThread } from '../../reference/threads';
-import { choice, type OptionSpec } from '../calculator';
+import { choice, type OptionSpec } from '../../engine/calculator';
 
 /** Threads whose next larger is listed too. */
 const threads = [...coarseThreads.slice(0, -1), ...fineThreads];

@@ -1,6 +1,6 @@
 import { formatValue } from '../../quantity/format';
 import { ratio } from '../../quantity/kinds';
-import type { Way, Ways } from '../ways';
+import type { Way, Ways } from '../../engine/ways';
 import { advisedWay, SYMBOLS } from './model';
 import { judged, NAMES, needsOf, objectionsText, spanIn, type Ask } from './words';
 

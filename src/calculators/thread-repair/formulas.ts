@@ -3,7 +3,7 @@ import { cite, commonPractice, derived } from '../../reference/citation';
 import { insertHole, insertLength } from '../../reference/inserts';
 import { iso898 } from '../../reference/property-classes';
 import { iso898Area } from '../../reference/threads';
-import { formula } from '../calculator';
+import { formula } from '../../engine/calculator';
 
 const shearArea = cite('FED-STD-H28/2B and Machinery’s Handbook', 'shear area of threads at the loosest fit', true);
 const weaker = derived('the weaker of hole and screw thread gives first');

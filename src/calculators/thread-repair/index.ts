@@ -1,4 +1,4 @@
-import { calculator } from '../calculator';
+import { calculator } from '../../engine/calculator';
 import { instruct } from './action';
 import { choices } from './choices';
 import { compare } from './compare';

@@ -4,7 +4,7 @@ import { iso2306, iso273, iso7089 } from '../../reference/drills';
 import { insertHole } from '../../reference/inserts';
 import { iso898, shearRatio } from '../../reference/property-classes';
 import { isoProfile, isoTolerances } from '../../reference/threads';
-import { input, type InputSpec } from '../calculator';
+import { input, type InputSpec } from '../../engine/calculator';
 
 /** From a table, by the screw picked; may be written over. */
 const table = (label: string, basis: Citation, hint?: string): InputSpec =>

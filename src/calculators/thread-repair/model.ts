@@ -1,4 +1,4 @@
-import type { Standing } from '../ways';
+import type { Standing } from '../../engine/ways';
 
 export const WAY_IDS = ['longer', 'insert', 'next', 'bolt', 'replace'] as const;
 export type WayId = (typeof WAY_IDS)[number];

@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { situation } from '../../../test/support/calculators';
 import { fromSi } from '../../quantity/unit';
 import { length } from '../../quantity/kinds';
-import { compareWays, evaluate } from '../evaluate';
-import type { Calculator } from '../calculator';
+import { compareWays, evaluate } from '../../engine/evaluate';
+import type { Calculator } from '../../engine/calculator';
 import calc from './index';
 import { advisedWay, judgeWays, WAY_IDS, type Asked, type Span } from './model';
 

@@ -2,7 +2,7 @@ import { formatValue } from '../../quantity/format';
 import { length } from '../../quantity/kinds';
 import { insertLengths } from '../../reference/inserts';
 import { propertyClasses } from '../../reference/property-classes';
-import type { Context } from '../calculator';
+import type { Context } from '../../engine/calculator';
 import type { choices } from './choices';
 import type { formulas } from './formulas';
 import type { inputs } from './inputs';

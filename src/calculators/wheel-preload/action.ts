@@ -1,5 +1,5 @@
 import type { choices } from './choices';
-import type { Context, Instruction, Movement } from '../calculator';
+import type { Context, Instruction, Movement } from '../../engine/calculator';
 
 type Symbols = 'N' | 'N_min' | 'N_max' | 'theta_0' | 'phi_s' | 'dtheta';
 type Ask = Pick<Context<Symbols, typeof choices>, 'number' | 'known' | 'text' | 'verdict' | 'check' | 'choice'>;

@@ -1,4 +1,4 @@
-import { choice } from '../calculator';
+import { choice } from '../../engine/calculator';
 
 export const choices = {
   by: choice(

@@ -1,6 +1,6 @@
 import { angle, force, length, pressure, ratio, torque } from '../../quantity/kinds';
 import { cite, commonPractice, derived } from '../../reference/citation';
-import { calculator, formula } from '../calculator';
+import { calculator, formula } from '../../engine/calculator';
 import { instruct } from './action';
 import { choices } from './choices';
 import { examples } from './examples';

@@ -1,6 +1,6 @@
 import { acceleration, angle, count, force, length, mass, pressure, ratio, stiffness } from '../../quantity/kinds';
 import { cite, commonPractice } from '../../reference/citation';
-import { input } from '../calculator';
+import { input } from '../../engine/calculator';
 
 /** What is asked, in the order of the screen: the test, the bush, the carriage, the contact, the arm. */
 export const inputs = {

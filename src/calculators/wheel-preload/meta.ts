@@ -1,4 +1,4 @@
-import type { Meta } from '../calculator';
+import type { Meta } from '../../engine/calculator';
 
 export default {
   title: 'Wheel preload',

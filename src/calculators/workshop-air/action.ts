@@ -1,4 +1,4 @@
-import type { Context, Instruction } from '../calculator';
+import type { Context, Instruction } from '../../engine/calculator';
 import type { choices } from './choices';
 
 type Symbols =

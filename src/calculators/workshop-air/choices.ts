@@ -1,6 +1,6 @@
-import type { OptionSpec } from '../calculator';
+import type { OptionSpec } from '../../engine/calculator';
 import { materials } from '../../reference/materials';
-import { choice } from '../calculator';
+import { choice } from '../../engine/calculator';
 
 const kept = { ask: 'swing', zero: 'kept' };
 

@@ -1,6 +1,6 @@
 import { For, Show } from 'solid-js';
 import { DimensionLine, Drawing } from '../../ui/drawing';
-import type { FigureProps } from '../calculator';
+import type { FigureProps } from '../../engine/calculator';
 import type calc from './index';
 
 const WIDTH = 340;

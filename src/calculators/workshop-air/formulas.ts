@@ -10,7 +10,7 @@ import {
 import { defineKind } from '../../quantity/unit';
 import { magnus, saturated } from '../../reference/air';
 import { cite, commonPractice, derived } from '../../reference/citation';
-import { formula } from '../calculator';
+import { formula } from '../../engine/calculator';
 
 /** Water for each mass of dry air. */
 const humidityRatio = defineKind('humidity ratio', [0, 0, 0, 0, 0], { g_kg: { label: 'g/kg', factor: 1e-3 } });

@@ -1,6 +1,6 @@
 import { expansion, humidity, length, pressure, ratio, temperature, temperatureDifference } from '../../quantity/kinds';
 import { commonPractice, derived } from '../../reference/citation';
-import { input } from '../calculator';
+import { input } from '../../engine/calculator';
 
 const air = { ask: ['cold', 'box'] };
 const cold = { ask: 'cold' };

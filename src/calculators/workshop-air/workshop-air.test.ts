@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { situation } from '../../../test/support/calculators';
-import { evaluate } from '../evaluate';
-import type { Calculator } from '../calculator';
+import { evaluate } from '../../engine/evaluate';
+import type { Calculator } from '../../engine/calculator';
 import calc from './index';
 
 const plain = calc as unknown as Calculator;

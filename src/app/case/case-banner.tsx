@@ -1,0 +1,104 @@
+import { createEffect, createResource, createSignal, Match, on, Show, Switch, untrack } from 'solid-js';
+import { A } from '@solidjs/router';
+import { catalogue } from '../../diagnosis/catalogue';
+import { symptomOf } from '../../diagnosis/pick';
+import type { Machine, Reading } from '../../machine/schema';
+import { answersTo, withEntry, type NewEntry } from './case-edit';
+import { readingNote } from './case-note';
+import { TakeReading } from './case-readings';
+import { waitingCase, type Waiting } from './case-waiting';
+import { useRecords } from '../desk/context';
+import './case.css';
+
+/** On a calculator's sheet: says that a case waits for its reading, and takes the reading that is kept as the answer. */
+export function CaseBanner(props: { machine: Machine; calculator: string; kept: Reading | undefined }) {
+  const records = useRecords();
+  const [waiting] = createResource(
+    () => ({ machine: props.machine.id, calculator: props.calculator, tick: records.casesTick() }),
+    async ({ machine, calculator }) => ({ found: waitingCase(await records.casesOf(machine), calculator) }),
+  );
+  /** What was answered here, and what is left to pick. */
+  const [taken, setTaken] = createSignal<{ readonly of: Waiting; readonly answer: string }>();
+  const [open, setOpen] = createSignal<{ readonly of: Waiting; readonly reading: Reading }>();
+
+  const keep = async (of: Waiting, entry: NewEntry) => {
+    const at = new Date().toISOString();
+    const done = await records.changeCase(of.case.machine, of.case.id, withEntry(entry, at));
+    setOpen(undefined);
+    const label = of.check.answers.find(({ id }) => entry.kind === 'answer' && id === entry.answer)?.label;
+    if (done && label !== undefined) setTaken({ of, answer: label });
+  };
+  const answer = async (reading: Reading) => {
+    const of = waiting.latest?.found;
+    if (!of) return;
+    const answers = answersTo(of.check, reading.verdict);
+    const [only] = answers;
+    if (answers.length > 1) setOpen({ of, reading });
+    else if (only) {
+      const note = await readingNote(reading);
+      const { at, id } = reading;
+      await keep(of, { kind: 'answer', check: of.check.id, answer: only.id, note, reading: { at, id } });
+    }
+  };
+  createEffect(
+    on(
+      () => props.kept,
+      (reading) => {
+        if (reading?.machine === untrack(() => props.machine.id)) void answer(reading);
+      },
+      { defer: true },
+    ),
+  );
+
+  const called = (of: Waiting) => symptomOf(catalogue, of.case.symptom).title;
+  const Back = (own: { of: Waiting }) => (
+    <A class="button" href={`/case/${own.of.case.machine}/${own.of.case.id}`}>
+      Back to the case
+    </A>
+  );
+  return (
+    <Switch>
+      <Match when={open()}>
+        {(now) => (
+          <div class="panel no-print" role="status">
+            <p>
+              The case “{called(now().of)}” asks: {now().of.check.title}.
+            </p>
+            <TakeReading
+              reading={now().reading}
+              check={now().of.check}
+              onEntry={(entry) => void keep(now().of, entry)}
+            />
+          </div>
+        )}
+      </Match>
+      <Match when={taken()}>
+        {(now) => (
+          <div class="panel no-print" role="status">
+            <p>
+              Taken as the answer in the case “{called(now().of)}”: {now().answer}.
+              <Show
+                when={now().of.check.answers.some((one) => one.label === now().answer && one.verdict === 'too close')}
+              >
+                {' '}
+                That moves the suspicion only a little: a finer reading would say more.
+              </Show>
+            </p>
+            <Back of={now().of} />
+          </div>
+        )}
+      </Match>
+      <Match when={waiting.latest?.found}>
+        {(now) => (
+          <div class="panel no-print" role="status">
+            <p>
+              A case waits for this check: “{called(now())}”. The reading you keep on {props.machine.name} becomes its
+              answer.
+            </p>
+            <Back of={now()} />
+          </div>
+        )}
+      </Match>
+    </Switch>
+  );
+}

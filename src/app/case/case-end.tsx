@@ -1,0 +1,97 @@
+import { createSignal, Show } from 'solid-js';
+import { A, useNavigate } from '@solidjs/router';
+import { catalogue } from '../../diagnosis/catalogue';
+import { proofPhoto } from '../../machine/keys';
+import type { Case } from '../../machine/schema';
+import { LIMITS } from '../../machine/schema-parts';
+import { ENDS } from './case-words';
+import { useRecords } from '../desk/context';
+import { readingHref } from '../readings/reading-entry';
+import { ReadingPhoto } from '../readings/reading-photo';
+import { printTime } from '../desk/time';
+
+/** How a closed case ended, what shows it, and the key that opens it again. */
+export function CaseClosed(props: { case: Case; closed: NonNullable<Case['closed']> }) {
+  const records = useRecords();
+  const reopen = () => void records.changeCase(props.case.machine, props.case.id, (old) => ({ ...old, closed: null }));
+  return (
+    <section class="case-step" aria-label="How it ended">
+      <p class="case-kicker">Closed {printTime(props.closed.at)}</p>
+      <h2>{ENDS[props.closed.how]}</h2>
+      <Show when={props.closed.proof}>
+        <p>{props.closed.proof}</p>
+      </Show>
+      <Show when={props.closed.reading} keyed>
+        {(reading) => (
+          <p>
+            <A href={readingHref({ machine: props.case.machine, ...reading })}>The reading after</A>
+          </p>
+        )}
+      </Show>
+      <Show when={props.closed.how === 'cured' || props.closed.how === 'replaced'}>
+        <ReadingPhoto
+          reading={{ machine: props.case.machine, at: props.case.opened, id: proofPhoto(props.case.id) }}
+          title="The reprint"
+          ask="A photo of the reprint (made smaller and kept on this device)"
+          alt="The reprint"
+        />
+      </Show>
+      <div class="case-keys section">
+        <A class="button button-main case-wide" href={`/case/${props.case.machine}/${props.case.id}/sheet`}>
+          The sheet, to print or send
+        </A>
+        <button type="button" class="button" onClick={reopen}>
+          Open it again
+        </button>
+      </div>
+    </section>
+  );
+}
+
+/** Ends a case without a cure, or removes it. */
+export function CaseEnd(props: { case: Case }) {
+  const records = useRecords();
+  const navigate = useNavigate();
+  const [words, setWords] = createSignal('');
+  const end = (how: 'handed over' | 'given up') => {
+    const closed = { at: new Date().toISOString(), how, proof: words().trim() };
+    void records.changeCase(props.case.machine, props.case.id, (old) => ({ ...old, closed }));
+  };
+  return (
+    <>
+      <label>
+        To whom, or why (may stay empty)
+        <textarea
+          class="text-input"
+          rows="2"
+          maxlength={LIMITS.line}
+          value={words()}
+          onInput={(event) => setWords(event.currentTarget.value)}
+        />
+      </label>
+      <div class="row section">
+        <button type="button" class="button" onClick={() => end('handed over')}>
+          End: handed over
+        </button>
+        <button type="button" class="button" onClick={() => end('given up')}>
+          End: given up
+        </button>
+        <RemoveCase case={props.case} onGone={() => navigate(`/machines/${props.case.machine}`)} />
+      </div>
+    </>
+  );
+}
+
+/** Removes a case; what was removed can be put back. */
+export function RemoveCase(props: { case: Case; onGone: () => void }) {
+  const records = useRecords();
+  const remove = async () => {
+    const title = catalogue.symptoms.find(({ id }) => id === props.case.symptom) ?? { title: props.case.symptom };
+    if (await records.removeCase(props.case.machine, props.case.id, title.title)) props.onGone();
+  };
+  return (
+    <button type="button" class="button" onClick={() => void remove()}>
+      Remove this case
+    </button>
+  );
+}

@@ -1,0 +1,29 @@
+import { For } from 'solid-js';
+import type { Fact, FactId } from '../../diagnosis/types';
+import { ChoiceField } from '../../ui/choice-field';
+
+const ANSWERS = [
+  { id: 'yes', label: 'Yes' },
+  { id: 'no', label: 'No' },
+  { id: 'open', label: 'Not known' },
+] as const;
+
+/** Questions about the machine and its history, each yes, no or not known. */
+export function CaseFacts(props: {
+  facts: readonly Fact[];
+  known: Readonly<Record<FactId, boolean>>;
+  onAnswer: (fact: FactId, holds: boolean | undefined) => void;
+}) {
+  return (
+    <For each={props.facts}>
+      {(fact) => (
+        <ChoiceField
+          label={fact.question}
+          options={ANSWERS}
+          value={((holds) => (holds === undefined ? 'open' : holds ? 'yes' : 'no'))(props.known[fact.id])}
+          onPick={(id) => props.onAnswer(fact.id, id === 'open' ? undefined : id === 'yes')}
+        />
+      )}
+    </For>
+  );
+}

@@ -1,0 +1,34 @@
+import { createMemo, Show } from 'solid-js';
+import { A } from '@solidjs/router';
+import { caseAddress, encodeCase } from '../../diagnosis/link';
+import type { Case, Machine } from '../../machine/schema';
+import { SaveFile } from '../files/files-out';
+import { LinkKeys } from '../files/link-keys';
+import { useRecords } from '../desk/context';
+
+/** The case for someone else: on paper, as a link, as a file. */
+export function CaseHandOver(props: { case: Case; machine: Machine; title: string }) {
+  const records = useRecords();
+  const address = createMemo(() => {
+    const { closed } = props.case;
+    const letter = { ...props.case, machine: props.machine.name, closed };
+    return caseAddress(window.location.href, encodeCase(letter));
+  });
+  return (
+    <>
+      <Show when={props.case.closed === null}>
+        <A class="button case-wide" href={`/case/${props.case.machine}/${props.case.id}/sheet`}>
+          The sheet, to print or send
+        </A>
+      </Show>
+      <p class="section">
+        The link opens this case on another phone: complaint, answers and what was said of the readings, without photos.
+        The person does the next check there and sends their link back; it then goes on here. Everything stands in the
+        link itself: no server gets it.
+      </p>
+      <LinkKeys address={address()} title={props.title} />
+      <p>The file holds the machine with its readings, photos and cases.</p>
+      <SaveFile store={records.store} machine={props.machine} />
+    </>
+  );
+}

@@ -1,0 +1,43 @@
+import { createSignal, For, Show } from 'solid-js';
+import { catalogue } from '../../diagnosis/catalogue';
+import { checkOf } from '../../diagnosis/pick';
+import type { Option, Proposal } from '../../diagnosis/types';
+import { minutesWords, stepTitle } from './case-words';
+
+/** Shown before the rest is asked for. */
+const FIRST = 6;
+
+/** Every other thing that could be done now, with what the case would then take. */
+export function CaseOthers(props: { proposal: Proposal; onPick: (option: Option) => void }) {
+  const [all, setAll] = createSignal(false);
+  const shown = () => (all() ? props.proposal.others : props.proposal.others.slice(0, FIRST));
+  return (
+    <>
+      <p class="small faint">Minutes to the end of the case that are to be expected with each of them first.</p>
+      <ul class="index-list">
+        <For each={shown()}>
+          {(option) => (
+            <li>
+              <button type="button" class="case-other" onClick={() => props.onPick(option)}>
+                <span>{stepTitle(catalogue, option.step)}</span>
+                <span class="small faint">{minutesWords(option.expected)}</span>
+              </button>
+            </li>
+          )}
+        </For>
+      </ul>
+      <Show when={!all() && props.proposal.others.length > FIRST}>
+        <button type="button" class="button" onClick={() => setAll(true)}>
+          Show all {props.proposal.others.length}
+        </button>
+      </Show>
+      <Show when={props.proposal.withheld.length > 0}>
+        <p class="small">
+          Held back because they need power:{' '}
+          {props.proposal.withheld.map((id) => checkOf(catalogue, id).title).join('; ')}. They come when everything that
+          could burn or give a shock has been looked at unplugged.
+        </p>
+      </Show>
+    </>
+  );
+}

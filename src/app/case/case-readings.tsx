@@ -1,0 +1,60 @@
+import { createResource, For, Show } from 'solid-js';
+import { answersTo, type NewEntry } from './case-edit';
+import { readingNote } from './case-note';
+import { useRecords } from '../desk/context';
+import { verdictWord } from '../readings/reading-entry';
+import { printTime } from '../desk/time';
+import type { Check } from '../../diagnosis/types';
+import type { Case, Reading } from '../../machine/schema';
+
+/** Readings offered as an answer: the newest ones. */
+const OFFERED = 3;
+
+/** Readings of a check's calculator that were kept since the case was opened, each to be taken as the answer. */
+export function CaseReadings(props: { case: Case; check: Check; onEntry: (entry: NewEntry) => void }) {
+  const records = useRecords();
+  const [page] = createResource(
+    () =>
+      props.check.calculator === undefined
+        ? undefined
+        : { machine: props.case.machine, calculator: props.check.calculator, tick: records.readingsTick() },
+    ({ machine, calculator }) => records.latestReadings(machine, { calculator, limit: OFFERED }),
+  );
+  const offered = () =>
+    (page.latest?.records ?? []).filter(
+      (reading) => reading.at > props.case.opened && answersTo(props.check, reading.verdict).length > 0,
+    );
+  return (
+    <For each={offered()}>
+      {(reading) => <TakeReading reading={reading} check={props.check} onEntry={(entry) => props.onEntry(entry)} />}
+    </For>
+  );
+}
+
+/** One reading as a check's answer; where its verdict has several answers, the person picks. */
+export function TakeReading(props: { reading: Reading; check: Check; onEntry: (entry: NewEntry) => void }) {
+  const answers = () => answersTo(props.check, props.reading.verdict);
+  const take = async (answer: string) => {
+    const { at, id } = props.reading;
+    const note = await readingNote(props.reading);
+    props.onEntry({ kind: 'answer', check: props.check.id, answer, note, reading: { at, id } });
+  };
+  return (
+    <div class="case-reading">
+      <p class="small">
+        Reading of {printTime(props.reading.at)}:{' '}
+        {verdictWord(props.reading.calculator, props.reading.verdict).toLowerCase()}.
+        <Show when={answers().length > 1}> Which of these does it show?</Show>
+      </p>
+      <div class="case-keys">
+        <For each={answers()}>
+          {(answer) => (
+            <button type="button" class="button" onClick={() => void take(answer.id)}>
+              {answers().length > 1 ? answer.label : 'Take it as the answer'}
+            </button>
+          )}
+        </For>
+      </div>
+    </div>
+  );
+}

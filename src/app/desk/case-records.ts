@@ -1,0 +1,52 @@
+import { caseKey, casesOf, photoKey, proofPhoto } from '../../machine/keys';
+import type { Stored } from '../../machine/failure';
+import { newId } from '../../machine/edit';
+import { VERSION, type Case } from '../../machine/schema';
+import type { Removed, Store } from '../../machine/store';
+
+/** What cases need of the records: how to reach the store, and how to tell the person. */
+interface Desk {
+  readonly opened: Promise<Store>;
+  readonly told: <T>(result: Stored<T>) => T | undefined;
+  readonly undoable: (what: string, result: Stored<Removed>) => boolean;
+}
+
+const newestFirst = (a: Case, b: Case): number => (a.changed < b.changed ? 1 : -1);
+
+/** Cases of repair, one at a time or a machine's. */
+export function caseRecords({ opened, told, undoable }: Desk) {
+  return {
+    /** Undefined where there is none. */
+    caseAt: async (machine: string, id: string): Promise<Case | undefined> =>
+      told(await (await opened).get(caseKey(machine, id))),
+    /** A machine's cases: open ones first, then by when they were last touched. */
+    casesOf: async (machine: string): Promise<readonly Case[]> => {
+      const found = told(await (await opened).list(casesOf(machine)))?.records ?? [];
+      return [...found].sort((a, b) => Number(a.closed !== null) - Number(b.closed !== null) || newestFirst(a, b));
+    },
+    /** The case with this id on whichever machine: a link that comes back names no machine of ours. */
+    findCase: async (id: string): Promise<Case | undefined> =>
+      told(await (await opened).list('case:'))?.records.find((one) => one.id === id),
+    /** @returns the case as it was kept; undefined where it was not, which the person has been told */
+    addCase: async (given: Omit<Case, 'v' | 'type' | 'id'> & { readonly id?: string }): Promise<Case | undefined> => {
+      const made: Case = { v: VERSION, type: 'case', ...given, id: given.id ?? newId() };
+      const result = await (await opened).save(made);
+      told(result);
+      return result.ok ? made : undefined;
+    },
+    /** Edits the case as it stands by now, whatever another tab wrote. @returns false where it is gone or not kept */
+    changeCase: async (machine: string, id: string, edit: (old: Case) => Case): Promise<boolean> => {
+      const changed = new Date().toISOString();
+      const result = await (
+        await opened
+      ).change(caseKey(machine, id), (old) => (old ? { ...edit(old), changed } : undefined));
+      told(result);
+      return result.ok && result.value !== undefined;
+    },
+    /** With its photos. */
+    removeCase: async (machine: string, id: string, called: string): Promise<boolean> => {
+      const photos = [photoKey(machine, id), photoKey(machine, proofPhoto(id))];
+      return undoable(`The case “${called}”`, await (await opened).remove(caseKey(machine, id), ...photos));
+    },
+  };
+}

@@ -1,0 +1,67 @@
+import MiniSearch from 'minisearch';
+import type { Meta } from '../../engine/calculator';
+
+/** What can be found: a check, or one of the phone's instruments. */
+export interface Findable extends Pick<Meta, 'title' | 'question' | 'sayings'> {
+  readonly id: string;
+}
+
+/** Words that say nothing about what is wrong. */
+const EMPTY = new Set(
+  'a an and are at but by did do does for from had has have how i if in is it its my of on or so some that the them then there these this to was what when where which why will with you'.split(
+    ' ',
+  ),
+);
+
+/** A plain stem, the same for what is asked and what is said: wheels, levelled and levelling meet wheel and level. */
+function stem(word: string): string {
+  if (word.length < 5) return word.replace(/(?<=..)s$/, '');
+  return word.replace(/(?:ings?|ed|es|s|ly)$/, '').replace(/([b-df-hj-np-tv-z])\1$/, '$1');
+}
+
+function terms(term: string): string | null {
+  const word = term.toLowerCase();
+  return word === '' || EMPTY.has(word) ? null : stem(word);
+}
+
+/** Weight of a field: what people say counts as much as the name. */
+const BOOST = { title: 3, sayings: 3, question: 1 };
+
+/** Words of four letters may be one letter off, of eight two. */
+const SLIP = 0.25;
+
+/**
+ * Finds by what a person would say, tolerating slips of the finger.
+ *
+ * @returns a search that gives ids, best first; none where no word is known
+ */
+export function createFinder(all: readonly Findable[]): (query: string) => readonly string[] {
+  const index = new MiniSearch<Findable>({
+    fields: ['title', 'sayings', 'question'],
+    extractField: (entry, name) => {
+      if (name === 'sayings') return entry.sayings.join('\n');
+      return name === 'id' ? entry.id : name === 'title' ? entry.title : entry.question;
+    },
+    tokenize: (text) =>
+      text
+        .normalize('NFKD')
+        .replaceAll(/[’']/g, '')
+        .split(/[^\p{L}\p{N}]+/u),
+    processTerm: terms,
+    searchOptions: {
+      boost: BOOST,
+      prefix: (term) => term.length >= 3,
+      fuzzy: (term) => (term.length >= 4 ? SLIP : false),
+      weights: { fuzzy: 0.4, prefix: 0.6 },
+    },
+  });
+  index.addAll(all);
+  const plain = (text: string): string => text.trim().toLowerCase();
+  return (query) => {
+    const named = all.find(({ title }) => plain(title) === plain(query))?.id;
+    const found = index.search(query);
+    const best = found[0]?.score ?? 0;
+    const ids = found.filter(({ score }) => score * 5 >= best).map(({ id }) => String(id));
+    return named === undefined ? ids : [named, ...ids.filter((id) => id !== named)];
+  };
+}

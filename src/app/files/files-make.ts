@@ -1,0 +1,108 @@
+import { listed, loadCalculator } from '../../engine/list';
+import { symbolOf } from '../../engine/evaluate';
+import { FILE_LIMITS, writeFile } from '../../machine/exchange';
+import { writeCsv, type NameResult } from '../../machine/exchange-csv';
+import { gather, type Scope } from '../../machine/exchange-store';
+import type { StoredRecord } from '../../machine/schema';
+import type { Store } from '../../machine/store';
+import { unitById } from '../../quantity/unit';
+
+export type Form = 'file' | 'csv';
+
+export interface Wanted {
+  readonly scope: Scope;
+  /** What to call it in the file's name. */
+  readonly called: string;
+  readonly form: Form;
+  readonly photos: boolean;
+}
+
+/** A file ready to be handed over. */
+export interface Made {
+  readonly wanted: Wanted;
+  /** When the records were read. */
+  readonly at: Date;
+  readonly name: string;
+  readonly blob: Blob;
+  readonly counts: Readonly<Record<StoredRecord['type'], number>>;
+  /** Records that cannot be read and are not in it. */
+  readonly missing: number;
+}
+
+export type Making = { readonly ok: true; readonly made: Made } | { readonly ok: false; readonly reason: string };
+
+/** Names and units of the results, as the checks know them. */
+async function resultNames(records: readonly StoredRecord[]): Promise<NameResult> {
+  const ids = new Set(records.flatMap((one) => (one.type === 'reading' ? [one.calculator] : [])));
+  const known = listed.map(({ id }) => id).filter((id) => ids.has(id));
+  const loaded = new Map(await Promise.all(known.map(async (id) => [id, await loadCalculator(id)] as const)));
+  return (calculator, symbol, unit) => {
+    const formulas = loaded.get(calculator)?.calculator.formulas ?? [];
+    const candidates = formulas.filter((formula) => symbolOf(formula) === symbol);
+    const units = candidates.map(({ measure }) => unitById(measure.kind, unit));
+    return { name: candidates[0]?.meaning ?? symbol, unit: units.find((one) => one !== undefined) };
+  };
+}
+
+const plain = (words: string): string =>
+  words
+    .toLowerCase()
+    .replaceAll(/[^\p{L}\p{N}]+/gu, '-')
+    .replaceAll(/^-|-$/g, '')
+    .slice(0, 40);
+
+function count(records: readonly StoredRecord[]): Made['counts'] {
+  const counts = { machine: 0, reading: 0, photo: 0, draft: 0, case: 0, settings: 0 };
+  for (const { type } of records) counts[type] += 1;
+  return counts;
+}
+
+const refused = (reason: string): Making => ({ ok: false, reason });
+
+/** Says why a file of this size could not be taken in again; undefined where it could. */
+function tooMuch(bytes: number, { machine, ...counts }: Made['counts']): string | undefined {
+  const records = Object.values(counts).reduce((sum, n) => sum + n, machine);
+  if (bytes <= FILE_LIMITS.bytes && records <= FILE_LIMITS.records) return undefined;
+  const smaller = counts.photo > 0 ? 'Leave the photos out, or save' : 'Save';
+  return `This file would be too large to be taken in again (${printSize(bytes)}, ${records} records). ${smaller} each machine by itself, from its own page.`;
+}
+
+export function printSize(bytes: number): string {
+  if (bytes < 1000) return `${bytes} bytes`;
+  if (bytes < 1e6) return `${Math.round(bytes / 1000)} kB`;
+  return `${(bytes / 1e6).toFixed(1)} MB`;
+}
+
+/** Reads the records and makes the file of them, or says why not. */
+export async function makeFile(store: Store, wanted: Wanted): Promise<Making> {
+  const at = new Date();
+  const found = await gather(store, wanted.scope);
+  if (!found.ok) return refused(found.reason);
+  const records = found.value.records.filter(({ type }) => wanted.photos || type !== 'photo');
+  const counts = count(records);
+  if (wanted.form === 'csv' && counts.reading === 0) return refused('There are no readings to save yet.');
+  if (records.length === 0) return refused('There is nothing to save yet.');
+  const name = ['trammel', plain(wanted.called), at.toISOString().slice(0, 10)].filter(Boolean).join('-');
+  const made = { wanted, at, counts, missing: found.value.unreadable.length };
+  if (wanted.form === 'csv') {
+    // The mark in front makes spreadsheets read the text as UTF-8: ° and µ are lost otherwise.
+    const text = `\uFEFF${writeCsv(records, await resultNames(records))}`;
+    return { ok: true, made: { ...made, name: `${name}.csv`, blob: new Blob([text], { type: 'text/csv' }) } };
+  }
+  const blob = new Blob([writeFile(records, at.toISOString())], { type: 'application/json' });
+  const reason = tooMuch(blob.size, counts);
+  return reason === undefined ? { ok: true, made: { ...made, name: `${name}.json`, blob } } : refused(reason);
+}
+
+/**
+ * The same file as phones let it be shared: several share no `.json`, all share text. Trammel reads it under any name.
+ * Undefined where this device shares no files.
+ */
+export function shareable({ blob, name, wanted }: Made): File | undefined {
+  const file =
+    wanted.form === 'csv'
+      ? new File([blob], name, { type: 'text/csv' })
+      : new File([blob], name.replace(/json$/, 'txt'), { type: 'text/plain' });
+  const device: Partial<Navigator> = navigator;
+  return device.canShare?.({ files: [file] }) === true ? file : undefined;
+}

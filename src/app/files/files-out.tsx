@@ -1,0 +1,170 @@
+import { createEffect, createMemo, createSignal, on, onCleanup, Show } from 'solid-js';
+import type { Machine } from '../../machine/schema';
+import type { Store } from '../../machine/store';
+import { ChoiceField } from '../../ui/choice-field';
+import { useRecords } from '../desk/context';
+import './files.css';
+import { makeFile, printSize, shareable, type Form, type Made, type Wanted } from './files-make';
+
+const SCOPES = [
+  { id: 'everything', label: 'everything, settings too' },
+  { id: 'machines', label: 'machines and readings' },
+] as const;
+
+const FORMS = [
+  { id: 'file', label: 'for Trammel, here or on another phone' },
+  { id: 'csv', label: 'readings, for a spreadsheet' },
+] as const;
+
+const some = (count: number, one: string, many = `${one}s`): string[] =>
+  count === 0 ? [] : [`${count} ${count === 1 ? one : many}`];
+
+function contents({ counts, wanted }: Made): string {
+  const readings = some(counts.reading, 'reading');
+  if (wanted.form === 'csv') return readings.join(', ');
+  return [
+    ...some(counts.machine, 'machine'),
+    ...readings,
+    ...some(counts.photo, 'photo'),
+    ...some(counts.case, 'case'),
+    ...some(counts.draft, 'half-typed check'),
+    ...(counts.settings > 0 ? ['the settings'] : []),
+  ].join(', ');
+}
+
+/** Makes a file, says what is in it, and hands it over. */
+export function SaveFile(props: { store: Promise<Store>; machine: Machine | undefined }) {
+  const [scope, setScope] = createSignal<'everything' | 'machines'>('everything');
+  const [form, setForm] = createSignal<Form>('file');
+  const [made, setMade] = createSignal<Made>();
+  const [problem, setProblem] = createSignal<string>();
+  const [busy, setBusy] = createSignal(false);
+
+  // What was made is another's as soon as something else is wanted.
+  createEffect(
+    on([scope, form, () => props.machine?.id], () => {
+      setMade(undefined);
+      setProblem(undefined);
+    }),
+  );
+
+  const make = async (photos: boolean) => {
+    const machine = props.machine;
+    const wanted: Wanted = {
+      scope: machine ? { machine: machine.id } : scope(),
+      called: machine?.name ?? (scope() === 'everything' ? '' : 'machines'),
+      form: form(),
+      photos,
+    };
+    setBusy(true);
+    setMade(undefined);
+    setProblem(undefined);
+    const making = await makeFile(await props.store, wanted);
+    setBusy(false);
+    if (wanted.form !== form()) return;
+    if (making.ok) setMade(making.made);
+    else setProblem(making.reason);
+  };
+
+  return (
+    <div class="section">
+      <h3>Save to a file</h3>
+      <Show when={!props.machine}>
+        <ChoiceField
+          label="What to save"
+          options={SCOPES}
+          value={scope()}
+          onPick={(id) => setScope(id === 'machines' ? 'machines' : 'everything')}
+        />
+      </Show>
+      <ChoiceField
+        label="What for"
+        options={FORMS}
+        value={form()}
+        onPick={(id) => setForm(id === 'csv' ? 'csv' : 'file')}
+      />
+      <div class="row section">
+        <button type="button" class="button" disabled={busy()} onClick={() => void make(true)}>
+          {busy() ? 'Making the file…' : 'Make the file'}
+        </button>
+        <Show when={problem() && form() === 'file'}>
+          <button type="button" class="button" disabled={busy()} onClick={() => void make(false)}>
+            Make it without photos
+          </button>
+        </Show>
+      </div>
+      <Show when={problem()}>
+        <p class="problem" role="alert">
+          {problem()}
+        </p>
+      </Show>
+      <Show when={made()} keyed>
+        {(file) => <HandOver made={file} onWithoutPhotos={() => void make(false)} />}
+      </Show>
+    </div>
+  );
+}
+
+/** The file that was made: what is in it, and the keys to save or share it. */
+function HandOver(props: { made: Made; onWithoutPhotos: () => void }) {
+  const records = useRecords();
+  const [trouble, setTrouble] = createSignal<string>();
+  const address = createMemo(() => {
+    const url = URL.createObjectURL(props.made.blob);
+    // A download that has just begun still reads from it.
+    onCleanup(() => setTimeout(() => URL.revokeObjectURL(url), 60_000));
+    return url;
+  });
+  const file = createMemo(() => shareable(props.made));
+  /** After this nothing needs to remind of the readings in it. */
+  const handedOver = () => {
+    const { wanted, at } = props.made;
+    if (typeof wanted.scope === 'string' && wanted.form === 'file' && wanted.photos) void records.noteExport(at);
+  };
+  const share = async (one: File) => {
+    setTrouble(undefined);
+    try {
+      await navigator.share({ files: [one], title: one.name });
+      handedOver();
+    } catch (error) {
+      // The person thought better of it.
+      if (error instanceof DOMException && error.name === 'AbortError') return;
+      setTrouble('This device would not share the file. Save it instead.');
+    }
+  };
+  return (
+    <div class="panel plan" role="status">
+      <p>
+        <strong>{props.made.name}</strong>, {printSize(props.made.blob.size)}: {contents(props.made)}.
+      </p>
+      <Show when={props.made.missing > 0}>
+        <p class="problem">
+          {props.made.missing === 1 ? 'One record' : `${props.made.missing} records`} could not be read and so{' '}
+          {props.made.missing === 1 ? 'is' : 'are'} not in it; see Settings, “Set aside”.
+        </p>
+      </Show>
+      <div class="row">
+        <a class="button button-main" href={address()} download={props.made.name} onClick={handedOver}>
+          Save the file
+        </a>
+        <Show when={file()}>
+          {(one) => (
+            <button type="button" class="button" onClick={() => void share(one())}>
+              Share it
+            </button>
+          )}
+        </Show>
+        <Show when={props.made.wanted.form === 'file' && props.made.counts.photo > 0}>
+          <button type="button" class="button" onClick={() => props.onWithoutPhotos()}>
+            Make it without photos
+          </button>
+        </Show>
+      </div>
+      <Show when={trouble()}>
+        <p class="problem" role="alert">
+          {trouble()}
+        </p>
+      </Show>
+    </div>
+  );
+}

@@ -1,0 +1,18 @@
+import { Show } from 'solid-js';
+import type { Machine } from '../../machine/schema';
+import type { Store } from '../../machine/store';
+import { SaveFile } from './files-out';
+import { TakeInFile } from './files-in';
+
+/** Saving to files and taking files in; for one machine, if it is given, saving only. */
+export function Files(props: { store: Promise<Store>; machine?: Machine }) {
+  return (
+    <section class="section" id="files">
+      <h2>Files</h2>
+      <SaveFile store={props.store} machine={props.machine} />
+      <Show when={!props.machine}>
+        <TakeInFile store={props.store} />
+      </Show>
+    </section>
+  );
+}

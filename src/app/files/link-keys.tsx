@@ -1,0 +1,101 @@
+import { createSignal, Show } from 'solid-js';
+import type { Code } from './qr';
+import './share.css';
+
+/** A link to copy or send, or as a code to photograph. */
+export function LinkKeys(props: { address: string; title: string }) {
+  const [told, setTold] = createSignal<{ readonly sentence: string; readonly of: string }>();
+  const [drawn, setDrawn] = createSignal<{ readonly code: Code; readonly quiet: number }>();
+  let sheet: HTMLDialogElement | undefined;
+
+  const tell = (sentence: string) => setTold({ sentence, of: props.address });
+  const copy = async (text: string) => {
+    try {
+      await navigator.clipboard.writeText(text);
+      tell('The link is copied.');
+    } catch {
+      tell('This browser does not let the link be copied from here. Hold the line above and copy it by hand.');
+    }
+  };
+  const send = async (url: string) => {
+    try {
+      await navigator.share({ title: props.title, url });
+      setTold(undefined);
+    } catch (error) {
+      // Closing the sheet of apps without picking one is no failure.
+      if (error instanceof DOMException && error.name === 'AbortError') return;
+      tell('This phone did not take the link. Copy it instead.');
+    }
+  };
+  const show = async (text: string) => {
+    try {
+      const { drawCode, QUIET_ZONE } = await import('./qr');
+      const code = drawCode(text);
+      if (!code) {
+        tell('This link is too long for a QR code. Copy it instead.');
+        return;
+      }
+      setDrawn({ code, quiet: QUIET_ZONE });
+      sheet?.showModal();
+    } catch {
+      tell('The part that draws the code is not on this device yet. Open Trammel once with a signal.');
+    }
+  };
+
+  return (
+    <>
+      <label>
+        Link
+        <input
+          class="text-input"
+          type="text"
+          readonly
+          value={props.address}
+          onFocus={(event) => event.currentTarget.select()}
+        />
+      </label>
+      <div class="row section no-print">
+        <button type="button" class="button" onClick={() => void copy(props.address)}>
+          Copy link
+        </button>
+        <Show when={'share' in navigator}>
+          <button type="button" class="button" onClick={() => void send(props.address)}>
+            Send link
+          </button>
+        </Show>
+        <button type="button" class="button" onClick={() => void show(props.address)}>
+          Show as QR code
+        </button>
+      </div>
+      <p role="status" class="small">
+        {told()?.of === props.address ? told()?.sentence : ''}
+      </p>
+      <dialog ref={sheet} class="code-sheet" aria-label="QR code of the link" onClose={() => setDrawn(undefined)}>
+        <Show when={drawn()}>{(now) => <Picture code={now().code} quiet={now().quiet} />}</Show>
+        <div class="row">
+          <span class="small">Hold the other phone’s camera over it.</span>
+          <button type="button" class="button" onClick={() => sheet?.close()}>
+            Close
+          </button>
+        </div>
+      </dialog>
+    </>
+  );
+}
+
+/** Black on white whatever the theme: many readers see no light code on dark. */
+function Picture(props: { code: Code; quiet: number }) {
+  const side = () => props.code.size + 2 * props.quiet;
+  return (
+    <svg
+      class="code"
+      viewBox={`${-props.quiet} ${-props.quiet} ${side()} ${side()}`}
+      role="img"
+      aria-label="The code"
+      shape-rendering="crispEdges"
+    >
+      <rect x={-props.quiet} y={-props.quiet} width={side()} height={side()} fill="#fff" />
+      <path d={props.code.path} fill="#000" />
+    </svg>
+  );
+}

@@ -1,0 +1,80 @@
+import { createMemo, createSignal, For, onCleanup, onMount, Show } from 'solid-js';
+import { A, useNavigate } from '@solidjs/router';
+import { useRecords } from '../desk/context';
+import { ExportReminder } from '../files/export-reminder';
+import { DemoOffer, NewMachine } from '../desk/machine-picker';
+import '../../ui/lists.css';
+
+/** From this many on, a list wants a search. */
+const MANY = 12;
+/** Rows made before the first picture: more than any screen shows. The others come right after it. */
+const FIRST = 30;
+
+/** Every machine by name. Reads no readings: with hundreds of machines it opens as fast as with one. */
+export function MachinesScreen() {
+  const records = useRecords();
+  const navigate = useNavigate();
+  const [query, setQuery] = createSignal('');
+  const [rows, setRows] = createSignal(FIRST);
+  onMount(() => {
+    const timer = setTimeout(() => setRows(Infinity), 50);
+    onCleanup(() => clearTimeout(timer));
+  });
+  const found = createMemo(() => {
+    const words = query().toLowerCase().split(/\s+/).filter(Boolean);
+    return records.machines().filter((machine) => {
+      const text = `${machine.name} ${machine.note}`.toLowerCase();
+      return words.every((word) => text.includes(word));
+    });
+  });
+  return (
+    <main>
+      <ExportReminder href="/settings" />
+      <h1>Machines</h1>
+      <Show when={records.machines().length > MANY}>
+        <label>
+          Find a machine
+          <input
+            class="text-input"
+            type="search"
+            value={query()}
+            placeholder="name, owner, a word of its note"
+            onInput={(event) => setQuery(event.currentTarget.value)}
+          />
+        </label>
+        <p class="faint small" role="status">
+          {found().length} of {records.machines().length}
+        </p>
+      </Show>
+      <ul class="index-list long-list">
+        <For each={found().slice(0, rows())}>
+          {(machine) => (
+            <li>
+              <A class="index-entry" href={`/machines/${machine.id}`}>
+                <span>
+                  <strong>{machine.name}</strong>{' '}
+                  <Show when={machine.demo}>
+                    <span class="stamp">demo</span>
+                  </Show>{' '}
+                  <Show when={records.settings().machine === machine.id}>
+                    <span class="stamp">on the bench</span>
+                  </Show>
+                  <br />
+                  <span class="faint">{Object.keys(machine.values).length} values kept</span>
+                </span>
+                <span class="leader" aria-hidden="true">
+                  ›
+                </span>
+              </A>
+            </li>
+          )}
+        </For>
+      </ul>
+      <Show when={records.ready() && records.machines().length === 0}>
+        <p>No machine yet. A name is enough; its values come as you measure them.</p>
+      </Show>
+      <NewMachine onDone={() => navigate('/')} />
+      <DemoOffer />
+    </main>
+  );
+}

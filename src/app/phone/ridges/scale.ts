@@ -1,0 +1,115 @@
+import { count, length } from '../../../quantity/kinds';
+import { formatNumber, formatValue } from '../../../quantity/format';
+import { parseQuantity, type DecimalMark } from '../../../quantity/parse';
+import type { Unit } from '../../../quantity/unit';
+import { toolById } from '../../../reference/tools';
+import type { Scale } from '../../../signal/ridge-types';
+
+const MM = 1e-3;
+/** The graduations of a workshop rule lie within this of where they should: common practice. */
+const RULE_HALF = 0.1 * MM;
+/** A layer's mean height holds to this share where nothing else is known: common practice. */
+const LAYER_SHARE = 0.005;
+const MOST = 2;
+
+export const standards = {
+  rule: { label: 'marks of a rule', field: 'Distance between the marks', measured: 'points', half: RULE_HALF },
+  jaws: {
+    label: 'caliper jaws',
+    field: 'Opening of the jaws',
+    measured: 'points',
+    half: toolById('caliper')?.half ?? RULE_HALF,
+  },
+  height: {
+    label: 'a measured height',
+    field: 'Height between the marks',
+    measured: 'across',
+    half: toolById('caliper')?.half ?? RULE_HALF,
+  },
+  layers: { label: 'counted layers', field: 'Layers between the marks', measured: 'across', half: 0 },
+} as const;
+
+export type Standard = keyof typeof standards;
+
+export interface ScaleEntry {
+  readonly standard: Standard;
+  /** The distance as typed. */
+  readonly text: string;
+  /** The number of layers as typed. */
+  readonly layers: string;
+  /** The layer height as typed; empty where the machine's own is meant. */
+  readonly layer: string;
+}
+
+/** SI. */
+export interface Length {
+  readonly value: number;
+  readonly half: number;
+}
+
+export type Read<T> =
+  { readonly ok: true; readonly value: T } | { readonly ok: false; readonly blank: boolean; readonly reason: string };
+
+const refuse = (reason: string): Read<never> => ({ ok: false, blank: false, reason });
+const blank = (reason: string): Read<never> => ({ ok: false, blank: true, reason });
+
+function readLength(text: string, unit: Unit, mark: DecimalMark, half: (value: number) => number): Read<Length> {
+  const typed = parseQuantity(text, length.mm.kind, unit, mark);
+  if (!typed.ok) return text.trim() === '' ? blank(typed.reason) : refuse(typed.reason);
+  if (!(typed.value > 0)) return refuse('A length greater than nothing is needed here.');
+  if (typed.value > MOST) {
+    return refuse(`That is more than ${formatValue(MOST, 0, length.m.unit)}. A length within the picture is meant.`);
+  }
+  const given = typed.half ?? half(typed.value);
+  if (given >= typed.value) return refuse('The ± is as large as the length itself. A smaller one is needed.');
+  return { ok: true, value: { value: typed.value, half: given } };
+}
+
+/**
+ * The layer height: as typed, else the machine's.
+ * @param kept what is known of the machine on the bench, SI
+ */
+export function readLayer(text: string, kept: Length | undefined, unit: Unit, mark: DecimalMark): Read<Length> {
+  if (text.trim() !== '') return readLength(text, unit, mark, (value) => value * LAYER_SHARE);
+  if (!kept) return blank('The layer height is not known yet.');
+  return { ok: true, value: { value: kept.value, half: Math.max(kept.half, kept.value * LAYER_SHARE) } };
+}
+
+/**
+ * The distance between the marks, from what was typed.
+ * @returns SI, with the half-width typed after ± or that of the standard; or a sentence that says what is wrong
+ */
+export function readDistance(
+  entry: ScaleEntry,
+  kept: Length | undefined,
+  unit: Unit,
+  mark: DecimalMark,
+): Read<Pick<Scale, 'distance' | 'halfWidth' | 'measured'>> {
+  const { measured, half } = standards[entry.standard];
+  if (entry.standard !== 'layers') {
+    const read = readLength(entry.text, unit, mark, () => half);
+    return read.ok ? { ok: true, value: { distance: read.value.value, halfWidth: read.value.half, measured } } : read;
+  }
+  const layers = parseQuantity(entry.layers, count.one.kind, count.one.unit, mark);
+  if (!layers.ok) return entry.layers.trim() === '' ? blank(layers.reason) : refuse(layers.reason);
+  if (layers.value < 1)
+    return refuse('At least one layer must lie between the marks; twenty or more make a good scale.');
+  const layer = readLayer(entry.layer, kept, unit, mark);
+  if (!layer.ok) return layer;
+  const miscount = layers.half ?? 0;
+  const share = Math.hypot(miscount / layers.value, layer.value.half / layer.value.value);
+  if (share >= 1) return refuse('The ± is as large as the count itself. Count again.');
+  const distance = layers.value * layer.value.value;
+  return { ok: true, value: { distance, halfWidth: distance * share, measured } };
+}
+
+/** What is taken for granted where no ± was typed, as a sentence. */
+export function takenFor(standard: Standard, unit: Unit, mark: DecimalMark): string {
+  if (standard === 'layers') {
+    const share = formatNumber(LAYER_SHARE * 100, 2, mark);
+    return `Without a ±, the count is taken as right and the layer height as known to ± ${share} % (common practice). One layer miscounted in fifty is 2 %: count twice.`;
+  }
+  const half = formatValue(standards[standard].half, 0, unit, { mark });
+  const why = standard === 'rule' ? 'common practice' : 'a caliper’s';
+  return `Without a ±, ± ${half} is taken (${why}); the places of your marks are counted apart from it.`;
+}

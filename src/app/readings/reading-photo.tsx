@@ -1,0 +1,84 @@
+import { createResource, createSignal, Show } from 'solid-js';
+import type { Reading } from '../../machine/schema';
+import { useRecords } from '../desk/context';
+import { photoAddress, photoKb, shrinkPhoto } from '../desk/photo';
+
+/** The photo of a reading or of a case, if it has one; adds one, removes it. */
+export function ReadingPhoto(props: {
+  /** What the photo belongs to. */
+  reading: Pick<Reading, 'machine' | 'at' | 'id'>;
+  title?: string;
+  /** Words on the key that takes one. */
+  ask?: string;
+  alt?: string;
+}) {
+  const records = useRecords();
+  const [busy, setBusy] = createSignal(false);
+  const [problem, setProblem] = createSignal<string>();
+  const [photo] = createResource(
+    () => ({
+      machine: props.reading.machine,
+      at: props.reading.at,
+      id: props.reading.id,
+      tick: records.readingsTick(),
+    }),
+    (taken) => records.photoOf(taken),
+  );
+  const add = async (file: File | undefined) => {
+    if (!file) return;
+    setProblem(undefined);
+    setBusy(true);
+    const picture = await shrinkPhoto(file);
+    if (typeof picture === 'string') setProblem(picture);
+    else await records.keepPhoto(props.reading, picture);
+    setBusy(false);
+  };
+  return (
+    <section class="section">
+      <h2>{props.title ?? 'Photo'}</h2>
+      <Show
+        when={photo.latest}
+        fallback={
+          <label class="no-print">
+            {props.ask ?? 'A photo of it (made smaller and kept on this device; where it was taken is left out)'}
+            <input
+              class="text-input"
+              type="file"
+              accept="image/*"
+              disabled={busy()}
+              onChange={(event) => void add(event.currentTarget.files?.[0])}
+            />
+          </label>
+        }
+      >
+        {(kept) => (
+          <>
+            <img
+              class="photo"
+              src={photoAddress(kept())}
+              width={kept().width}
+              height={kept().height}
+              alt={props.alt ?? 'Kept with this reading'}
+            />
+            <div class="row section no-print">
+              <span class="faint">
+                {kept().width} × {kept().height}, {photoKb(kept())} kB
+              </span>
+              <button type="button" class="button" onClick={() => void records.removePhoto(props.reading)}>
+                Remove the photo
+              </button>
+            </div>
+          </>
+        )}
+      </Show>
+      <Show when={busy()}>
+        <p role="status">Making it smaller…</p>
+      </Show>
+      <Show when={problem()}>
+        <p class="problem" role="alert">
+          {problem()}
+        </p>
+      </Show>
+    </section>
+  );
+}

@@ -1,0 +1,216 @@
+import { createMemo, createResource, For, Show } from 'solid-js';
+import { A, useNavigate, useParams } from '@solidjs/router';
+import type { Pair } from '../../machine/history';
+import type { Machine, Reading } from '../../machine/schema';
+import { LIMITS } from '../../machine/schema-parts';
+import { formatMeasured } from '../../quantity/format';
+import { toolById } from '../../reference/tools';
+import { VerdictMark } from '../../ui/verdict-mark';
+import { loadFacts, nameIn, unitIn, whole, type CheckFacts } from './check-facts';
+import { useRecords } from '../desk/context';
+import { OfMachine } from '../desk/of-machine';
+import { Outcome } from './outcome';
+import { printTime } from '../desk/time';
+import { titleOf, verdictWord } from './reading-entry';
+import { ReadingPhoto } from './reading-photo';
+import '../../ui/lists.css';
+
+const TIME_LENGTH = '2026-01-01T00:00:00.000Z'.length;
+
+/** One reading, whole: what was entered, what came out, what was to be done. */
+export function ReadingScreen() {
+  const records = useRecords();
+  const params = useParams();
+  const taken = () => {
+    const [machine = '', both = ''] = [params.id, params.taken];
+    return { machine, at: both.slice(0, TIME_LENGTH), id: both.slice(TIME_LENGTH + 1) };
+  };
+  const [reading] = createResource(
+    () => ({ ...taken(), tick: records.readingsTick() }),
+    async (at) => ({ found: await records.readingAt(at) }),
+  );
+  return (
+    <OfMachine>
+      {(machine) => (
+        <Show when={reading.latest} fallback={<p>Looking it up…</p>}>
+          {(answer) => (
+            <Show
+              when={answer().found}
+              fallback={
+                <>
+                  <h1>No such reading</h1>
+                  <p>
+                    It may have been removed. <A href={`/machines/${machine().id}`}>{machine().name}</A>
+                  </p>
+                </>
+              }
+            >
+              {(found) => <ReadingSheet machine={machine()} reading={found()} />}
+            </Show>
+          )}
+        </Show>
+      )}
+    </OfMachine>
+  );
+}
+
+function ReadingSheet(props: { machine: Machine; reading: Reading }) {
+  const records = useRecords();
+  const navigate = useNavigate();
+  const [facts] = createResource(() => props.reading.calculator, loadFacts);
+  const remove = async () => {
+    if (await records.removeReading(props.reading)) navigate(`/machines/${props.machine.id}`);
+  };
+  return (
+    <>
+      <h1>{titleOf(props.reading.calculator)}</h1>
+      <p>
+        {printTime(props.reading.at)}, on <A href={`/machines/${props.machine.id}`}>{props.machine.name}</A>
+      </p>
+      <div class="bench-line section">
+        <VerdictMark state={props.reading.verdict} />
+        <div>
+          <strong>{verdictWord(props.reading.calculator, props.reading.verdict)}</strong>
+          <br />
+          {props.reading.headline}
+        </div>
+      </div>
+      <Show when={props.reading.steps.length > 0}>
+        <ol>
+          <For each={props.reading.steps}>{(step) => <li>{step}</li>}</For>
+        </ol>
+      </Show>
+      <Show when={facts.latest}>
+        {(known) => (
+          <div class="two-columns">
+            <div>
+              <Entered reading={props.reading} facts={known()} />
+              <Results reading={props.reading} facts={known()} />
+            </div>
+            <div>
+              <Show when={props.reading.verdict === 'beyond'}>
+                <WhatCameOfIt reading={props.reading} facts={known()} />
+              </Show>
+              <section class="section">
+                <h2>Note</h2>
+                <textarea
+                  class="text-input"
+                  rows="3"
+                  aria-label="Note"
+                  maxlength={LIMITS.note}
+                  value={props.reading.note}
+                  onChange={(event) => void records.noteOn(props.reading, event.currentTarget.value)}
+                />
+              </section>
+              <ReadingPhoto reading={props.reading} />
+            </div>
+          </div>
+        )}
+      </Show>
+      <div class="row section no-print">
+        <A class="button" href={`/machines/${props.machine.id}/check/${props.reading.calculator}`}>
+          This check over time
+        </A>
+        <button type="button" class="button" onClick={() => void remove()}>
+          Remove this reading
+        </button>
+      </div>
+    </>
+  );
+}
+
+interface Part {
+  reading: Reading;
+  facts: CheckFacts;
+}
+
+const ORIGINS = { typical: 'typical, not measured', nameplate: 'as marked', measured: 'measured' } as const;
+
+function printOrigin({ origin, tool }: Reading['entries'][string]): string {
+  const name = origin === 'measured' ? toolById(tool)?.name : undefined;
+  return name ? `${ORIGINS[origin]}, ${name}` : ORIGINS[origin];
+}
+
+function Entered(props: Part) {
+  const records = useRecords();
+  const calculator = () => props.facts.calculator;
+  const print = (symbol: string, { value, half }: Reading['entries'][string]) =>
+    whole(formatMeasured(value, half, unitIn(calculator(), props.reading, symbol), { mark: records.settings().mark }));
+  const options = () =>
+    Object.entries(props.reading.choices).map(([name, option]) => {
+      const spec = calculator()?.choices[name];
+      return { label: spec?.label ?? name, option: spec?.options[option]?.label ?? option };
+    });
+  const entries = createMemo(() => {
+    const order = Object.keys(calculator()?.inputs ?? {});
+    return Object.entries(props.reading.entries).sort(([a], [b]) => order.indexOf(a) - order.indexOf(b));
+  });
+  return (
+    <section class="section">
+      <h2>Entered</h2>
+      <table class="sheet-table reading-table">
+        <tbody>
+          <For each={options()}>
+            {(one) => (
+              <tr>
+                <th scope="row">{one.label}</th>
+                <td>{one.option}</td>
+              </tr>
+            )}
+          </For>
+          <For each={entries()}>
+            {([symbol, entry]) => (
+              <tr>
+                <th scope="row">{nameIn(calculator(), props.reading, symbol)}</th>
+                <td>
+                  {print(symbol, entry)}
+                  <br />
+                  <span class="faint small">{printOrigin(entry)}</span>
+                </td>
+              </tr>
+            )}
+          </For>
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+/** As they were printed then. */
+function Results(props: Part) {
+  return (
+    <section class="section">
+      <h2>Results</h2>
+      <table class="sheet-table reading-table">
+        <tbody>
+          <For each={Object.entries(props.reading.results)}>
+            {([symbol, result]) => (
+              <tr>
+                <th scope="row">{nameIn(props.facts.calculator, props.reading, symbol)}</th>
+                <td>{whole(result.text)}</td>
+              </tr>
+            )}
+          </For>
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+function WhatCameOfIt(props: Part) {
+  const records = useRecords();
+  const [pair] = createResource(
+    () => ({ before: props.reading, tick: records.readingsTick() }),
+    async ({ before }): Promise<Pair> => ({ before, after: await records.readingAfter(before) }),
+  );
+  return (
+    <Show when={pair.latest}>
+      {(found) => (
+        <section class="section">
+          <h2>What came of it</h2>
+          <Outcome pair={found()} facts={props.facts} />
+        </section>
+      )}
+    </Show>
+  );
+}

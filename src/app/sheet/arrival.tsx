@@ -1,0 +1,106 @@
+import { createEffect, createMemo, createSignal, For, on, Show, untrack } from 'solid-js';
+import { useLocation, useNavigate, useParams } from '@solidjs/router';
+import type { Calculator } from '../../engine/calculator';
+import { decodeLink, hasValues, type Decoded } from '../../engine/link';
+import type { Bench } from './bench';
+import { useRecords } from '../desk/context';
+
+/** A link that was opened: held until the person goes on from its numbers or puts their own back. */
+export interface Arrival {
+  readonly id: string;
+  readonly query: string;
+  /** The machine that was on the bench and is not the one the link speaks of. */
+  readonly machine: string | null;
+  spent: boolean;
+}
+
+/**
+ * Follows the address of the checks' screen: takes the values out of it, so that a reload shows the draft, and the machine
+ * off the bench, so that none of its values stand in for the link's typical ones.
+ */
+export function createArrivals(): () => Arrival | undefined {
+  const records = useRecords();
+  const location = useLocation();
+  const params = useParams();
+  const navigate = useNavigate();
+  const [arrival, setArrival] = createSignal<Arrival>();
+  createEffect(() => {
+    const { search, pathname } = location;
+    const { id } = params;
+    if (!records.ready() || id === undefined || !hasValues(search)) return;
+    untrack(() => {
+      const { machine } = records.settings();
+      setArrival({ id, query: search, machine, spent: false });
+      if (machine !== null) void records.choose(null);
+      navigate(pathname, { replace: true, scroll: false });
+    });
+  });
+  const here = createMemo(() => (arrival()?.id === params.id ? arrival() : undefined));
+  return here;
+}
+
+/**
+ * Puts an unspent link's values on the bench, over what stands there, which can be put back. Called while the sheet is
+ * made, before it follows changes: what stands in the draft stays there until the person changes something.
+ *
+ * @returns what the link held, for the notice
+ */
+export function takeArrival(arrival: Arrival | undefined, calculator: Calculator, bench: Bench): Decoded | undefined {
+  if (!arrival || arrival.spent) return undefined;
+  const decoded = decodeLink(calculator, arrival.query, bench.situation().mark);
+  if (decoded.ok) bench.replace(decoded.values);
+  const spend = () => {
+    arrival.spent = true;
+  };
+  createEffect(on(bench.changes, spend, { defer: true }));
+  return decoded;
+}
+
+/** Says what came with a link and what did not, and gives the person's own numbers and machine back. */
+export function ArrivalNotice(props: { arrival: Arrival | undefined; decoded: Decoded | undefined; bench: Bench }) {
+  const records = useRecords();
+  const off = () => {
+    const id = props.arrival?.machine;
+    if (id === undefined || id === null || records.settings().machine !== null) return undefined;
+    return records.machines().find((machine) => machine.id === id);
+  };
+  const reason = () => (props.decoded?.ok === false ? props.decoded.reason : undefined);
+  const leftOut = () => (props.decoded?.ok ? props.decoded.leftOut : []);
+  const stands = () => props.decoded?.ok === true && props.bench.canPutBack();
+  const backOnBench = (id: string) => {
+    if (props.arrival) props.arrival.spent = true;
+    void records.choose(id);
+  };
+  return (
+    <Show when={reason() !== undefined || leftOut().length > 0 || stands() || (props.decoded && off())}>
+      <div class="panel no-print" role="status">
+        <Show when={reason()}>{(sentence) => <p class="problem">{sentence()}</p>}</Show>
+        <Show when={stands()}>
+          <p>These numbers came with a link.</p>
+        </Show>
+        <Show when={leftOut().length > 0}>
+          <ul>
+            <For each={leftOut()}>{(sentence) => <li>{sentence}</li>}</For>
+          </ul>
+        </Show>
+        <Show when={off()}>
+          {(machine) => <p>They are of another machine: {machine().name} is off the bench, with all it keeps.</p>}
+        </Show>
+        <div class="row">
+          <Show when={stands()}>
+            <button type="button" class="button" onClick={() => props.bench.putBack()}>
+              Put my numbers back
+            </button>
+          </Show>
+          <Show when={off()}>
+            {(machine) => (
+              <button type="button" class="button" onClick={() => backOnBench(machine().id)}>
+                Put {machine().name} back
+              </button>
+            )}
+          </Show>
+        </div>
+      </div>
+    </Show>
+  );
+}

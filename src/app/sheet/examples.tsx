@@ -1,0 +1,65 @@
+import { For } from 'solid-js';
+import type { Calculator, Example } from '../../engine/calculator';
+import { nameOf, symbolOf } from '../../engine/evaluate';
+import { printCitation } from '../../reference/citation';
+import { formatNumber } from '../../quantity/format';
+import type { Bench } from './bench';
+
+/** The calculator's worked examples: the same data that the tests run. */
+export function Examples(props: { calculator: Calculator; bench: Bench }) {
+  const unitLabel = (symbol: string) =>
+    props.calculator.formulas.find((f) => symbolOf(f) === symbol)?.measure.unit.label ??
+    props.calculator.inputs[symbol]?.measure.unit.label ??
+    '';
+  const given = (example: Example) =>
+    Object.entries(example.given).flatMap(([symbol, text]) => (text === undefined ? [] : [[symbol, text] as const]));
+  const expected = (example: Example) =>
+    Object.entries(example.expect).flatMap(([symbol, pair]) =>
+      pair === undefined ? [] : [[symbol, pair[0]] as const],
+    );
+  const load = (example: Example) =>
+    props.bench.replace({
+      entries: Object.fromEntries(
+        given(example).map(([symbol, text]) => [
+          symbol,
+          { text, unit: props.calculator.inputs[symbol]?.measure.unit.id ?? '', tool: '' },
+        ]),
+      ),
+      choices: { ...example.choices },
+    });
+  return (
+    <For each={props.calculator.examples}>
+      {(example) => (
+        <div class="working">
+          <h3>{example.title}</h3>
+          <table class="sheet-table">
+            <tbody>
+              <For each={given(example)}>
+                {([symbol, text]) => (
+                  <tr>
+                    <td>{nameOf(props.calculator, symbol)}</td>
+                    <td class="number">{text}</td>
+                  </tr>
+                )}
+              </For>
+              <For each={expected(example)}>
+                {([symbol, value]) => (
+                  <tr>
+                    <th scope="row">{nameOf(props.calculator, symbol)}</th>
+                    <th class="number">
+                      {formatNumber(value)} {unitLabel(symbol)}
+                    </th>
+                  </tr>
+                )}
+              </For>
+            </tbody>
+          </table>
+          <p class="small faint">{printCitation(example.source)}</p>
+          <button type="button" class="button" onClick={() => load(example)}>
+            Put these numbers in
+          </button>
+        </div>
+      )}
+    </For>
+  );
+}

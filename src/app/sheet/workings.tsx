@@ -1,0 +1,143 @@
+import { createDeferred, createMemo, For, Show } from 'solid-js';
+import type { Calculator, FormulaSpec, LimitSpec } from '../../engine/calculator';
+import { explain, nameOf, symbolOf, unitOf, type Evaluation, type Situation } from '../../engine/evaluate';
+import { expanded, type Method } from '../../formula/outcome';
+import { filledMathml, formulaMathml, wordsMathml } from '../../formula/mathml';
+import { parseFormula } from '../../formula/parse';
+import { fromSi } from '../../quantity/unit';
+import { printCitation } from '../../reference/citation';
+import { Gauge } from '../../ui/gauge';
+import { createVisible } from '../../ui/visible';
+import { Working } from '../../ui/working';
+import type { Bench } from './bench';
+import { printKnown, printPutIn, printSymbol, valueOf } from './print';
+
+const METHODS: Readonly<Record<Method, string>> = {
+  exact: '',
+  'first order': 'Uncertainty to first order (JCGM 100). Shares:',
+  'second order': 'Uncertainty to second order (JCGM 100, note to 5.1.2). Shares:',
+  sampled: 'Curved here: uncertainty by sampling (JCGM 101). Shares, about:',
+};
+
+interface Moment {
+  readonly evaluation: Evaluation;
+  readonly situation: Situation;
+}
+
+const momentOf = (bench: Bench): Moment => ({ evaluation: bench.evaluation(), situation: bench.situation() });
+
+/** Every formula that ran: typeset, with the numbers put in, with its uncertainty budget and its source. */
+export function Workings(props: { calculator: Calculator; bench: Bench }) {
+  // A sheet has dozens of formulas and a phone shows three: those follow every keystroke, the others a moment later.
+  const later = createDeferred(() => momentOf(props.bench), { timeoutMs: 250 });
+  return (
+    <>
+      <For each={Object.entries(props.calculator.model?.outputs ?? {})}>
+        {([symbol, spec]) => (
+          <Working
+            meaning={spec.meaning}
+            result={printSymbol(props.calculator, later().evaluation, later().situation, symbol, true) ?? '—'}
+            reason={later().evaluation.modelProblem}
+            symbolic={wordsMathml(symbol, spec.equation)}
+            filled={undefined}
+            source={printCitation(spec.cite)}
+            method=""
+            shares={[]}
+          />
+        )}
+      </For>
+      <For each={props.bench.evaluation().formulas}>
+        {(spec) => <OneWorking spec={spec} calculator={props.calculator} bench={props.bench} later={later()} />}
+      </For>
+    </>
+  );
+}
+
+function OneWorking(props: { spec: FormulaSpec; calculator: Calculator; bench: Bench; later: Moment }) {
+  const { visible, watch } = createVisible();
+  const parsed = createMemo(() => parseFormula(props.spec.text));
+  const symbolic = createMemo(() => formulaMathml(parsed()));
+  const view = createMemo(() => {
+    const { evaluation, situation } = visible() ? momentOf(props.bench) : props.later;
+    const symbol = symbolOf(props.spec);
+    const [calculator, formula] = [props.calculator, parsed()];
+    const print = (name: string, full: boolean) => printSymbol(calculator, evaluation, situation, name, full);
+    const putIn = (name: string) => printPutIn(calculator, evaluation, situation, name);
+    const short = print(symbol, false);
+    const outcome = evaluation.outcomes[symbol];
+    return {
+      result: print(symbol, true) ?? '—',
+      filled: short === undefined ? undefined : filledMathml(formula, putIn, short),
+      reason: outcome && !outcome.ok ? explain(calculator, outcome.failure) : undefined,
+      method: outcome?.ok ? METHODS[outcome.method] : '',
+      shares: outcome?.ok
+        ? outcome.budget.map((part) => ({ name: nameOf(calculator, part.symbol), share: part.share }))
+        : [],
+    };
+  });
+  return (
+    <div ref={watch}>
+      <Working
+        meaning={props.spec.meaning}
+        result={view().result}
+        reason={view().reason}
+        symbolic={symbolic()}
+        filled={view().filled}
+        source={printCitation(props.spec.cite)}
+        method={view().method}
+        shares={view().shares}
+      />
+    </div>
+  );
+}
+
+/** Each limit in force as a gauge, with where the limit comes from. */
+export function Limits(props: { calculator: Calculator; bench: Bench }) {
+  return (
+    <For each={props.bench.shown().evaluation.verdict.checks.map((check) => check.limit)}>
+      {(limit) => <OneLimit limit={limit} {...props} />}
+    </For>
+  );
+}
+
+function OneLimit(props: { limit: LimitSpec; calculator: Calculator; bench: Bench }) {
+  const evaluation = () => props.bench.shown().evaluation;
+  const gauge = createMemo(() => {
+    const situation = props.bench.situation();
+    const unit = unitOf(props.calculator, evaluation(), props.limit.of, situation);
+    const result = evaluation().outcomes[props.limit.of];
+    const input = evaluation().inputs[props.limit.of];
+    const value = valueOf(evaluation(), props.limit.of);
+    if (!unit || value === undefined) return undefined;
+    const known = result?.ok ? result : undefined;
+    const half = known ? expanded(known) : input?.ok ? input.half : 0;
+    const show = (si: number | undefined) => (si === undefined ? undefined : fromSi(si, unit));
+    const limitOf = (symbol: string | undefined) => (symbol === undefined ? undefined : valueOf(evaluation(), symbol));
+    const max = limitOf(props.limit.max);
+    const min = limitOf(props.limit.min) ?? (props.limit.symmetric && max !== undefined ? -max : undefined);
+    const text = (symbol: string | undefined) =>
+      symbol === undefined ? '' : (printSymbol(props.calculator, evaluation(), situation, symbol, false) ?? '');
+    const maxText = text(props.limit.max);
+    return {
+      label: known
+        ? printKnown(known, unit, situation.mark)
+        : (printSymbol(props.calculator, evaluation(), situation, props.limit.of, true) ?? ''),
+      value: fromSi(value, unit),
+      low: fromSi(known?.low ?? value - half, unit),
+      high: fromSi(known?.high ?? value + half, unit),
+      min: show(min),
+      max: show(max),
+      minText: props.limit.min === undefined ? `−${maxText}` : text(props.limit.min),
+      maxText,
+    };
+  });
+  return (
+    <div class="working">
+      <h3>{props.limit.label}</h3>
+      <Show when={gauge()} fallback={<p class="faint small">Not known yet.</p>}>
+        {(shape) => <Gauge {...shape()} />}
+      </Show>
+      <p class="small faint">Limit: {printCitation(props.limit.cite)}</p>
+    </div>
+  );
+}

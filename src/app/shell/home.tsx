@@ -1,0 +1,128 @@
+import { createMemo, createResource, createSignal, For, lazy, Show } from 'solid-js';
+import { A } from '@solidjs/router';
+import { listed } from '../../engine/list';
+import { TOPICS } from '../../engine/topics';
+import { useRecords } from '../desk/context';
+import type { Findable } from '../desk/find-check';
+import { phones } from '../phone/phone';
+import { DemoOffer, MachinePicker } from '../desk/machine-picker';
+
+interface Place extends Findable {
+  readonly href: string;
+  readonly topic?: string;
+}
+
+const places: readonly Place[] = [
+  ...listed.map((entry) => ({ ...entry, href: `/check/${entry.id}` })),
+  ...Object.entries(phones).map(([id, phone]) => ({ ...phone, id: `phone/${id}`, href: `/phone/${id}` })),
+];
+
+const CasesList = lazy(async () => ({ default: (await import('../case/cases-list')).CasesList }));
+
+const underTopic = (topic: string) => places.filter((place) => place.topic === topic);
+
+function Entries(props: { places: readonly Place[] }) {
+  return (
+    <ul class="index-list">
+      <For each={props.places}>
+        {(place) => (
+          <li>
+            <A class="index-entry" href={place.href}>
+              <span>
+                <strong>{place.title}</strong>
+                <br />
+                <span class="faint">{place.question}</span>
+              </span>
+              <span class="leader" aria-hidden="true">
+                ›
+              </span>
+            </A>
+          </li>
+        )}
+      </For>
+    </ul>
+  );
+}
+
+/** The list of checks and the machine at hand. */
+export function Home() {
+  const records = useRecords();
+  const [query, setQuery] = createSignal('');
+  const asked = () => query().trim();
+  // Fetched when first asked for: it is on the phone already, and the list is wanted sooner.
+  const [finder] = createResource(
+    () => asked() !== '' || undefined,
+    async () => {
+      const [{ createFinder }, { complaints }] = await Promise.all([
+        import('../desk/find-check'),
+        import('./case-places'),
+      ]);
+      const all: readonly Place[] = [...places, ...complaints];
+      const find = createFinder(all);
+      return (query: string) => find(query).flatMap((id) => all.find((place) => place.id === id) ?? []);
+    },
+  );
+  const found = createMemo<readonly Place[]>((before) => {
+    const find = finder.state === 'ready' ? finder() : undefined;
+    if (!find) return before;
+    return find(asked());
+  }, []);
+  return (
+    <main>
+      <h1>What needs measuring?</h1>
+      <div class="section">
+        <A class="button button-main" href="/case/new">
+          Start from a complaint
+        </A>
+        <Show when={records.current()} keyed>
+          {(machine) => <CasesList machine={machine.id} open />}
+        </Show>
+      </div>
+      <div class="section">
+        <MachinePicker />
+        <Show when={records.ready() && records.machines().length === 0}>
+          <p>
+            <DemoOffer />
+          </p>
+        </Show>
+      </div>
+      <div class="section">
+        <label>
+          Find a check, or what is wrong
+          <input
+            class="text-input"
+            type="search"
+            value={query()}
+            placeholder="one side high, hairs, ridges…"
+            onInput={(event) => setQuery(event.currentTarget.value)}
+          />
+        </label>
+        <Show when={asked() !== ''}>
+          <Entries places={found()} />
+          <Show when={finder.state === 'ready' && found().length === 0}>
+            <p>No check and no complaint is described by these words. Try fewer of them: a part, or what you see.</p>
+          </Show>
+        </Show>
+      </div>
+      <Show when={asked() === ''}>
+        <For each={Object.entries(TOPICS)}>
+          {([topic, heading]) => (
+            <Show when={underTopic(topic).length > 0}>
+              <section class="section">
+                <h2>{heading}</h2>
+                <Entries places={underTopic(topic)} />
+              </section>
+            </Show>
+          )}
+        </For>
+        <section class="section">
+          <h2>The phone as an instrument</h2>
+          <Entries places={places.filter((place) => place.id.startsWith('phone/'))} />
+        </section>
+      </Show>
+      <Show when={records.worksOffline()}>
+        <p class="faint small">All of this works without a signal. Nothing you enter leaves this device.</p>
+      </Show>
+    </main>
+  );
+}

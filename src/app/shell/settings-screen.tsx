@@ -1,0 +1,42 @@
+import { For } from 'solid-js';
+import type { Settings } from '../../machine/schema';
+import { ChoiceField } from '../../ui/choice-field';
+import { useRecords } from '../desk/context';
+import { Files } from '../files/files';
+import { StorageStatus } from './storage-status';
+
+const OPTIONS = {
+  mark: { label: 'Decimal mark (both are read)', options: { point: '0.4', comma: '0,4' } },
+  theme: {
+    label: 'Page',
+    options: { system: 'as the device', light: 'paper', dark: 'night', contrast: 'high contrast' },
+  },
+  lengthUnit: { label: 'Lengths in', options: { mm: 'mm', in: 'inch' } },
+  forceUnit: { label: 'Forces in', options: { N: 'N', kgf: 'kgf', lbf: 'lbf' } },
+  temperatureUnit: { label: 'Temperatures in', options: { C: '°C', F: '°F' } },
+} as const satisfies Partial<Record<keyof Settings, { label: string; options: Readonly<Record<string, string>> }>>;
+
+type Name = keyof typeof OPTIONS;
+const NAMES = Object.keys(OPTIONS) as Name[];
+
+/** How this person reads and writes numbers; what is kept on this device. */
+export function SettingsScreen() {
+  const records = useRecords();
+  return (
+    <main>
+      <h1>Settings</h1>
+      <For each={NAMES}>
+        {(name) => (
+          <ChoiceField
+            label={OPTIONS[name].label}
+            options={Object.entries(OPTIONS[name].options).map(([id, label]) => ({ id, label }))}
+            value={records.settings()[name]}
+            onPick={(id) => void records.changeSettings({ [name]: id })}
+          />
+        )}
+      </For>
+      <StorageStatus />
+      <Files store={records.store} />
+    </main>
+  );
+}

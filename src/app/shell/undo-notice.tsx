@@ -1,0 +1,22 @@
+import { Show } from 'solid-js';
+import { useRecords } from '../desk/context';
+
+/** Says what was removed and puts it back: stays until the person has read it, or removes the next thing. */
+export function UndoNotice() {
+  const records = useRecords();
+  return (
+    <Show when={records.undo()}>
+      {(undo) => (
+        <div class="notice row no-print" role="status">
+          <span>{undo().what} was removed.</span>
+          <button type="button" class="button" onClick={() => void records.putBack(undo())}>
+            Put it back
+          </button>
+          <button type="button" class="button button-plain" onClick={() => records.forgetUndo()}>
+            Leave it removed
+          </button>
+        </div>
+      )}
+    </Show>
+  );
+}

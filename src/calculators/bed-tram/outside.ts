@@ -1,0 +1,207 @@
+import { divide, intersect, inv, lusolve, mean, multiply, std, subtract, transpose } from 'mathjs';
+import type { OutsideProof } from '../../engine/outside';
+
+type Point = readonly [x: number, y: number, z: number];
+
+const given = (points: readonly Point[]): Record<string, string> =>
+  Object.fromEntries(
+    points.flatMap(([x, y, z], i) => [
+      [`x_${i + 1}`, `${x} ± 0`],
+      [`y_${i + 1}`, `${y} ± 0`],
+      [`z_${i + 1}`, `${z} ± 0`],
+    ]),
+  );
+
+/** Coefficients of 1 and the columns by mathjs's LU solver on the normal equations. */
+function normal(columns: readonly (readonly number[])[], z: readonly number[]): number[] {
+  const A = transpose([z.map(() => 1), ...columns.map((one) => [...one])]);
+  const solved = lusolve(multiply(transpose(A), A), multiply(transpose(A), [...z]));
+  return (solved as number[][]).map((row) => row[0] ?? NaN);
+}
+
+class Fit {
+  readonly x: number[];
+  readonly y: number[];
+  readonly z: number[];
+  /** Of the plane in mm: height at the corner, slopes along x and y. */
+  readonly c: number;
+  readonly a: number;
+  readonly b: number;
+
+  constructor(points: readonly Point[]) {
+    this.x = points.map((point) => point[0]);
+    this.y = points.map((point) => point[1]);
+    this.z = points.map((point) => point[2]);
+    const [c = NaN, a = NaN, b = NaN] = normal([this.x, this.y], this.z);
+    [this.c, this.a, this.b] = [c, a, b];
+  }
+
+  /** Height of the plane over a place: mathjs's intersection of an upright line with the plane. */
+  at(x: number, y: number): number {
+    const hit = intersect([x, y, -1], [x, y, 1], [-this.a, -this.b, 1, this.c] as never) as number[];
+    return hit[2] ?? NaN;
+  }
+
+  /** Residuals by the projection A (AᵀA)⁻¹ Aᵀ. */
+  residuals(): number[] {
+    const A = transpose([this.x.map(() => 1), this.x, this.y]);
+    const hat = multiply(multiply(A, inv(multiply(transpose(A), A))), transpose(A));
+    return subtract(this.z, multiply(hat, this.z));
+  }
+}
+
+const FIVE: readonly Point[] = [
+  [20, 20, 0.1],
+  [180, 20, -0.05],
+  [180, 180, 0.02],
+  [20, 180, 0.15],
+  [100, 100, 0.06],
+];
+/** Unevenly spread, so that x and y go along with each other. */
+const SEVEN: readonly Point[] = [
+  [12, 31, 0.21],
+  [205, 18, -0.04],
+  [198, 190, 0.13],
+  [70, 160, 0.35],
+  [110, 90, 0.12],
+  [33, 77, 0.26],
+  [160, 205, 0.22],
+];
+const five = new Fit(FIVE);
+const seven = new Fit(SEVEN);
+
+const degrees = (low: number, target: number, pitch: number): number => ((target - low) / pitch) * 360;
+const sides = { W: '220 ± 0', D: '210 ± 0', b_a: '30 ± 0', P_s: '0.7' } as const;
+const e = (): number[] => seven.residuals();
+const heights = (...places: readonly (readonly [number, number])[]): number[] => places.map(([x, y]) => seven.at(x, y));
+const CORNERS = [
+  [30, 30],
+  [190, 30],
+  [190, 180],
+  [30, 180],
+] as const;
+const FRONT = [
+  [30, 30],
+  [190, 30],
+  [110, 180],
+] as const;
+const BACK = [
+  [30, 180],
+  [190, 180],
+  [110, 30],
+] as const;
+const TYPED = [
+  [-15, 4],
+  [240, 12],
+  [118, 236],
+  [20, 199],
+] as const;
+const typedPlaces = (n: number): Record<string, string> =>
+  Object.fromEntries(
+    TYPED.slice(0, n).flatMap(([x, y], i) => {
+      const letter = 'abcd'.charAt(i);
+      return [
+        [`X_${letter}`, `${x} ± 0`],
+        [`Y_${letter}`, `${y} ± 0`],
+      ];
+    }),
+  );
+
+type Places = readonly (readonly [number, number])[];
+
+/** Heights and turns at these adjusters, all brought to the mean of them. */
+function atAdjusters(places: Places): OutsideProof['expect'] {
+  const each = places.flatMap(([x, y], i) => [
+    [`X_${i + 1}`, [x, 1e-9]],
+    [`Y_${i + 1}`, [y, 1e-9]],
+    [`H_${i + 1}`, [() => seven.at(x, y), 1e-9]],
+    [`psi_${i + 1}`, [() => degrees(seven.at(x, y), mean(heights(...places)), 0.7), 1e-6]],
+  ]) as (readonly [string, readonly [number | (() => number), number]])[];
+  return {
+    ...Object.fromEntries(each),
+    H_0: [() => mean(heights(...places)), 1e-9],
+    dh_m: [() => mean(heights(...places)) - seven.at(110, 105), 1e-9],
+  };
+}
+const LIBRARY = 'mathjs 15.2: least squares by LU on the normal equations, upright lines met with that plane';
+
+const checks: readonly OutsideProof[] = [
+  {
+    source: 'mathjs 15.2, LU on the normal equations of five points; a −0.875, b 0.375 mm/m by hand as well',
+    given: { ...given(FIVE), W: '160 ± 0', D: '160 ± 0' },
+    expect: {
+      i_x: [() => 1000 * five.a, 1e-9],
+      i_y: [() => 1000 * five.b, 1e-9],
+      h_m: [() => mean(five.z), 1e-9],
+      t_x: [() => five.at(180, 100) - five.at(20, 100), 1e-9],
+      t_y: [() => five.at(100, 180) - five.at(100, 20), 1e-9],
+      t_p: [() => five.at(180, 180) - five.at(20, 20), 1e-9],
+      t_q: [() => five.at(180, 20) - five.at(20, 180), 1e-9],
+      F: [0.01, 1e-9],
+    },
+  },
+  {
+    source: 'mathjs 15.2: regressions of z and of y on x alone (LU), residuals by the projection matrix (inv), std',
+    given: given(SEVEN),
+    expect: {
+      i_x: [() => 1000 * seven.a, 1e-9],
+      i_y: [() => 1000 * seven.b, 1e-9],
+      i_p: [() => 1000 * (normal([seven.x], seven.z)[1] ?? NaN), 1e-9],
+      kappa: [() => -(normal([seven.x], seven.y)[1] ?? NaN), 1e-9],
+      x_m: [() => mean(seven.x), 1e-9],
+      y_m: [() => mean(seven.y), 1e-9],
+      h_m: [() => seven.at(mean(seven.x), mean(seven.y)), 1e-9],
+      F: [() => Math.max(...e()) - Math.min(...e()), 1e-9],
+      e_h: [() => Math.max(...e()), 1e-9],
+      e_l: [() => Math.min(...e()), 1e-9],
+      e_r: [() => std(e(), 'uncorrected') as unknown as number, 1e-9],
+      k_h: [() => e().indexOf(Math.max(...e())) + 1, 0],
+      k_l: [() => e().indexOf(Math.min(...e())) + 1, 0],
+    },
+  },
+  {
+    source: `${LIBRARY}; four corners, mean kept`,
+    given: { ...given(SEVEN), ...sides },
+    choices: { layout: 'corners', keep_4: 'all' },
+    expect: {
+      ...atAdjusters(CORNERS),
+      // The mean of a rectangle's corners is the plane over its middle.
+      dh_m: [0, 1e-9],
+      w_1: [divide(1, 4), 0],
+      w_2: [divide(1, 4), 0],
+      w_3: [divide(1, 4), 0],
+      w_4: [divide(1, 4), 0],
+    },
+  },
+  {
+    source: `${LIBRARY}; two in front, one behind`,
+    given: { ...given(SEVEN), ...sides },
+    choices: { layout: 'front' },
+    expect: atAdjusters(FRONT),
+  },
+  {
+    source: `${LIBRARY}; one in front, two behind`,
+    given: { ...given(SEVEN), ...sides },
+    choices: { layout: 'back' },
+    expect: atAdjusters(BACK),
+  },
+  {
+    source: `${LIBRARY}; three places typed`,
+    given: { ...given(SEVEN), ...sides, ...typedPlaces(3) },
+    choices: { layout: 'three' },
+    expect: atAdjusters(TYPED.slice(0, 3)),
+  },
+  {
+    source: `${LIBRARY}; four places typed`,
+    given: { ...given(SEVEN), ...sides, ...typedPlaces(4) },
+    choices: { layout: 'four', keep_4: 'all' },
+    expect: atAdjusters(TYPED),
+  },
+  {
+    source:
+      'Common practice, no source: a quarter of the first layer for tilt, half for warp; of 0.2 mm 0.05 and 0.1 mm',
+    given: { ...given(FIVE), h_1: '0.2' },
+    expect: { t_lim: [0.05, 1e-9], F_lim: [0.1, 1e-9] },
+  },
+];
+export default checks;
