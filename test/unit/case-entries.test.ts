@@ -1,7 +1,7 @@
 import { describe, expect, expectTypeOf, it } from 'vitest';
-import { answeredOtherwise, answersTo, withEntry, withFact, without } from '../../src/app/case/case-edit';
-import { caseSheet, sheetText } from '../../src/app/case/case-sheet';
-import { minutesWords, oddsWords, whyNext } from '../../src/app/case/case-words';
+import { answeredOtherwise, answersTo, withEntry, withFact, without } from '../../src/app/case/edit';
+import { caseSheet, sheetText } from '../../src/app/case/sheet';
+import { minutesWords, oddsWords, whyNext } from '../../src/app/case/said';
 import { catalogue } from '../../src/diagnosis/catalogue';
 import { propose } from '../../src/diagnosis/order';
 import { checkOf } from '../../src/diagnosis/pick';

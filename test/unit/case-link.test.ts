@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { caseOf, letterStanding } from '../../src/app/case/case-letter';
+import { caseOf, letterStanding } from '../../src/app/case/letter';
 import { catalogue } from '../../src/diagnosis/catalogue';
 import { caseAddress, decodeCase, encodeCase, type Letter } from '../../src/diagnosis/link';
 import { unreadable } from '../../src/diagnosis/pick';

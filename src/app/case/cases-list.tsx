@@ -2,7 +2,7 @@ import { createResource, For, Show } from 'solid-js';
 import { A } from '@solidjs/router';
 import { catalogue } from '../../diagnosis/catalogue';
 import type { Case } from '../../machine/schema';
-import { ENDS } from './case-words';
+import { ENDS } from './said';
 import { useRecords } from '../desk/context';
 import { printTime } from '../desk/time';
 

@@ -24,7 +24,7 @@ import { WaysTable } from '../desk/ways-table';
 import { Limits, Workings } from './workings';
 
 // With the catalogue of causes behind it: only where a machine has cases.
-const CaseBanner = lazy(async () => ({ default: (await import('../case/case-banner')).CaseBanner }));
+const CaseBanner = lazy(async () => ({ default: (await import('../case/banner')).CaseBanner }));
 
 const BLANK: Entered = { entries: {}, choices: {} };
 

@@ -12,10 +12,10 @@ const TuningSheet = lazy(async () => ({ default: (await import('../machine/tunin
 const TrendScreen = lazy(async () => ({ default: (await import('../readings/trend-screen')).TrendScreen }));
 const ReadingScreen = lazy(async () => ({ default: (await import('../readings/reading-screen')).ReadingScreen }));
 const PhoneScreen = lazy(async () => ({ default: (await import('../phone/phone-screen')).PhoneScreen }));
-const CaseNew = lazy(async () => ({ default: (await import('../case/case-new')).CaseNew }));
-const CaseArrival = lazy(async () => ({ default: (await import('../case/case-arrival')).CaseArrival }));
-const CaseScreen = lazy(async () => ({ default: (await import('../case/case-screen')).CaseScreen }));
-const CaseSheetScreen = lazy(async () => ({ default: (await import('../case/case-sheet-screen')).CaseSheetScreen }));
+const CaseNew = lazy(async () => ({ default: (await import('../case/new')).CaseNew }));
+const CaseArrival = lazy(async () => ({ default: (await import('../case/arrival')).CaseArrival }));
+const CaseScreen = lazy(async () => ({ default: (await import('../case/screen')).CaseScreen }));
+const CaseSheetScreen = lazy(async () => ({ default: (await import('../case/sheet-screen')).CaseSheetScreen }));
 const SettingsScreen = lazy(async () => ({ default: (await import('./settings-screen')).SettingsScreen }));
 
 /** Addresses stand in the fragment, so that any static host in any folder serves every one of them. */

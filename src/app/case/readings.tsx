@@ -1,6 +1,6 @@
 import { createResource, For, Show } from 'solid-js';
-import { answersTo, type NewEntry } from './case-edit';
-import { readingNote } from './case-note';
+import { answersTo, type NewEntry } from './edit';
+import { readingNote } from './note';
 import { useRecords } from '../desk/context';
 import { verdictWord } from '../readings/reading-entry';
 import { printTime } from '../desk/time';

@@ -4,7 +4,7 @@ import { catalogue } from '../../diagnosis/catalogue';
 import { proofPhoto } from '../../machine/keys';
 import type { Case } from '../../machine/schema';
 import { LIMITS } from '../../machine/schema-parts';
-import { ENDS } from './case-words';
+import { ENDS } from './said';
 import { useRecords } from '../desk/context';
 import { readingHref } from '../readings/reading-entry';
 import { ReadingPhoto } from '../readings/reading-photo';

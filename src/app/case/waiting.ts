@@ -4,7 +4,7 @@ import { believe } from '../../diagnosis/belief';
 import { checkOf, unreadable } from '../../diagnosis/pick';
 import type { Check } from '../../diagnosis/types';
 import type { Case } from '../../machine/schema';
-import { worth } from './case-worth';
+import { worth } from './worth';
 
 interface Expected {
   readonly machine: string;

@@ -4,7 +4,7 @@ import { catalogue } from '../../diagnosis/catalogue';
 import { unreadable } from '../../diagnosis/pick';
 import { proofPhoto } from '../../machine/keys';
 import type { Case, Machine } from '../../machine/schema';
-import { caseSheet, sheetText, type ReadingLines } from './case-sheet';
+import { caseSheet, sheetText, type ReadingLines } from './sheet';
 import { loadFacts, nameIn } from '../readings/check-facts';
 import { useRecords } from '../desk/context';
 import { OfCase } from './of-case';

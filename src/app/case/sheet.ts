@@ -3,8 +3,8 @@ import { propose } from '../../diagnosis/order';
 import { causeOf, checkOf, symptomOf } from '../../diagnosis/pick';
 import type { Catalogue, Step } from '../../diagnosis/types';
 import type { Case, Reading } from '../../machine/schema';
-import { cureOf, ENDS, entryWords, HAZARDS, lower, minutesWords, oddsWords, percent, stepTitle } from './case-words';
-import { worth } from './case-worth';
+import { cureOf, ENDS, entryWords, HAZARDS, lower, minutesWords, oddsWords, percent, stepTitle } from './said';
+import { worth } from './worth';
 import { printTime } from '../desk/time';
 
 interface SheetPart {

@@ -2,8 +2,8 @@ import { createSignal, createUniqueId, For, Show } from 'solid-js';
 import { catalogue } from '../../diagnosis/catalogue';
 import { causeOf } from '../../diagnosis/pick';
 import type { Belief, CauseId, Proposal } from '../../diagnosis/types';
-import type { NewEntry } from './case-edit';
-import { lower, oddsWords, percent } from './case-words';
+import type { NewEntry } from './edit';
+import { lower, oddsWords, percent } from './said';
 
 /** Below this a suspicion gets no line of its own. */
 const FAINT = 0.02;

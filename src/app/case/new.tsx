@@ -5,7 +5,7 @@ import { factsFor } from '../../diagnosis/pick';
 import type { FactId, Symptom } from '../../diagnosis/types';
 import { LIMITS } from '../../machine/schema-parts';
 import { Fold } from '../../ui/fold';
-import { CaseFacts } from './case-facts';
+import { CaseFacts } from './facts';
 import { useRecords } from '../desk/context';
 import { createFinder } from '../desk/find-check';
 import { MachinePicker } from '../desk/machine-picker';

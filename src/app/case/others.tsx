@@ -2,7 +2,7 @@ import { createSignal, For, Show } from 'solid-js';
 import { catalogue } from '../../diagnosis/catalogue';
 import { checkOf } from '../../diagnosis/pick';
 import type { Option, Proposal } from '../../diagnosis/types';
-import { minutesWords, stepTitle } from './case-words';
+import { minutesWords, stepTitle } from './said';
 
 /** Shown before the rest is asked for. */
 const FIRST = 6;

@@ -3,10 +3,10 @@ import { A } from '@solidjs/router';
 import { catalogue } from '../../diagnosis/catalogue';
 import { symptomOf } from '../../diagnosis/pick';
 import type { Machine, Reading } from '../../machine/schema';
-import { answersTo, withEntry, type NewEntry } from './case-edit';
-import { readingNote } from './case-note';
-import { TakeReading } from './case-readings';
-import { waitingCase, type Waiting } from './case-waiting';
+import { answersTo, withEntry, type NewEntry } from './edit';
+import { readingNote } from './note';
+import { TakeReading } from './readings';
+import { waitingCase, type Waiting } from './waiting';
 import { useRecords } from '../desk/context';
 import './case.css';
 

@@ -6,7 +6,7 @@ import type { CauseId } from '../../diagnosis/types';
 import { proofPhoto } from '../../machine/keys';
 import type { Case, Reading } from '../../machine/schema';
 import { LIMITS } from '../../machine/schema-parts';
-import { readingNote } from './case-note';
+import { readingNote } from './note';
 import { useRecords } from '../desk/context';
 import { titleOf, verdictWord } from '../readings/reading-entry';
 import { ReadingPhoto } from '../readings/reading-photo';

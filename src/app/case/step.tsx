@@ -9,12 +9,12 @@ import type { Check, Hazard, Option, Proposal } from '../../diagnosis/types';
 import type { Case } from '../../machine/schema';
 import { printCitation } from '../../reference/citation';
 import { Fold } from '../../ui/fold';
-import type { NewEntry } from './case-edit';
-import { CaseMend } from './case-mend';
-import { CaseProof } from './case-proof';
-import { CaseReadings } from './case-readings';
-import { expectAnswer } from './case-waiting';
-import { HAZARDS, KINDS, lower, minutesWords, oddsWords, percent, stepTitle, whyNext } from './case-words';
+import type { NewEntry } from './edit';
+import { CaseMend } from './mend';
+import { CaseProof } from './proof';
+import { CaseReadings } from './readings';
+import { expectAnswer } from './waiting';
+import { HAZARDS, KINDS, lower, minutesWords, oddsWords, percent, stepTitle, whyNext } from './said';
 import { useRecords } from '../desk/context';
 import { titleOf } from '../readings/reading-entry';
 
