@@ -44,35 +44,41 @@ export function formatNumber(x: number, significant = 6, mark: DecimalMark = 'po
   return (mark === 'comma' ? text.replace('.', ',') : text).replace('-', '\u2212');
 }
 
+/** The number of `formatValue`, without its unit. */
+export function formatBare(si: number, expanded: number, unit: Unit, options: FormatOptions = {}): string {
+  const mark = options.mark ?? 'point';
+  const shown = fromSi(si, unit);
+  const number = options.magnitude ? Math.abs(shown) : shown;
+  const decimals = placesFor(expanded / unit.factor);
+  return decimals === undefined ? formatNumber(number, 6, mark) : fixed(number, decimals, mark);
+}
+
 /**
  * A value to the digits that its expanded uncertainty supports: two digits of uncertainty, the value to the same place
  * (JCGM 100, 7.2.6). Without an uncertainty, at most six digits.
  */
 export function formatValue(si: number, expanded: number, unit: Unit, options: FormatOptions = {}): string {
-  const mark = options.mark ?? 'point';
-  const shown = fromSi(si, unit);
-  const number = options.magnitude ? Math.abs(shown) : shown;
-  const decimals = placesFor(expanded / unit.factor);
-  const text = decimals === undefined ? formatNumber(number, 6, mark) : fixed(number, decimals, mark);
-  return withUnit(text, unit);
+  return withUnit(formatBare(si, expanded, unit, options), unit);
+}
+
+/** The number of `formatExpanded`, without its unit; empty when there is no uncertainty. */
+export function formatBareExpanded(expanded: number, unit: Unit, mark: DecimalMark = 'point'): string {
+  const width = expanded / unit.factor;
+  const decimals = placesFor(width);
+  return decimals === undefined ? '' : fixed(width, decimals, mark);
 }
 
 /** The half of "value ± U": two digits of the expanded uncertainty, with its unit. Empty when it is zero. */
 export function formatExpanded(expanded: number, unit: Unit, mark: DecimalMark = 'point'): string {
-  const width = expanded / unit.factor;
-  const decimals = placesFor(width);
-  return decimals === undefined ? '' : withUnit(fixed(width, decimals, mark), unit);
+  const width = formatBareExpanded(expanded, unit, mark);
+  return width === '' ? '' : withUnit(width, unit);
 }
 
 /** "0.750 ± 0.035 mm"; the bare value when there is no uncertainty. */
 export function formatMeasured(si: number, expanded: number, unit: Unit, options: FormatOptions = {}): string {
-  const width = expanded / unit.factor;
-  const decimals = placesFor(width);
-  if (decimals === undefined) return formatValue(si, 0, unit, options);
-  const mark = options.mark ?? 'point';
-  const shown = fromSi(si, unit);
-  const value = fixed(options.magnitude ? Math.abs(shown) : shown, decimals, mark);
-  const pair = `${value} ± ${fixed(width, decimals, mark)}`;
+  const width = formatBareExpanded(expanded, unit, options.mark);
+  if (width === '') return formatValue(si, 0, unit, options);
+  const pair = `${formatBare(si, expanded, unit, options)} ± ${width}`;
   if (unit.label === '°' || unit.label === '′') return `(${pair})${unit.label}`;
   return withUnit(pair, unit);
 }

@@ -241,3 +241,24 @@ export const bendingStiffness = defineKind('bending stiffness', [3, 1, -2, 0, 0]
   N_mm2: { label: 'N·mm²', factor: 1e-6, also: ['n mm^2', 'n mm2', 'nmm2'] },
   N_m2: { label: 'N·m²', factor: 1, also: ['n m^2', 'n m2', 'nm2'] },
 });
+
+/** Turns per time; the dimension of a turn is 1. */
+export const rotation = defineKind('rotational speed', [0, 0, -1, 0, 0], {
+  rpm: { label: 'rpm', factor: 1 / 60, also: ['1/min', 'r/min'] },
+  per_s: { label: '1/s', factor: 1 },
+});
+
+export const curvature = defineKind('curvature', [-1, 0, 0, 0, 0], {
+  mm_m2: { label: 'mm/m²', factor: 1e-3, also: ['1/km'] },
+  per_m: { label: '1/m', factor: 1 },
+});
+
+/** The mole counts as a number here. */
+export const energyPerMole = defineKind('energy per mole', [2, 1, -2, 0, 0], {
+  kJ_mol: { label: 'kJ/mol', factor: 1e3 },
+});
+
+/** Mass of vapour over mass of dry air. */
+export const humidityRatio = defineKind('humidity ratio', dimensionless, {
+  g_kg: { label: 'g/kg', factor: 1e-3 },
+});

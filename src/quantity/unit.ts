@@ -3,6 +3,8 @@ import type { Dimension } from './dimension';
 /** A unit of one kind: SI value = `factor` x number + `offset`. */
 export interface Unit {
   readonly id: string;
+  /** Id of its kind: the same unit id stands in several. */
+  readonly kind: string;
   /** As printed after a number. */
   readonly label: string;
   readonly factor: number;
@@ -12,8 +14,8 @@ export interface Unit {
 }
 
 /** A kind of quantity: what it measures, its dimension and the units it may be typed in. */
-export interface Kind {
-  readonly id: string;
+export interface Kind<I extends string = string> {
+  readonly id: I;
   readonly dimension: Dimension;
   readonly units: readonly Unit[];
   /** Counts are whole numbers and carry no unit. */
@@ -21,8 +23,8 @@ export interface Kind {
 }
 
 /** A kind with the unit to show it in: `length.mm`. */
-export interface Measure {
-  readonly kind: Kind;
+export interface Measure<I extends string = string> {
+  readonly kind: Kind<I>;
   readonly unit: Unit;
 }
 
@@ -35,24 +37,25 @@ interface UnitSpec {
 
 /**
  * Defines a kind and returns one `Measure` per unit, so that `length.mm` is a length shown in millimetres.
- * The keys are the units' ids, kept in stored records: never rename one.
+ * The id and the units' ids (the keys) are kept in stored records: never rename one.
  */
-export function defineKind<U extends string>(
-  id: string,
+export function defineKind<I extends string, U extends string>(
+  id: I,
   dimension: Dimension,
   units: Readonly<Record<U, UnitSpec>>,
   whole = false,
-): Readonly<Record<U, Measure>> {
+): Readonly<Record<U, Measure<I>>> {
   const entries = Object.entries<UnitSpec>(units);
   const list: Unit[] = entries.map(([unitId, spec]) => ({
     id: unitId,
+    kind: id,
     label: spec.label,
     factor: spec.factor,
     offset: spec.offset ?? 0,
     spellings: [unitId, spec.label, ...(spec.also ?? [])].map((s) => s.toLowerCase()),
   }));
-  const kind: Kind = { id, dimension, units: list, whole };
-  return Object.fromEntries(list.map((unit) => [unit.id, { kind, unit }])) as Record<U, Measure>;
+  const kind: Kind<I> = { id, dimension, units: list, whole };
+  return Object.fromEntries(list.map((unit) => [unit.id, { kind, unit }])) as Record<U, Measure<I>>;
 }
 
 /** A number in `unit` as an SI value. */

@@ -119,6 +119,12 @@ const outside: Readonly<Record<string, Outside>> = {
   'relative humidity.percent': both('1/100', 'percent'),
   'vapour density.g_m3': same('1 g / (1 m^3)'),
   'pressure.hPa': same('1 hPa'),
+  'rotational speed.rpm': both('1 / (1 minute)', '1/minute'),
+  'rotational speed.per_s': same('1 / (1 s)'),
+  'curvature.mm_m2': same('1 mm / (1 m^2)'),
+  'curvature.per_m': same('1 / (1 m)'),
+  'energy per mole.kJ_mol': same('1 kJ'),
+  'humidity ratio.g_kg': same('1 g / (1 kg)'),
 };
 
 /** SI base units of a kind, as both programs spell them. */

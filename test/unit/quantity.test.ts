@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { allKinds } from '../../src/quantity/all-kinds';
 import * as kinds from '../../src/quantity/kinds';
 import { formatExpanded, formatMeasured, formatNumber, formatValue } from '../../src/quantity/format';
 import { parseQuantity, toTyped, type DecimalMark } from '../../src/quantity/parse';
@@ -7,7 +8,6 @@ import { fromSi, toSi, type Kind, type Measure } from '../../src/quantity/unit';
 
 const { length, force, angle, count, ratio, pressure, temperature, shearRate, torque } = kinds;
 
-const allKinds = [...new Set(Object.values(kinds).flatMap((measures) => Object.values(measures).map((m) => m.kind)))];
 const allUnits = allKinds.flatMap((kind) =>
   kind.units.map((unit) => [`${kind.id} in ${unit.id}`, kind, unit] as const),
 );

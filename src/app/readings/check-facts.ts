@@ -45,7 +45,7 @@ export const nameIn = (calculator: Calculator | undefined, reading: Reading, sym
   specOf(calculator, reading, symbol)?.name ?? symbol;
 
 /** A unit for numbers of a check that is no longer there: SI, unnamed. */
-const PLAIN: Unit = { id: '', label: '', factor: 1, offset: 0, spellings: [] };
+const PLAIN: Unit = { id: '', kind: '', label: '', factor: 1, offset: 0, spellings: [] };
 
 const unitFor = (measure: Measure | undefined, id: string): Unit =>
   measure ? (unitById(measure.kind, id) ?? measure.unit) : PLAIN;
