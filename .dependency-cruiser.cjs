@@ -7,6 +7,29 @@ const rule = (name, from, to, comment) => ({
   to: { path: to },
 });
 
+/** A room of the app and what it uses of others at once; what it may fetch when it is asked for is `later`. */
+const room = (name, at_once, later = []) => [
+  rule(
+    `${name}-uses`,
+    `^src/app/${name}/`,
+    `^src/app/(?!(${[name, 'desk', ...at_once, ...later].join('|')})/)`,
+    `${name} takes what it needs from ${['desk', ...at_once, ...later].join(', ')}`,
+  ),
+  ...(later.length === 0
+    ? []
+    : [
+        {
+          ...rule(
+            `${name}-fetches`,
+            `^src/app/${name}/`,
+            '',
+            `${name} fetches these when they are asked for, not before`,
+          ),
+          to: { path: `^src/app/(${later.join('|')})/`, dynamic: false },
+        },
+      ]),
+];
+
 module.exports = {
   forbidden: [
     rule('quantity-is-the-ground', '^src/quantity/', '^src/(?!quantity/)', 'quantity imports nothing of ours'),
@@ -49,6 +72,36 @@ module.exports = {
       '^src/(app|calculators|engine|diagnosis|instrument|machine)/',
       'ui is subject-free',
     ),
+    rule(
+      'desk-knows-no-room',
+      '^src/app/desk/',
+      '^src/app/(?!desk/)',
+      'rooms hand things over at the desk, which knows none',
+    ),
+    ...room('readings', []),
+    ...room('files', []),
+    ...room('phone', []),
+    // The file that goes along with a case.
+    ...room('case', ['files']),
+    // The instrument beside a line, and the case that a check is taken for.
+    ...room('sheet', ['phone'], ['case']),
+    // A machine's page shows what the other rooms keep of it.
+    ...room('machine', ['readings', 'files'], ['case']),
+    {
+      name: 'shell-fetches',
+      severity: 'error',
+      comment:
+        'every screen is fetched when it is asked for; the list of instruments and the files stand on a screen of the shell',
+      from: { path: '^src/app/shell/' },
+      to: { path: '^src/app/(?!shell/|desk/)', pathNot: '^src/app/(phone/phone\\.tsx|files/)', dynamic: false },
+    },
+    {
+      name: 'shell-starts-light',
+      severity: 'error',
+      comment: 'what stands around every screen needs no other room',
+      from: { path: '^src/app/shell/', pathNot: '^src/app/shell/(home\\.tsx$|settings)' },
+      to: { path: '^src/app/(?!shell/|desk/)', dynamic: false },
+    },
     {
       name: 'calculators-apart',
       severity: 'error',

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import jsQR from 'jsqr';
 import { describe, expect, it } from 'vitest';
-import { drawCode, QUIET_ZONE } from '../../src/app/files/qr';
+import { drawCode, QUIET_ZONE } from '../../src/app/desk/qr';
 import type { Calculator, Choices } from '../../src/engine/calculator';
 import type { Entry, KeptValue } from '../../src/engine/entry';
 import { evaluate, type Evaluation, type Situation } from '../../src/engine/evaluate';

@@ -6,8 +6,8 @@ import type { Case } from '../../machine/schema';
 import { LIMITS } from '../../machine/schema-parts';
 import { ENDS } from './said';
 import { useRecords } from '../desk/context';
-import { readingHref } from '../readings/reading-entry';
-import { ReadingPhoto } from '../readings/reading-photo';
+import { readingHref } from '../desk/reading-entry';
+import { ReadingPhoto } from '../desk/reading-photo';
 import { printTime } from '../desk/time';
 
 /** How a closed case ended, what shows it, and the key that opens it again. */

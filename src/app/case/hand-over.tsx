@@ -3,7 +3,7 @@ import { A } from '@solidjs/router';
 import { caseAddress, encodeCase } from '../../diagnosis/link';
 import type { Case, Machine } from '../../machine/schema';
 import { SaveFile } from '../files/files-out';
-import { LinkKeys } from '../files/link-keys';
+import { LinkKeys } from '../desk/link-keys';
 import { useRecords } from '../desk/context';
 
 /** The case for someone else: on paper, as a link, as a file. */

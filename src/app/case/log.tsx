@@ -6,7 +6,7 @@ import type { Case } from '../../machine/schema';
 import { answeredOtherwise, without } from './edit';
 import { entryWords } from './said';
 import { useRecords } from '../desk/context';
-import { readingHref } from '../readings/reading-entry';
+import { readingHref } from '../desk/reading-entry';
 import { printTime } from '../desk/time';
 
 type CaseEntry = Case['log'][number];

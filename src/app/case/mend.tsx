@@ -13,7 +13,7 @@ import type { NewEntry } from './edit';
 import { minutesWords } from './said';
 import { setWorth, worth } from './worth';
 import { useRecords } from '../desk/context';
-import { titleOf } from '../readings/reading-entry';
+import { titleOf } from '../desk/reading-entry';
 import { WaysTable } from '../desk/ways-table';
 
 const money = (amount: number): string => String(Math.round(amount));

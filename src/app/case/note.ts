@@ -1,6 +1,6 @@
 import type { Reading } from '../../machine/schema';
 import { LIMITS } from '../../machine/schema-parts';
-import { limitsIn, loadFacts, nameIn } from '../readings/check-facts';
+import { limitsIn, loadFacts, nameIn } from '../desk/check-facts';
 
 /** What an entry says of the reading it rests on: the numbers that were held to a limit, and the instruction. */
 export async function readingNote(reading: Reading): Promise<string> {

@@ -8,8 +8,8 @@ import type { Case, Reading } from '../../machine/schema';
 import { LIMITS } from '../../machine/schema-parts';
 import { readingNote } from './note';
 import { useRecords } from '../desk/context';
-import { titleOf, verdictWord } from '../readings/reading-entry';
-import { ReadingPhoto } from '../readings/reading-photo';
+import { titleOf, verdictWord } from '../desk/reading-entry';
+import { ReadingPhoto } from '../desk/reading-photo';
 import { printTime } from '../desk/time';
 
 /** Readings offered as a proof: the newest ones. */

@@ -2,7 +2,7 @@ import { createResource, For, Show } from 'solid-js';
 import { answersTo, type NewEntry } from './edit';
 import { readingNote } from './note';
 import { useRecords } from '../desk/context';
-import { verdictWord } from '../readings/reading-entry';
+import { verdictWord } from '../desk/reading-entry';
 import { printTime } from '../desk/time';
 import type { Check } from '../../diagnosis/types';
 import type { Case, Reading } from '../../machine/schema';

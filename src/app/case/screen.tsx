@@ -19,7 +19,7 @@ import { cureOf, sameStep } from './said';
 import { worth } from './worth';
 import { OfCase } from './of-case';
 import { useRecords } from '../desk/context';
-import { ReadingPhoto } from '../readings/reading-photo';
+import { ReadingPhoto } from '../desk/reading-photo';
 import { printTime } from '../desk/time';
 import './case.css';
 import '../../ui/lists.css';

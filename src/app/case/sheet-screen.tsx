@@ -5,11 +5,11 @@ import { unreadable } from '../../diagnosis/pick';
 import { proofPhoto } from '../../machine/keys';
 import type { Case, Machine } from '../../machine/schema';
 import { caseSheet, sheetText, type ReadingLines } from './sheet';
-import { loadFacts, nameIn } from '../readings/check-facts';
+import { loadFacts, nameIn } from '../desk/check-facts';
 import { useRecords } from '../desk/context';
 import { OfCase } from './of-case';
 import { photoAddress } from '../desk/photo';
-import { titleOf, verdictWord } from '../readings/reading-entry';
+import { titleOf, verdictWord } from '../desk/reading-entry';
 import './case.css';
 import '../../ui/print.css';
 

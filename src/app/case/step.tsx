@@ -16,7 +16,7 @@ import { CaseReadings } from './readings';
 import { expectAnswer } from './waiting';
 import { HAZARDS, KINDS, lower, minutesWords, oddsWords, percent, stepTitle, whyNext } from './said';
 import { useRecords } from '../desk/context';
-import { titleOf } from '../readings/reading-entry';
+import { titleOf } from '../desk/reading-entry';
 
 export interface StepProps {
   case: Case;

@@ -1,5 +1,4 @@
-import { applies, type Calculator, type PhoneInstrument } from '../../engine/calculator';
-import type { Bench } from '../sheet/bench';
+import type { PhoneInstrument } from '../../engine/calculator';
 
 /** A measurement the phone took, in SI, with the half-width of its 95 % interval. */
 export interface Taken {
@@ -7,32 +6,23 @@ export interface Taken {
   readonly halfWidth: number;
 }
 
-let waiting: { readonly id: string; readonly phone: PhoneInstrument; readonly taken: Taken } | undefined;
+/** A measurement on its way to a check. */
+export interface Handed {
+  readonly phone: PhoneInstrument;
+  readonly taken: Taken;
+}
+
+let waiting: { readonly id: string; readonly handed: Handed } | undefined;
 
 /** Leaves a measurement for the check that is opened next. */
 export function handOn(id: string, phone: PhoneInstrument, taken: Taken): void {
-  waiting = { id, phone, taken };
+  waiting = { id, handed: { phone, taken } };
 }
 
-/**
- * Puts a measurement that was left for this check on its bench: into the first line for that instrument that nothing has
- * been entered in, else into the first such line. An option that hides the line is changed.
- */
-export function takeHanded(id: string, calculator: Calculator, bench: Bench): void {
-  if (waiting?.id !== id) return;
-  const { phone, taken } = waiting;
+/** The measurement that was left for this check, once; undefined where there is none. */
+export function pickUp(id: string): Handed | undefined {
+  if (waiting?.id !== id) return undefined;
+  const { handed } = waiting;
   waiting = undefined;
-  const lines = Object.entries(calculator.inputs).filter(([, spec]) => spec.phone === phone);
-  const shown = lines.filter(([, spec]) => applies(spec.when, bench.evaluation().choices));
-  const pool = shown.length > 0 ? shown : lines;
-  const line = pool.find(([symbol]) => (bench.entryOf(symbol).text || '') === '') ?? pool[0];
-  if (!line) return;
-  const [symbol, spec] = line;
-  if (shown.length === 0) {
-    for (const [name, wanted] of Object.entries(spec.when ?? {})) {
-      const option = typeof wanted === 'string' ? wanted : wanted[0];
-      if (option !== undefined) bench.pick(name, option);
-    }
-  }
-  bench.measured(symbol, taken);
+  return handed;
 }

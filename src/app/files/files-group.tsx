@@ -3,7 +3,7 @@ import { takesFile, type Choice, type Difference } from '../../machine/exchange-
 import { outcomeOf, type Group, type Item } from '../../machine/exchange-plan';
 import type { StoredRecord } from '../../machine/schema';
 import { ChoiceField } from '../../ui/choice-field';
-import { cardPlaces } from '../machine/card-places';
+import { cardPlaces } from '../desk/card-places';
 import { useRecords } from '../desk/context';
 import { printSide, printWhat, type Places } from './files-words';
 

@@ -4,10 +4,10 @@ import { listed } from '../../engine/list';
 import { dueFor, type Due } from '../../machine/history';
 import type { Machine, Reading } from '../../machine/schema';
 import { VerdictMark } from '../../ui/verdict-mark';
-import { loadFacts, printDue, type CheckFacts } from '../readings/check-facts';
+import { loadFacts, printDue, type CheckFacts } from '../desk/check-facts';
 import { useRecords } from '../desk/context';
 import { printTime } from '../desk/time';
-import { titleOf, verdictWord } from '../readings/reading-entry';
+import { titleOf, verdictWord } from '../desk/reading-entry';
 
 /** Readings looked through at a time. */
 const PART = 300;

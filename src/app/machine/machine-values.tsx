@@ -5,7 +5,7 @@ import type { Place } from '../../engine/places';
 import type { KeptValue, Machine } from '../../machine/schema';
 import { AS_MARKED, toolsFor } from '../../reference/tools';
 import { ChoiceField } from '../../ui/choice-field';
-import { cardPlaces } from './card-places';
+import { cardPlaces } from '../desk/card-places';
 import { useRecords } from '../desk/context';
 import { printTime } from '../desk/time';
 import { groupsOf, printHow, printKept } from './value-groups';

@@ -3,7 +3,7 @@ import { A } from '@solidjs/router';
 import type { Machine } from '../../machine/schema';
 import { ChoiceField } from '../../ui/choice-field';
 import { cardOf, cardText } from './card';
-import { cardPlaces } from './card-places';
+import { cardPlaces } from '../desk/card-places';
 import { useRecords } from '../desk/context';
 import { OfMachine } from '../desk/of-machine';
 import { printDay } from '../desk/time';

@@ -12,10 +12,10 @@ import {
 import type { Reading } from '../../machine/schema';
 import { formatMeasured } from '../../quantity/format';
 import type { DecimalMark } from '../../quantity/parse';
-import { limitsIn, nameIn, printChanged, printGap, unitIn, whole, type CheckFacts } from './check-facts';
+import { limitsIn, nameIn, printChanged, printGap, unitIn, whole, type CheckFacts } from '../desk/check-facts';
 import { useRecords } from '../desk/context';
 import { printTime } from '../desk/time';
-import { readingHref } from './reading-entry';
+import { readingHref } from '../desk/reading-entry';
 
 const ANSWERS: Readonly<Record<Answer, string>> = {
   yes: 'Yes.',

@@ -1,7 +1,7 @@
 import { createEffect, createSignal, For, on, onCleanup, Show } from 'solid-js';
 import type { Page } from '../../machine/find';
 import { useRecords } from '../desk/context';
-import { ReadingEntry } from './reading-entry';
+import { ReadingEntry } from '../desk/reading-entry';
 
 const PAGE = 10;
 

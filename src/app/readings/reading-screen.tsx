@@ -6,13 +6,13 @@ import { LIMITS } from '../../machine/schema-parts';
 import { formatMeasured } from '../../quantity/format';
 import { toolById } from '../../reference/tools';
 import { VerdictMark } from '../../ui/verdict-mark';
-import { loadFacts, nameIn, unitIn, whole, type CheckFacts } from './check-facts';
+import { loadFacts, nameIn, unitIn, whole, type CheckFacts } from '../desk/check-facts';
 import { useRecords } from '../desk/context';
 import { OfMachine } from '../desk/of-machine';
 import { Outcome } from './outcome';
 import { printTime } from '../desk/time';
-import { titleOf, verdictWord } from './reading-entry';
-import { ReadingPhoto } from './reading-photo';
+import { titleOf, verdictWord } from '../desk/reading-entry';
+import { ReadingPhoto } from '../desk/reading-photo';
 import '../../ui/lists.css';
 
 const TIME_LENGTH = '2026-01-01T00:00:00.000Z'.length;

@@ -8,10 +8,10 @@ import { fromSi, type Unit } from '../../quantity/unit';
 import { Fold } from '../../ui/fold';
 import { TrendChart } from '../../ui/trend-chart';
 import { verdictWords } from '../../ui/verdict-mark';
-import { limitsIn, nameIn, unitIn, whole, type CheckFacts } from './check-facts';
+import { limitsIn, nameIn, unitIn, whole, type CheckFacts } from '../desk/check-facts';
 import { useRecords } from '../desk/context';
 import { printTime } from '../desk/time';
-import { readingHref } from './reading-entry';
+import { readingHref } from '../desk/reading-entry';
 
 /** Rows of the table; the chart draws all. */
 const ROWS = 50;

@@ -3,7 +3,7 @@ import type { Calculator } from '../../engine/calculator';
 import { inSentence, nameOf, type Evaluation } from '../../engine/evaluate';
 import { VerdictMark } from '../../ui/verdict-mark';
 import type { Bench } from './bench';
-import { verdictWord } from '../readings/reading-entry';
+import { verdictWord } from '../desk/reading-entry';
 
 /** What would settle an open verdict, as a sentence; undefined when nothing is open. */
 function settlingSentence(calc: Calculator, evaluation: Evaluation): string | undefined {

@@ -14,7 +14,7 @@ import { CheckCard } from './check-card';
 import { useRecords } from '../desk/context';
 import { createDraftKeeper } from './draft-keeper';
 import { Examples } from './examples';
-import { takeHanded } from '../desk/handed';
+import { takeHanded } from './take-handed';
 import { Inputs } from './inputs';
 import { Keeper, PastReadings } from './keeper';
 import { MachinePicker } from '../desk/machine-picker';

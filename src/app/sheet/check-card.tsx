@@ -4,7 +4,7 @@ import { compareWays, inSentence, unitOf } from '../../engine/evaluate';
 import { printCitation } from '../../reference/citation';
 import type { Bench } from './bench';
 import { printKnown, printOrigin, printSymbol } from './print';
-import { verdictWord } from '../readings/reading-entry';
+import { verdictWord } from '../desk/reading-entry';
 import { printDay } from '../desk/time';
 import { WaysTable } from '../desk/ways-table';
 import '../../ui/print.css';

@@ -5,7 +5,7 @@ import type { Machine, Reading } from '../../machine/schema';
 import type { Bench } from './bench';
 import { useRecords } from '../desk/context';
 import { learned, readingOf } from './keep';
-import { ReadingEntry } from '../readings/reading-entry';
+import { ReadingEntry } from '../desk/reading-entry';
 import { MachinePicker } from '../desk/machine-picker';
 import { valueOf } from './print';
 import { printTime } from '../desk/time';

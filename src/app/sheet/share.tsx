@@ -2,7 +2,7 @@ import { createMemo, Show } from 'solid-js';
 import type { Calculator } from '../../engine/calculator';
 import { encodeLink, linkAddress } from '../../engine/link';
 import type { Bench } from './bench';
-import { LinkKeys } from '../files/link-keys';
+import { LinkKeys } from '../desk/link-keys';
 
 /** Hands the check on the bench to another phone. */
 export function HandOver(props: { id: string; title: string; calculator: Calculator; bench: Bench }) {

@@ -1,7 +1,7 @@
 import { createResource, createSignal, Show } from 'solid-js';
 import type { Reading } from '../../machine/schema';
-import { useRecords } from '../desk/context';
-import { photoAddress, photoKb, shrinkPhoto } from '../desk/photo';
+import { useRecords } from './context';
+import { photoAddress, photoKb, shrinkPhoto } from './photo';
 
 /** The photo of a reading or of a case, if it has one; adds one, removes it. */
 export function ReadingPhoto(props: {

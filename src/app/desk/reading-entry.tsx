@@ -3,7 +3,7 @@ import { A } from '@solidjs/router';
 import { listed } from '../../engine/list';
 import type { Reading } from '../../machine/schema';
 import { verdictWords, VerdictMark, type MarkState } from '../../ui/verdict-mark';
-import { printTime } from '../desk/time';
+import { printTime } from './time';
 
 export const titleOf = (calculator: string): string =>
   listed.find((entry) => entry.id === calculator)?.title ?? calculator;
