@@ -99,7 +99,7 @@ module.exports = {
       name: 'shell-starts-light',
       severity: 'error',
       comment: 'what stands around every screen needs no other room',
-      from: { path: '^src/app/shell/', pathNot: '^src/app/shell/(home\\.tsx$|settings)' },
+      from: { path: '^src/app/shell/', pathNot: '^src/app/shell/(home\\.tsx$|settings/)' },
       to: { path: '^src/app/(?!shell/|desk/)', dynamic: false },
     },
     {

@@ -2,7 +2,7 @@ import { createMemo, Show } from 'solid-js';
 import { A } from '@solidjs/router';
 import { caseAddress, encodeCase } from '../../diagnosis/link';
 import type { Case, Machine } from '../../machine/schema';
-import { SaveFile } from '../files/files-out';
+import { SaveFile } from '../files/out';
 import { LinkKeys } from '../desk/link-keys';
 import { useRecords } from '../desk/context';
 

@@ -10,7 +10,7 @@ import { OfMachine } from '../desk/of-machine';
 import { Outcome } from './outcome';
 import { printTime } from '../desk/time';
 import { titleOf, verdictWord } from '../desk/reading-entry';
-import { ReadingList } from './reading-list';
+import { ReadingList } from './list';
 import { Trends } from './trend';
 import '../../ui/lists.css';
 

@@ -6,17 +6,17 @@ import { Shell } from './shell';
 
 const Home = lazy(async () => ({ default: (await import('./home')).Home }));
 const CalculatorScreen = lazy(async () => ({ default: (await import('../sheet/calculator-screen')).CalculatorScreen }));
-const MachinesScreen = lazy(async () => ({ default: (await import('../machine/machines-screen')).MachinesScreen }));
-const MachineScreen = lazy(async () => ({ default: (await import('../machine/machine-screen')).MachineScreen }));
+const MachinesScreen = lazy(async () => ({ default: (await import('../machine/list-screen')).MachinesScreen }));
+const MachineScreen = lazy(async () => ({ default: (await import('../machine/screen')).MachineScreen }));
 const TuningSheet = lazy(async () => ({ default: (await import('../machine/tuning-sheet')).TuningSheet }));
 const TrendScreen = lazy(async () => ({ default: (await import('../readings/trend-screen')).TrendScreen }));
-const ReadingScreen = lazy(async () => ({ default: (await import('../readings/reading-screen')).ReadingScreen }));
+const ReadingScreen = lazy(async () => ({ default: (await import('../readings/screen')).ReadingScreen }));
 const PhoneScreen = lazy(async () => ({ default: (await import('../phone/phone-screen')).PhoneScreen }));
 const CaseNew = lazy(async () => ({ default: (await import('../case/new')).CaseNew }));
 const CaseArrival = lazy(async () => ({ default: (await import('../case/arrival')).CaseArrival }));
 const CaseScreen = lazy(async () => ({ default: (await import('../case/screen')).CaseScreen }));
 const CaseSheetScreen = lazy(async () => ({ default: (await import('../case/sheet-screen')).CaseSheetScreen }));
-const SettingsScreen = lazy(async () => ({ default: (await import('./settings-screen')).SettingsScreen }));
+const SettingsScreen = lazy(async () => ({ default: (await import('./settings/screen')).SettingsScreen }));
 
 /** Addresses stand in the fragment, so that any static host in any folder serves every one of them. */
 export function App() {

@@ -55,7 +55,7 @@ export function Home() {
     async () => {
       const [{ createFinder }, { complaints }] = await Promise.all([
         import('../desk/find-check'),
-        import('./case-places'),
+        import('./complaints'),
       ]);
       const all: readonly Place[] = [...places, ...complaints];
       const find = createFinder(all);

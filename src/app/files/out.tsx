@@ -3,8 +3,8 @@ import type { Machine } from '../../machine/schema';
 import type { Store } from '../../machine/store';
 import { ChoiceField } from '../../ui/choice-field';
 import { useRecords } from '../desk/context';
-import './files.css';
-import { makeFile, printSize, shareable, type Form, type Made, type Wanted } from './files-make';
+import './plan.css';
+import { makeFile, printSize, shareable, type Form, type Made, type Wanted } from './make';
 
 const SCOPES = [
   { id: 'everything', label: 'everything, settings too' },

@@ -1,9 +1,9 @@
 import { For } from 'solid-js';
-import type { Settings } from '../../machine/schema';
-import { ChoiceField } from '../../ui/choice-field';
-import { useRecords } from '../desk/context';
-import { Files } from '../files/files';
-import { StorageStatus } from './storage-status';
+import type { Settings } from '../../../machine/schema';
+import { ChoiceField } from '../../../ui/choice-field';
+import { useRecords } from '../../desk/context';
+import { Files } from '../../files/section';
+import { StorageStatus } from './storage';
 
 const OPTIONS = {
   mark: { label: 'Decimal mark (both are read)', options: { point: '0.4', comma: '0,4' } },

@@ -4,9 +4,9 @@ import { outcome, type Group, type Plan } from '../../machine/exchange-plan';
 import { readFile, tooLarge, type GoodFile } from '../../machine/exchange-read';
 import { planFor, takeIn } from '../../machine/exchange-store';
 import type { Store } from '../../machine/store';
-import { GroupPlan } from './files-group';
+import { GroupPlan } from './group';
 import { printTime } from '../desk/time';
-import './files.css';
+import './plan.css';
 
 /** What was read and what it would do. */
 interface Looked {

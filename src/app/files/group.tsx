@@ -5,7 +5,7 @@ import type { StoredRecord } from '../../machine/schema';
 import { ChoiceField } from '../../ui/choice-field';
 import { cardPlaces } from '../desk/card-places';
 import { useRecords } from '../desk/context';
-import { printSide, printWhat, type Places } from './files-words';
+import { printSide, printWhat, type Places } from './differences';
 
 const CHOICES = [
   { id: 'newest', label: 'the newer of each' },

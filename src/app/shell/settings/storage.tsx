@@ -1,8 +1,8 @@
 import { createResource, createSignal, For, Show } from 'solid-js';
-import type { Unreadable } from '../../machine/aside';
-import { useRecords } from '../desk/context';
-import { ExportReminder } from '../files/export-reminder';
-import { askToPersist, lasting, room, type Lasting } from '../desk/persist';
+import type { Unreadable } from '../../../machine/aside';
+import { useRecords } from '../../desk/context';
+import { ExportReminder } from '../../files/export-reminder';
+import { askToPersist, lasting, room, type Lasting } from '../../desk/persist';
 
 const LASTING: Readonly<Record<Lasting, string>> = {
   yes: 'The browser has promised not to clear it by itself.',

@@ -1,8 +1,8 @@
 import { Show } from 'solid-js';
 import type { Machine } from '../../machine/schema';
 import type { Store } from '../../machine/store';
-import { SaveFile } from './files-out';
-import { TakeInFile } from './files-in';
+import { SaveFile } from './out';
+import { TakeInFile } from './in';
 
 /** Saving to files and taking files in; for one machine, if it is given, saving only. */
 export function Files(props: { store: Promise<Store>; machine?: Machine }) {

@@ -3,11 +3,11 @@ import { A, useNavigate } from '@solidjs/router';
 import type { Machine } from '../../machine/schema';
 import { LIMITS } from '../../machine/schema-parts';
 import { useRecords } from '../desk/context';
-import { Files } from '../files/files';
+import { Files } from '../files/section';
 import { Glance } from './glance';
-import { MachineValues } from './machine-values';
+import { MachineValues } from './values';
 import { OfMachine } from '../desk/of-machine';
-import { ReadingList } from '../readings/reading-list';
+import { ReadingList } from '../readings/list';
 import '../../ui/lists.css';
 
 const CasesList = lazy(async () => ({ default: (await import('../case/cases-list')).CasesList }));
