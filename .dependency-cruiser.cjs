@@ -35,12 +35,7 @@ module.exports = {
     rule('quantity-is-the-ground', '^src/quantity/', '^src/(?!quantity/)', 'quantity imports nothing of ours'),
     rule('formula-down', '^src/formula/', '^src/(?!formula/|quantity/)', 'formula imports quantity only'),
     rule('signal-down', '^src/signal/', '^src/(?!signal/|quantity/)', 'signal imports quantity only'),
-    rule(
-      'diagnosis-down',
-      '^src/diagnosis/',
-      '^src/(?!diagnosis/|formula/|signal/|reference/|quantity/)',
-      'diagnosis knows checks by their ids only',
-    ),
+    rule('diagnosis-stands-alone', '^src/diagnosis/', '^src/(?!diagnosis/)', 'diagnosis imports nothing of ours'),
     rule(
       'instrument-down',
       '^src/instrument/',

@@ -1,16 +1,8 @@
-import { cite, commonPractice } from '../reference/citation';
 import { causeOf, checkOf, rowOf, symptomOf } from './pick';
 import { NONE, type Belief, type Catalogue, type CauseId, type Check, type Course, type Entry } from './types';
 
-/** Where the rule comes from, for the screen. */
-export const bayesSource = cite(
-  'Joint Committee for Guides in Metrology, JCGM 106:2012',
-  '5 and Annex A: Bayes’ rule',
-  true,
-);
-
 /** Share of machines that have a second fault behind the same symptom (common practice, no source). */
-export const SECOND = { share: 0.1, source: commonPractice } as const;
+export const SECOND = 0.1;
 
 /** What being fairly sure leaves of a suspicion. */
 const FAIRLY = 0.1;
@@ -43,7 +35,7 @@ function hypothesesOf(priors: ReadonlyMap<CauseId, number>, log: readonly Entry[
   const alone = [...priors].map(([fault, weight]) => ({ fault, beside: undefined, prior: weight / total }));
   const mended = log.flatMap((entry) => (entry.kind === 'mended' && !entry.cured ? [entry.cause] : []));
   const pairs = mended.flatMap((beside, i) => {
-    const share = SECOND.share * ((priors.get(beside) ?? 0) / total);
+    const share = SECOND * ((priors.get(beside) ?? 0) / total);
     return alone
       .filter(({ fault }) => fault !== beside && !mended.slice(0, i).includes(fault))
       .map(({ fault, prior }) => ({ fault, beside, prior: share * prior }));

@@ -1,5 +1,6 @@
 import type { Logged } from './same';
 import type { Course } from './types';
+import say from './words/en';
 
 /*
  * The form: `v=1&i=id&s=symptom&o=opened&n=machine&w=owner&c=complaint&f=fact.1&e=a.check.answer.time.note&x=how.time.proof`.
@@ -119,7 +120,6 @@ function readClosed(raw: string): Letter['closed'] | undefined {
 const SINGLE = 'isonwcx';
 
 const refuse = (reason: string): Opened => ({ ok: false, reason });
-const GARBLED = 'This link is garbled: perhaps a message cut it off. Nothing was taken over. Ask for it again.';
 
 /**
  * Reads what `encodeCase` wrote, or anything else that may stand in an address. A link with one bad part is refused whole:
@@ -128,29 +128,27 @@ const GARBLED = 'This link is garbled: perhaps a message cut it off. Nothing was
  * @throws never
  */
 export function decodeCase(query: string): Opened {
-  if (query.length > LONGEST) return refuse('This link is too long to be one of Trammel’s. Nothing was taken over.');
+  if (query.length > LONGEST) return refuse(say.link.tooLong);
   const parts = query.replace(/^\?/, '').split('&');
   const version = Number(/^v=([1-9]\d{0,8})$/.exec(parts.shift() ?? '')?.[1]);
-  if (Number.isNaN(version)) return refuse(GARBLED);
-  if (version > VERSION) {
-    return refuse('This link was made by a newer Trammel. Bring this one up to date, then open the link again.');
-  }
-  if (parts.length > MOST_PARTS) return refuse(GARBLED);
+  if (Number.isNaN(version)) return refuse(say.link.garbled);
+  if (version > VERSION) return refuse(say.link.newer);
+  if (parts.length > MOST_PARTS) return refuse(say.link.garbled);
   const single = new Map<string, string>();
   const facts = new Map<string, boolean>();
   const log: Logged[] = [];
   for (const part of parts) {
     const [, name, raw] = /^([a-z])=(.*)$/s.exec(part) ?? [];
-    if (name === undefined || raw === undefined) return refuse(GARBLED);
+    if (name === undefined || raw === undefined) return refuse(say.link.garbled);
     if (name === 'f') {
       const [fact = '', holds] = raw.split('.');
-      if (!isId(fact) || (holds !== '0' && holds !== '1')) return refuse(GARBLED);
+      if (!isId(fact) || (holds !== '0' && holds !== '1')) return refuse(say.link.garbled);
       facts.set(fact, holds === '1');
     } else if (name === 'e') {
       const entry = readEntry(raw);
-      if (!entry) return refuse(GARBLED);
+      if (!entry) return refuse(say.link.garbled);
       log.push(entry);
-    } else if (single.has(name) || !SINGLE.includes(name)) return refuse(GARBLED);
+    } else if (single.has(name) || !SINGLE.includes(name)) return refuse(say.link.garbled);
     else single.set(name, raw);
   }
   const words = (name: string): string | undefined => unescaped(single.get(name) ?? '');
@@ -159,8 +157,8 @@ export function decodeCase(query: string): Opened {
   const [machine, owner, complaint] = [words('n'), words('w'), words('c')];
   const ended = single.get('x');
   const closed = ended === undefined ? null : readClosed(ended);
-  if (!isId(id) || !isId(symptom) || opened === undefined || closed === undefined) return refuse(GARBLED);
-  if (machine === undefined || owner === undefined || complaint === undefined) return refuse(GARBLED);
+  if (!isId(id) || !isId(symptom) || opened === undefined || closed === undefined) return refuse(say.link.garbled);
+  if (machine === undefined || owner === undefined || complaint === undefined) return refuse(say.link.garbled);
   const letter = { id, symptom, machine, owner, complaint, opened, facts: Object.fromEntries(facts), log, closed };
   return { ok: true, letter };
 }

@@ -1,4 +1,3 @@
-import { cite } from '../reference/citation';
 import { believe } from './belief';
 import { causeOf, checkOf, checksFor, rowOf, symptomOf } from './pick';
 import { checkFirst, mendFirst, tellsOf, unsparing, type Left, type Plan } from './plan';
@@ -18,12 +17,6 @@ import {
   type Step,
 } from './types';
 import { effortOf } from './ways';
-
-/** Where the order comes from, for the screen. */
-export const orderSources = [
-  cite('Kadane & Simon, Annals of Statistics 5 (1977)', 'chance over cost'),
-  cite('Heckerman, Breese & Rommelse, Communications of the ACM 38(3) (1995)', 'one check looked ahead'),
-] as const;
 
 /** Half a working day: what it takes to hand a case to someone else, whatever the fault (common practice). */
 export const HAND_OVER = 180;
@@ -75,12 +68,12 @@ function waitsForCold(all: readonly Check[], answers: ReadonlyMap<CheckId, strin
  * does not let a powered one pass it.
  * @throws RangeError for an id that the catalogue does not have
  */
-export function openChecks(
-  catalogue: Catalogue,
+export function openChecks<C extends Catalogue>(
+  catalogue: C,
   course: Course,
   belief: Belief,
-): { readonly open: readonly Check[]; readonly withheld: readonly CheckId[] } {
-  const all = checksFor(catalogue, course.symptom);
+): { readonly open: readonly C['checks'][number][]; readonly withheld: readonly CheckId[] } {
+  const all: readonly C['checks'][number][] = checksFor(catalogue, course.symptom);
   const answers = new Map(
     course.log.flatMap((entry) => (entry.kind === 'answer' ? [[entry.check, entry.answer] as const] : [])),
   );

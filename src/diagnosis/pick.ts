@@ -1,50 +1,67 @@
-import type { Catalogue, Cause, CauseId, Check, CheckId, Course, Fact, Likelihoods, Symptom } from './types';
+import type { WordedCatalogue } from './catalogue';
+import type { Catalogue, CauseId, Check, CheckId, Course, Likelihoods } from './types';
+import say from './words/en';
 
-interface Index {
-  readonly symptoms: ReadonlyMap<string, Symptom>;
-  readonly causes: ReadonlyMap<string, Cause>;
-  readonly facts: ReadonlyMap<string, Fact>;
-  readonly checks: ReadonlyMap<string, Check>;
+/* What is picked is as the catalogue that it is picked from has it: with words where that has words. */
+
+type SymptomIn<C extends Catalogue> = C['symptoms'][number];
+type CauseIn<C extends Catalogue> = C['causes'][number];
+type FactIn<C extends Catalogue> = C['facts'][number];
+type CheckIn<C extends Catalogue> = C['checks'][number];
+
+interface Index<C extends Catalogue> {
+  readonly symptoms: ReadonlyMap<string, SymptomIn<C>>;
+  readonly causes: ReadonlyMap<string, CauseIn<C>>;
+  readonly facts: ReadonlyMap<string, FactIn<C>>;
+  readonly checks: ReadonlyMap<string, CheckIn<C>>;
 }
 
-const indexes = new WeakMap<Catalogue, Index>();
+const indexes = new WeakMap<Catalogue, Index<Catalogue>>();
 
 const byId = <T extends { readonly id: string }>(items: readonly T[]): ReadonlyMap<string, T> =>
   new Map(items.map((item) => [item.id, item]));
 
-function indexOf(catalogue: Catalogue): Index {
-  const known = indexes.get(catalogue);
+function indexOf<C extends Catalogue>(catalogue: C): Index<C> {
+  // Made below, of the lists of this very catalogue.
+  const known = indexes.get(catalogue) as Index<C> | undefined;
   if (known) return known;
-  const { symptoms, causes, facts, checks } = catalogue;
-  const made = { symptoms: byId(symptoms), causes: byId(causes), facts: byId(facts), checks: byId(checks) };
+  const made: Index<C> = {
+    symptoms: byId<SymptomIn<C>>(catalogue.symptoms),
+    causes: byId<CauseIn<C>>(catalogue.causes),
+    facts: byId<FactIn<C>>(catalogue.facts),
+    checks: byId<CheckIn<C>>(catalogue.checks),
+  };
   indexes.set(catalogue, made);
   return made;
 }
 
-function found<T>(map: ReadonlyMap<string, T>, id: string, what: string): T {
+function found<T>(map: ReadonlyMap<string, T>, id: string, missing: (id: string) => string): T {
   const item = map.get(id);
-  if (item === undefined) throw new RangeError(`The catalogue has no ${what} “${id}”.`);
+  if (item === undefined) throw new RangeError(missing(id));
   return item;
 }
 
 /** @throws RangeError for an id that the catalogue does not have, as do the three below */
-export const symptomOf = (catalogue: Catalogue, id: string): Symptom =>
-  found(indexOf(catalogue).symptoms, id, 'symptom');
-export const causeOf = (catalogue: Catalogue, id: CauseId): Cause => found(indexOf(catalogue).causes, id, 'cause');
-export const checkOf = (catalogue: Catalogue, id: CheckId): Check => found(indexOf(catalogue).checks, id, 'check');
-const factOf = (catalogue: Catalogue, id: string): Fact => found(indexOf(catalogue).facts, id, 'fact');
+export const symptomOf = <C extends Catalogue>(catalogue: C, id: string): SymptomIn<C> =>
+  found(indexOf(catalogue).symptoms, id, say.unlisted.symptom);
+export const causeOf = <C extends Catalogue>(catalogue: C, id: CauseId): CauseIn<C> =>
+  found(indexOf(catalogue).causes, id, say.unlisted.cause);
+export const checkOf = <C extends Catalogue>(catalogue: C, id: CheckId): CheckIn<C> =>
+  found(indexOf(catalogue).checks, id, say.unlisted.inspection);
+const factOf = <C extends Catalogue>(catalogue: C, id: string): FactIn<C> =>
+  found(indexOf(catalogue).facts, id, say.unlisted.fact);
 
 /** How a check's answers fall where this is the cause. */
 export const rowOf = (check: Check, cause: CauseId): Likelihoods => check.given[cause] ?? check.otherwise;
 
 /** The checks that tell at least one cause of a symptom from the others, in the catalogue's order. */
-export function checksFor(catalogue: Catalogue, symptom: string): readonly Check[] {
+export function checksFor<C extends Catalogue>(catalogue: C, symptom: string): readonly CheckIn<C>[] {
   const suspects = symptomOf(catalogue, symptom).causes.map(({ cause }) => cause);
-  return catalogue.checks.filter((check) => suspects.some((cause) => check.given[cause] !== undefined));
+  return catalogue.checks.filter((check: CheckIn<C>) => suspects.some((cause) => check.given[cause] !== undefined));
 }
 
 /** The facts that bear on a symptom, those that can move the most belief first. */
-export function factsFor(catalogue: Catalogue, symptom: string): readonly Fact[] {
+export function factsFor<C extends Catalogue>(catalogue: C, symptom: string): readonly FactIn<C>[] {
   const weights = new Map<string, number>();
   for (const { cause, prior } of symptomOf(catalogue, symptom).causes) {
     for (const { fact, factor, otherwise = 1 } of causeOf(catalogue, cause).raisedBy) {
@@ -59,18 +76,17 @@ export function factsFor(catalogue: Catalogue, symptom: string): readonly Fact[]
  * Whether a stored or received course can be read with this catalogue.
  * @returns undefined where it can, else one sentence why not
  */
-export function unreadable(catalogue: Catalogue, course: Course): string | undefined {
+export function unreadable(catalogue: WordedCatalogue, course: Course): string | undefined {
   try {
     const symptom = symptomOf(catalogue, course.symptom);
     for (const fact of Object.keys(course.facts)) factOf(catalogue, fact);
     for (const entry of course.log) {
       if (entry.kind === 'ruled out' || entry.kind === 'mended') {
         const { title } = causeOf(catalogue, entry.cause);
-        if (!symptom.causes.some(({ cause }) => cause === entry.cause))
-          return `“${title}” is no cause of this symptom.`;
+        if (!symptom.causes.some(({ cause }) => cause === entry.cause)) return say.unreadable.noCause(title);
       } else if (entry.kind === 'answer') {
         const { answers, title } = checkOf(catalogue, entry.check);
-        if (!answers.some(({ id }) => id === entry.answer)) return `“${title}” has no answer “${entry.answer}”.`;
+        if (!answers.some(({ id }) => id === entry.answer)) return say.unreadable.noAnswer(title, entry.answer);
       } else if (entry.kind === 'skip') checkOf(catalogue, entry.check);
     }
     return undefined;

@@ -1,10 +1,10 @@
 /*
  * From a symptom to a proven mend. Everything here is plain data and plain functions: no Solid, no DOM.
  *
- *   catalogue/index.ts  catalogue: Catalogue                        symptoms, causes, facts, checks; all its numbers are common practice
+ *   catalogue/index.ts  catalogue: WordedCatalogue                  symptoms, causes, facts, checks, with their words; its numbers are common practice
  *   belief.ts   believe(catalogue, course): Belief                  what is suspected after all that is in the course
  *   order.ts    propose(catalogue, course, options?): Proposal      the next step, why, and every other one with its expected effort
- *   ways.ts     weigh(cause, worth): Weighed                        repair and replacement side by side at an hourly worth
+ *   ways.ts     weigh(cause, worth)                                 repair and replacement side by side at an hourly worth
  *   pick.ts     checksFor, factsFor(catalogue, symptom)             what a case of this symptom can ask
  *
  * A case is its course: symptom, facts, and the list of what was done, in order. Nothing else is kept, so that going back
@@ -32,10 +32,6 @@ export interface Suspect {
 
 export interface Symptom {
   readonly id: SymptomId;
-  readonly title: string;
-  /** As an owner would write it. */
-  readonly complaint: string;
-  readonly sayings: readonly string[];
   readonly hazard?: Hazard;
   /** Shares; together with `none` they make one. */
   readonly causes: readonly Suspect[];
@@ -52,13 +48,9 @@ export interface Raising {
 
 /** A way to be rid of a cause. */
 export interface Way {
-  readonly headline: string;
-  readonly steps: readonly string[];
   readonly minutes: number;
   /** Price of parts and material, in whatever money the person reckons in; a rough typical, to be edited. */
   readonly cost: number;
-  /** What can go wrong with it, in one sentence. */
-  readonly risk: string;
 }
 
 export interface Mend extends Way {
@@ -70,30 +62,23 @@ export interface Mend extends Way {
 
 export interface Cause {
   readonly id: CauseId;
-  /** The part at fault. */
-  readonly part: string;
-  readonly title: string;
   readonly raisedBy: readonly Raising[];
   /** May start a fire or give a shock: no powered check before it was looked at unplugged. */
   readonly danger?: boolean;
   readonly mend: Mend;
   /** A new part in place of the mend. */
   readonly replace?: Way;
-  /** How to show that the mend has cured it. */
-  readonly proof: string;
 }
 
 /** Something about the machine or its history that the person answers with yes, no or not at all. */
 export interface Fact {
   readonly id: FactId;
-  readonly question: string;
   /** About the machine as built, rather than about what happened lately. */
   readonly lasting: boolean;
 }
 
 export interface Answer {
   readonly id: AnswerId;
-  readonly label: string;
   /**
    * The calculator's verdict that gives this answer. Where one verdict has several answers (which part fits), the person
    * picks among those.
@@ -109,11 +94,8 @@ export interface Check {
   readonly kind: 'calculator' | 'look' | 'listen' | 'feel' | 'do';
   /** Only with kind `calculator`; its id is its folder's name. */
   readonly calculator?: string;
-  readonly title: string;
-  readonly how: readonly string[];
-  /** Come before `how`. */
-  readonly cautions: readonly string[];
   readonly minutes: number;
+  /** By their ids. */
   readonly tools: readonly string[];
   /** Needs the machine switched on. */
   readonly powered: boolean;

@@ -179,7 +179,7 @@ describe('Bayes’ rule against rational arithmetic (mathjs fractions)', () => {
       { kind: 'mended', cause: 'a', cured: false },
     ];
     const belief = believe(small, { symptom: 's', facts: {}, log });
-    const both = fraction(SECOND.share).mul('1/2').mul('7/8');
+    const both = fraction(SECOND).mul('1/2').mul('7/8');
     const exact = {
       a: fraction('1/2').mul('3/4').mul('1/4').mul('1/8'),
       // Alone: x was a false alarm. Beside a: x speaks of a, y of either.

@@ -2,7 +2,7 @@ import { readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { catalogue } from '../../src/diagnosis/catalogue';
 import { causeOf, checksFor, factsFor } from '../../src/diagnosis/pick';
-import { NONE, type Check, type Likelihoods, type Way } from '../../src/diagnosis/types';
+import { NONE, type Check, type Likelihoods } from '../../src/diagnosis/types';
 
 /** Issue 5's calculators, until their folders are there. */
 const TO_COME = [
@@ -145,7 +145,7 @@ describe('the catalogue', () => {
   });
 
   it.each(causes)('$id: a mend with steps, minutes, a risk and a proof', ({ mend, replace, proof, raisedBy }) => {
-    const ways: readonly Way[] = replace ? [mend, replace] : [mend];
+    const ways = replace ? [mend, replace] : [mend];
     for (const { steps, minutes, cost, risk } of ways) {
       expect(steps.length).toBeGreaterThan(0);
       expect(minutes).toBeGreaterThan(0);

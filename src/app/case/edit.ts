@@ -1,4 +1,5 @@
-import type { Answer, Check, Entry, FactId } from '../../diagnosis/types';
+import type { WordedCheck } from '../../diagnosis/catalogue';
+import type { Entry, FactId } from '../../diagnosis/types';
 import type { Case, Reading } from '../../machine/schema';
 
 type CaseEntry = Case['log'][number];
@@ -44,5 +45,5 @@ export const withFact =
   };
 
 /** The answers that a verdict can stand for: one, several among which the person picks, or none. */
-export const answersTo = (check: Check, verdict: Reading['verdict']): readonly Answer[] =>
+export const answersTo = (check: WordedCheck, verdict: Reading['verdict']): WordedCheck['answers'] =>
   check.answers.filter((answer) => answer.verdict === verdict);

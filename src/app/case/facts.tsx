@@ -1,5 +1,6 @@
 import { For } from 'solid-js';
-import type { Fact, FactId } from '../../diagnosis/types';
+import type { WordedFact } from '../../diagnosis/catalogue';
+import type { FactId } from '../../diagnosis/types';
 import { ChoiceField } from '../../ui/choice-field';
 
 const ANSWERS = [
@@ -10,7 +11,7 @@ const ANSWERS = [
 
 /** Questions about the machine and its history, each yes, no or not known. */
 export function CaseFacts(props: {
-  facts: readonly Fact[];
+  facts: readonly WordedFact[];
   known: Readonly<Record<FactId, boolean>>;
   onAnswer: (fact: FactId, holds: boolean | undefined) => void;
 }) {

@@ -2,9 +2,9 @@ import { createMemo, createSignal, For, Show, type ParentProps } from 'solid-js'
 import { A } from '@solidjs/router';
 import { listed } from '../../engine/list';
 import type { Ways } from '../../engine/ways';
-import { catalogue } from '../../diagnosis/catalogue';
+import { catalogue, type WordedCause } from '../../diagnosis/catalogue';
 import { causeOf } from '../../diagnosis/pick';
-import { weigh, WORTH, type Weighed } from '../../diagnosis/ways';
+import { weigh, WORTH } from '../../diagnosis/ways';
 import type { CauseId } from '../../diagnosis/types';
 import { parseQuantity } from '../../quantity/parse';
 import { count } from '../../quantity/kinds';
@@ -90,16 +90,20 @@ function SideBySide(props: { cause: CauseId }) {
     setWorth(read.value);
   };
   const ways = createMemo((): Ways => {
-    const weighed = weigh(causeOf(catalogue, props.cause), worth());
-    const row = (name: string, one: Weighed, mine: 'mend' | 'replace'): Ways['ways'][number] => ({
+    const cause = causeOf(catalogue, props.cause);
+    const weighed = weigh(cause, worth());
+    type Remedy = NonNullable<WordedCause['replace']>;
+    const row = (name: string, one: Remedy, total: number, mine: 'mend' | 'replace'): Ways['ways'][number] => ({
       name,
       standing: weighed.cheaper === mine ? 'advised' : 'will do',
-      facts: [`${Math.round(one.way.minutes)}`, money(one.way.cost), money(one.total)],
-      why: one.way.risk,
+      facts: [`${Math.round(one.minutes)}`, money(one.cost), money(total)],
+      why: one.risk,
       needs: [],
     });
-    const rows = [row('Repair', weighed.mend, 'mend')];
-    if (weighed.replace) rows.push(row('Replace', weighed.replace, 'replace'));
+    const rows = [row('Repair', cause.mend, weighed.mend, 'mend')];
+    if (cause.replace && weighed.replace !== undefined) {
+      rows.push(row('Replace', cause.replace, weighed.replace, 'replace'));
+    }
     const alike = weighed.cheaper === 'alike' ? ' The totals are alike at these rough prices: choose by the risk.' : '';
     return {
       title: 'Repair or replace',

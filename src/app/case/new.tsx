@@ -1,8 +1,8 @@
 import { createMemo, createResource, createSignal, For, Show } from 'solid-js';
 import { useLocation, useNavigate } from '@solidjs/router';
-import { catalogue } from '../../diagnosis/catalogue';
+import { catalogue, type WordedSymptom } from '../../diagnosis/catalogue';
 import { factsFor } from '../../diagnosis/pick';
-import type { FactId, Symptom } from '../../diagnosis/types';
+import type { FactId } from '../../diagnosis/types';
 import { LIMITS } from '../../machine/schema-parts';
 import { Fold } from '../../ui/fold';
 import { CaseFacts } from './facts';
@@ -18,7 +18,7 @@ const ASKED = 5;
 const SUGGESTED = 3;
 
 const find = createFinder(catalogue.symptoms.map((symptom) => ({ ...symptom, question: symptom.complaint })));
-const symptomById = (id: string | null): Symptom | undefined => catalogue.symptoms.find((one) => one.id === id);
+const symptomById = (id: string | null): WordedSymptom | undefined => catalogue.symptoms.find((one) => one.id === id);
 
 /** A new case: the complaint, what it looks like, the machine, and what is known of it. */
 export function CaseNew() {
@@ -105,7 +105,7 @@ export function CaseNew() {
     if (made) navigate(`/case/${made.machine}/${made.id}`, { replace: true });
   };
 
-  const Pick = (own: { symptom: Symptom }) => (
+  const Pick = (own: { symptom: WordedSymptom }) => (
     <button
       type="button"
       class="case-symptom"

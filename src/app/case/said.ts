@@ -1,5 +1,6 @@
 import { causeOf, checkOf } from '../../diagnosis/pick';
-import type { Catalogue, CauseId, Check, Course, Entry, Option, Step } from '../../diagnosis/types';
+import type { WordedCatalogue } from '../../diagnosis/catalogue';
+import type { CauseId, Check, Course, Entry, Option, Step } from '../../diagnosis/types';
 
 /** Shares that people say, as words; what lies between takes the nearest by its odds. */
 const SAID = [
@@ -57,7 +58,7 @@ export const HAZARDS = {
 export const lower = (words: string): string => `${words.charAt(0).toLowerCase()}${words.slice(1)}`;
 
 /** What a step is called in a list. */
-export function stepTitle(catalogue: Catalogue, step: Step): string {
+export function stepTitle(catalogue: WordedCatalogue, step: Step): string {
   switch (step.kind) {
     case 'make safe':
       return 'Switch off and unplug';
@@ -77,14 +78,14 @@ export const sameStep = (a: Step, b: Step): boolean =>
   (a.kind === 'check' ? b.kind === 'check' && a.check === b.check : true) &&
   (a.kind === 'mend' ? b.kind === 'mend' && a.cause === b.cause : true);
 
-const names = (catalogue: Catalogue, causes: readonly CauseId[]): string => {
+const names = (catalogue: WordedCatalogue, causes: readonly CauseId[]): string => {
   const titles = causes.map((id) => `“${lower(causeOf(catalogue, id).title)}”`);
   return titles.length < 2 ? titles.join('') : `${titles.slice(0, -1).join(', ')} and ${titles.at(-1) ?? ''}`;
 };
 
 /** Why a step is proposed, in sentences: what it tells apart, what it costs, and what would be as good. */
 export function whyNext(
-  catalogue: Catalogue,
+  catalogue: WordedCatalogue,
   {
     step,
     expected,
@@ -118,7 +119,7 @@ export function whyNext(
 
 /** An entry of a case as one line. @throws RangeError for an id that the catalogue does not have */
 export function entryWords(
-  catalogue: Catalogue,
+  catalogue: WordedCatalogue,
   entry: Entry & { readonly note: string },
 ): { readonly what: string; readonly said: string; readonly note: string } {
   const { note } = entry;

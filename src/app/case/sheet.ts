@@ -1,7 +1,8 @@
 import { believe } from '../../diagnosis/belief';
 import { propose } from '../../diagnosis/order';
 import { causeOf, checkOf, symptomOf } from '../../diagnosis/pick';
-import type { Catalogue, Step } from '../../diagnosis/types';
+import type { WordedCatalogue } from '../../diagnosis/catalogue';
+import type { Step } from '../../diagnosis/types';
 import type { Case, Reading } from '../../machine/schema';
 import { cureOf, ENDS, entryWords, HAZARDS, lower, minutesWords, oddsWords, percent, stepTitle } from './said';
 import { worth } from './worth';
@@ -31,7 +32,7 @@ export interface ReadingLines {
 /** Below this a suspicion stands on no sheet. */
 const FAINT = 0.02;
 
-function found(catalogue: Catalogue, one: Case): string[] {
+function found(catalogue: WordedCatalogue, one: Case): string[] {
   const cure = cureOf(one);
   if (cure !== undefined) {
     const { title, part } = causeOf(catalogue, cure);
@@ -49,12 +50,12 @@ function found(catalogue: Catalogue, one: Case): string[] {
 
 /** What is to be done in a step, in lines; its cautions stand apart. */
 function stepLines(
-  catalogue: Catalogue,
+  catalogue: WordedCatalogue,
   step: Step,
 ): { readonly lines: string[]; readonly cautions: readonly string[] } {
   if (step.kind === 'check') {
-    const { title, minutes, tools, how, cautions } = checkOf(catalogue, step.check);
-    const takes = [minutesWords(minutes), ...tools].join(', ');
+    const { title, minutes, toolNames, how, cautions } = checkOf(catalogue, step.check);
+    const takes = [minutesWords(minutes), ...toolNames].join(', ');
     return { lines: [`${title} (${takes}).`, ...how], cautions };
   }
   if (step.kind === 'mend') {
@@ -69,7 +70,10 @@ function stepLines(
   return { lines: [`${stepTitle(catalogue, step)}, with this sheet.`], cautions: [] };
 }
 
-function next(catalogue: Catalogue, one: Case): { readonly lines: string[]; readonly cautions: readonly string[] } {
+function next(
+  catalogue: WordedCatalogue,
+  one: Case,
+): { readonly lines: string[]; readonly cautions: readonly string[] } {
   const cure = cureOf(one);
   if (one.closed !== null && cure !== undefined) {
     const { mend } = causeOf(catalogue, cure);
@@ -86,7 +90,7 @@ function next(catalogue: Catalogue, one: Case): { readonly lines: string[]; read
  * @param readings those that its entries and its proof rest on, as far as they are there
  */
 export function caseSheet(
-  catalogue: Catalogue,
+  catalogue: WordedCatalogue,
   one: Case,
   machine: string,
   readings: readonly ReadingLines[],

@@ -1,11 +1,10 @@
 import { For, Match, Show, Switch } from 'solid-js';
 import { useNavigate } from '@solidjs/router';
 import { listed } from '../../engine/list';
-import { catalogue } from '../../diagnosis/catalogue';
-import { bayesSource } from '../../diagnosis/belief';
-import { orderSources } from '../../diagnosis/order';
+import { catalogue, type WordedCheck } from '../../diagnosis/catalogue';
+import { bayesSource, orderSources } from '../../diagnosis/sources';
 import { checkOf, symptomOf } from '../../diagnosis/pick';
-import type { Check, Hazard, Option, Proposal } from '../../diagnosis/types';
+import type { Hazard, Option, Proposal } from '../../diagnosis/types';
 import type { Case } from '../../machine/schema';
 import { printCitation } from '../../reference/citation';
 import { Fold } from '../../ui/fold';
@@ -99,7 +98,7 @@ function MakeSafe(props: { hazard: Hazard; onEntry: (entry: NewEntry) => void })
   );
 }
 
-function CheckStep(props: StepProps & { check: Check; children: Proposal | undefined }) {
+function CheckStep(props: StepProps & { check: WordedCheck; children: Proposal | undefined }) {
   const records = useRecords();
   const navigate = useNavigate();
   const calculator = () => listed.find(({ id }) => id === props.check.calculator);
@@ -128,7 +127,7 @@ function CheckStep(props: StepProps & { check: Check; children: Proposal | undef
     <>
       <p class="case-kicker">
         Next: {KINDS[props.check.kind]}, {minutesWords(props.check.minutes)},{' '}
-        {props.check.tools.length > 0 ? props.check.tools.join(', ') : 'no tools'}
+        {props.check.toolNames.length > 0 ? props.check.toolNames.join(', ') : 'no tools'}
       </p>
       <h2>{props.check.title}</h2>
       <Show when={props.check.cautions.length > 0 || (hazard() && props.check.powered)}>
@@ -168,7 +167,7 @@ function CheckStep(props: StepProps & { check: Check; children: Proposal | undef
 }
 
 /** Why this comes next, and what each answer would do. */
-function Why(props: { proposal: Proposal; check?: Check }) {
+function Why(props: { proposal: Proposal; check?: WordedCheck }) {
   const after = () =>
     props.proposal.outlooks.flatMap(({ answer, chance, belief }) => {
       const [first] = belief.ranked;

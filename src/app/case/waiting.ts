@@ -1,8 +1,7 @@
-import { catalogue } from '../../diagnosis/catalogue';
+import { catalogue, type WordedCheck } from '../../diagnosis/catalogue';
 import { openChecks, propose, unsafe } from '../../diagnosis/order';
 import { believe } from '../../diagnosis/belief';
 import { checkOf, unreadable } from '../../diagnosis/pick';
-import type { Check } from '../../diagnosis/types';
 import type { Case } from '../../machine/schema';
 import { worth } from './worth';
 
@@ -22,10 +21,10 @@ export function expectAnswer(of: Expected): void {
 
 export interface Waiting {
   readonly case: Case;
-  readonly check: Check;
+  readonly check: WordedCheck;
 }
 
-function waitsFor(one: Case, calculator: string): Check | undefined {
+function waitsFor(one: Case, calculator: string): WordedCheck | undefined {
   if (one.closed !== null || unreadable(catalogue, one) !== undefined || unsafe(catalogue, one)) return undefined;
   if (one.log.some((entry) => entry.kind === 'mended' && entry.cured)) return undefined;
   const { open } = openChecks(catalogue, one, believe(catalogue, one));

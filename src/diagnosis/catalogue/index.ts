@@ -1,22 +1,56 @@
-import type { Catalogue } from '../types';
-import { bedCauses } from './bed-causes';
-import { bedChecks } from './bed-checks';
-import { facts } from './facts';
-import { heatCauses } from './heat-causes';
-import { heatChecks } from './heat-checks';
-import { meltCauses } from './melt-causes';
-import { meltChecks } from './melt-checks';
-import { motionCauses } from './motion-causes';
-import { motionChecks } from './motion-checks';
-import { machineSymptoms } from './machine-symptoms';
-import { partSymptoms } from './part-symptoms';
-import { zCauses } from './z-causes';
-import { zChecks } from './z-checks';
+import type { Answer, Catalogue, Cause, Check, Fact, Mend, Symptom, Way } from '../types';
+import { causes, facts, inspections, symptoms } from './data';
+import type { CauseWords, FactWords, InspectionWords, SymptomWords, WayWords } from './wording';
+import say from './words/en';
+
+export type WordedSymptom = Symptom & SymptomWords;
+
+export interface WordedCause extends Omit<CauseWords, 'mend'>, Cause {
+  readonly mend: Mend & WayWords;
+  readonly replace?: Way & WayWords;
+}
+
+export type WordedFact = Fact & FactWords;
+
+export interface WordedCheck extends Omit<InspectionWords, 'answers'>, Check {
+  readonly answers: readonly (Answer & { readonly label: string })[];
+  /** What its tools are called. */
+  readonly toolNames: readonly string[];
+}
+
+/** The catalogue with its words beside its data: what a screen shows. The engine needs the data only. */
+export interface WordedCatalogue extends Catalogue {
+  readonly symptoms: readonly WordedSymptom[];
+  readonly causes: readonly WordedCause[];
+  readonly facts: readonly WordedFact[];
+  readonly checks: readonly WordedCheck[];
+}
+
+function wordedCause(cause: (typeof causes)[number]): WordedCause {
+  const { replace, ...rest }: Cause = cause;
+  const { replace: replaceWords, ...words }: CauseWords & { readonly replace?: WayWords } = say.causes[cause.id];
+  return {
+    ...rest,
+    ...words,
+    mend: { ...cause.mend, ...words.mend },
+    ...(replace && replaceWords ? { replace: { ...replace, ...replaceWords } } : {}),
+  };
+}
+
+function wordedCheck(check: (typeof inspections)[number]): WordedCheck {
+  const { answers, ...words }: InspectionWords = say.inspections[check.id];
+  return {
+    ...check,
+    ...words,
+    answers: check.answers.map((answer) => ({ ...answer, label: answers[answer.id] ?? answer.id })),
+    toolNames: check.tools.map((tool) => say.tools[tool]),
+  };
+}
 
 /** Everything the diagnosis knows. Load it when a case is opened: it is long. */
-export const catalogue: Catalogue = {
-  symptoms: [...partSymptoms, ...machineSymptoms],
-  causes: [...zCauses, ...motionCauses, ...bedCauses, ...meltCauses, ...heatCauses],
-  facts,
-  checks: [...zChecks, ...motionChecks, ...bedChecks, ...meltChecks, ...heatChecks],
+export const catalogue: WordedCatalogue = {
+  symptoms: symptoms.map((symptom) => ({ ...symptom, ...say.symptoms[symptom.id] })),
+  causes: causes.map(wordedCause),
+  facts: facts.map((fact) => ({ ...fact, ...say.facts[fact.id] })),
+  checks: inspections.map(wordedCheck),
 };

@@ -2,12 +2,9 @@ import type { Symptom } from '../types';
 import { shares } from './make';
 
 /** What the machine itself does. Shares are common practice: no count of real cases was found. */
-export const machineSymptoms: readonly Symptom[] = [
+export const machineSymptoms = [
   {
     id: 'screw-spins',
-    title: 'A screw turns without tightening',
-    complaint: 'I can turn the screw for ever and it never gets tight.',
-    sayings: ['stripped', 'screw won’t tighten', 'screw spins', 'thread gone', 'screw just turns', 'hole worn out'],
     causes: shares({
       'thread-stripped': 0.5,
       'nut-turns': 0.18,
@@ -19,15 +16,6 @@ export const machineSymptoms: readonly Symptom[] = [
   },
   {
     id: 'gantry-sinks',
-    title: 'The gantry sinks when idle',
-    complaint: 'Overnight the print head comes down by itself and touches the bed.',
-    sayings: [
-      'Z drops',
-      'gantry falls down',
-      'head comes down by itself',
-      'one side sinks overnight',
-      'axis slips when off',
-    ],
     causes: shares({
       'screw-runs-back': 0.4,
       'coupling-slips': 0.18,
@@ -39,9 +27,6 @@ export const machineSymptoms: readonly Symptom[] = [
   },
   {
     id: 'far-too-hot',
-    title: 'The hot end is far above its set point',
-    complaint: 'It smokes and the plastic comes out like water, but the display says it is fine.',
-    sayings: ['too hot', 'overheating', 'smokes', 'temperature runs away', 'hot end glows', 'keeps heating'],
     hazard: 'heat',
     causes: shares({
       'sensor-fallen': 0.34,
@@ -54,15 +39,6 @@ export const machineSymptoms: readonly Symptom[] = [
   },
   {
     id: 'temperature-wanders',
-    title: 'The temperature wanders',
-    complaint: 'The temperature goes up and down by ten degrees while it prints.',
-    sayings: [
-      'temperature jumps',
-      'temperature swings',
-      'heating fails now and then',
-      'cannot hold temperature',
-      'heater error',
-    ],
     hazard: 'heat',
     causes: shares({
       'sensor-loose': 0.24,
@@ -76,9 +52,6 @@ export const machineSymptoms: readonly Symptom[] = [
   },
   {
     id: 'smell-or-warm-plug',
-    title: 'A smell of burning, or a warm plug',
-    complaint: 'It smells scorched near the machine and one plug is warm.',
-    sayings: ['burning smell', 'smells', 'connector melted', 'plug is brown', 'warm connector', 'scorched'],
     hazard: 'heat',
     causes: shares({
       'heater-contact': 0.34,
@@ -91,15 +64,6 @@ export const machineSymptoms: readonly Symptom[] = [
   },
   {
     id: 'one-room',
-    title: 'It prints well in one room and not in another',
-    complaint: 'In the workshop it was fine; since it stands in the cellar nothing sticks.',
-    sayings: [
-      'worked in the other room',
-      'fails in winter',
-      'only fails at night',
-      'in the garage it does not stick',
-      'depends on the weather',
-    ],
     causes: shares({
       draught: 0.26,
       'filament-damp': 0.22,
@@ -113,16 +77,6 @@ export const machineSymptoms: readonly Symptom[] = [
   },
   {
     id: 'comes-and-goes',
-    title: 'A board or a sensor comes and goes',
-    complaint: 'Sometimes it does not find its home, an hour later it works again.',
-    sayings: [
-      'intermittent',
-      'works again after a knock',
-      'resets itself',
-      'screen goes blank',
-      'sensor not found',
-      'loose contact',
-    ],
     hazard: 'shock',
     causes: shares({
       'plug-loose': 0.3,
@@ -134,4 +88,4 @@ export const machineSymptoms: readonly Symptom[] = [
     }),
     none: 0.08,
   },
-];
+] as const satisfies readonly Symptom[];

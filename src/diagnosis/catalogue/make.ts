@@ -3,6 +3,8 @@ import type { Answer, Cause, CauseId, Check, Likelihoods, Mend, Raising, Suspect
 /*
  * All shares, times and prices of the catalogue are judgements: common practice, no source. What matters is their order of
  * size; test/bench/diagnosis.mjs shows what is left of the saving when they are wrong.
+ *
+ * The ids come out as literal types, so that wording.ts can ask for words to each of them.
  */
 
 /** Share of looks that settle nothing, whatever the fault: "cannot tell" moves no belief. */
@@ -11,37 +13,55 @@ const CANNOT_TELL = 0.07;
 /** Share of verdicts that are too close to call: a little more where the fault is there, so belief moves a little. */
 const TOO_CLOSE = { told: 0.1, other: 0.07 } as const;
 
+export type Tool =
+  | 'caliper'
+  | 'feeler-gauge'
+  | 'luggage-scale'
+  | 'multimeter'
+  | 'probe-thermometer'
+  | 'room-hygrometer'
+  | 'room-thermometer'
+  | 'rule'
+  | 'steel-rule'
+  | 'stopwatch'
+  | 'thread-gauge';
+
 export const shares = (priors: Readonly<Record<CauseId, number>>): readonly Suspect[] =>
   Object.entries(priors).map(([cause, prior]) => ({ cause, prior }));
 
 export const up = (fact: string, factor: number, otherwise = 1): Raising => ({ fact, factor, otherwise });
 
-export function way(headline: string, steps: readonly string[], minutes: number, cost: number, risk: string): Way {
-  return { headline, steps, minutes, cost, risk };
+export function mend({ cost = 0, works = 0.9, ...rest }: Pick<Mend, 'minutes'> & Partial<Mend>): Mend {
+  return { cost, works, ...rest };
 }
 
-export function mend(
-  headline: string,
-  steps: readonly string[],
-  { minutes, cost = 0, works = 0.9, ...rest }: Pick<Mend, 'minutes' | 'risk' | 'calculator'> & Partial<Mend>,
-): Mend {
-  return { headline, steps, minutes, cost, works, ...rest };
+interface Faulty<Replace extends Way | undefined> extends Partial<Pick<Cause, 'danger' | 'raisedBy'>> {
+  readonly mend: Mend;
+  readonly replace?: Replace;
 }
 
-export function cause(
-  id: string,
-  part: string,
-  title: string,
-  rest: Omit<Cause, 'id' | 'part' | 'title' | 'raisedBy'> & Partial<Pick<Cause, 'raisedBy'>>,
-): Cause {
-  return { id, part, title, raisedBy: [], ...rest };
+type Named<Id extends string, Replace extends Way | undefined> = Cause & { readonly id: Id } & (Replace extends Way
+    ? { readonly replace: Replace }
+    : unknown);
+
+export function cause<const Id extends string, Replace extends Way | undefined = undefined>(
+  id: Id,
+  rest: Faulty<Replace>,
+): Named<Id, Replace>;
+export function cause(id: string, rest: Faulty<Way>): Cause {
+  return { id, raisedBy: [], ...rest };
+}
+
+/** A check with literal ids of its own and of its answers. */
+interface Asking<Id extends string, A extends string> extends Omit<Check, 'id' | 'answers' | 'tools'> {
+  readonly id: Id;
+  readonly answers: readonly (Answer & { readonly id: A })[];
+  readonly tools: readonly Tool[];
 }
 
 interface Asked {
-  readonly how: readonly string[];
   readonly minutes: number;
-  readonly tools?: readonly string[];
-  readonly cautions?: readonly string[];
+  readonly tools?: readonly Tool[];
   readonly powered?: boolean;
 }
 
@@ -52,69 +72,67 @@ interface Told extends Asked {
   readonly falsely: number;
 }
 
-type Basics = Pick<Check, 'kind' | 'title' | 'how' | 'minutes' | 'tools' | 'cautions' | 'powered'>;
-
-function basics(kind: Check['kind'], title: string, asked: Asked): Basics {
-  const { how, minutes, tools = [], cautions = [], powered = false } = asked;
-  return { kind, title, how, minutes, tools, cautions, powered };
-}
+const basics = ({ minutes, tools = [], powered = false }: Asked): Required<Asked> => ({ minutes, tools, powered });
 
 function rows<T>(tells: Readonly<Record<CauseId, T>>, row: (told: T) => Likelihoods): Check['given'] {
   return Object.fromEntries(Object.entries(tells).map(([id, told]) => [id, row(told)]));
 }
 
 /** A look, a listen, a feel, a thing to do: yes, no, or cannot tell. */
-export function seen(
+export function seen<const Id extends string>(
   kind: Exclude<Check['kind'], 'calculator'>,
-  id: string,
-  title: string,
-  labels: readonly [yes: string, no: string],
+  id: Id,
   told: Told,
-): Check {
+): Asking<Id, 'yes' | 'no' | 'unsure'> {
   const row = (chance: number): Likelihoods => ({
     yes: (1 - CANNOT_TELL) * chance,
     no: (1 - CANNOT_TELL) * (1 - chance),
     unsure: CANNOT_TELL,
   });
-  const answers: readonly Answer[] = [
-    { id: 'yes', label: labels[0] },
-    { id: 'no', label: labels[1] },
-    { id: 'unsure', label: 'Cannot tell' },
-  ];
-  return { id, ...basics(kind, title, told), answers, given: rows(told.tells, row), otherwise: row(told.falsely) };
+  return {
+    id,
+    kind,
+    ...basics(told),
+    answers: [{ id: 'yes' }, { id: 'no' }, { id: 'unsure' }],
+    given: rows(told.tells, row),
+    otherwise: row(told.falsely),
+  };
 }
 
 /** A calculator whose verdict beyond its limit tells. */
-export function measured(id: string, calculator: string, title: string, told: Told): Check {
+export function measured<const Id extends string>(
+  id: Id,
+  calculator: string,
+  told: Told,
+): Asking<Id, 'within' | 'beyond' | 'close'> {
   const row = (chance: number, close: number): Likelihoods => ({
     beyond: (1 - close) * chance,
     within: (1 - close) * (1 - chance),
     close,
   });
-  const answers: readonly Answer[] = [
-    { id: 'within', label: 'Within its limit', verdict: 'within' },
-    { id: 'beyond', label: 'Beyond its limit', verdict: 'beyond' },
-    { id: 'close', label: 'Too close to call', verdict: 'too close' },
-  ];
   return {
     id,
+    kind: 'calculator',
     calculator,
-    ...basics('calculator', title, told),
-    answers,
+    ...basics(told),
+    answers: [
+      { id: 'within', verdict: 'within' },
+      { id: 'beyond', verdict: 'beyond' },
+      { id: 'close', verdict: 'too close' },
+    ],
     given: rows(told.tells, (chance) => row(chance, TOO_CLOSE.told)),
     otherwise: row(told.falsely, TOO_CLOSE.other),
   };
 }
 
 /** Several answers, each pointing elsewhere. Weights need not add up: they are brought to one. */
-export function sorted(
+export function sorted<const Id extends string, A extends string>(
   kind: Check['kind'],
-  id: string,
-  title: string,
-  answers: readonly Answer[],
+  id: Id,
+  answers: readonly (Answer & { readonly id: A })[],
   told: Asked & { readonly given: Readonly<Record<CauseId, Likelihoods>>; readonly otherwise: Likelihoods },
   calculator?: string,
-): Check {
+): Asking<Id, A> {
   const whole = (weights: Likelihoods): Likelihoods => {
     const total = Object.values(weights).reduce((sum, weight) => sum + weight, 0);
     return Object.fromEntries(Object.entries(weights).map(([answer, weight]) => [answer, weight / total]));
@@ -122,8 +140,9 @@ export function sorted(
   const of = calculator === undefined ? {} : { calculator };
   return {
     id,
+    kind,
     ...of,
-    ...basics(kind, title, told),
+    ...basics(told),
     answers,
     given: rows(told.given, whole),
     otherwise: whole(told.otherwise),

@@ -2,12 +2,9 @@ import type { Symptom } from '../types';
 import { shares } from './make';
 
 /** What the printed part shows. Shares are common practice: no count of real cases was found. */
-export const partSymptoms: readonly Symptom[] = [
+export const partSymptoms = [
   {
     id: 'ridges-regular',
-    title: 'Ridges along Z at a regular spacing',
-    complaint: 'The walls have rings all the way up, always the same distance apart.',
-    sayings: ['banding', 'rings up the wall', 'wobble in the walls', 'waves at even distance', 'ribs on the sides'],
     causes: shares({
       'screw-bent': 0.26,
       'screw-forced': 0.16,
@@ -21,9 +18,6 @@ export const partSymptoms: readonly Symptom[] = [
   },
   {
     id: 'ridges-irregular',
-    title: 'Ridges without a regular spacing',
-    complaint: 'Some layers stick out, some sink in, with no pattern I can see.',
-    sayings: ['rough walls', 'uneven layers', 'layers stick out here and there', 'random lines', 'wall looks rough'],
     causes: shares({
       'wheels-loose': 0.18,
       'feed-slips': 0.14,
@@ -38,16 +32,6 @@ export const partSymptoms: readonly Symptom[] = [
   },
   {
     id: 'first-layer-side',
-    title: 'One side of the first layer is thin',
-    complaint: 'The first layer is squashed on one side and hardly sticks on the other.',
-    sayings: [
-      'one side high',
-      'nozzle scrapes on the left',
-      'not level',
-      'gantry crooked',
-      'first layer uneven',
-      'one corner too low',
-    ],
     causes: shares({
       'bed-tilted': 0.36,
       'sides-unequal': 0.22,
@@ -60,15 +44,6 @@ export const partSymptoms: readonly Symptom[] = [
   },
   {
     id: 'layers-shifted',
-    title: 'Layers are shifted',
-    complaint: 'Halfway up, everything is moved to one side, as if someone had pushed it.',
-    sayings: [
-      'layer shift',
-      'stepped sideways',
-      'print jumped to the side',
-      'upper half offset',
-      'staircase in the part',
-    ],
     causes: shares({
       'belt-slack': 0.24,
       'pulley-loose': 0.18,
@@ -82,9 +57,6 @@ export const partSymptoms: readonly Symptom[] = [
   },
   {
     id: 'hairs',
-    title: 'Fine hairs between parts',
-    complaint: 'There are cobwebs between the pieces when I print several at once.',
-    sayings: ['stringing', 'strings', 'cobwebs', 'oozing', 'whiskers', 'hairs'],
     causes: shares({
       'pull-back-short': 0.28,
       'filament-damp': 0.26,
@@ -97,9 +69,6 @@ export const partSymptoms: readonly Symptom[] = [
   },
   {
     id: 'slender-wobbles',
-    title: 'Slender parts wobble',
-    complaint: 'Thin tall pieces come out wavy towards the top, thick ones are fine.',
-    sayings: ['tall thin part wavy', 'pillar bends', 'top of the tower is bad', 'post is crooked', 'thin columns fail'],
     causes: shares({
       'part-sways': 0.4,
       'layers-warm': 0.2,
@@ -111,9 +80,6 @@ export const partSymptoms: readonly Symptom[] = [
   },
   {
     id: 'lets-go',
-    title: 'The part lets go of the bed',
-    complaint: 'The corners come up, or the whole thing comes loose after an hour.',
-    sayings: ['does not stick', 'corners lift', 'warping', 'comes off the bed', 'won’t adhere', 'curls up'],
     causes: shares({
       'bed-greasy': 0.32,
       'gap-wide': 0.22,
@@ -127,16 +93,6 @@ export const partSymptoms: readonly Symptom[] = [
   },
   {
     id: 'starved-band',
-    title: 'A band of starved layers',
-    complaint: 'For a few millimetres the layers are thin and full of gaps, then it is fine again.',
-    sayings: [
-      'gap in the wall',
-      'under-extruded band',
-      'weak layers',
-      'missing plastic',
-      'spongy layers',
-      'half jammed',
-    ],
     causes: shares({
       'feed-slips': 0.2,
       'spool-drags': 0.2,
@@ -150,9 +106,6 @@ export const partSymptoms: readonly Symptom[] = [
   },
   {
     id: 'corner-ripples',
-    title: 'Ripples after corners',
-    complaint: 'After every corner there are faint echoes of the edge that fade away.',
-    sayings: ['ringing', 'ghosting', 'echo of the edge', 'ripples', 'shadow lines by the corner'],
     causes: shares({
       'accel-high': 0.34,
       'belt-slack': 0.24,
@@ -164,16 +117,6 @@ export const partSymptoms: readonly Symptom[] = [
   },
   {
     id: 'oval-holes',
-    title: 'Round holes come out oval',
-    complaint: 'The bearing does not fit: the hole is longer one way than the other.',
-    sayings: [
-      'circles not round',
-      'oval',
-      'holes too tight one way',
-      'out of square',
-      'egg-shaped',
-      'dimensions differ in X and Y',
-    ],
     causes: shares({
       'belt-slack': 0.26,
       'frame-askew': 0.18,
@@ -184,4 +127,4 @@ export const partSymptoms: readonly Symptom[] = [
     }),
     none: 0.06,
   },
-];
+] as const satisfies readonly Symptom[];

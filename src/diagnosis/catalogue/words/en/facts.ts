@@ -1,0 +1,33 @@
+import type { facts as listed } from '../../facts';
+import type { FactsWords } from '../../wording';
+
+export const facts: FactsWords<typeof listed> = {
+  'two-z-screws': { question: 'Does the machine have two Z screws or more?' },
+  'crossed-belts': { question: 'Do two long belts drive the carriage together?' },
+  'belt-z': { question: 'Is Z driven by a belt instead of a screw?' },
+  'grooved-wheels': { question: 'Do carriage and gantry run on grooved wheels?' },
+  'tube-feed': { question: 'Is the feeder apart from the hot end, with a tube between?' },
+  'printed-holes': { question: 'Is the hole in plastic?' },
+  'just-moved': { question: 'Was the machine carried or shipped since it last worked well?' },
+  'new-build': { question: 'Was it put together in the last few weeks?' },
+  'worked-on': { question: 'Was it taken apart or repaired lately?' },
+  crashed: { question: 'Did the nozzle run into the bed, a part or an end stop?' },
+  'many-hours': { question: 'Has it run more than about 1000 hours?' },
+  'stood-long': { question: 'Did it stand unused for months?' },
+  faster: { question: 'Were speed or acceleration raised lately?' },
+  'layer-changed': { question: 'Did it begin with another layer height?' },
+  hotter: { question: 'Was the temperature raised, or a material printed that needs it hotter?' },
+  'new-filament': { question: 'Did it begin with a new spool?' },
+  'open-filament': { question: 'Did the spool lie open for more than a week?' },
+  'nozzle-changed': { question: 'Was the nozzle changed?' },
+  'hot-end-changed': { question: 'Was anything on the hot end changed: heater, sensor, fan?' },
+  'belts-new': { question: 'Were belts changed or loosened?' },
+  'bed-touched': { question: 'Has the bed been touched, or not been washed for some time?' },
+  'bed-moved': { question: 'Was the bed plate taken off, or its screws turned?' },
+  'tall-part': { question: 'Is the part much taller than it is wide?' },
+  'cold-room': { question: 'Is the room cooler than about 18 °C?' },
+  'damp-room': { question: 'Is the room damp: a cellar, a laundry, washing hung to dry?' },
+  'open-window': { question: 'Is there a window, a door or a fan nearby?' },
+  'warm-cupboard': { question: 'Does the machine or its electronics stand in a closed, warm place?' },
+  overtightened: { question: 'Was the screw tightened hard, or often in and out?' },
+};
