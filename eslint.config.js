@@ -3,7 +3,7 @@ import solid from 'eslint-plugin-solid/configs/typescript';
 import globals from 'globals';
 
 export default tseslint.config(
-  { ignores: ['dist', 'node_modules', 'test-results', 'shots'] },
+  { ignores: ['dist', 'dist-*', 'node_modules', 'test-results', 'shots'] },
   ...tseslint.configs.strictTypeChecked,
   ...tseslint.configs.stylisticTypeChecked,
   {

@@ -2,6 +2,7 @@ import { defineConfig } from 'vitest/config';
 import type { Plugin } from 'vite';
 import solid from 'vite-plugin-solid';
 import { VitePWA } from 'vite-plugin-pwa';
+import { language, languagePlugins, outDir } from './build/language.ts';
 
 const POLICY = [
   "default-src 'none'",
@@ -28,6 +29,7 @@ export default defineConfig({
   // Relative addresses: the same build serves from a domain's root and from any folder below it.
   base: './',
   plugins: [
+    ...languagePlugins(language),
     solid(),
     contentSecurityPolicy,
     VitePWA({
@@ -56,7 +58,8 @@ export default defineConfig({
       },
     }),
   ],
-  build: { target: 'es2022', modulePreload: { polyfill: false } },
+  worker: { plugins: () => languagePlugins(language) },
+  build: { outDir, target: 'es2022', modulePreload: { polyfill: false } },
   test: {
     include: ['test/unit/**/*.test.ts', 'test/outside/**/*.test.ts', 'src/calculators/*/*.test.ts'],
     environment: 'node',
