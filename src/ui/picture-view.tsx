@@ -1,8 +1,11 @@
-import { createEffect, createMemo, createUniqueId, Index, onCleanup, onMount, Show, type JSX } from 'solid-js';
-import { handleSpot, HANDLE_RADIUS } from './handle-place';
+import { createEffect, createMemo, createUniqueId, onCleanup, onMount, Show, type JSX } from 'solid-js';
+import { handleSpot } from './handle-place';
 import { createGestures, type PlacedHandle } from './picture-gestures';
+import { PictureHandles, PictureLoupe } from './picture-over';
+import { paintLoupe, paintStage } from './picture-paint';
 import type { Stage } from './picture-stage';
 import { toScreen, type Spot } from './view-transform';
+import say from './words/en';
 
 /** A point to drag, in picture pixels; its handle lies beyond it as seen from `from`. */
 export interface Handle<Id extends string> {
@@ -11,24 +14,6 @@ export interface Handle<Id extends string> {
   readonly sign: string;
   readonly at: Spot;
   readonly from: Spot;
-}
-
-const MOST_DENSITY = 2;
-const LOUPE = 132;
-const LOUPE_ZOOM = 3;
-
-/** A pen on a canvas whose unit is a CSS pixel; the canvas is cleared. */
-function penOn(canvas: HTMLCanvasElement, width: number, height: number): CanvasRenderingContext2D | null {
-  const density = Math.min(window.devicePixelRatio || 1, MOST_DENSITY);
-  const [w, h] = [Math.round(width * density), Math.round(height * density)];
-  if (canvas.width !== w || canvas.height !== h) [canvas.width, canvas.height] = [w, h];
-  const pen = canvas.getContext('2d', { alpha: false });
-  if (!pen) return null;
-  pen.setTransform(1, 0, 0, 1, 0, 0);
-  pen.fillStyle = getComputedStyle(canvas).backgroundColor;
-  pen.fillRect(0, 0, w, h);
-  pen.scale(density, density);
-  return pen;
 }
 
 /**
@@ -66,17 +51,7 @@ export function PictureView<Id extends string>(props: {
       return spot ? [{ id, sign, point, spot }] : [];
     });
   });
-
-  // The callbacks read the props when they are called.
-  /* eslint-disable solid/reactivity */
-  const gestures = createGestures<Id>({
-    stage: props.stage,
-    handles: placed,
-    onHandle: (id, to) => props.onHandle(id, to),
-    onPick: (id) => props.onPick(id),
-    onNudge: (by) => props.onNudge(by),
-  });
-  /* eslint-enable solid/reactivity */
+  const gestures = createGestures<Id>(props, () => placed());
 
   /** The handles, the held one under its finger. */
   const shown = () => {
@@ -85,27 +60,14 @@ export function PictureView<Id extends string>(props: {
   };
   const heldPoint = () => placed().find((handle) => handle.id === gestures.grip()?.id)?.point;
 
-  const lay = (pen: CanvasRenderingContext2D): void => {
-    const { re, im, x, y } = props.stage.view();
-    pen.transform(re, im, -im, re, x, y);
-    pen.scale(1 / props.bitmapScale, 1 / props.bitmapScale);
-    pen.imageSmoothingQuality = 'medium';
-    pen.drawImage(props.bitmap, 0, 0);
-  };
   const draw = (): void => {
     frame = 0;
     const size = props.stage.size();
     if (!size || !canvas) return;
-    const pen = penOn(canvas, size.width, size.height);
-    if (pen) lay(pen);
+    const picture = { bitmap: props.bitmap, scale: props.bitmapScale, view: props.stage.view() };
+    paintStage(canvas, size, picture);
     const point = heldPoint();
-    if (!point || !loupe) return;
-    const glass = penOn(loupe, LOUPE, LOUPE);
-    if (!glass) return;
-    glass.translate(LOUPE / 2, LOUPE / 2);
-    glass.scale(LOUPE_ZOOM, LOUPE_ZOOM);
-    glass.translate(-point.x, -point.y);
-    lay(glass);
+    if (point && loupe) paintLoupe(loupe, point, picture);
   };
   createEffect(() => {
     props.stage.view();
@@ -153,41 +115,19 @@ export function PictureView<Id extends string>(props: {
           viewBox={`0 0 ${props.stage.size()?.width ?? 1} ${props.stage.size()?.height ?? 1}`}
         >
           {props.children}
-          <Index each={shown()}>
-            {(handle) => (
-              <g class={handle().id === props.picked ? 'picture-handle picked' : 'picture-handle'}>
-                <path
-                  class="picture-casing"
-                  d={`M${handle().spot.x} ${handle().spot.y} L${handle().point.x} ${handle().point.y}`}
-                />
-                <path
-                  class="picture-line"
-                  d={`M${handle().spot.x} ${handle().spot.y} L${handle().point.x} ${handle().point.y}`}
-                />
-                <circle class="picture-knob" cx={handle().spot.x} cy={handle().spot.y} r={HANDLE_RADIUS} />
-                <text class="picture-sign" x={handle().spot.x} y={handle().spot.y + 6} text-anchor="middle">
-                  {handle().sign}
-                </text>
-              </g>
-            )}
-          </Index>
+          <PictureHandles handles={shown()} picked={props.picked} />
         </svg>
         <Show when={heldPoint()}>
           {(point) => (
-            <div class={point().x > (props.stage.size()?.width ?? 0) / 2 ? 'picture-loupe' : 'picture-loupe right'}>
-              <canvas ref={(element) => (loupe = element)} aria-hidden="true" />
-              <svg viewBox="-66 -66 132 132" aria-hidden="true">
-                <path class="picture-casing" d="M-60 0 H-8 M8 0 H60 M0 -60 V-8 M0 8 V60" />
-                <path class="picture-line" d="M-60 0 H-8 M8 0 H60 M0 -60 V-8 M0 8 V60" />
-                <circle class="picture-dot" r="1.5" />
-              </svg>
-            </div>
+            <PictureLoupe
+              right={point().x <= (props.stage.size()?.width ?? 0) / 2}
+              canvas={(element) => (loupe = element)}
+            />
           )}
         </Show>
       </div>
       <p class="unseen" id={hint}>
-        Arrow keys move what is picked below, ten times as far with shift; plus and minus zoom; square brackets turn by
-        1°.
+        {say.picture.hint}
       </p>
     </>
   );

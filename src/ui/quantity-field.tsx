@@ -1,5 +1,7 @@
-import { createEffect, createSignal, createUniqueId, Index, onCleanup, Show } from 'solid-js';
+import { createEffect, createSignal, createUniqueId, Index, Show } from 'solid-js';
+import { NudgeKey } from './nudge-key';
 import { ThumbRule } from './thumb-rule';
+import say from './words/en';
 
 export interface Option {
   readonly id: string;
@@ -33,43 +35,6 @@ interface FieldProps {
   onTool: (tool: string) => void;
   /** Move the value by so many divisions. */
   onNudge: (divisions: number) => void;
-}
-
-const HOLD_DELAY = 400;
-const HOLD_EVERY = 70;
-
-/** A key that nudges once on a tap and keeps nudging while held. */
-export function NudgeKey(props: { label: string; sign: string; onNudge: () => void }) {
-  let timer: ReturnType<typeof setTimeout> | undefined;
-  const stop = () => clearTimeout(timer);
-  const again = () => {
-    props.onNudge();
-    timer = setTimeout(again, HOLD_EVERY);
-  };
-  const start = (event: PointerEvent) => {
-    if (event.button !== 0) return;
-    stop();
-    props.onNudge();
-    timer = setTimeout(again, HOLD_DELAY);
-  };
-  onCleanup(stop);
-  return (
-    <button
-      type="button"
-      aria-label={props.label}
-      onPointerDown={start}
-      onPointerUp={stop}
-      onPointerLeave={stop}
-      onPointerCancel={stop}
-      onContextMenu={(event) => event.preventDefault()}
-      // A click without a pointer comes from the keyboard or a screen reader.
-      onClick={(event) => {
-        if (event.detail === 0) props.onNudge();
-      }}
-    >
-      {props.sign}
-    </button>
-  );
 }
 
 /** One quantity: closed a line of the table, open a large number with keys, unit, tool and a rule to drag. */
@@ -111,7 +76,7 @@ export function QuantityField(props: FieldProps) {
       <Show when={props.open}>
         <div class="field-open" id={`${id}-open`}>
           <div class="field-entry">
-            <NudgeKey label={`Less: ${props.label}`} sign="−" onNudge={() => props.onNudge(-1)} />
+            <NudgeKey label={say.field.less(props.label)} sign="−" onNudge={() => props.onNudge(-1)} />
             <div class="field-box">
               <input
                 ref={setEntry}
@@ -129,7 +94,7 @@ export function QuantityField(props: FieldProps) {
               />
               <Show when={props.units.length > 1} fallback={<span class="row faint">{props.units[0]?.label}</span>}>
                 <select
-                  aria-label={`Unit: ${props.label}`}
+                  aria-label={say.field.unit(props.label)}
                   value={props.unit}
                   onChange={(event) => props.onUnit(event.currentTarget.value)}
                 >
@@ -137,7 +102,7 @@ export function QuantityField(props: FieldProps) {
                 </select>
               </Show>
             </div>
-            <NudgeKey label={`More: ${props.label}`} sign="+" onNudge={() => props.onNudge(1)} />
+            <NudgeKey label={say.field.more(props.label)} sign="+" onNudge={() => props.onNudge(1)} />
           </div>
           <Show when={props.phone}>
             {(words) => (
@@ -150,7 +115,7 @@ export function QuantityField(props: FieldProps) {
           <div class="field-extra">
             <Show when={props.tools.length > 0}>
               <select
-                aria-label={`Read with: ${props.label}`}
+                aria-label={say.field.readWith(props.label)}
                 value={props.tool}
                 onChange={(event) => props.onTool(event.currentTarget.value)}
               >
@@ -158,7 +123,7 @@ export function QuantityField(props: FieldProps) {
               </select>
             </Show>
             <Show when={props.signed}>
-              <button type="button" class="button" aria-label={`Change sign: ${props.label}`} onClick={flip}>
+              <button type="button" class="button" aria-label={say.field.changeSign(props.label)} onClick={flip}>
                 + ⇄ −
               </button>
             </Show>
@@ -166,17 +131,17 @@ export function QuantityField(props: FieldProps) {
               type="button"
               class="button"
               aria-pressed={letters()}
-              aria-label="Letters: for fractions, units and ±"
+              aria-label={say.field.letters}
               onClick={() => {
                 setLetters(!letters());
                 entry()?.focus();
               }}
             >
-              ½ ± in
+              {say.field.lettersKey}
             </button>
           </div>
           <p class="field-hint" id={`${id}-hint`}>
-            {props.hint} <Show when={letters()}>Understood: 1/32 in, 3 1/2, 0.40 ± 0.02.</Show>
+            {props.hint} <Show when={letters()}>{say.field.understood}</Show>
           </p>
         </div>
       </Show>

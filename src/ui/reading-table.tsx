@@ -1,5 +1,6 @@
 import { createEffect, createSignal, createUniqueId, For, Index, Show, type JSX } from 'solid-js';
 import type { Option } from './quantity-field';
+import say from './words/en';
 
 export interface TableColumn {
   readonly id: string;
@@ -45,8 +46,6 @@ const otherSign = (text: string): string =>
 /** Readings in lines and columns, as many lines as the person takes. */
 export function ReadingTable(props: TableProps) {
   const id = createUniqueId();
-  const problemId = (line: number, column: string): string => `${id}-${line}-${column}`;
-  const last = (): string | undefined => props.columns.findLast((column) => column.signed)?.id;
   const [body, setBody] = createSignal<HTMLTableSectionElement>();
   createEffect(() => {
     const at = props.cursor;
@@ -85,66 +84,21 @@ export function ReadingTable(props: TableProps) {
               )}
             </For>
             <th scope="col">
-              <span class="visually-hidden">Keys</span>
+              <span class="unseen">{say.table.keys}</span>
             </th>
           </tr>
         </thead>
         <tbody ref={setBody}>
           <Index each={props.lines}>
             {(cells, index) => (
-              <>
-                <tr data-line={index}>
-                  <th scope="row">{index + 1}</th>
-                  <Index each={cells()}>
-                    {(cell) => (
-                      <td data-column={cell().column}>
-                        <Cell
-                          cell={cell()}
-                          problemId={problemId(index, cell().column)}
-                          label={`${props.line} ${index + 1}, ${props.columns.find((column) => column.id === cell().column)?.heading ?? ''}`}
-                          onText={(text) => props.onText(index, cell().column, text)}
-                        />
-                      </td>
-                    )}
-                  </Index>
-                  <td class="reading-table-keys">
-                    <Show when={last()}>
-                      {(column) => (
-                        <button
-                          type="button"
-                          class="button"
-                          aria-label={`Change sign: ${props.line} ${index + 1}`}
-                          onClick={() => {
-                            const cell = cells().find((one) => one.column === column());
-                            if (cell) props.onText(index, column(), otherSign(cell.text));
-                          }}
-                        >
-                          ±
-                        </button>
-                      )}
-                    </Show>
-                    <button
-                      type="button"
-                      class="button"
-                      aria-label={`Take out: ${props.line} ${index + 1}`}
-                      onClick={() => props.onRemove(index)}
-                    >
-                      ×
-                    </button>
-                  </td>
-                </tr>
-                <Index each={cells().filter((cell) => cell.problem !== undefined)}>
-                  {(cell) => (
-                    <tr>
-                      <td colSpan={props.columns.length + 2}>
-                        <p class="problem" role="alert" id={problemId(index, cell().column)}>
-                          {cell().problem}
-                        </p>
-                      </td>
-                    </tr>
-                  )}
-                </Index>
-              </>
+              <Line
+                number={index + 1}
+                cells={cells()}
+                line={props.line}
+                columns={props.columns}
+                onText={(column, text) => props.onText(index, column, text)}
+                onRemove={() => props.onRemove(index)}
+              />
             )}
           </Index>
         </tbody>
@@ -152,11 +106,11 @@ export function ReadingTable(props: TableProps) {
       <Show when={props.problem}>{(problem) => <p class="faint small">{problem()}</p>}</Show>
       <div class="row">
         <button type="button" class="button" disabled={!props.canAdd} onClick={() => props.onAdd()}>
-          Add a line
+          {say.table.add}
         </button>
         <Show when={props.tools.length > 0}>
           <select
-            aria-label={`Read with: ${props.label}`}
+            aria-label={say.field.readWith(props.label)}
             value={props.tool}
             onChange={(event) => props.onTool(event.currentTarget.value)}
           >
@@ -165,6 +119,77 @@ export function ReadingTable(props: TableProps) {
         </Show>
       </div>
     </section>
+  );
+}
+
+/** One line of the table; below it a sentence for each cell that cannot be used. */
+function Line(props: {
+  number: number;
+  cells: readonly TableCell[];
+  line: string;
+  columns: readonly TableColumn[];
+  onText: (column: string, text: string) => void;
+  onRemove: () => void;
+}) {
+  const id = createUniqueId();
+  const problemId = (column: string): string => `${id}-${column}`;
+  const headingOf = (id: string): string => props.columns.find((column) => column.id === id)?.heading ?? '';
+  const turning = (): string | undefined => props.columns.findLast((column) => column.signed)?.id;
+  const turn = (column: string): void => {
+    const cell = props.cells.find((one) => one.column === column);
+    if (cell) props.onText(column, otherSign(cell.text));
+  };
+  return (
+    <>
+      <tr data-line={props.number - 1}>
+        <th scope="row">{props.number}</th>
+        <Index each={props.cells}>
+          {(cell) => (
+            <td data-column={cell().column}>
+              <Cell
+                cell={cell()}
+                problemId={problemId(cell().column)}
+                label={say.table.cell(props.line, props.number, headingOf(cell().column))}
+                onText={(text) => props.onText(cell().column, text)}
+              />
+            </td>
+          )}
+        </Index>
+        <td class="reading-table-keys">
+          <Show when={turning()}>
+            {(column) => (
+              <button
+                type="button"
+                class="button"
+                aria-label={say.table.changeSign(props.line, props.number)}
+                onClick={() => turn(column())}
+              >
+                ±
+              </button>
+            )}
+          </Show>
+          <button
+            type="button"
+            class="button"
+            aria-label={say.table.takeOut(props.line, props.number)}
+            onClick={() => props.onRemove()}
+          >
+            ×
+          </button>
+        </td>
+      </tr>
+      <Index each={props.cells.filter((cell) => cell.problem !== undefined)}>
+        {(cell) => (
+          <tr>
+            <td colSpan={props.columns.length + 2}>
+              <p class="problem" role="alert" id={problemId(cell().column)}>
+                {cell().problem}
+              </p>
+            </td>
+          </tr>
+        )}
+      </Index>
+    </>
   );
 }
 

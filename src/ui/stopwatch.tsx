@@ -1,4 +1,5 @@
 import { Show } from 'solid-js';
+import say from './words/en';
 
 interface StopwatchProps {
   /** As shown: `1:05.3`. */
@@ -16,7 +17,7 @@ interface StopwatchProps {
 /** A stopwatch over a table of readings, with keys for a thumb that does not look. */
 export function Stopwatch(props: StopwatchProps) {
   return (
-    <div class="stopwatch no-print" role="group" aria-label="Stopwatch">
+    <div class="stopwatch no-print" role="group" aria-label={say.stopwatch.title}>
       <output class="stopwatch-time" aria-live="off">
         {props.shown}
       </output>
@@ -27,21 +28,21 @@ export function Stopwatch(props: StopwatchProps) {
             when={props.used}
             fallback={
               <button type="button" class="button stopwatch-key" onClick={() => props.onStart()}>
-                Start
+                {say.stopwatch.start}
               </button>
             }
           >
             <button type="button" class="button stopwatch-key" onClick={() => props.onEmpty()}>
-              Take out the readings
+              {say.stopwatch.empty}
             </button>
           </Show>
         }
       >
         <button type="button" class="button stopwatch-key" disabled={props.full} onClick={() => props.onNow()}>
-          Now
+          {say.stopwatch.now}
         </button>
         <button type="button" class="button stopwatch-key" onClick={() => props.onStop()}>
-          Stop
+          {say.stopwatch.stop}
         </button>
       </Show>
     </div>

@@ -1,6 +1,7 @@
 import { createMemo, createUniqueId, For, Show } from 'solid-js';
 import type { MarkState } from './verdict-mark';
 import { numberTicks, placesOf, timeTicks } from './ticks';
+import say from './words/en';
 import './trend.css';
 
 const WIDTH = 340;
@@ -55,11 +56,11 @@ function frameOf(points: readonly TrendPoint[]): Frame {
   return { from: from - spare, to: to + spare, low: low - pad, high: high + pad };
 }
 
-const SHAPES: Readonly<Record<MarkState, { readonly path: string; readonly tone: string; readonly word: string }>> = {
-  within: { path: 'm-4 0 a4 4 0 1 0 8 0 a4 4 0 1 0 -8 0', tone: 'd-ink d-fill', word: 'within' },
-  'too close': { path: 'm0 -5 l5 9 h-10 z', tone: 'd-ink d-fill', word: 'too close to call' },
-  beyond: { path: 'm0 -6 l6 6 l-6 6 l-6 -6 z', tone: 'd-solid', word: 'beyond' },
-  none: { path: 'm-3 0 a3 3 0 1 0 6 0 a3 3 0 1 0 -6 0', tone: 'd-solid', word: 'reading' },
+const SHAPES: Readonly<Record<MarkState, { readonly path: string; readonly tone: string }>> = {
+  within: { path: 'm-4 0 a4 4 0 1 0 8 0 a4 4 0 1 0 -8 0', tone: 'd-ink d-fill' },
+  'too close': { path: 'm0 -5 l5 9 h-10 z', tone: 'd-ink d-fill' },
+  beyond: { path: 'm0 -6 l6 6 l-6 6 l-6 -6 z', tone: 'd-solid' },
+  none: { path: 'm-3 0 a3 3 0 1 0 6 0 a3 3 0 1 0 -6 0', tone: 'd-solid' },
 };
 const STATES = Object.keys(SHAPES) as MarkState[];
 
@@ -157,7 +158,7 @@ export function TrendChart(props: TrendChartProps) {
               <svg viewBox="-8 -8 16 16" aria-hidden="true">
                 <path class={SHAPES[state].tone} d={`M0 0 ${SHAPES[state].path}`} />
               </svg>
-              {SHAPES[state].word}
+              {say.trend.marks[state]}
             </span>
           )}
         </For>
@@ -167,10 +168,10 @@ export function TrendChart(props: TrendChartProps) {
               <path class="trend-allowed" d="M-8 -6 h16 v12 h-16 z" />
               <path class="d-ink" d="M-8 -6 h16" />
             </svg>
-            allowed
+            {say.trend.allowed}
           </span>
         </Show>
-        <span>Bars: about 95 %.</span>
+        <span>{say.trend.bars}</span>
       </figcaption>
     </figure>
   );

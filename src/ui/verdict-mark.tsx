@@ -1,13 +1,9 @@
 import { Match, Switch } from 'solid-js';
+import say from './words/en';
 
 export type MarkState = 'within' | 'beyond' | 'too close' | 'none';
 
-export const verdictWords: Readonly<Record<MarkState, string>> = {
-  within: 'Within limit',
-  beyond: 'Beyond limit',
-  'too close': 'Too close to call',
-  none: 'No verdict yet',
-};
+export const verdictWords: Readonly<Record<MarkState, string>> = say.verdict;
 
 /** The verdict as a shape: a bar between the jaws, a bar past them, a bar across one. Told apart without colour. */
 export function VerdictMark(props: { state: MarkState }) {

@@ -1,4 +1,5 @@
 import { Index, Show } from 'solid-js';
+import say from './words/en';
 
 export interface Share {
   readonly name: string;
@@ -24,7 +25,7 @@ export function Working(props: {
         <span class="working-result">{props.result}</span>
       </div>
       {/* MathML of our own tree, escaped where it is made. Focusable, because a long one scrolls sideways. */}
-      <div class="working-formula" role="group" aria-label={`Formula: ${props.meaning}`} tabindex="0">
+      <div class="working-formula" role="group" aria-label={say.working.formula(props.meaning)} tabindex="0">
         <div innerHTML={props.symbolic} />
         <Show when={props.filled}>{(filled) => <div innerHTML={filled()} />}</Show>
       </div>
@@ -52,7 +53,7 @@ function Shares(props: { shares: readonly Share[] }) {
               <rect class="d-shade" x="0" y="1" width="100" height="10" />
               <rect class="d-solid" x="0" y="1" width={Math.max(part().share * 100, 0.5)} height="10" />
             </svg>
-            <span>{part().share < 0.005 ? '< 1 %' : `${Math.round(part().share * 100)} %`}</span>
+            <span>{say.working.share(Math.round(part().share * 100))}</span>
           </div>
         )}
       </Index>
