@@ -38,9 +38,13 @@ export const listed: readonly Listed[] = Object.entries(metas)
 
 /** Loads one calculator with its drawing; undefined for an id that does not exist. */
 export async function loadCalculator(id: string): Promise<Loaded | undefined> {
-  const calculator = calculators[`./${id}/index.ts`];
-  const figure = figures[`./${id}/figure.tsx`];
+  const calculator = calculators[`../calculators/${id}/index.ts`];
+  const figure = figures[`../calculators/${id}/figure.tsx`];
   if (!calculator || !figure) return undefined;
-  const [data, Figure, download] = await Promise.all([calculator(), figure(), downloads[`./${id}/download.ts`]?.()]);
+  const [data, Figure, download] = await Promise.all([
+    calculator(),
+    figure(),
+    downloads[`../calculators/${id}/download.ts`]?.(),
+  ]);
   return { calculator: data, Figure, download };
 }
