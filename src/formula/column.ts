@@ -1,8 +1,9 @@
 import { constants } from './constants';
-import { DomainError, rounded, withoutDust, TOO_LARGE } from './evaluate';
+import { DomainError, rounded, withoutDust } from './evaluate';
 import { choosingFunctions, smoothFunctions, steppingFunctions } from './functions';
 import type { System } from './system';
 import { symbolsIn, type Node } from './tree';
+import say from './words/en';
 
 /** A value for each of many cases; a bare number where it is the same in all. For sampling and root finding, which need no slopes. */
 export type Column = number | Float64Array;
@@ -30,13 +31,13 @@ function product(a: Column, b: Column): Column {
 
 function quotient(a: Column, b: Column, node: Node): Column {
   if (typeof b === 'number') {
-    if (b === 0) throw new DomainError('this divides by zero', symbolsIn(node));
+    if (b === 0) throw new DomainError(say.byZero, symbolsIn(node));
     return each(a, (x) => x / b);
   }
   const out = new Float64Array(b.length);
   for (let k = 0; k < out.length; k += 1) {
     const y = b[k] ?? NaN;
-    if (y === 0) throw new DomainError('this divides by zero', symbolsIn(node));
+    if (y === 0) throw new DomainError(say.byZero, symbolsIn(node));
     out[k] = (typeof a === 'number' ? a : (a[k] ?? NaN)) / y;
   }
   return out;
@@ -49,9 +50,10 @@ function call(node: Node & { type: 'call' }, args: readonly Column[]): Column {
   const step = steppingFunctions[node.name];
   if (step) return each(a, (x) => rounded(step, x));
   const smooth = smoothFunctions[node.name];
-  if (!smooth) throw new DomainError(`${node.name} is not known`, symbolsIn(node));
+  if (!smooth) throw new DomainError(say.unknown(node.name), symbolsIn(node));
+  const { domain } = smooth;
   return each(a, (x) => {
-    if (!smooth.domain(x)) throw new DomainError(`${node.name} needs ${smooth.needs}`, symbolsIn(node));
+    if (domain && !domain.holds(x)) throw new DomainError(domain.needs, symbolsIn(node));
     return smooth.derivatives(x)[0];
   });
 }
@@ -60,9 +62,9 @@ function power(a: Column, b: Column, node: Node): Column {
   if (b === 2) return product(a, a);
   return both(a, b, (base, exponent) => {
     if (base < 0 && !Number.isInteger(exponent)) {
-      throw new DomainError('a negative number cannot be raised to a fraction', symbolsIn(node));
+      throw new DomainError(say.rootOfNegative, symbolsIn(node));
     }
-    if (base === 0 && exponent < 0) throw new DomainError('this divides by zero', symbolsIn(node));
+    if (base === 0 && exponent < 0) throw new DomainError(say.byZero, symbolsIn(node));
     return base ** exponent;
   });
 }
@@ -97,7 +99,7 @@ function visit(node: Node, symbol: (name: string) => Column): Column {
 function columnOf(tree: Node, symbol: (name: string) => Column): Column {
   const result = visit(tree, symbol);
   const finite = typeof result === 'number' ? Number.isFinite(result) : result.every(Number.isFinite);
-  if (!finite) throw new DomainError(TOO_LARGE, symbolsIn(tree));
+  if (!finite) throw new DomainError(say.tooLarge, symbolsIn(tree));
   return result;
 }
 

@@ -13,6 +13,7 @@ import {
   type Taylor,
 } from './taylor';
 import { symbolsIn, type Node } from './tree';
+import say from './words/en';
 
 /** A point outside an operation's domain: what failed and the symbols it was made of. */
 export class DomainError extends Error {
@@ -24,13 +25,11 @@ export class DomainError extends Error {
   }
 }
 
-export const TOO_LARGE = 'the result is too large to work with';
-
 /** f(u), or a refusal where f has no finite slope along an uncertain input; along an exact one the slope is left out. */
-function compose(derivatives: Derivatives, u: Taylor, what: string, node: Node): Taylor {
-  if (!Number.isFinite(derivatives[0])) throw new DomainError(TOO_LARGE, symbolsIn(node));
+function compose(derivatives: Derivatives, u: Taylor, steep: string, node: Node): Taylor {
+  if (!Number.isFinite(derivatives[0])) throw new DomainError(say.tooLarge, symbolsIn(node));
   if (isConstant(u) || Number.isFinite(derivatives[1])) return composeTaylor(derivatives, u);
-  if (moves(u)) throw new DomainError(`${what} has no finite slope here`, symbolsIn(node));
+  if (moves(u)) throw new DomainError(steep, symbolsIn(node));
   return blinded(u, derivatives[0]);
 }
 
@@ -39,13 +38,13 @@ function power(base: Taylor, exponent: Taylor, node: Node): Taylor {
   if (isConstant(exponent) || (base.value <= 0 && !moves(exponent))) {
     const p = exponent.value;
     if (base.value < 0 && !Number.isInteger(p)) {
-      throw new DomainError('a negative number cannot be raised to a fraction', symbolsIn(node));
+      throw new DomainError(say.rootOfNegative, symbolsIn(node));
     }
-    if (base.value === 0 && p < 0) throw new DomainError('this divides by zero', symbolsIn(node));
-    const raised = compose(powerDerivatives(base.value, p), base, 'this power', node);
+    if (base.value === 0 && p < 0) throw new DomainError(say.byZero, symbolsIn(node));
+    const raised = compose(powerDerivatives(base.value, p), base, say.steepPower, node);
     return addTaylors(raised, blinded(exponent, 0), raised.value);
   }
-  if (base.value <= 0) throw new DomainError('the base of a power must be above zero', symbolsIn(node));
+  if (base.value <= 0) throw new DomainError(say.baseNotPositive, symbolsIn(node));
   const x = base.value;
   const product = multiplyTaylors(exponent, composeTaylor([Math.log(x), 1 / x, -1 / x ** 2, 2 / x ** 3], base));
   const e = Math.exp(product.value);
@@ -59,9 +58,10 @@ function call(node: Node & { type: 'call' }, args: readonly Taylor[]): Taylor {
   const step = steppingFunctions[node.name];
   if (step) return constantTaylor(rounded(step, a.value));
   const smooth = smoothFunctions[node.name];
-  if (!smooth) throw new DomainError(`${node.name} is not known`, symbolsIn(node));
-  if (!smooth.domain(a.value)) throw new DomainError(`${node.name} needs ${smooth.needs}`, symbolsIn(node));
-  return compose(smooth.derivatives(a.value), a, node.name, node);
+  if (!smooth) throw new DomainError(say.unknown(node.name), symbolsIn(node));
+  const { domain } = smooth;
+  if (domain && !domain.holds(a.value)) throw new DomainError(domain.needs, symbolsIn(node));
+  return compose(smooth.derivatives(a.value), a, say.steep(node.name), node);
 }
 
 function quotient(a: Taylor, b: Taylor): Taylor {
@@ -114,7 +114,7 @@ function visit(node: Node, symbol: (name: string) => Taylor): Taylor {
       if (node.op === '-') return sum(left, scaleTaylor(right, -1));
       if (node.op === '*') return multiplyTaylors(left, right);
       if (node.op === '^') return power(left, right, node);
-      if (right.value === 0) throw new DomainError('this divides by zero', symbolsIn(node.right));
+      if (right.value === 0) throw new DomainError(say.byZero, symbolsIn(node.right));
       return quotient(left, right);
     }
   }
@@ -128,6 +128,6 @@ function visit(node: Node, symbol: (name: string) => Taylor): Taylor {
  */
 export function evaluateTree(node: Node, symbol: (name: string) => Taylor): Taylor {
   const result = visit(node, symbol);
-  if (!Number.isFinite(result.value)) throw new DomainError(TOO_LARGE, symbolsIn(node));
+  if (!Number.isFinite(result.value)) throw new DomainError(say.tooLarge, symbolsIn(node));
   return result;
 }

@@ -1,15 +1,14 @@
+import say from './words/en';
+
 /** Value and first three derivatives at a point. */
 export type Derivatives = readonly [f: number, f1: number, f2: number, f3: number];
 
 /** A smooth function of one dimensionless argument (sqrt and abs excepted, which the dimension rule knows). */
 export interface SmoothFunction {
-  /** Where it is defined, for the sentence when it is not. */
-  readonly domain: (x: number) => boolean;
-  readonly needs: string;
+  /** Where it is defined, and the words for where it is not; defined everywhere without it. */
+  readonly domain?: { readonly holds: (x: number) => boolean; readonly needs: string };
   readonly derivatives: (x: number) => Derivatives;
 }
-
-const everywhere = (): boolean => true;
 
 function tangent(x: number): Derivatives {
   const t = Math.tan(x);
@@ -36,44 +35,34 @@ function squareRoot(x: number): Derivatives {
 const within1 = (x: number): boolean => Math.abs(x) <= 1;
 
 export const smoothFunctions: Readonly<Record<string, SmoothFunction>> = {
-  sqrt: { domain: (x) => x >= 0, needs: 'a number that is not negative', derivatives: squareRoot },
+  sqrt: { domain: { holds: (x) => x >= 0, needs: say.needs.sqrt }, derivatives: squareRoot },
   exp: {
-    domain: everywhere,
-    needs: 'any number',
     derivatives: (x) => {
       const e = Math.exp(x);
       return [e, e, e, e];
     },
   },
   ln: {
-    domain: (x) => x > 0,
-    needs: 'a number above zero',
+    domain: { holds: (x) => x > 0, needs: say.needs.ln },
     derivatives: (x) => [Math.log(x), 1 / x, -1 / x ** 2, 2 / x ** 3],
   },
   sin: {
-    domain: everywhere,
-    needs: 'any angle',
     derivatives: (x) => [Math.sin(x), Math.cos(x), -Math.sin(x), -Math.cos(x)],
   },
   cos: {
-    domain: everywhere,
-    needs: 'any angle',
     derivatives: (x) => [Math.cos(x), -Math.sin(x), -Math.cos(x), Math.sin(x)],
   },
-  tan: { domain: (x) => Math.abs(Math.cos(x)) > 1e-12, needs: 'an angle other than 90°', derivatives: tangent },
-  asin: { domain: within1, needs: 'a number between −1 and 1', derivatives: arcsine },
+  tan: { domain: { holds: (x) => Math.abs(Math.cos(x)) > 1e-12, needs: say.needs.tan }, derivatives: tangent },
+  asin: { domain: { holds: within1, needs: say.needs.asin }, derivatives: arcsine },
   acos: {
-    domain: within1,
-    needs: 'a number between −1 and 1',
+    domain: { holds: within1, needs: say.needs.acos },
     derivatives: (x) => {
       const [s, s1, s2, s3] = arcsine(x);
       return [Math.PI / 2 - s, -s1, -s2, -s3];
     },
   },
-  atan: { domain: everywhere, needs: 'any number', derivatives: arctangent },
+  atan: { derivatives: arctangent },
   abs: {
-    domain: everywhere,
-    needs: 'any number',
     derivatives: (x) => [Math.abs(x), Math.sign(x), 0, 0],
   },
 };

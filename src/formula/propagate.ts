@@ -1,10 +1,11 @@
-import { DomainError, TOO_LARGE, evaluateTree, rounded } from './evaluate';
+import { DomainError, evaluateTree, rounded } from './evaluate';
 import { COVERAGE, type Contribution, type Failure, type Inputs, type Known, type Outcome } from './outcome';
 import { Draws, type Sampled } from './sample';
 import { steppingFunctions } from './functions';
 import type { Step, System } from './system';
 import { constantTaylor, variable, type Taylor } from './taylor';
 import type { Node } from './tree';
+import say from './words/en';
 
 /** Second-order terms below this share of the variance are left out, above the other hand over to sampling. */
 const NEGLIGIBLE = 0.01;
@@ -42,7 +43,7 @@ function taylorOf(tree: Node, { inputs, variables, results }: Working): Taylor {
     const found = results.get(name) ?? variables.get(name);
     if (found) return found;
     const input = inputs[name];
-    if (!input) throw new DomainError('a value is missing', [name]);
+    if (!input) throw new DomainError(say.missing, [name]);
     return constantTaylor(input.value);
   });
 }
@@ -169,7 +170,7 @@ function resolve(step: Step, working: Working): Outcome {
 /** The outcome, or a refusal where the stated uncertainty takes the result beyond all bounds (a power law over its whole range). */
 function bounded(outcome: Outcome, step: Step): Outcome {
   if (!outcome.ok || [outcome.u, outcome.low, outcome.high].every(Number.isFinite)) return outcome;
-  throw new DomainError(`${TOO_LARGE} for some values inside the stated uncertainty`, step.formula.uses);
+  throw new DomainError(say.inside(say.tooLarge), step.formula.uses);
 }
 
 /**

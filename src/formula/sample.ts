@@ -1,8 +1,8 @@
 import { workOut, type Column } from './column';
 import { DomainError } from './evaluate';
-
 import type { Inputs, Shape } from './outcome';
 import type { Step, System } from './system';
+import say from './words/en';
 
 /**
  * Draws per propagation: the points of a shifted rank-1 lattice. They give standard deviations to about 1 % and the ends of
@@ -133,7 +133,7 @@ export class Draws {
       return workOut(this.system, step.formula.symbol, columns, input);
     } catch (error) {
       if (!(error instanceof DomainError)) throw error;
-      throw new DomainError(`${error.problem} for some values inside the stated uncertainty`, error.symbols);
+      throw new DomainError(say.inside(error.problem), error.symbols);
     }
   }
 

@@ -1,4 +1,5 @@
 import { fromSi, findUnit, toSi, type Kind, type Unit } from './unit';
+import say from './words/en';
 
 /** How this person writes decimals; decides what `1,000` means. */
 export type DecimalMark = 'point' | 'comma';
@@ -32,14 +33,22 @@ const DECIMAL = String.raw`(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:e[+-]?\d+)?`;
 const NUMBER = new RegExp(String.raw`^([+-]?)\s*(?:(\d+)\s+(\d+)\s*/\s*(\d+)|(\d+)\s*/\s*(\d+)|(${DECIMAL}))\s*`, 'i');
 const THOUSANDS = /^[1-9]\d{0,2},\d{3}$/;
 
+const typed = say.typed;
+
 const refuse = (reason: string): Refused => ({ ok: false, reason });
 
 /** The units a person may write for `kind`, for a sentence: "mm, µm or in". */
 function unitList(kind: Kind): string {
   const labels = kind.units.map((unit) => unit.label).filter((label) => label !== '');
   const last = labels.pop();
-  if (last === undefined) return 'no unit';
-  return labels.length > 0 ? `${labels.join(', ')} or ${last}` : last;
+  if (last === undefined) return typed.noUnit;
+  return labels.length > 0 ? typed.or(labels.join(', '), last) : last;
+}
+
+/** A kind as it stands in a sentence; a stranger's by its id. */
+function nameOf(kind: Kind): string {
+  const names: Readonly<Record<string, string>> = say.kinds;
+  return names[kind.id] ?? kind.id;
 }
 
 interface Part {
@@ -50,24 +59,24 @@ interface Part {
 function readNumber(text: string, mark: DecimalMark): Part | Refused {
   const match = NUMBER.exec(text);
   if (!match) {
-    return refuse(`“${text}” does not start with a number. Accepted: 0.4, 0,4, 1/32 or 3 1/2.`);
+    return refuse(typed.noNumber(text));
   }
   const [all, sign, whole, wholeTop, wholeBottom, top, bottom, decimal] = match;
   const rest = text.slice(all.length);
   // `1/s` is a unit that starts with a digit.
   if (/^(?!1\/[a-z])[.,\d]/i.test(rest)) {
-    return refuse(`“${text}” has more than one decimal mark. Write thousands without a mark: 1000.5.`);
+    return refuse(typed.twoMarks(text));
   }
   const negative = sign === '-' ? -1 : 1;
   if (decimal !== undefined) {
     if (mark === 'point' && THOUSANDS.test(decimal)) {
       const joined = decimal.replace(',', '');
-      return refuse(`“${decimal}” could mean ${decimal.replace(',', '.')} or ${joined}. Write it without the comma.`);
+      return refuse(typed.ambiguous(decimal, decimal.replace(',', '.'), joined));
     }
     return { number: negative * Number(decimal.replace(',', '.')), rest };
   }
   const denominator = Number(wholeBottom ?? bottom);
-  if (denominator === 0) return refuse(`“${text}” divides by zero.`);
+  if (denominator === 0) return refuse(typed.byZero(text));
   const numerator = Number(wholeTop ?? top);
   return { number: negative * (Number(whole ?? 0) + numerator / denominator), rest };
 }
@@ -89,9 +98,9 @@ function tidy(text: string): string {
  */
 export function parseQuantity(text: string, kind: Kind, unit: Unit, mark: DecimalMark = 'point'): Typed | Refused {
   const tidied = tidy(text);
-  if (tidied === '') return refuse('Nothing entered yet.');
+  if (tidied === '') return refuse(typed.nothing);
   const [main = '', halfText, ...more] = tidied.split(PLUS_MINUS);
-  if (more.length > 0) return refuse('Only one ± is understood: 0.40 ± 0.02.');
+  if (more.length > 0) return refuse(typed.oneHalf);
 
   const first = readNumber(main, mark);
   if ('ok' in first) return first;
@@ -99,7 +108,7 @@ export function parseQuantity(text: string, kind: Kind, unit: Unit, mark: Decima
   let unitGiven = false;
   if (first.rest !== '') {
     const found = findUnit(kind, first.rest);
-    if (!found) return refuse(`“${first.rest}” is not a unit of ${kind.id}. Accepted: ${unitList(kind)}.`);
+    if (!found) return refuse(typed.otherUnit(first.rest, nameOf(kind), unitList(kind)));
     typedUnit = found;
     unitGiven = true;
   }
@@ -109,8 +118,8 @@ export function parseQuantity(text: string, kind: Kind, unit: Unit, mark: Decima
   let relative = false;
   if (halfText !== undefined) {
     const second = readNumber(halfText, mark);
-    if ('ok' in second) return refuse(`After the ±: ${second.reason}`);
-    if (second.number < 0) return refuse('The half-width after ± cannot be negative.');
+    if ('ok' in second) return refuse(typed.afterHalf(second.reason));
+    if (second.number < 0) return refuse(typed.negativeHalf);
     halfNumber = second.number;
     if (second.rest !== '') {
       const found = findUnit(kind, second.rest);
@@ -120,22 +129,22 @@ export function parseQuantity(text: string, kind: Kind, unit: Unit, mark: Decima
       } else if (second.rest.trim() === '%') {
         relative = true;
       } else {
-        return refuse(`After the ±: “${second.rest}” is not a unit of ${kind.id}. Accepted: ${unitList(kind)} or %.`);
+        return refuse(typed.otherHalfUnit(second.rest, nameOf(kind), unitList(kind)));
       }
     }
   }
 
   const value = toSi(first.number, typedUnit);
-  if (!Number.isFinite(value)) return refuse('That number is too large to work with.');
+  if (!Number.isFinite(value)) return refuse(typed.tooLarge);
   if (kind.whole && !Number.isInteger(first.number)) {
-    return refuse(`A whole number is needed here; ${first.number} is not one.`);
+    return refuse(typed.notWhole(String(first.number)));
   }
   if (halfNumber === undefined) return { ok: true, value, unit: typedUnit };
   // A share of the number typed: 5 % of 20 °C is 1 °C, though the SI value is 293 K.
   const half = relative
     ? ((Math.abs(first.number) * halfNumber) / 100) * typedUnit.factor
     : halfNumber * halfUnit.factor;
-  if (!Number.isFinite(half)) return refuse('That half-width is too large to work with.');
+  if (!Number.isFinite(half)) return refuse(typed.halfTooLarge);
   return { ok: true, value, unit: typedUnit, half };
 }
 

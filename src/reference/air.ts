@@ -1,7 +1,10 @@
 import { cite } from './citation';
+import say from './words/en';
+
+const { places: place } = say;
 
 /** Magnus’s formula over water. Against the full equations it is within 0.31 % between 0 and 60 °C. */
-export const magnus = cite('WMO-No. 8, Guide to Instruments', 'annex 4.B, −45 to 60 °C (range from memory)');
+export const magnus = cite('WMO-No. 8, Guide to Instruments', place.magnus);
 
 /**
  * Saturation vapour pressure over water at the temperature `at`, as a formula's text.

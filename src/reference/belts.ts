@@ -1,4 +1,7 @@
 import { cite, commonPractice, derived, type Citation } from './citation';
+import say from './words/en';
+
+const { works: work, places: place } = say;
 
 /** One number of a table: the value, how far the truth may lie from it, and where it comes from. */
 export interface Tabulated {
@@ -30,43 +33,26 @@ export const TABLE_WIDTH = 10;
 
 const of = (value: number, half: number, from: Citation): Tabulated => ({ value, half, from });
 
-const curvilinear = cite(
-  'ISO 13050, metric curvilinear synchronous belts',
-  'pitch; the 2 mm pitch may be outside it',
-  true,
-);
-const inch = cite('ISO 5296, synchronous belts of inch pitch', 'pitch: 0.08 in and 0.2 in', true);
-const metric = cite('DIN 7721, now ISO 17396, metric trapezoidal belts', 'pitch', true);
+const curvilinear = cite(work.iso13050, place.curvilinear, true);
+const inch = cite(work.iso5296, place.inch, true);
+const metric = cite(work.iso17396, place.pitch, true);
 
-const handbookSize = cite('Supplier’s engineering table', 'belt height', true);
-const foundSize = cite('Supplier’s engineering table', 'belt height over the teeth');
-const rememberedMass = cite(
-  'Suppliers’ engineering tables',
-  'mass per metre and millimetre of width; they differ',
-  true,
-);
-const inchMass = cite('ISO 5295, an early edition’s table', 'mass of 6.4 mm width: 0.007 kg/m', true);
-const working = cite(
-  'Supplier’s engineering table',
-  'allowable working tension per inch of width, rubber and glass cord: 25, 64 and 102 lbf for 2, 3 and 5 mm curved, 18 lbf for 2.032 mm',
-  true,
-);
-const seating = cite('Supplier’s engineering table', 'minimum installation tension of a strand', true);
-const pressing = cite(
-  'Supplier’s engineering table',
-  'constant Y of the force at a deflection of 1/64 of the span, C = 2048 · Y',
-  true,
-);
-const steelCord = cite('Supplier’s engineering table, polyurethane belts with steel cord', 'open-ended, by width');
+const handbookSize = cite(work.supplier, place.height, true);
+const foundSize = cite(work.supplier, place.heightOverTeeth);
+const rememberedMass = cite(work.suppliers, place.massPerWidth, true);
+const inchMass = cite(work.iso5295, place.inchMass, true);
+const working = cite(work.supplier, place.working, true);
+const seating = cite(work.supplier, place.seating, true);
+const pressing = cite(work.supplier, place.pressing, true);
+const steelCord = cite(work.steelCord, place.openEnded);
 
 /** What the labels mean, for a hint. */
-export const BELT_LABELS =
-  'Pitch and teeth; rubber with glass cord, or polyurethane with steel cord. For another, enter its values below.';
+export const BELT_LABELS = say.belts.hint;
 
 /** Half-widths: of a mass as far as tables of one sort differ; of spring rates 30 % (glass) and 10 % (steel). */
 export const belts = {
   curved2: {
-    label: '2 mm curved, rubber',
+    label: say.belts.labels.curved2,
     pitch: of(2, 0, curvilinear),
     height: of(1.45, 0.1, handbookSize),
     mass: of(13, 2, rememberedMass),
@@ -75,7 +61,7 @@ export const belts = {
     springRate: of(31000, 9300, pressing),
   },
   curved3: {
-    label: '3 mm curved, rubber',
+    label: say.belts.labels.curved3,
     pitch: of(3, 0, curvilinear),
     height: of(2.4, 0.1, handbookSize),
     mass: of(25, 4, rememberedMass),
@@ -84,7 +70,7 @@ export const belts = {
     springRate: of(49000, 14700, pressing),
   },
   curved5: {
-    label: '5 mm curved, rubber',
+    label: say.belts.labels.curved5,
     pitch: of(5, 0, curvilinear),
     height: of(3.6, 0.2, foundSize),
     mass: of(36, 6, rememberedMass),
@@ -93,7 +79,7 @@ export const belts = {
     springRate: of(150000, 45000, pressing),
   },
   inch2: {
-    label: '2.032 mm straight, rubber',
+    label: say.belts.labels.inch2,
     pitch: of(2.032, 0, inch),
     height: of(1.14, 0.1, foundSize),
     mass: of(11, 2, inchMass),
@@ -102,7 +88,7 @@ export const belts = {
     springRate: of(40000, 12000, pressing),
   },
   inch5: {
-    label: '5.08 mm straight, steel cord',
+    label: say.belts.labels.inch5,
     pitch: of(5.08, 0, inch),
     height: of(2.3, 0.1, foundSize),
     mass: of(24, 1, steelCord),
@@ -111,7 +97,7 @@ export const belts = {
     springRate: of(71000, 7100, steelCord),
   },
   straight25: {
-    label: '2.5 mm straight, steel cord',
+    label: say.belts.labels.straight25,
     pitch: of(2.5, 0, metric),
     height: of(1.3, 0.1, handbookSize),
     mass: of(11, 1, steelCord),
@@ -120,7 +106,7 @@ export const belts = {
     springRate: of(60000, 6000, steelCord),
   },
   straight5: {
-    label: '5 mm straight, steel cord',
+    label: say.belts.labels.straight5,
     pitch: of(5, 0, metric),
     height: of(2.2, 0.1, handbookSize),
     mass: of(21, 1, steelCord),
@@ -129,7 +115,7 @@ export const belts = {
     springRate: of(90000, 9000, steelCord),
   },
   wide5: {
-    label: '5 mm broad straight, steel cord',
+    label: say.belts.labels.wide5,
     pitch: of(5, 0, metric),
     height: of(2.7, 0.1, handbookSize),
     mass: of(34, 3, steelCord),
@@ -161,37 +147,18 @@ export function beltOptions(symbols: Readonly<Partial<Record<Column, string>>>):
     );
     return [id, { label: row.label, set }] as const;
   });
-  return { ...(Object.fromEntries(rows) as Record<BeltId, Option>), other: { label: 'another' } };
+  return { ...(Object.fromEntries(rows) as Record<BeltId, Option>), other: { label: say.belts.labels.other } };
 }
-
-const RUBBER = 'rubber and glass cord';
-const STEEL = 'polyurethane and steel cord';
 
 /** Where the values behind the options come from: one line for each column, since an option has no source of its own. */
 export const beltSources = {
-  pitch: cite('ISO 13050 (curved), ISO 5296 (inch), DIN 7721 / ISO 17396 (metric, straight)', 'pitch', true),
-  height: cite('Suppliers’ engineering tables', 'belt height over the teeth, 2 and 3 mm curved from memory', true),
-  mass: cite(
-    'Suppliers’ engineering tables',
-    `${STEEL}: read by width; ${RUBBER}: from memory, tables differ, weigh a known length`,
-    true,
-  ),
-  least: cite(
-    'Supplier’s engineering table, minimum installation tension',
-    `${RUBBER}: from memory, 2 mm common practice; ${STEEL}: common practice, no source`,
-    true,
-  ),
-  allowable: cite(
-    'Suppliers’ engineering tables, allowable working tension',
-    `${STEEL}: read by width; ${RUBBER}: from memory`,
-    true,
-  ),
-  springRate: cite(
-    'Suppliers’ engineering tables, specific spring rate',
-    `${STEEL}: read by width; ${RUBBER}: from the deflection constant Y, from memory`,
-    true,
-  ),
+  pitch: cite(work.pitches, place.pitch, true),
+  height: cite(work.suppliers, place.heights, true),
+  mass: cite(work.suppliers, place.masses, true),
+  least: cite(work.least, place.least, true),
+  allowable: cite(work.allowable, place.allowable, true),
+  springRate: cite(work.springRate, place.springRate, true),
 } as const satisfies Readonly<Record<Column, Citation>>;
 
 /** Mass, least and allowable tension and spring rate grow with the number of cords side by side. */
-export const byWidth = derived('in proportion to the width, as the rows of suppliers’ tables are');
+export const byWidth = derived(say.belts.byWidth);

@@ -1,3 +1,5 @@
+import say from './words/en';
+
 /** Where a formula, a limit or a typical value comes from. */
 export interface Citation {
   /** The work: standard, book, paper; or what it was derived from. */
@@ -20,12 +22,12 @@ export function derived(from: string): Citation {
 }
 
 /** A fact of the trade without a published source. */
-export const commonPractice: Citation = { source: 'Common practice, no source', basis: 'common practice' };
+export const commonPractice: Citation = { source: say.citation.commonPractice, basis: 'common practice' };
 
 /** A citation as one line of text. */
 export function printCitation(c: Citation): string {
   if (c.basis === 'common practice') return c.source;
-  const place = c.place === undefined ? '' : `, ${c.place}`;
-  if (c.basis === 'derived') return `Derived: ${c.source}`;
-  return `${c.source}${place}${c.fromMemory ? ' (from memory)' : ''}`;
+  if (c.basis === 'derived') return say.citation.derived(c.source);
+  const work = c.place === undefined ? c.source : `${c.source}, ${c.place}`;
+  return c.fromMemory ? say.citation.fromMemory(work) : work;
 }

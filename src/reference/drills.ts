@@ -1,8 +1,11 @@
 import { cite } from './citation';
+import say from './words/en';
 
-export const iso2306 = cite('ISO 2306, drills for use prior to tapping screw threads', 'as printed in charts', false);
-export const iso273 = cite('ISO 273, clearance holes for bolts and screws', 'as printed in charts', false);
-export const iso7089 = cite('ISO 7089, plain washers, normal series', 'outside diameter', true);
+const { works: work, places: place } = say;
+
+export const iso2306 = cite(work.iso2306, place.charts, false);
+export const iso273 = cite(work.iso273, place.charts, false);
+export const iso7089 = cite(work.iso7089, place.washer, true);
 
 /** Drill before the tap, mm, by thread. One chart gives M2.5 as 2.0 and another as 2.1; a chart gives M3×0.35 as 2.6. */
 export const tapDrill: Readonly<Record<string, number>> = {

@@ -1,10 +1,11 @@
 import { cite } from './citation';
 import type { MetricThread } from './threads';
+import say from './words/en';
 
-export const insertHole = cite('ASME B18.29.8M, helical coil insert tapped holes', 'basic sizes', true);
-export const insertLength = cite(
-  'ASME B18.29.8M, helical coil insert hole data, as printed in an engineering handbook on the web',
-);
+const { works: work, places: place } = say;
+
+export const insertHole = cite(work.insertHole, place.basicSizes, true);
+export const insertLength = cite(work.insertLength);
 
 /** How far the minor diameter of an insert’s hole may lie above its basic size, µm, by pitch in mm: TD1 of class 5, ISO 965-1. */
 const minorTolerance: Readonly<Record<number, number>> = {

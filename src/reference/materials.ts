@@ -1,4 +1,7 @@
 import { cite, type Citation } from './citation';
+import say from './words/en';
+
+const { works: work, places: place } = say;
 
 /** One number of a table: value, how far the truth may lie from it, and where it comes from. */
 export interface Property {
@@ -32,28 +35,25 @@ export interface Material {
 }
 
 const memory = (work: string, place: string): Citation => cite(work, place, true);
-const HANDBOOK = memory('Machinery’s Handbook', 'properties of materials');
-const METALS = memory('ASM Metals Handbook', 'typical properties of alloys');
+const HANDBOOK = memory('Machinery’s Handbook', place.handbook);
+const METALS = memory('ASM Metals Handbook', place.alloys);
 /** Typical values of the Aluminum Association, as printed in a materials database. */
-const AA = cite(
-  'Aluminum Association, Aluminum Standards and Data',
-  'typical properties, as printed in a materials database',
-);
-const FIXED_POINT = memory('ITS-90', 'fixed points');
-const LEADED_BRASS = cite('Supplier’s engineering tables of leaded brass, 57 to 62 % copper');
-const EXPANSION = cite('Printed tables of thermal expansion coefficients');
-const VDI = memory('VDI 2230 part 1', 'shear strength of nut and part materials');
-const CRAWFORD = cite('Crawford, Plastics Engineering', 'table 1.8');
-const SHEET = cite('Supplier’s engineering table of plastics', 'shear strength by ASTM D732');
-const MOULDED = memory('Engineering Plastics Handbook', 'typical values of moulded grades');
-const PLA_SHEET = cite('Materials database, polylactic acid');
-const GLASS = memory('Kaye and Laby, Tables of Physical and Chemical Constants', 'glasses');
+const AA = cite('Aluminum Association, Aluminum Standards and Data', place.aluminium);
+const FIXED_POINT = memory('ITS-90', place.fixedPoints);
+const LEADED_BRASS = cite(work.leadedBrass);
+const EXPANSION = cite(work.expansion);
+const VDI = memory(work.vdi, place.shear);
+const CRAWFORD = cite('Crawford, Plastics Engineering', place.table18);
+const SHEET = cite(work.plastics, place.d732);
+const MOULDED = memory('Engineering Plastics Handbook', place.moulded);
+const PLA_SHEET = cite(work.pla);
+const GLASS = memory('Kaye and Laby, Tables of Physical and Chemical Constants', place.glasses);
 
 const p = (value: number, half: number, from: Citation): Property => ({ value, half, from });
 
 export const materials = {
   'al-6063': {
-    name: 'aluminium extrusion, 6063-T5',
+    name: say.materials['al-6063'],
     family: 'metal',
     E: p(68.9, 1, AA),
     density: p(2700, 20, AA),
@@ -65,7 +65,7 @@ export const materials = {
     yield: p(145, 15, AA),
   },
   'al-6061': {
-    name: 'aluminium plate, 6061-T6',
+    name: say.materials['al-6061'],
     family: 'metal',
     E: p(68.9, 1, METALS),
     density: p(2700, 20, METALS),
@@ -77,7 +77,7 @@ export const materials = {
     yield: p(276, 25, METALS),
   },
   'al-cast': {
-    name: 'aluminium tooling plate, cast 5083',
+    name: say.materials['al-cast'],
     family: 'metal',
     E: p(70, 2, METALS),
     density: p(2660, 20, METALS),
@@ -89,7 +89,7 @@ export const materials = {
     yield: p(125, 20, METALS),
   },
   'al-pure': {
-    name: 'aluminium, unalloyed',
+    name: say.materials['al-pure'],
     family: 'metal',
     E: p(69, 1, HANDBOOK),
     density: p(2700, 10, HANDBOOK),
@@ -99,7 +99,7 @@ export const materials = {
     melts: p(660.3, 0.1, FIXED_POINT),
   },
   steel: {
-    name: 'mild steel, S235',
+    name: say.materials.steel,
     family: 'metal',
     E: p(206, 4, HANDBOOK),
     density: p(7850, 30, HANDBOOK),
@@ -108,10 +108,10 @@ export const materials = {
     expansion: p(12, 1, EXPANSION),
     melts: p(1480, 30, HANDBOOK),
     shear: p(290, 40, VDI),
-    yield: p(235, 20, memory('EN 10025-2', 'S235, least yield stress')),
+    yield: p(235, 20, memory('EN 10025-2', place.s235)),
   },
   stainless: {
-    name: 'stainless steel, 18 Cr 8 Ni',
+    name: say.materials.stainless,
     family: 'metal',
     E: p(195, 5, HANDBOOK),
     density: p(7900, 50, HANDBOOK),
@@ -120,10 +120,10 @@ export const materials = {
     expansion: p(17.3, 0.5, EXPANSION),
     melts: p(1400, 20, HANDBOOK),
     shear: p(415, 50, VDI),
-    yield: p(210, 20, memory('EN 10088', '1.4301, least proof stress')),
+    yield: p(210, 20, memory('EN 10088', place.stainless)),
   },
   brass: {
-    name: 'free-cutting brass, about 58 Cu 3 Pb',
+    name: say.materials.brass,
     family: 'metal',
     E: p(97, 5, METALS),
     density: p(8450, 50, LEADED_BRASS),
@@ -136,7 +136,7 @@ export const materials = {
     yield: p(250, 100, METALS),
   },
   copper: {
-    name: 'copper',
+    name: say.materials.copper,
     family: 'metal',
     E: p(120, 8, HANDBOOK),
     density: p(8960, 20, HANDBOOK),
@@ -148,7 +148,7 @@ export const materials = {
     yield: p(200, 120, METALS),
   },
   'soda-glass': {
-    name: 'soda-lime glass',
+    name: say.materials['soda-glass'],
     family: 'glass',
     E: p(70, 4, GLASS),
     density: p(2500, 30, GLASS),
@@ -158,7 +158,7 @@ export const materials = {
     softens: p(550, 20, GLASS),
   },
   'boro-glass': {
-    name: 'borosilicate glass',
+    name: say.materials['boro-glass'],
     family: 'glass',
     E: p(64, 2, GLASS),
     density: p(2230, 20, GLASS),
@@ -168,7 +168,7 @@ export const materials = {
     softens: p(525, 20, GLASS),
   },
   pla: {
-    name: 'polylactic acid (PLA)',
+    name: say.materials.pla,
     family: 'polymer',
     E: p(3.5, 0.4, PLA_SHEET),
     density: p(1245, 20, PLA_SHEET),
@@ -181,7 +181,7 @@ export const materials = {
     yield: p(50, 8, MOULDED),
   },
   petg: {
-    name: 'glycol-modified polyester (PETG)',
+    name: say.materials.petg,
     family: 'polymer',
     E: p(2.1, 0.2, MOULDED),
     density: p(1270, 15, MOULDED),
@@ -193,7 +193,7 @@ export const materials = {
     yield: p(48, 6, MOULDED),
   },
   abs: {
-    name: 'ABS',
+    name: say.materials.abs,
     family: 'polymer',
     E: p(2.2, 0.3, MOULDED),
     density: p(1040, 20, CRAWFORD),
@@ -206,7 +206,7 @@ export const materials = {
     yield: p(42, 6, MOULDED),
   },
   pa66: {
-    name: 'polyamide 66, used to room air',
+    name: say.materials.pa66,
     family: 'polymer',
     E: p(1.6, 0.4, MOULDED),
     density: p(1140, 15, CRAWFORD),
@@ -219,7 +219,7 @@ export const materials = {
     yield: p(55, 10, MOULDED),
   },
   pc: {
-    name: 'polycarbonate',
+    name: say.materials.pc,
     family: 'polymer',
     E: p(2.35, 0.15, MOULDED),
     density: p(1200, 50, CRAWFORD),
@@ -231,7 +231,7 @@ export const materials = {
     yield: p(62, 4, MOULDED),
   },
   pom: {
-    name: 'polyoxymethylene, copolymer',
+    name: say.materials.pom,
     family: 'polymer',
     E: p(2.8, 0.3, MOULDED),
     density: p(1410, 10, CRAWFORD),
@@ -243,7 +243,7 @@ export const materials = {
     yield: p(65, 5, MOULDED),
   },
   pei: {
-    name: 'polyetherimide',
+    name: say.materials.pei,
     family: 'polymer',
     E: p(3, 0.3, MOULDED),
     density: p(1270, 10, CRAWFORD),
@@ -255,7 +255,7 @@ export const materials = {
     yield: p(105, 5, MOULDED),
   },
   peek: {
-    name: 'polyetheretherketone',
+    name: say.materials.peek,
     family: 'polymer',
     E: p(3.6, 0.3, MOULDED),
     density: p(1300, 20, CRAWFORD),
@@ -268,7 +268,7 @@ export const materials = {
     yield: p(95, 8, MOULDED),
   },
   ptfe: {
-    name: 'polytetrafluoroethylene (PTFE)',
+    name: say.materials.ptfe,
     family: 'polymer',
     E: p(0.5, 0.1, MOULDED),
     density: p(2160, 60, CRAWFORD),
@@ -276,11 +276,11 @@ export const materials = {
     conductivity: p(0.25, 0.02, CRAWFORD),
     expansion: p(140, 20, CRAWFORD),
     // Gels without flowing; a liner serves to about 240 °C only, and gives off harmful gas from about 400 °C.
-    melts: p(327, 2, cite('Supplier’s engineering table of polytetrafluoroethylene')),
+    melts: p(327, 2, cite(work.ptfe)),
     yield: p(10, 3, MOULDED),
   },
   pp: {
-    name: 'polypropylene',
+    name: say.materials.pp,
     family: 'polymer',
     E: p(1.3, 0.3, MOULDED),
     density: p(905, 5, CRAWFORD),

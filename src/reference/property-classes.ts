@@ -1,4 +1,7 @@
 import { cite } from './citation';
+import say from './words/en';
+
+const { works: work, places: place } = say;
 
 /** What a marking on a screw’s head stands for. Stresses in MPa. */
 export interface PropertyClass {
@@ -11,8 +14,8 @@ export interface PropertyClass {
   readonly shear: number;
 }
 
-export const iso898 = cite('ISO 898-1, property classes', 'for d ≤ 16 mm; A2-70 by ISO 3506-1, from memory');
-export const shearRatio = cite('VDI 2230 part 1', 'ratio of shear to tensile strength by class', true);
+export const iso898 = cite(work.iso898, place.classes);
+export const shearRatio = cite(work.vdi, place.shearRatio, true);
 
 /** Weakest first. Stresses of the steel classes ISO 898-1, of A2-70 ISO 3506-1; shear ratios VDI 2230, from memory. */
 export const propertyClasses: readonly PropertyClass[] = [

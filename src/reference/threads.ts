@@ -1,4 +1,7 @@
 import { cite } from './citation';
+import say from './words/en';
+
+const { works: work, places: place } = say;
 
 /** One thread of the metric series. Lengths in mm; tolerances in µm, for the screw 6g and for the hole 6H. */
 export interface MetricThread {
@@ -14,10 +17,10 @@ export interface MetricThread {
   readonly TD1: number;
 }
 
-export const isoProfile = cite('ISO 68-1 and ISO 724, basic profile and basic dimensions');
+export const isoProfile = cite(work.isoProfile);
 /** Hole tolerances on the pitch diameter and g deviations agree with a tap maker's chart; the others are from memory. */
-export const isoTolerances = cite('ISO 965-1', 'tolerances 6g and 6H', true);
-export const iso898Area = cite('ISO 898-1', 'nominal stress area', true);
+export const isoTolerances = cite('ISO 965-1', place.tolerances, true);
+export const iso898Area = cite('ISO 898-1', place.stressArea, true);
 
 const row = (name: string, d: number, P: number, es: number, tolerances: readonly [number, number, number, number]) => {
   const [Td, Td2, TD2, TD1] = tolerances;

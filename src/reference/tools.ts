@@ -1,3 +1,5 @@
+import say from './words/en';
+
 /** A bench tool: what it reads and how far the truth may lie from the reading. */
 export interface Tool {
   readonly id: string;
@@ -22,22 +24,22 @@ const DEG = Math.PI / 180;
  * Coarsest first within a kind: the advice on a better tool takes the coarsest that settles the matter.
  */
 export const tools: readonly Tool[] = [
-  { id: 'tape', name: 'tape measure', kind: 'length', half: 1 * MM, division: 1 * MM },
-  { id: 'rule', name: 'steel rule', kind: 'length', half: 0.5 * MM, division: 0.5 * MM },
-  { id: 'caliper', name: 'caliper', kind: 'length', half: 0.03 * MM, division: 0.01 * MM },
-  { id: 'feeler', name: 'feeler gauge', kind: 'length', half: 0.01 * MM, division: 0.05 * MM },
-  { id: 'dial', name: 'dial indicator', kind: 'length', half: 0.01 * MM, division: 0.01 * MM },
-  { id: 'micrometer', name: 'micrometer', kind: 'length', half: 0.004 * MM, division: 0.01 * MM },
-  { id: 'protractor', name: 'protractor', kind: 'angle', half: 0.5 * DEG, division: 0.5 * DEG },
-  { id: 'angle-gauge', name: 'digital angle gauge', kind: 'angle', half: 0.1 * DEG, division: 0.1 * DEG },
-  { id: 'luggage-scale', name: 'luggage scale', kind: 'force', half: 0.01, relative: true, division: 0.1 },
-  { id: 'kitchen-scale', name: 'kitchen scale', kind: 'mass', half: 1e-3, division: 1e-3 },
-  { id: 'ohmmeter', name: 'multimeter', kind: 'resistance', half: 0.01, relative: true, division: 0.1 },
-  { id: 'voltmeter', name: 'multimeter', kind: 'voltage', half: 0.01, relative: true, division: 0.1 },
-  { id: 'hygrometer', name: 'room hygrometer', kind: 'relative humidity', half: 0.05, division: 0.01 },
-  { id: 'room-thermometer', name: 'room thermometer', kind: 'temperature', half: 1, division: 0.5 },
-  { id: 'thermometer', name: 'probe thermometer', kind: 'temperature', half: 1, division: 1 },
-  { id: 'stopwatch', name: 'stopwatch by hand', kind: 'time', half: 0.3, division: 0.1 },
+  { id: 'tape', name: say.tools.tape, kind: 'length', half: 1 * MM, division: 1 * MM },
+  { id: 'rule', name: say.tools.rule, kind: 'length', half: 0.5 * MM, division: 0.5 * MM },
+  { id: 'caliper', name: say.tools.caliper, kind: 'length', half: 0.03 * MM, division: 0.01 * MM },
+  { id: 'feeler', name: say.tools.feeler, kind: 'length', half: 0.01 * MM, division: 0.05 * MM },
+  { id: 'dial', name: say.tools.dial, kind: 'length', half: 0.01 * MM, division: 0.01 * MM },
+  { id: 'micrometer', name: say.tools.micrometer, kind: 'length', half: 0.004 * MM, division: 0.01 * MM },
+  { id: 'protractor', name: say.tools.protractor, kind: 'angle', half: 0.5 * DEG, division: 0.5 * DEG },
+  { id: 'angle-gauge', name: say.tools['angle-gauge'], kind: 'angle', half: 0.1 * DEG, division: 0.1 * DEG },
+  { id: 'luggage-scale', name: say.tools['luggage-scale'], kind: 'force', half: 0.01, relative: true, division: 0.1 },
+  { id: 'kitchen-scale', name: say.tools['kitchen-scale'], kind: 'mass', half: 1e-3, division: 1e-3 },
+  { id: 'ohmmeter', name: say.tools.ohmmeter, kind: 'resistance', half: 0.01, relative: true, division: 0.1 },
+  { id: 'voltmeter', name: say.tools.voltmeter, kind: 'voltage', half: 0.01, relative: true, division: 0.1 },
+  { id: 'hygrometer', name: say.tools.hygrometer, kind: 'relative humidity', half: 0.05, division: 0.01 },
+  { id: 'room-thermometer', name: say.tools['room-thermometer'], kind: 'temperature', half: 1, division: 0.5 },
+  { id: 'thermometer', name: say.tools.thermometer, kind: 'temperature', half: 1, division: 1 },
+  { id: 'stopwatch', name: say.tools.stopwatch, kind: 'time', half: 0.3, division: 0.1 },
 ];
 
 /** Tools that read this kind of quantity, coarsest first. */

@@ -209,6 +209,27 @@ const en = {
     power: (number: string, exponent: string) => `${number} times ten to the ${exponent}`,
   },
   withUnit: (number: string, unit: string) => `${number} ${unit}`,
+  /** What was typed and not understood; `text` is what stands there. */
+  typed: {
+    noUnit: 'no unit',
+    or: (most: string, last: string) => `${most} or ${last}`,
+    noNumber: (text: string) => `“${text}” does not start with a number. Accepted: 0.4, 0,4, 1/32 or 3 1/2.`,
+    twoMarks: (text: string) => `“${text}” has more than one decimal mark. Write thousands without a mark: 1000.5.`,
+    ambiguous: (text: string, small: string, large: string) =>
+      `“${text}” could mean ${small} or ${large}. Write it without the comma.`,
+    byZero: (text: string) => `“${text}” divides by zero.`,
+    nothing: 'Nothing entered yet.',
+    oneHalf: 'Only one ± is understood: 0.40 ± 0.02.',
+    otherUnit: (text: string, kind: string, accepted: string) =>
+      `“${text}” is not a unit of ${kind}. Accepted: ${accepted}.`,
+    afterHalf: (reason: string) => `After the ±: ${reason}`,
+    otherHalfUnit: (text: string, kind: string, accepted: string) =>
+      `After the ±: “${text}” is not a unit of ${kind}. Accepted: ${accepted} or %.`,
+    negativeHalf: 'The half-width after ± cannot be negative.',
+    tooLarge: 'That number is too large to work with.',
+    halfTooLarge: 'That half-width is too large to work with.',
+    notWhole: (number: string) => `A whole number is needed here; ${number} is not one.`,
+  },
   plusMinus: (value: string, half: string) => `${value} plus or minus ${half}`,
 };
 
