@@ -8,7 +8,7 @@ export function UndoNotice() {
     <Show when={records.undo()}>
       {(undo) => (
         <div class="notice row no-print" role="status">
-          <span>{undo().what} was removed.</span>
+          <span>{undo().said}</span>
           <button type="button" class="button" onClick={() => void records.putBack(undo())}>
             Put it back
           </button>

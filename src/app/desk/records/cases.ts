@@ -1,20 +1,15 @@
-import { caseKey, casesOf, photoKey, proofPhoto } from '../../machine/keys';
-import type { Stored } from '../../machine/failure';
-import { newId } from '../../machine/edit';
-import { VERSION, type Case } from '../../machine/schema';
-import type { Removed, Store } from '../../machine/store';
-
-/** What cases need of the records: how to reach the store, and how to tell the person. */
-interface Desk {
-  readonly opened: Promise<Store>;
-  readonly told: <T>(result: Stored<T>) => T | undefined;
-  readonly undoable: (what: string, result: Stored<Removed>) => boolean;
-}
+import { caseKey, casesOf, photoKey, proofPhoto } from '../../../machine/keys';
+import { newId } from '../../../machine/edit';
+import { VERSION, type Case } from '../../../machine/schema';
+import type { Device } from './device';
+import { undoable } from './removals';
+import say from './words/en';
 
 const newestFirst = (a: Case, b: Case): number => (a.changed < b.changed ? 1 : -1);
 
 /** Cases of repair, one at a time or a machine's. */
-export function caseRecords({ opened, told, undoable }: Desk) {
+export function caseRecords(device: Device) {
+  const { opened, told } = device;
   return {
     /** Undefined where there is none. */
     caseAt: async (machine: string, id: string): Promise<Case | undefined> =>
@@ -46,7 +41,7 @@ export function caseRecords({ opened, told, undoable }: Desk) {
     /** With its photos. */
     removeCase: async (machine: string, id: string, called: string): Promise<boolean> => {
       const photos = [photoKey(machine, id), photoKey(machine, proofPhoto(id))];
-      return undoable(`The case “${called}”`, await (await opened).remove(caseKey(machine, id), ...photos));
+      return undoable(device, say.removed.case(called), await (await opened).remove(caseKey(machine, id), ...photos));
     },
   };
 }

@@ -1,4 +1,4 @@
-import type { Settings } from '../../machine/schema';
+import type { Settings } from '../../../machine/schema';
 
 /** Puts the chosen theme on the page; `system` leaves it to the device. */
 export function applyTheme(theme: Settings['theme']): void {

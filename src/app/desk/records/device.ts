@@ -1,0 +1,88 @@
+import { createSignal, onCleanup } from 'solid-js';
+import { defaultSettings, type Machine, type Settings } from '../../../machine/schema';
+import type { Removed, StorageState, Store } from '../../../machine/store';
+import type { Stored } from '../../../machine/failure';
+import { applyTheme } from './theme';
+
+/** What was removed last, until it is put back or the next thing is removed. */
+export interface Undo {
+  /** What was removed, as a sentence. */
+  readonly said: string;
+  readonly removed: Removed;
+}
+
+/** What the person is told: what could not be done, and what was removed and can be put back. */
+function createNews() {
+  const [trouble, setTrouble] = createSignal<string>();
+  const [undo, setUndo] = createSignal<Undo>();
+  return {
+    /** What the last action could not do, as a sentence. */
+    trouble,
+    setTrouble,
+    undo,
+    setUndo,
+    /** The value of a result, or undefined after telling the person why not. */
+    told: <T>(result: Stored<T>): T | undefined => {
+      if (result.ok) return result.value;
+      setTrouble(result.reason);
+      return undefined;
+    },
+  };
+}
+
+/** The one store of this device with what every screen may show of it, followed wherever it is changed, in this tab or another. */
+export function createDevice(opening: Promise<Store>) {
+  const [ready, setReady] = createSignal(false);
+  const [machines, setMachines] = createSignal<readonly Machine[]>([]);
+  const [settings, setSettings] = createSignal<Settings>(defaultSettings);
+  const [state, setState] = createSignal<StorageState>({ kind: 'kept' });
+  const [readingsTick, setReadingsTick] = createSignal(0);
+  const [casesTick, setCasesTick] = createSignal(0);
+  const news = createNews();
+
+  const loadMachines = async (store: Store) => {
+    const found = news.told(await store.list('machine:'));
+    if (found) setMachines([...found.records].sort((a, b) => a.name.localeCompare(b.name)));
+  };
+  const loadSettings = async (store: Store) => {
+    const found = news.told(await store.get('settings'));
+    if (!found) return;
+    setSettings(found);
+    applyTheme(found.theme);
+  };
+
+  let ended = false;
+  const endings: (() => void)[] = [];
+  function follow(store: Store): void {
+    if (ended) return;
+    endings.push(
+      store.onState((now) => {
+        setState(now);
+        // Said of a write that failed: by now another has gone through.
+        if (now.kind === 'kept') news.setTrouble(undefined);
+      }),
+      store.subscribe(({ keys }) => {
+        if (keys.some((key) => key.startsWith('machine:'))) void loadMachines(store);
+        if (keys.includes('settings')) void loadSettings(store);
+        if (keys.some((key) => /^(reading|photo):/.test(key))) setReadingsTick((tick) => tick + 1);
+        if (keys.some((key) => key.startsWith('case:'))) setCasesTick((tick) => tick + 1);
+      }),
+      () => store.close(),
+    );
+  }
+  onCleanup(() => {
+    ended = true;
+    for (const end of endings) end();
+  });
+
+  const opened = opening.then(async (store) => {
+    setState(store.state());
+    follow(store);
+    await Promise.all([loadMachines(store), loadSettings(store)]);
+    setReady(true);
+    return store;
+  });
+  return { opened, ready, machines, settings, state, readingsTick, casesTick, ...news };
+}
+
+export type Device = ReturnType<typeof createDevice>;

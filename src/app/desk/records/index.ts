@@ -1,0 +1,42 @@
+import { openStore, type Store } from '../../../machine/store';
+import { caseRecords } from './cases';
+import { createDevice } from './device';
+import { draftRecords } from './drafts';
+import { machineRecords } from './machines';
+import { createOffline } from './offline';
+import { readingRecords } from './readings';
+import { removals } from './removals';
+import { settingRecords } from './settings';
+import say from './words/en';
+
+/** The device's records as signals, with all that can be done with them. */
+export function createRecords(opening: Promise<Store> = openStore()) {
+  const device = createDevice(opening);
+  const offline = createOffline();
+  const settings = settingRecords(device);
+  return {
+    /** For files, which read and write many records at once. */
+    store: device.opened,
+    ready: device.ready,
+    readingsTick: device.readingsTick,
+    casesTick: device.casesTick,
+    trouble: device.trouble,
+    forgetTrouble: () => device.setTrouble(undefined),
+    keeping: () => device.state().kind === 'kept',
+    /** Why nothing is being kept, as a sentence; empty while all is. */
+    problem: () => {
+      const now = device.state();
+      return now.kind === 'kept' ? '' : say.notKept(now.failure.reason);
+    },
+    worksOffline: offline.ready,
+    update: offline.update,
+    ...settings,
+    ...removals(device),
+    ...machineRecords(device, settings),
+    ...readingRecords(device, settings),
+    ...caseRecords(device),
+    ...draftRecords(device),
+  };
+}
+
+export type Records = ReturnType<typeof createRecords>;

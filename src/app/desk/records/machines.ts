@@ -1,0 +1,47 @@
+import { blankMachine, edited, type MachineEdit } from '../../../machine/edit';
+import { machineKey } from '../../../machine/keys';
+import type { Machine, Reading } from '../../../machine/schema';
+import type { Device } from './device';
+import { undoable } from './removals';
+import type { SettingRecords } from './settings';
+import say from './words/en';
+
+/** Machines: made, changed, removed. A new one goes on the bench. */
+export function machineRecords(device: Device, { changeSettings }: SettingRecords) {
+  const { opened, told, machines, settings, setTrouble } = device;
+  const save = async (...records: readonly (Machine | Reading)[]): Promise<boolean> => {
+    const result = await (await opened).save(...records);
+    told(result);
+    return result.ok;
+  };
+  return {
+    machines,
+    /** @returns its id */
+    addMachine: async (name: string): Promise<string> => {
+      const machine = blankMachine(name, new Date());
+      if (await save(machine)) await changeSettings({ machine: machine.id });
+      return machine.id;
+    },
+    /** The invented machine with its readings. @returns its id */
+    addDemo: async (): Promise<string> => {
+      const { demoMachine, demoReadings } = await import('../../../machine/demo');
+      if (await save(demoMachine, ...demoReadings)) await changeSettings({ machine: demoMachine.id });
+      return demoMachine.id;
+    },
+    /** @returns false where it was not changed, which the person has been told */
+    changeMachine: async (id: string, edit: MachineEdit): Promise<boolean> => {
+      const store = await opened;
+      const result = await store.change(machineKey(id), (old) => (old ? edited(old, edit, new Date()) : undefined));
+      if (told(result) === undefined && result.ok) setTrouble(say.machineGone);
+      return result.ok && result.value !== undefined;
+    },
+    /** With all that is its. */
+    removeMachine: async (id: string): Promise<boolean> => {
+      const store = await opened;
+      const name = machines().find((machine) => machine.id === id)?.name ?? id;
+      const gone = undoable(device, say.removed.machine(name), await store.removeMachine(id));
+      if (gone && settings().machine === id) await changeSettings({ machine: null });
+      return gone;
+    },
+  };
+}

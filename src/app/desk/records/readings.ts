@@ -1,0 +1,98 @@
+import { photoKey, readingKey } from '../../../machine/keys';
+import { edited, newId, type MachineEdit } from '../../../machine/edit';
+import type { Latest, Page } from '../../../machine/find';
+import { VERSION, type Photo, type Reading } from '../../../machine/schema';
+import { askToPersist } from '../persist';
+import { printTime } from '../time';
+import type { Device } from './device';
+import { undoable } from './removals';
+import type { SettingRecords } from './settings';
+import say from './words/en';
+
+/** Readings looked through at a time. */
+const PART = 100;
+
+type Taken = Pick<Reading, 'machine' | 'at' | 'id'>;
+const keyFor = ({ machine, at, id }: Taken) => readingKey(machine, at, id);
+
+/** One reading at a time: looked up, noted on, given a photo, removed. */
+function singleReadings(device: Device) {
+  const { opened, told } = device;
+  return {
+    /** Undefined where it was removed. */
+    readingAt: async (taken: Taken): Promise<Reading | undefined> => told(await (await opened).get(keyFor(taken))),
+    /** The next reading of the same check on the same machine; undefined while there is none. */
+    readingAfter: async ({ machine, calculator, at, id }: Reading): Promise<Reading | undefined> => {
+      const store = await opened;
+      let after: Reading | undefined;
+      let before: string | undefined;
+      do {
+        const want = { calculator, limit: PART, ...(before === undefined ? {} : { before }) };
+        const page = told(await store.latest(machine, want));
+        for (const reading of page?.records ?? []) {
+          if (reading.at < at || reading.id === id) return after;
+          after = reading;
+        }
+        before = page?.next;
+      } while (before !== undefined);
+      return after;
+    },
+    noteOn: async (taken: Taken, note: string): Promise<boolean> => {
+      const result = await (await opened).change(keyFor(taken), (old) => (old ? { ...old, note } : undefined));
+      told(result);
+      return result.ok && result.value !== undefined;
+    },
+    /** With its photo. */
+    removeReading: async (taken: Taken): Promise<boolean> => {
+      const store = await opened;
+      const said = say.removed.reading(printTime(taken.at));
+      return undoable(device, said, await store.remove(keyFor(taken), photoKey(taken.machine, taken.id)));
+    },
+    photoOf: async (taken: Taken): Promise<Photo | undefined> =>
+      told(await (await opened).get(photoKey(taken.machine, taken.id))),
+    keepPhoto: async (taken: Taken, picture: Pick<Photo, 'width' | 'height' | 'jpeg'>): Promise<boolean> => {
+      const photo: Photo = { v: VERSION, type: 'photo', machine: taken.machine, reading: taken.id, ...picture };
+      const result = await (await opened).save(photo);
+      told(result);
+      return result.ok;
+    },
+    removePhoto: async (taken: Taken): Promise<boolean> =>
+      undoable(device, say.removed.photo, await (await opened).remove(photoKey(taken.machine, taken.id))),
+  };
+}
+
+/** A machine's readings: kept, looked through, counted; and each by itself. */
+export function readingRecords(device: Device, { changeSettings }: SettingRecords) {
+  const { opened, told, machines, settings, state } = device;
+  const invented = (machine: string): boolean => machines().some(({ id, demo }) => id === machine && demo);
+  /** Once, when something worth keeping was first kept. */
+  const askOnce = async (): Promise<void> => {
+    if (state().kind !== 'kept' || settings().persistAsked !== null) return;
+    await changeSettings({ persistAsked: new Date().toISOString() });
+    void askToPersist();
+  };
+  return {
+    ...singleReadings(device),
+    /** Some of a machine's readings, from the newest back: constant in time however many there are. */
+    latestReadings: async (machine: string, want: Latest): Promise<Page> =>
+      told(await (await opened).latest(machine, want)) ?? { records: [], unreadable: [], next: undefined },
+    /** Readings that no export of everything holds; those of invented machines left out. */
+    countUnexported: async (): Promise<number> => {
+      const store = await opened;
+      const counts = told(await store.countReadings(settings().lastExport ?? undefined)) ?? new Map<string, number>();
+      return [...counts].reduce((sum, [machine, count]) => (invented(machine) ? sum : sum + count), 0);
+    },
+    /** Keeps a reading together with what it taught about the machine; undefined where it was not kept. */
+    keepReading: async (
+      reading: Omit<Reading, 'v' | 'type' | 'id'>,
+      lesson: MachineEdit,
+    ): Promise<Reading | undefined> => {
+      const full: Reading = { v: VERSION, type: 'reading', id: newId(), ...reading };
+      const result = await (await opened).keep(full, (machine) => edited(machine, lesson, new Date()));
+      told(result);
+      if (!result.ok) return undefined;
+      if (!invented(reading.machine)) await askOnce();
+      return full;
+    },
+  };
+}
