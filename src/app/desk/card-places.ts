@@ -1,32 +1,37 @@
-import { input } from '../../engine/calculator';
+import { input, type InputSpec } from '../../engine/calculator';
 import { machinePlaces, type Place } from '../../engine/places';
 import { angle, frequency, length, perLength } from '../../quantity/kinds';
+import type { Measure } from '../../quantity/unit';
+import say from './words/en';
 
-const steps = (axis: string) => input(`Steps per length, ${axis}`, perLength.per_mm, { range: [0.1, 100_000] });
-const note = (axis: string) => input(`Belt note, ${axis}`, frequency.Hz, { range: [1, 2000] });
-const offset = (label: string) => input(label, length.mm, { range: [-1000, 1000], signed: true, tool: 'caliper' });
+type Own = keyof typeof say.places;
+const own = (place: Own, measure: Measure, rest: Omit<InputSpec, 'label' | 'measure'>): Place => ({
+  place,
+  input: input(say.places[place], measure, rest),
+});
+const STEPS = { range: [0.1, 100_000] } as const;
+const NOTE = { range: [1, 2000] } as const;
+const OFFSET = { range: [-1000, 1000], signed: true, tool: 'caliper' } as const;
+const TURN = { range: [0, 360], tool: 'protractor' } as const;
 
 /** What a person keeps of a machine though no check draws from it. A check that comes to name such a place takes it over. */
-const own: readonly Place[] = [
-  { place: 'belt.note-x', input: note('X') },
-  { place: 'belt.note-y', input: note('Y') },
-  { place: 'offset.bed', input: offset('First layer set closer (−) or farther (+) by') },
-  { place: 'offset.probe-x', input: offset('Probe from nozzle, to the right') },
-  { place: 'offset.probe-y', input: offset('Probe from nozzle, to the back') },
-  { place: 'offset.probe-z', input: offset('Probe switches above the nozzle by') },
-  { place: 'steps.extruder', input: steps('filament') },
-  { place: 'steps.x', input: steps('X') },
-  { place: 'steps.y', input: steps('Y') },
-  { place: 'steps.z', input: steps('Z') },
-  {
-    place: 'wheel.bush-turn',
-    input: input('Eccentric bush, turned in from slack by', angle.deg, { range: [0, 360], tool: 'protractor' }),
-  },
+const kept: readonly Place[] = [
+  own('belt.note-x', frequency.Hz, NOTE),
+  own('belt.note-y', frequency.Hz, NOTE),
+  own('offset.bed', length.mm, OFFSET),
+  own('offset.probe-x', length.mm, OFFSET),
+  own('offset.probe-y', length.mm, OFFSET),
+  own('offset.probe-z', length.mm, OFFSET),
+  own('steps.extruder', perLength.per_mm, STEPS),
+  own('steps.x', perLength.per_mm, STEPS),
+  own('steps.y', perLength.per_mm, STEPS),
+  own('steps.z', perLength.per_mm, STEPS),
+  own('wheel.bush-turn', angle.deg, TURN),
 ];
 
 /** Every place of a machine's card: those that checks draw from and those kept for their own sake. */
 export async function cardPlaces(): Promise<readonly Place[]> {
   const drawn = await machinePlaces();
   const taken = new Set(drawn.map((place) => place.place));
-  return [...drawn, ...own.filter((place) => !taken.has(place.place))].sort((a, b) => a.place.localeCompare(b.place));
+  return [...drawn, ...kept.filter((place) => !taken.has(place.place))].sort((a, b) => a.place.localeCompare(b.place));
 }

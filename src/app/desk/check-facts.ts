@@ -6,6 +6,7 @@ import type { Reading } from '../../machine/schema';
 import { formatMeasured, formatValue } from '../../quantity/format';
 import type { DecimalMark } from '../../quantity/parse';
 import { unitById, type Measure, type Unit } from '../../quantity/unit';
+import say from './words/en';
 
 /** What a kept reading needs of its calculator to be read again; without one, as little as the reading itself says. */
 export interface CheckFacts {
@@ -67,23 +68,18 @@ export const printGap = (si: number, half: number, unit: Unit, mark: DecimalMark
 export function printChanged(changed: Changed, calculator: Calculator | undefined, mark: DecimalMark): string {
   if (changed.kind === 'choice') {
     const spec = calculator?.choices[changed.name];
-    const word = (option: string) => `“${spec?.options[option]?.label ?? option}”`;
-    return `${spec?.label ?? changed.name}: ${word(changed.was)} then, ${word(changed.now)} now`;
+    const word = (option: string) => spec?.options[option]?.label ?? option;
+    return say.changed.option(spec?.label ?? changed.name, word(changed.was), word(changed.now));
   }
   const input = calculator?.inputs[changed.symbol];
   const unit = unitFor(input?.measure, changed.unit);
   const print = (si: number) => formatValue(si, 0, unit, { mark });
-  return `${input?.label ?? changed.symbol}: ${print(changed.was)} then, ${print(changed.now)} now`;
+  return say.changed.value(input?.label ?? changed.symbol, print(changed.was), print(changed.now));
 }
-
-const inDays = (days: number): string => (days === 1 ? 'every day' : `every ${days} days`);
 
 /** Why a check is due, as a sentence. */
 export function printDue(due: Due, calculator: Calculator | undefined, mark: DecimalMark): string {
-  if (due.kind === 'never') return `Not taken yet; wanted ${inDays(due.days)}.`;
-  if (due.kind === 'old') {
-    const age = due.age === 1 ? 'one day' : `${due.age} days`;
-    return `The last reading is ${age} old; wanted ${inDays(due.days)}.`;
-  }
-  return `Changed since the last reading. ${due.changes.map((one) => printChanged(one, calculator, mark)).join('; ')}.`;
+  if (due.kind === 'never') return say.due.never(due.days);
+  if (due.kind === 'old') return say.due.old(due.age, due.days);
+  return say.due.changed(due.changes.map((one) => printChanged(one, calculator, mark)));
 }

@@ -1,19 +1,15 @@
 import MiniSearch from 'minisearch';
 import type { Meta } from '../../engine/calculator';
+import say from './words/en';
 
 /** What can be found: a check, or one of the phone's instruments. */
 export interface Findable extends Pick<Meta, 'title' | 'question' | 'sayings'> {
   readonly id: string;
 }
 
-/** Words that say nothing about what is wrong. */
-const EMPTY = new Set(
-  'a an and are at but by did do does for from had has have how i if in is it its my of on or so some that the them then there these this to was what when where which why will with you'.split(
-    ' ',
-  ),
-);
+const EMPTY = new Set(say.find.empty.split(' '));
 
-/** A plain stem, the same for what is asked and what is said: wheels, levelled and levelling meet wheel and level. */
+/** A plain stem by English endings, the same for what is asked and what is said: wheels, levelled and levelling meet wheel and level. */
 function stem(word: string): string {
   if (word.length < 5) return word.replace(/(?<=..)s$/, '');
   return word.replace(/(?:ings?|ed|es|s|ly)$/, '').replace(/([b-df-hj-np-tv-z])\1$/, '$1');

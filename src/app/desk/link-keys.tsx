@@ -1,5 +1,6 @@
 import { createSignal, Show } from 'solid-js';
 import type { Code } from './qr';
+import say from './words/en';
 import './share.css';
 
 /** A link to copy or send, or as a code to photograph. */
@@ -12,9 +13,9 @@ export function LinkKeys(props: { address: string; title: string }) {
   const copy = async (text: string) => {
     try {
       await navigator.clipboard.writeText(text);
-      tell('The link is copied.');
+      tell(say.link.copied);
     } catch {
-      tell('This browser does not let the link be copied from here. Hold the line above and copy it by hand.');
+      tell(say.link.notCopied);
     }
   };
   const send = async (url: string) => {
@@ -24,7 +25,7 @@ export function LinkKeys(props: { address: string; title: string }) {
     } catch (error) {
       // Closing the sheet of apps without picking one is no failure.
       if (error instanceof DOMException && error.name === 'AbortError') return;
-      tell('This phone did not take the link. Copy it instead.');
+      tell(say.link.notSent);
     }
   };
   const show = async (text: string) => {
@@ -32,20 +33,20 @@ export function LinkKeys(props: { address: string; title: string }) {
       const { drawCode, QUIET_ZONE } = await import('./qr');
       const code = drawCode(text);
       if (!code) {
-        tell('This link is too long for a QR code. Copy it instead.');
+        tell(say.link.tooLong);
         return;
       }
       setDrawn({ code, quiet: QUIET_ZONE });
       sheet?.showModal();
     } catch {
-      tell('The part that draws the code is not on this device yet. Open Trammel once with a signal.');
+      tell(say.link.noDrawer);
     }
   };
 
   return (
     <>
       <label>
-        Link
+        {say.link.label}
         <input
           class="text-input"
           type="text"
@@ -56,26 +57,26 @@ export function LinkKeys(props: { address: string; title: string }) {
       </label>
       <div class="row section no-print">
         <button type="button" class="button" onClick={() => void copy(props.address)}>
-          Copy link
+          {say.link.copy}
         </button>
         <Show when={'share' in navigator}>
           <button type="button" class="button" onClick={() => void send(props.address)}>
-            Send link
+            {say.link.send}
           </button>
         </Show>
         <button type="button" class="button" onClick={() => void show(props.address)}>
-          Show as QR code
+          {say.link.show}
         </button>
       </div>
       <p role="status" class="small">
         {told()?.of === props.address ? told()?.sentence : ''}
       </p>
-      <dialog ref={sheet} class="code-sheet" aria-label="QR code of the link" onClose={() => setDrawn(undefined)}>
+      <dialog ref={sheet} class="code-sheet" aria-label={say.link.sheet} onClose={() => setDrawn(undefined)}>
         <Show when={drawn()}>{(now) => <Picture code={now().code} quiet={now().quiet} />}</Show>
         <div class="row">
-          <span class="small">Hold the other phone’s camera over it.</span>
+          <span class="small">{say.link.hold}</span>
           <button type="button" class="button" onClick={() => sheet?.close()}>
-            Close
+            {say.link.close}
           </button>
         </div>
       </dialog>
@@ -91,7 +92,7 @@ function Picture(props: { code: Code; quiet: number }) {
       class="code"
       viewBox={`${-props.quiet} ${-props.quiet} ${side()} ${side()}`}
       role="img"
-      aria-label="The code"
+      aria-label={say.link.code}
       shape-rendering="crispEdges"
     >
       <rect x={-props.quiet} y={-props.quiet} width={side()} height={side()} fill="#fff" />

@@ -2,6 +2,7 @@ import { createSignal, createUniqueId, For, Show } from 'solid-js';
 import { useNavigate } from '@solidjs/router';
 import { LIMITS } from '../../machine/schema-parts';
 import { useRecords } from './context';
+import say from './words/en';
 
 /** Which machine is on the bench; makes one where there is none. */
 export function MachinePicker(props: { onPicked?: () => void }) {
@@ -20,12 +21,9 @@ export function MachinePicker(props: { onPicked?: () => void }) {
         />
       }
     >
-      <label for={id}>Machine on the bench</label>
+      <label for={id}>{say.machine.label}</label>
       <div class="row">
-        <Show
-          when={records.machines().length > 0}
-          fallback={<span class="faint">None yet: checks work without, but nothing is remembered.</span>}
-        >
+        <Show when={records.machines().length > 0} fallback={<span class="faint">{say.machine.none}</span>}>
           <select
             id={id}
             value={records.settings().machine ?? ''}
@@ -34,19 +32,18 @@ export function MachinePicker(props: { onPicked?: () => void }) {
               props.onPicked?.();
             }}
           >
-            <option value="">no machine</option>
+            <option value="">{say.machine.no}</option>
             <For each={records.machines()}>
               {(machine) => (
                 <option value={machine.id} selected={machine.id === records.settings().machine}>
-                  {machine.name}
-                  {machine.demo ? ' (demo)' : ''}
+                  {machine.demo ? say.machine.demo(machine.name) : machine.name}
                 </option>
               )}
             </For>
           </select>
         </Show>
         <button type="button" class="button" onClick={() => setMaking(true)}>
-          New machine
+          {say.machine.make}
         </button>
       </div>
     </Show>
@@ -61,7 +58,7 @@ export function NewMachine(props: { onDone: () => void }) {
   const make = async (event: SubmitEvent) => {
     event.preventDefault();
     if (name().trim() === '') {
-      setProblem('A machine needs a name you will know it by, such as “left bench” or its owner’s.');
+      setProblem(say.machine.nameless);
       return;
     }
     await records.addMachine(name().trim());
@@ -70,7 +67,7 @@ export function NewMachine(props: { onDone: () => void }) {
   return (
     <form class="panel" onSubmit={(event) => void make(event)}>
       <label>
-        Name of the machine
+        {say.machine.name}
         <input
           class="text-input"
           value={name()}
@@ -88,10 +85,10 @@ export function NewMachine(props: { onDone: () => void }) {
       </Show>
       <div class="row section">
         <button type="submit" class="button button-main">
-          Make it
+          {say.machine.makeIt}
         </button>
         <button type="button" class="button" onClick={() => props.onDone()}>
-          Cancel
+          {say.machine.cancel}
         </button>
       </div>
     </form>
@@ -109,7 +106,7 @@ export function DemoOffer() {
   return (
     <Show when={!records.machines().some((machine) => machine.demo)}>
       <button type="button" class="button" onClick={() => void add()}>
-        Put a demo machine on the bench
+        {say.machine.putDemo}
       </button>
     </Show>
   );

@@ -2,6 +2,7 @@ import { Show, type JSX } from 'solid-js';
 import { A, useParams } from '@solidjs/router';
 import type { Machine } from '../../machine/schema';
 import { useRecords } from './context';
+import say from './words/en';
 
 /** A page about the machine in the address, or word that it is gone. */
 export function OfMachine(props: { children: (machine: () => Machine) => JSX.Element }) {
@@ -13,10 +14,10 @@ export function OfMachine(props: { children: (machine: () => Machine) => JSX.Ele
       <Show
         when={machine()}
         fallback={
-          <Show when={records.ready()} fallback={<p>Looking it up…</p>}>
-            <h1>No such machine</h1>
+          <Show when={records.ready()} fallback={<p>{say.machine.looking}</p>}>
+            <h1>{say.machine.gone}</h1>
             <p>
-              It may have been removed. <A href="/machines">All machines</A>
+              {say.machine.mayBeRemoved} <A href="/machines">{say.machine.all}</A>
             </p>
           </Show>
         }

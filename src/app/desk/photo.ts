@@ -1,5 +1,6 @@
 import type { Photo } from '../../machine/schema';
 import { LIMITS } from '../../machine/schema-parts';
+import say from './words/en';
 
 export type Picture = Pick<Photo, 'width' | 'height' | 'jpeg'>;
 
@@ -29,7 +30,7 @@ export async function shrinkPhoto(file: Blob): Promise<Picture | string> {
   try {
     image = await createImageBitmap(file);
   } catch {
-    return 'This browser cannot open that file as a picture. Take a photo in JPEG, or a screenshot of it.';
+    return say.photo.noPicture;
   }
   try {
     const scale = Math.min(1, LIMITS.photoSide / Math.max(image.width, image.height));
@@ -37,19 +38,19 @@ export async function shrinkPhoto(file: Blob): Promise<Picture | string> {
     canvas.width = Math.max(1, Math.round(image.width * scale));
     canvas.height = Math.max(1, Math.round(image.height * scale));
     const pen = canvas.getContext('2d');
-    if (!pen) return 'This browser cannot make the picture smaller.';
+    if (!pen) return say.photo.noShrinking;
     // JPEG knows no glass: what is transparent becomes white, not black.
     pen.fillStyle = '#fff';
     pen.fillRect(0, 0, canvas.width, canvas.height);
     pen.drawImage(image, 0, 0, canvas.width, canvas.height);
     for (const quality of QUALITIES) {
       const blob = await asJpeg(canvas, quality);
-      if (blob?.type !== 'image/jpeg') return 'This browser cannot make the picture smaller.';
+      if (blob?.type !== 'image/jpeg') return say.photo.noShrinking;
       if (blob.size > AIM_BYTES && quality !== QUALITIES.at(-1)) continue;
       const jpeg = await inBase64(blob);
       if (jpeg.length <= LIMITS.photo) return { width: canvas.width, height: canvas.height, jpeg };
     }
-    return 'The picture stays too large to keep, even made smaller.';
+    return say.photo.tooLarge;
   } finally {
     image.close();
   }

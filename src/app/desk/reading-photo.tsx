@@ -2,6 +2,7 @@ import { createResource, createSignal, Show } from 'solid-js';
 import type { Reading } from '../../machine/schema';
 import { useRecords } from './context';
 import { photoAddress, photoKb, shrinkPhoto } from './photo';
+import say from './words/en';
 
 /** The photo of a reading or of a case, if it has one; adds one, removes it. */
 export function ReadingPhoto(props: {
@@ -35,12 +36,12 @@ export function ReadingPhoto(props: {
   };
   return (
     <section class="section">
-      <h2>{props.title ?? 'Photo'}</h2>
+      <h2>{props.title ?? say.photo.title}</h2>
       <Show
         when={photo.latest}
         fallback={
           <label class="no-print">
-            {props.ask ?? 'A photo of it (made smaller and kept on this device; where it was taken is left out)'}
+            {props.ask ?? say.photo.ask}
             <input
               class="text-input"
               type="file"
@@ -58,21 +59,19 @@ export function ReadingPhoto(props: {
               src={photoAddress(kept())}
               width={kept().width}
               height={kept().height}
-              alt={props.alt ?? 'Kept with this reading'}
+              alt={props.alt ?? say.photo.alt}
             />
             <div class="row section no-print">
-              <span class="faint">
-                {kept().width} × {kept().height}, {photoKb(kept())} kB
-              </span>
+              <span class="faint">{say.photo.size(kept().width, kept().height, photoKb(kept()))}</span>
               <button type="button" class="button" onClick={() => void records.removePhoto(props.reading)}>
-                Remove the photo
+                {say.photo.remove}
               </button>
             </div>
           </>
         )}
       </Show>
       <Show when={busy()}>
-        <p role="status">Making it smaller…</p>
+        <p role="status">{say.photo.shrinking}</p>
       </Show>
       <Show when={problem()}>
         <p class="problem" role="alert">

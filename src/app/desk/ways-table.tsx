@@ -1,14 +1,7 @@
 import { createMemo, For, Show } from 'solid-js';
 import type { Ways } from '../../engine/ways';
+import say from './words/en';
 import '../../ui/ways.css';
-
-const WORDS = {
-  advised: 'Advised',
-  'will do': 'Will do',
-  doubtful: 'Doubtful',
-  'falls short': 'Falls short',
-  'not possible': 'Not possible',
-} as const;
 
 /** Several ways to the same end, one row of numbers each, and under it how it stands and what it takes. */
 export function WaysTable(props: { ways: Ways }) {
@@ -18,7 +11,7 @@ export function WaysTable(props: { ways: Ways }) {
       <table class="ways">
         <thead>
           <tr>
-            <th scope="col">Way</th>
+            <th scope="col">{say.ways.way}</th>
             <For each={props.ways.columns}>{(column) => <th scope="col">{column}</th>}</For>
           </tr>
         </thead>
@@ -33,10 +26,10 @@ export function WaysTable(props: { ways: Ways }) {
               </tr>
               <tr>
                 <td colspan={span()} class="way-note">
-                  <strong>{WORDS[way.standing]}.</strong> {way.why}
+                  <strong>{say.ways.standing[way.standing]}</strong> {way.why}
                   <Show when={way.standing !== 'not possible' && way.needs.length > 0}>
                     {' '}
-                    Takes: {way.needs.join('; ')}.
+                    {say.ways.takes(way.needs)}
                   </Show>
                 </td>
               </tr>
