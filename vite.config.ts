@@ -3,6 +3,7 @@ import type { Plugin } from 'vite';
 import solid from 'vite-plugin-solid';
 import { VitePWA } from 'vite-plugin-pwa';
 import { language, languagePlugins, outDir } from './build/language.ts';
+import say from './src/app/shell/words/en';
 
 const POLICY = [
   "default-src 'none'",
@@ -25,12 +26,20 @@ const contentSecurityPolicy: Plugin = {
   ],
 };
 
+/** What the page says before and without its script. */
+const wordsOfThePage: Plugin = {
+  name: 'words-of-the-page',
+  transformIndexHtml: (html) =>
+    html.replace('{{description}}', say.page.description).replace('{{noScript}}', say.page.noScript),
+};
+
 export default defineConfig({
   // Relative addresses: the same build serves from a domain's root and from any folder below it.
   base: './',
   plugins: [
     ...languagePlugins(language),
     solid(),
+    wordsOfThePage,
     contentSecurityPolicy,
     VitePWA({
       registerType: 'prompt',
@@ -38,7 +47,7 @@ export default defineConfig({
       manifest: {
         name: 'Trammel',
         short_name: 'Trammel',
-        description: 'Find, measure and prove what ails a filament printer, at the bench, offline.',
+        description: say.page.description,
         start_url: './',
         scope: './',
         display: 'standalone',

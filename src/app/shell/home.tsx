@@ -6,6 +6,7 @@ import { useRecords } from '../desk/context';
 import type { Findable } from '../desk/find-check';
 import { phones } from '../phone/phone';
 import { DemoOffer, MachinePicker } from '../desk/machine-picker';
+import say from './words/en';
 
 interface Place extends Findable {
   readonly href: string;
@@ -69,10 +70,10 @@ export function Home() {
   }, []);
   return (
     <main>
-      <h1>What needs measuring?</h1>
+      <h1>{say.home.title}</h1>
       <div class="section">
         <A class="button button-main" href="/case/new">
-          Start from a complaint
+          {say.home.complain}
         </A>
         <Show when={records.current()} keyed>
           {(machine) => <CasesList machine={machine.id} open />}
@@ -88,19 +89,19 @@ export function Home() {
       </div>
       <div class="section">
         <label>
-          Find a check, or what is wrong
+          {say.home.find}
           <input
             class="text-input"
             type="search"
             value={query()}
-            placeholder="one side high, hairs, ridges…"
+            placeholder={say.home.example}
             onInput={(event) => setQuery(event.currentTarget.value)}
           />
         </label>
         <Show when={asked() !== ''}>
           <Entries places={found()} />
           <Show when={finder.state === 'ready' && found().length === 0}>
-            <p>No check and no complaint is described by these words. Try fewer of them: a part, or what you see.</p>
+            <p>{say.home.nothing}</p>
           </Show>
         </Show>
       </div>
@@ -116,12 +117,12 @@ export function Home() {
           )}
         </For>
         <section class="section">
-          <h2>The phone as an instrument</h2>
+          <h2>{say.home.phone}</h2>
           <Entries places={places.filter((place) => place.id.startsWith('phone/'))} />
         </section>
       </Show>
       <Show when={records.worksOffline()}>
-        <p class="faint small">All of this works without a signal. Nothing you enter leaves this device.</p>
+        <p class="faint small">{say.home.offline}</p>
       </Show>
     </main>
   );

@@ -2,6 +2,7 @@ import { createSignal, Show, type ParentProps } from 'solid-js';
 import { A, useLocation } from '@solidjs/router';
 import { useRecords } from '../desk/context';
 import { UndoNotice } from './undo-notice';
+import say from './words/en';
 
 /** Running head, notices, and the screen between them. */
 export function Shell(props: ParentProps) {
@@ -12,26 +13,26 @@ export function Shell(props: ParentProps) {
   return (
     <div class="page">
       <header class="running-head no-print">
-        <A href="/" aria-label="Trammel: all checks">
-          <span class="running-title">Trammel</span>
+        <A href="/" aria-label={say.head.home}>
+          <span class="running-title">{say.head.title}</span>
         </A>
-        <nav aria-label="Main">
+        <nav aria-label={say.head.main}>
           <A href="/machines" aria-current={at('/machines')}>
-            Machines
+            {say.head.machines}
           </A>
           <A href="/settings" aria-current={at('/settings')}>
-            Settings
+            {say.head.settings}
           </A>
         </nav>
       </header>
       <Show when={records.update() && !later()}>
         <div class="notice row" role="status">
-          <span>A new version is ready. What you have typed is kept.</span>
+          <span>{say.update.ready}</span>
           <button type="button" class="button" onClick={() => void records.update()?.()}>
-            Change over now
+            {say.update.now}
           </button>
           <button type="button" class="button button-plain" onClick={() => setLater(true)}>
-            Later
+            {say.update.later}
           </button>
         </div>
       </Show>
@@ -44,7 +45,7 @@ export function Shell(props: ParentProps) {
         <div class="notice row" role="alert">
           <span>{records.trouble()}</span>
           <button type="button" class="button" onClick={() => records.forgetTrouble()}>
-            Understood
+            {say.trouble.understood}
           </button>
         </div>
       </Show>

@@ -1,5 +1,6 @@
 import { Show } from 'solid-js';
 import { useRecords } from '../desk/context';
+import say from './words/en';
 
 /** Says what was removed and puts it back: stays until the person has read it, or removes the next thing. */
 export function UndoNotice() {
@@ -10,10 +11,10 @@ export function UndoNotice() {
         <div class="notice row no-print" role="status">
           <span>{undo().said}</span>
           <button type="button" class="button" onClick={() => void records.putBack(undo())}>
-            Put it back
+            {say.undo.putBack}
           </button>
           <button type="button" class="button button-plain" onClick={() => records.forgetUndo()}>
-            Leave it removed
+            {say.undo.leave}
           </button>
         </div>
       )}

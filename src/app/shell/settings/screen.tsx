@@ -4,16 +4,14 @@ import { ChoiceField } from '../../../ui/choice-field';
 import { useRecords } from '../../desk/context';
 import { Files } from '../../files/section';
 import { StorageStatus } from './storage';
+import say from './words/en';
 
 const OPTIONS = {
-  mark: { label: 'Decimal mark (both are read)', options: { point: '0.4', comma: '0,4' } },
-  theme: {
-    label: 'Page',
-    options: { system: 'as the device', light: 'paper', dark: 'night', contrast: 'high contrast' },
-  },
-  lengthUnit: { label: 'Lengths in', options: { mm: 'mm', in: 'inch' } },
-  forceUnit: { label: 'Forces in', options: { N: 'N', kgf: 'kgf', lbf: 'lbf' } },
-  temperatureUnit: { label: 'Temperatures in', options: { C: '°C', F: '°F' } },
+  mark: { label: say.mark, options: { point: '0.4', comma: '0,4' } },
+  theme: say.theme,
+  lengthUnit: { label: say.lengths.label, options: { mm: 'mm', in: say.lengths.inch } },
+  forceUnit: { label: say.forces, options: { N: 'N', kgf: 'kgf', lbf: 'lbf' } },
+  temperatureUnit: { label: say.temperatures, options: { C: '°C', F: '°F' } },
 } as const satisfies Partial<Record<keyof Settings, { label: string; options: Readonly<Record<string, string>> }>>;
 
 type Name = keyof typeof OPTIONS;
@@ -24,7 +22,7 @@ export function SettingsScreen() {
   const records = useRecords();
   return (
     <main>
-      <h1>Settings</h1>
+      <h1>{say.title}</h1>
       <For each={NAMES}>
         {(name) => (
           <ChoiceField

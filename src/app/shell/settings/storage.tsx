@@ -2,25 +2,20 @@ import { createResource, createSignal, For, Show } from 'solid-js';
 import type { Unreadable } from '../../../machine/aside';
 import { useRecords } from '../../desk/context';
 import { ExportReminder } from '../../files/export-reminder';
-import { askToPersist, lasting, room, type Lasting } from '../../desk/persist';
-
-const LASTING: Readonly<Record<Lasting, string>> = {
-  yes: 'The browser has promised not to clear it by itself.',
-  'may be cleared':
-    'The browser may clear it when the device runs short of room. Save to a file what you cannot measure again.',
-  'not known':
-    'This browser does not say whether it clears such pages when room runs short. Save to a file now and then.',
-};
+import { askToPersist, lasting, room } from '../../desk/persist';
+import say from './words/en';
 
 const MB = 1e6;
 const inMb = (bytes: number): string =>
-  bytes < 0.1 * MB ? 'less than 0.1' : (bytes / MB).toFixed(bytes < 10 * MB ? 1 : 0);
+  bytes < 0.1 * MB
+    ? say.storage.fewMegabytes('0.1')
+    : say.storage.megabytes((bytes / MB).toFixed(bytes < 10 * MB ? 1 : 0));
 
 function saveFile(item: Unreadable): void {
   const address = URL.createObjectURL(new Blob([JSON.stringify(item, null, 2)], { type: 'application/json' }));
   const link = document.createElement('a');
   link.href = address;
-  link.download = `unreadable-${item.key.replaceAll(/[^A-Za-z0-9-]+/g, '-')}.json`;
+  link.download = say.aside.file(item.key.replaceAll(/[^A-Za-z0-9-]+/g, '-'));
   link.click();
   setTimeout(() => URL.revokeObjectURL(address), 10_000);
 }
@@ -40,37 +35,27 @@ export function StorageStatus() {
   };
   return (
     <section class="section">
-      <h2>On this device</h2>
+      <h2>{say.storage.title}</h2>
       <Show when={records.keeping()} fallback={<p class="problem">{records.problem()}</p>}>
-        <p>Everything you keep stays in this browser on this device. Nothing is sent anywhere.</p>
-        <Show when={safe.latest}>{(now) => <p>{LASTING[now()]}</p>}</Show>
+        <p>{say.storage.stays}</p>
+        <Show when={safe.latest}>{(now) => <p>{say.storage.lasting[now()]}</p>}</Show>
         <Show when={safe.latest === 'may be cleared'}>
           <Show
             when={!asked()}
             fallback={
               <p class="faint" role="status">
-                It did not promise. Browsers do so rather for pages that are used often or put on the home screen.
+                {say.storage.noPromise}
               </p>
             }
           >
             <button type="button" class="button" onClick={() => void ask()}>
-              Ask the browser not to clear it
+              {say.storage.ask}
             </button>
           </Show>
         </Show>
-        <Show when={space.latest}>
-          {(now) => (
-            <p>
-              Room used: {inMb(now().used)} MB, the app itself included; free: {inMb(now().free)} MB.
-            </p>
-          )}
-        </Show>
+        <Show when={space.latest}>{(now) => <p>{say.storage.room(inMb(now().used), inMb(now().free))}</p>}</Show>
       </Show>
-      <p>
-        {records.worksOffline()
-          ? 'Ready to work without a signal.'
-          : 'Not yet ready to work without a signal: open the page once more while online.'}
-      </p>
+      <p>{records.worksOffline() ? say.storage.offline : say.storage.notYetOffline}</p>
       <ExportReminder />
       <SetAside />
     </section>
@@ -87,8 +72,8 @@ function SetAside() {
   );
   return (
     <Show when={(aside.latest?.length ?? 0) > 0}>
-      <h3>Set aside</h3>
-      <p>These records could not be read. They are kept as they were found and nothing has been written over them.</p>
+      <h3>{say.aside.title}</h3>
+      <p>{say.aside.kept}</p>
       <ul>
         <For each={aside.latest}>
           {(item) => (
@@ -98,10 +83,10 @@ function SetAside() {
               </p>
               <div class="row">
                 <button type="button" class="button" onClick={() => saveFile(item)}>
-                  Save it to a file
+                  {say.aside.save}
                 </button>
                 <button type="button" class="button" onClick={() => void records.discard(item)}>
-                  Forget it
+                  {say.aside.forget}
                 </button>
               </div>
             </li>
