@@ -2,7 +2,7 @@ import { defineConfig } from 'vitest/config';
 import type { Plugin } from 'vite';
 import solid from 'vite-plugin-solid';
 import { VitePWA } from 'vite-plugin-pwa';
-import { language, languagePlugins, outDir } from './build/language.ts';
+import { asBuilt, language, languagePlugins, outDir } from './build/language.ts';
 import say from './src/app/shell/words/en';
 
 const POLICY = [
@@ -30,7 +30,7 @@ const contentSecurityPolicy: Plugin = {
 const wordsOfThePage: Plugin = {
   name: 'words-of-the-page',
   transformIndexHtml: (html) =>
-    html.replace('{{description}}', say.page.description).replace('{{noScript}}', say.page.noScript),
+    html.replace('{{description}}', asBuilt(say.page.description)).replace('{{noScript}}', asBuilt(say.page.noScript)),
 };
 
 export default defineConfig({
@@ -47,7 +47,7 @@ export default defineConfig({
       manifest: {
         name: 'Trammel',
         short_name: 'Trammel',
-        description: say.page.description,
+        description: asBuilt(say.page.description),
         start_url: './',
         scope: './',
         display: 'standalone',
