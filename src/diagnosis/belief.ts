@@ -1,5 +1,5 @@
-import { causeOf, checkOf, rowOf, symptomOf } from './pick';
-import { NONE, type Belief, type Catalogue, type CauseId, type Check, type Course, type Entry } from './types';
+import { causeOf, inspectionOf, rowOf, symptomOf } from './pick';
+import { NONE, type Belief, type Catalogue, type CauseId, type Inspection, type Course, type Entry } from './types';
 
 /** Share of machines that have a second fault behind the same symptom (common practice, no source). */
 export const SECOND = 0.1;
@@ -14,7 +14,7 @@ interface Hypothesis {
   readonly prior: number;
 }
 
-/** Shares before any check: the catalogue's, moved by the facts. Not yet adding up to one. */
+/** Shares before any inspection: the catalogue's, moved by the facts. Not yet adding up to one. */
 function priorsOf(catalogue: Catalogue, course: Course): ReadonlyMap<CauseId, number> {
   const symptom = symptomOf(catalogue, course.symptom);
   const priors = new Map<CauseId, number>();
@@ -43,12 +43,12 @@ function hypothesesOf(priors: ReadonlyMap<CauseId, number>, log: readonly Entry[
   return [...alone, ...pairs];
 }
 
-/** With two faults at work, the one that the check is about decides its answer; where it is about both, either may. */
-function chanceOf(check: Check, answer: string, fault: CauseId, beside: CauseId | undefined): number {
-  const one = rowOf(check, fault)[answer] ?? 0;
-  if (beside === undefined || check.given[beside] === undefined) return one;
-  const other = rowOf(check, beside)[answer] ?? 0;
-  return check.given[fault] === undefined ? other : (one + other) / 2;
+/** With two faults at work, the one that the inspection is about decides its answer; where it is about both, either may. */
+function chanceOf(inspection: Inspection, answer: string, fault: CauseId, beside: CauseId | undefined): number {
+  const one = rowOf(inspection, fault)[answer] ?? 0;
+  if (beside === undefined || inspection.given[beside] === undefined) return one;
+  const other = rowOf(inspection, beside)[answer] ?? 0;
+  return inspection.given[fault] === undefined ? other : (one + other) / 2;
 }
 
 function likelihood(catalogue: Catalogue, log: readonly Entry[], { fault, beside }: Hypothesis): number {
@@ -56,7 +56,7 @@ function likelihood(catalogue: Catalogue, log: readonly Entry[], { fault, beside
   let stillBeside = beside;
   for (const entry of log) {
     if (entry.kind === 'answer') {
-      chance *= chanceOf(checkOf(catalogue, entry.check), entry.answer, fault, stillBeside);
+      chance *= chanceOf(inspectionOf(catalogue, entry.check), entry.answer, fault, stillBeside);
     } else if (entry.kind === 'ruled out' && (entry.cause === fault || entry.cause === stillBeside)) {
       chance *= entry.sure === 'certain' ? 0 : FAIRLY;
     } else if (entry.kind === 'mended') {

@@ -1,22 +1,21 @@
 import { believe } from './belief';
-import { causeOf, checkOf, checksFor, rowOf, symptomOf } from './pick';
-import { checkFirst, mendFirst, tellsOf, unsparing, type Left, type Plan } from './plan';
+import { causeOf, inspectionOf, inspectionsFor, rowOf, symptomOf } from './pick';
+import { inspectFirst, mendFirst, tellsOf, unsparing, type Left, type Plan } from './plan';
 import {
   NONE,
   type Belief,
   type Catalogue,
   type CauseId,
-  type Check,
-  type CheckId,
+  type Inspection,
+  type InspectionId,
   type Course,
   type Hazard,
-  type Option,
-  type OrderOptions,
+  type Prospect,
   type Outlook,
   type Proposal,
   type Step,
 } from './types';
-import { effortOf } from './ways';
+import { effortOf } from './worth';
 
 /** Half a working day: what it takes to hand a case to someone else, whatever the fault (common practice). */
 export const HAND_OVER = 180;
@@ -24,7 +23,7 @@ export const HAND_OVER = 180;
 /** Below this share a suspicion is not worth a line. */
 const NEGLIGIBLE = 1e-6;
 
-/** A danger believed less than this does not hold up the powered checks. */
+/** A danger believed less than this does not hold up the powered inspections. */
 const REMOTE = 0.005;
 
 /** Runner-up within this share of the best one's search. */
@@ -36,44 +35,48 @@ export function unsafe(catalogue: Catalogue, course: Course): Hazard | undefined
   return course.log.some(({ kind }) => kind === 'made safe') ? undefined : hazard;
 }
 
-/** A cold check that parts a danger from the rest by this much (difference of shares of one answer) settles it. */
+/** A cold inspection that parts a danger from the rest by this much (difference of shares of one answer) settles it. */
 const TELLING = 0.5;
 
 /** An answer whose odds lie within this factor of even says too little to have looked. */
 const FLAT = 1.6;
 
-function telling(check: Check, cause: CauseId): number {
-  const row = rowOf(check, cause);
-  return Math.max(...Object.entries(row).map(([answer, p]) => Math.abs(p - (check.otherwise[answer] ?? 0))));
+function telling(inspection: Inspection, cause: CauseId): number {
+  const row = rowOf(inspection, cause);
+  return Math.max(...Object.entries(row).map(([answer, p]) => Math.abs(p - (inspection.otherwise[answer] ?? 0))));
 }
 
-function saysSomething(check: Check, cause: CauseId, answer: string): boolean {
-  const odds = (rowOf(check, cause)[answer] ?? 0) / (check.otherwise[answer] ?? 1);
+function saysSomething(inspection: Inspection, cause: CauseId, answer: string): boolean {
+  const odds = (rowOf(inspection, cause)[answer] ?? 0) / (inspection.otherwise[answer] ?? 1);
   return odds > FLAT || odds < 1 / FLAT;
 }
 
 /** Whether a danger still waits for a look with the machine unplugged. */
-function waitsForCold(all: readonly Check[], answers: ReadonlyMap<CheckId, string>, danger: CauseId): boolean {
-  const cold = all.filter((check) => !check.powered && telling(check, danger) >= TELLING);
-  const looked = cold.some((check) => {
-    const answer = answers.get(check.id);
-    return answer !== undefined && saysSomething(check, danger, answer);
+function waitsForCold(
+  all: readonly Inspection[],
+  answers: ReadonlyMap<InspectionId, string>,
+  danger: CauseId,
+): boolean {
+  const cold = all.filter((inspection) => !inspection.powered && telling(inspection, danger) >= TELLING);
+  const looked = cold.some((inspection) => {
+    const answer = answers.get(inspection.id);
+    return answer !== undefined && saysSomething(inspection, danger, answer);
   });
   return !looked && cold.some(({ id }) => !answers.has(id));
 }
 
 /**
- * The checks that may be taken now, and those withheld: with a hazard, powered checks wait until every danger still
- * believed in has been looked at cold, by a check that tells it, with an answer that says something. Skipping such a check
+ * The inspections that may be taken now, and those withheld: with a hazard, powered inspections wait until every danger still
+ * believed in has been looked at cold, by one that tells it, with an answer that says something. Skipping such an inspection
  * does not let a powered one pass it.
  * @throws RangeError for an id that the catalogue does not have
  */
-export function openChecks<C extends Catalogue>(
+export function openInspections<C extends Catalogue>(
   catalogue: C,
   course: Course,
   belief: Belief,
-): { readonly open: readonly C['checks'][number][]; readonly withheld: readonly CheckId[] } {
-  const all: readonly C['checks'][number][] = checksFor(catalogue, course.symptom);
+): { readonly open: readonly C['inspections'][number][]; readonly withheld: readonly InspectionId[] } {
+  const all: readonly C['inspections'][number][] = inspectionsFor(catalogue, course.symptom);
   const answers = new Map(
     course.log.flatMap((entry) => (entry.kind === 'answer' ? [[entry.check, entry.answer] as const] : [])),
   );
@@ -85,8 +88,8 @@ export function openChecks<C extends Catalogue>(
       .some((danger) => waitsForCold(all, answers, danger));
   const willing = all.filter(({ id }) => !answers.has(id) && !skipped.has(id));
   return {
-    open: willing.filter((check) => !(holding && check.powered)),
-    withheld: willing.filter((check) => holding && check.powered).map(({ id }) => id),
+    open: willing.filter((inspection) => !(holding && inspection.powered)),
+    withheld: willing.filter((inspection) => holding && inspection.powered).map(({ id }) => id),
   };
 }
 
@@ -100,54 +103,56 @@ interface Laid {
   readonly plan: Plan;
   readonly left: Left;
   readonly causes: readonly CauseId[];
-  readonly checks: readonly Check[];
+  readonly inspections: readonly Inspection[];
 }
 
 function lay(catalogue: Catalogue, course: Course, belief: Belief, worth: number | undefined): Laid {
   const causes = symptomOf(catalogue, course.symptom).causes.map(({ cause }) => cause);
-  const { open } = openChecks(catalogue, course, belief);
+  const { open } = openInspections(catalogue, course, belief);
   const mends = openMends(course, belief);
   const hypotheses = [...causes, NONE];
-  const laid = open.map((check) => ({
-    effort: check.minutes,
-    rows: check.answers.map(({ id }) => hypotheses.map((cause) => rowOf(check, cause)[id] ?? 0)),
+  const laid = open.map((inspection) => ({
+    effort: inspection.minutes,
+    rows: inspection.answers.map(({ id }) => hypotheses.map((cause) => rowOf(inspection, cause)[id] ?? 0)),
   }));
   const plan: Plan = {
     mends: causes.map((id) => {
       const { mend } = causeOf(catalogue, id);
       return { effort: effortOf(mend, worth), works: mend.works };
     }),
-    checks: laid,
+    inspections: laid,
     tells: tellsOf(laid, causes.length),
     handOver: HAND_OVER,
   };
   const bits = causes.reduce((sum, id, i) => (mends.includes(id) ? sum | (1 << i) : sum), 0);
   const p = [...causes.map((id) => belief.causes[id] ?? 0), belief.none];
-  return { plan, left: { p, mends: bits, checks: 2 ** open.length - 1 }, causes, checks: open };
+  return { plan, left: { p, mends: bits, inspections: 2 ** open.length - 1 }, causes, inspections: open };
 }
 
-function optionsOf({ plan, left, causes, checks }: Laid): Option[] {
-  const ofChecks = checks.map((check, i): Option => ({
-    step: { kind: 'check', check: check.id },
-    effort: check.minutes,
-    expected: checkFirst(plan, left, i),
+function prospectsOf({ plan, left, causes, inspections }: Laid): Prospect[] {
+  const ofInspections = inspections.map((inspection, i): Prospect => ({
+    step: { kind: 'check', check: inspection.id },
+    effort: inspection.minutes,
+    expected: inspectFirst(plan, left, i),
   }));
-  const ofMends = causes.flatMap((cause, i): Option[] => {
+  const ofMends = causes.flatMap((cause, i): Prospect[] => {
     if ((left.mends & (1 << i)) === 0) return [];
     const effort = plan.mends[i]?.effort ?? 0;
     return [{ step: { kind: 'mend', cause }, effort, expected: mendFirst(plan, left, i) }];
   });
-  const over: Option = { step: { kind: 'hand over' }, effort: plan.handOver, expected: plan.handOver };
-  return [...ofChecks, ...ofMends, over].sort((a, b) => a.expected - b.expected);
+  const over: Prospect = { step: { kind: 'hand over' }, effort: plan.handOver, expected: plan.handOver };
+  return [...ofInspections, ...ofMends, over].sort((a, b) => a.expected - b.expected);
 }
 
-function outlooksOf(catalogue: Catalogue, course: Course, belief: Belief, check: CheckId): Outlook[] {
-  const { answers } = checkOf(catalogue, check);
-  const known = checkOf(catalogue, check);
-  return answers.map(({ id: answer }) => {
+function outlooksOf(catalogue: Catalogue, course: Course, belief: Belief, id: InspectionId): Outlook[] {
+  const known = inspectionOf(catalogue, id);
+  return known.answers.map(({ id: answer }) => {
     const of = (cause: CauseId): number => rowOf(known, cause)[answer] ?? 0;
-    const chance = Object.entries(belief.causes).reduce((sum, [id, p]) => sum + p * of(id), belief.none * of(NONE));
-    const log = [...course.log, { kind: 'answer', check, answer } as const];
+    const chance = Object.entries(belief.causes).reduce(
+      (sum, [cause, p]) => sum + p * of(cause),
+      belief.none * of(NONE),
+    );
+    const log = [...course.log, { kind: 'answer', check: id, answer } as const];
     return { answer, chance, belief: believe(catalogue, { ...course, log }) };
   });
 }
@@ -173,24 +178,25 @@ const settled = (step: Step, effort: number, belief: Belief): Proposal => ({
 });
 
 /**
- * The next step by least expected effort to the end of the case (checks, mends tried in vain, the mend that cures), looking
+ * The next step by least expected effort to the end of the case (inspections, mends tried in vain, the mend that cures), looking
  * one step ahead and taking the rest as looking at one cause after the other. All other steps come with theirs.
+ * @param worth what an hour of the person is worth, in the money that costs are in
  * @throws RangeError for an id that the catalogue does not have
  */
-export function propose(catalogue: Catalogue, course: Course, { worth }: OrderOptions = {}): Proposal {
+export function propose(catalogue: Catalogue, course: Course, { worth }: { readonly worth?: number } = {}): Proposal {
   const belief = believe(catalogue, course);
   const cure = course.log.find((entry) => entry.kind === 'mended' && entry.cured);
   if (cure?.kind === 'mended') return settled({ kind: 'closed', cause: cure.cause }, 0, belief);
   const hazard = unsafe(catalogue, course);
   if (hazard) return settled({ kind: 'make safe', hazard }, 1, belief);
   const laid = lay(catalogue, course, belief, worth);
-  const [best, ...others] = optionsOf(laid);
+  const [best, ...others] = prospectsOf(laid);
   if (!best) return settled({ kind: 'hand over' }, HAND_OVER, belief);
   const spared = unsparing(laid.plan, laid.left);
   const next = others[0];
   const close = next && next.expected - spared < (1 + CLOSE) * (best.expected - spared) ? next : undefined;
   const outlooks = best.step.kind === 'check' ? outlooksOf(catalogue, course, belief, best.step.check) : [];
   const parts = best.step.kind === 'mend' ? [best.step.cause] : partsOf(belief, outlooks);
-  const { withheld } = openChecks(catalogue, course, belief);
+  const { withheld } = openInspections(catalogue, course, belief);
   return { ...best, others, close, outlooks, parts, belief, withheld };
 }

@@ -1,5 +1,5 @@
 import type { WordedCatalogue } from './catalogue';
-import type { Catalogue, CauseId, Check, CheckId, Course, Likelihoods } from './types';
+import type { Catalogue, CauseId, Inspection, InspectionId, Course, Likelihoods } from './types';
 import say from './words/en';
 
 /* What is picked is as the catalogue that it is picked from has it: with words where that has words. */
@@ -7,13 +7,13 @@ import say from './words/en';
 type SymptomIn<C extends Catalogue> = C['symptoms'][number];
 type CauseIn<C extends Catalogue> = C['causes'][number];
 type FactIn<C extends Catalogue> = C['facts'][number];
-type CheckIn<C extends Catalogue> = C['checks'][number];
+type InspectionIn<C extends Catalogue> = C['inspections'][number];
 
 interface Index<C extends Catalogue> {
   readonly symptoms: ReadonlyMap<string, SymptomIn<C>>;
   readonly causes: ReadonlyMap<string, CauseIn<C>>;
   readonly facts: ReadonlyMap<string, FactIn<C>>;
-  readonly checks: ReadonlyMap<string, CheckIn<C>>;
+  readonly inspections: ReadonlyMap<string, InspectionIn<C>>;
 }
 
 const indexes = new WeakMap<Catalogue, Index<Catalogue>>();
@@ -29,7 +29,7 @@ function indexOf<C extends Catalogue>(catalogue: C): Index<C> {
     symptoms: byId<SymptomIn<C>>(catalogue.symptoms),
     causes: byId<CauseIn<C>>(catalogue.causes),
     facts: byId<FactIn<C>>(catalogue.facts),
-    checks: byId<CheckIn<C>>(catalogue.checks),
+    inspections: byId<InspectionIn<C>>(catalogue.inspections),
   };
   indexes.set(catalogue, made);
   return made;
@@ -46,18 +46,21 @@ export const symptomOf = <C extends Catalogue>(catalogue: C, id: string): Sympto
   found(indexOf(catalogue).symptoms, id, say.unlisted.symptom);
 export const causeOf = <C extends Catalogue>(catalogue: C, id: CauseId): CauseIn<C> =>
   found(indexOf(catalogue).causes, id, say.unlisted.cause);
-export const checkOf = <C extends Catalogue>(catalogue: C, id: CheckId): CheckIn<C> =>
-  found(indexOf(catalogue).checks, id, say.unlisted.inspection);
+export const inspectionOf = <C extends Catalogue>(catalogue: C, id: InspectionId): InspectionIn<C> =>
+  found(indexOf(catalogue).inspections, id, say.unlisted.inspection);
 const factOf = <C extends Catalogue>(catalogue: C, id: string): FactIn<C> =>
   found(indexOf(catalogue).facts, id, say.unlisted.fact);
 
-/** How a check's answers fall where this is the cause. */
-export const rowOf = (check: Check, cause: CauseId): Likelihoods => check.given[cause] ?? check.otherwise;
+/** How an inspection's answers fall where this is the cause. */
+export const rowOf = (inspection: Inspection, cause: CauseId): Likelihoods =>
+  inspection.given[cause] ?? inspection.otherwise;
 
-/** The checks that tell at least one cause of a symptom from the others, in the catalogue's order. */
-export function checksFor<C extends Catalogue>(catalogue: C, symptom: string): readonly CheckIn<C>[] {
+/** The inspections that tell at least one cause of a symptom from the others, in the catalogue's order. */
+export function inspectionsFor<C extends Catalogue>(catalogue: C, symptom: string): readonly InspectionIn<C>[] {
   const suspects = symptomOf(catalogue, symptom).causes.map(({ cause }) => cause);
-  return catalogue.checks.filter((check: CheckIn<C>) => suspects.some((cause) => check.given[cause] !== undefined));
+  return catalogue.inspections.filter((inspection: InspectionIn<C>) =>
+    suspects.some((cause) => inspection.given[cause] !== undefined),
+  );
 }
 
 /** The facts that bear on a symptom, those that can move the most belief first. */
@@ -85,9 +88,9 @@ export function unreadable(catalogue: WordedCatalogue, course: Course): string |
         const { title } = causeOf(catalogue, entry.cause);
         if (!symptom.causes.some(({ cause }) => cause === entry.cause)) return say.unreadable.noCause(title);
       } else if (entry.kind === 'answer') {
-        const { answers, title } = checkOf(catalogue, entry.check);
+        const { answers, title } = inspectionOf(catalogue, entry.check);
         if (!answers.some(({ id }) => id === entry.answer)) return say.unreadable.noAnswer(title, entry.answer);
-      } else if (entry.kind === 'skip') checkOf(catalogue, entry.check);
+      } else if (entry.kind === 'skip') inspectionOf(catalogue, entry.check);
     }
     return undefined;
   } catch (error) {

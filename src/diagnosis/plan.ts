@@ -1,5 +1,5 @@
 /**
- * The search for the next step, on bare numbers: every check and mend is tried in thought, and what would follow is valued
+ * The search for the next step, on bare numbers: every inspection and mend is tried in thought, and what would follow is valued
  * by a sequence that could be carried out (the one-step look-ahead of Heckerman, Breese & Rommelse 1995). Looking two steps
  * ahead takes ten times as long and saved nothing that the simulation could show (0.3 of 75 minutes, standard error 2.7).
  *
@@ -9,16 +9,16 @@ export interface Plan {
   /** By cause: minutes of its mend, and the share of such mends that cure. */
   readonly mends: readonly { readonly effort: number; readonly works: number }[];
   /** P(answer | hypothesis) as rows[answer][hypothesis]. */
-  readonly checks: readonly { readonly effort: number; readonly rows: readonly (readonly number[])[] }[];
+  readonly inspections: readonly { readonly effort: number; readonly rows: readonly (readonly number[])[] }[];
   /** Ends the case whatever the fault. */
   readonly handOver: number;
-  /** Worked out of `checks` by `tellsOf`. */
+  /** Worked out of `inspections` by `tellsOf`. */
   readonly tells: readonly Tell[];
 }
 
-/** A check as a way to see one cause: some of its answers stand for it. */
+/** An inspection that shows one cause: some of its answers stand for it. */
 export interface Tell {
-  readonly check: number;
+  readonly inspection: number;
   readonly cause: number;
   /** P(one of those answers | hypothesis). */
   readonly seen: readonly number[];
@@ -27,22 +27,22 @@ export interface Tell {
 /** An answer stands for a cause where its odds against an unlisted fault are at least this. */
 const STANDS_FOR = 1.6;
 
-/** For each check and each cause that it tells: how often the answers that stand for the cause come, by hypothesis. */
-export function tellsOf(checks: Plan['checks'], causes: number): Tell[] {
-  return checks.flatMap(({ rows }, check) =>
+/** For each inspection and each cause that it tells: how often the answers that stand for the cause come, by hypothesis. */
+export function tellsOf(inspections: Plan['inspections'], causes: number): Tell[] {
+  return inspections.flatMap(({ rows }, inspection) =>
     Array.from({ length: causes }, (_, cause): Tell => {
       const pointing = rows.filter((row) => (row[cause] ?? 0) > STANDS_FOR * (row[causes] ?? 0));
       const seen = Array.from({ length: causes + 1 }, (__, h) => pointing.reduce((sum, row) => sum + (row[h] ?? 0), 0));
-      return { check, cause, seen };
+      return { inspection, cause, seen };
     }).filter(({ cause, seen }) => (seen[cause] ?? 0) > (seen[causes] ?? 0)),
   );
 }
 
-/** What is left: belief over the hypotheses, and bits of the mends and checks still open. */
+/** What is left: belief over the hypotheses, and bits of the mends and inspections still open. */
 export interface Left {
   readonly p: readonly number[];
   readonly mends: number;
-  readonly checks: number;
+  readonly inspections: number;
 }
 
 const has = (bits: number, i: number): boolean => (bits & (1 << i)) !== 0;
@@ -82,7 +82,7 @@ function bySpeed(plan: Plan, left: Left, untried: readonly number[] = left.p): T
 }
 
 /**
- * Expected effort without any further check: mends in the order of chance over effort, which is the least there is
+ * Expected effort without any further inspection: mends in the order of chance over effort, which is the least there is
  * (Kadane & Simon 1977), until handing over is cheaper than the next one.
  */
 export function mendsAlone(plan: Plan, left: Left, untried: readonly number[] = left.p): number {
@@ -103,16 +103,16 @@ interface Act extends Try {
 }
 
 /**
- * The best way to deal with each cause by itself, chance over effort first. No check serves two causes: the second use of an
+ * The best way to deal with each cause by itself, chance over effort first. No inspection serves two causes: the second use of an
  * answer is left to the look-ahead.
  */
 function actsOf(plan: Plan, left: Left): Act[] {
   const acts: Act[] = bySpeed(plan, left).map((blind) => ({ ...blind, tell: undefined }));
   for (const tell of plan.tells) {
     const mend = plan.mends[tell.cause];
-    if (!mend || !has(left.checks, tell.check) || !has(left.mends, tell.cause)) continue;
+    if (!mend || !has(left.inspections, tell.inspection) || !has(left.mends, tell.cause)) continue;
     const positive = left.p.reduce((sum, share, h) => sum + share * (tell.seen[h] ?? 0), 0);
-    const effort = (plan.checks[tell.check]?.effort ?? 0) + positive * mend.effort;
+    const effort = (plan.inspections[tell.inspection]?.effort ?? 0) + positive * mend.effort;
     acts.push({
       cause: tell.cause,
       tell,
@@ -122,17 +122,17 @@ function actsOf(plan: Plan, left: Left): Act[] {
   }
   acts.sort((a, b) => b.gain * a.effort - a.gain * b.effort);
   let mends = left.mends;
-  let checks = left.checks;
+  let inspections = left.inspections;
   return acts.filter(({ cause, tell }) => {
-    if (!has(mends, cause) || (tell && !has(checks, tell.check))) return false;
+    if (!has(mends, cause) || (tell && !has(inspections, tell.inspection))) return false;
     mends = without(mends, cause);
-    if (tell) checks = without(checks, tell.check);
+    if (tell) inspections = without(inspections, tell.inspection);
     return true;
   });
 }
 
 /**
- * Expected effort of looking at one cause after the other, each by a check of its own, and mending what is seen (the
+ * Expected effort of looking at one cause after the other, each by an inspection of its own, and mending what is seen (the
  * observe-and-repair sequence of Heckerman, Breese & Rommelse 1995); then the rest by mends alone. A plan that could be
  * carried out as it stands, so never below the optimum.
  */
@@ -146,7 +146,7 @@ export function oneByOne(plan: Plan, left: Left): number {
     const { effort, works } = plan.mends[cause] ?? { effort: 0, works: 0 };
     const whole = open.reduce((sum, share) => sum + share, 0);
     const seen = tell ? open.reduce((sum, share, h) => sum + share * (tell.seen[h] ?? 0), 0) : whole;
-    spent += (tell ? (plan.checks[tell.check]?.effort ?? 0) * whole : 0) + seen * effort;
+    spent += (tell ? (plan.inspections[tell.inspection]?.effort ?? 0) * whole : 0) + seen * effort;
     const mended = (left.p[cause] ?? 0) * (tell ? (tell.seen[cause] ?? 0) : 1);
     open[cause] = (open[cause] ?? 0) - mended * works;
     untried[cause] = (untried[cause] ?? 0) - mended;
@@ -165,14 +165,14 @@ export function unsparing(plan: Plan, left: Left): number {
   }, 0);
 }
 
-/** Expected effort with this check first, then the best sequence of one cause after the other for each of its answers. */
-export function checkFirst(plan: Plan, left: Left, check: number): number {
-  const { effort, rows } = plan.checks[check] ?? { effort: 0, rows: [] };
-  const checks = without(left.checks, check);
+/** Expected effort with this inspection first, then the best sequence of one cause after the other for each of its answers. */
+export function inspectFirst(plan: Plan, left: Left, inspection: number): number {
+  const { effort, rows } = plan.inspections[inspection] ?? { effort: 0, rows: [] };
+  const inspections = without(left.inspections, inspection);
   let expected = effort;
   for (const row of rows) {
     const { chance, p } = answered(left.p, row);
-    if (chance > 0) expected += chance * oneByOne(plan, { ...left, p, checks });
+    if (chance > 0) expected += chance * oneByOne(plan, { ...left, p, inspections });
   }
   return expected;
 }

@@ -1,11 +1,11 @@
 /*
  * From a symptom to a proven mend. Everything here is plain data and plain functions: no Solid, no DOM.
  *
- *   catalogue/index.ts  catalogue: WordedCatalogue                  symptoms, causes, facts, checks, with their words; its numbers are common practice
+ *   catalogue/index.ts  catalogue: WordedCatalogue                  all it knows, with words; its numbers are common practice
  *   belief.ts   believe(catalogue, course): Belief                  what is suspected after all that is in the course
- *   order.ts    propose(catalogue, course, options?): Proposal      the next step, why, and every other one with its expected effort
- *   ways.ts     weigh(cause, worth)                                 repair and replacement side by side at an hourly worth
- *   pick.ts     checksFor, factsFor(catalogue, symptom)             what a case of this symptom can ask
+ *   order.ts    propose(catalogue, course, { worth }?): Proposal    the next step, why, and all others with their expected effort
+ *   worth.ts    weigh(cause, worth)                                 repair and replacement side by side at an hourly worth
+ *   pick.ts     inspectionsFor, factsFor(catalogue, symptom)        what a case of this symptom can ask
  *
  * A case is its course: symptom, facts, and the list of what was done, in order. Nothing else is kept, so that going back
  * is taking an entry out or changing it, and asking again. All four functions throw RangeError for an id that the catalogue
@@ -15,7 +15,7 @@
 type SymptomId = string;
 export type CauseId = string;
 export type FactId = string;
-export type CheckId = string;
+export type InspectionId = string;
 export type AnswerId = string;
 
 /** What stands for a fault that the catalogue does not list. */
@@ -46,14 +46,14 @@ export interface Raising {
   readonly otherwise?: number;
 }
 
-/** A way to be rid of a cause. */
-export interface Way {
+/** What rids the machine of a cause. */
+export interface Remedy {
   readonly minutes: number;
   /** Price of parts and material, in whatever money the person reckons in; a rough typical, to be edited. */
   readonly cost: number;
 }
 
-export interface Mend extends Way {
+export interface Mend extends Remedy {
   /** Share of mends that cure, where this is the cause. */
   readonly works: number;
   /** Calculator that gives the amounts; its id is its folder's name. */
@@ -63,11 +63,11 @@ export interface Mend extends Way {
 export interface Cause {
   readonly id: CauseId;
   readonly raisedBy: readonly Raising[];
-  /** May start a fire or give a shock: no powered check before it was looked at unplugged. */
+  /** May start a fire or give a shock: no powered inspection before it was looked at unplugged. */
   readonly danger?: boolean;
   readonly mend: Mend;
   /** A new part in place of the mend. */
-  readonly replace?: Way;
+  readonly replace?: Remedy;
 }
 
 /** Something about the machine or its history that the person answers with yes, no or not at all. */
@@ -86,11 +86,12 @@ export interface Answer {
   readonly verdict?: 'within' | 'beyond' | 'too close';
 }
 
-/** P(answer) for each answer of a check: sums to one. */
+/** P(answer) for each answer of an inspection: sums to one. */
 export type Likelihoods = Readonly<Record<AnswerId, number>>;
 
-export interface Check {
-  readonly id: CheckId;
+/** Something to look at, listen to, feel, try or measure. Entries and steps name it as their `check`, as stored cases do. */
+export interface Inspection {
+  readonly id: InspectionId;
   readonly kind: 'calculator' | 'look' | 'listen' | 'feel' | 'do';
   /** Only with kind `calculator`; its id is its folder's name. */
   readonly calculator?: string;
@@ -110,15 +111,15 @@ export interface Catalogue {
   readonly symptoms: readonly Symptom[];
   readonly causes: readonly Cause[];
   readonly facts: readonly Fact[];
-  readonly checks: readonly Check[];
+  readonly inspections: readonly Inspection[];
 }
 
 export type Entry =
   /** Switched off and unplugged: first in a hazard's case, and nothing else is proposed before it. */
   | { readonly kind: 'made safe' }
-  | { readonly kind: 'answer'; readonly check: CheckId; readonly answer: AnswerId }
+  | { readonly kind: 'answer'; readonly check: InspectionId; readonly answer: AnswerId }
   /** Not to be proposed; says nothing about the fault. Taking the entry out brings it back. */
-  | { readonly kind: 'skip'; readonly check: CheckId }
+  | { readonly kind: 'skip'; readonly check: InspectionId }
   /** By the person's own knowledge: `certain` to zero, `fairly` to a tenth. */
   | { readonly kind: 'ruled out'; readonly cause: CauseId; readonly sure: 'certain' | 'fairly' }
   | { readonly kind: 'mended'; readonly cause: CauseId; readonly cured: boolean };
@@ -141,15 +142,15 @@ export interface Belief {
 
 export type Step =
   | { readonly kind: 'make safe'; readonly hazard: Hazard }
-  | { readonly kind: 'check'; readonly check: CheckId }
+  | { readonly kind: 'check'; readonly check: InspectionId }
   | { readonly kind: 'mend'; readonly cause: CauseId }
   /** Nothing listed is worth trying: ask someone, with what was found so far. */
   | { readonly kind: 'hand over' }
   /** A mend has cured: the proof is what is left. */
   | { readonly kind: 'closed'; readonly cause: CauseId };
 
-/** One thing that can be done next. */
-export interface Option {
+/** One thing that can be done next, and what is to be expected of it. */
+export interface Prospect {
   readonly step: Step;
   /** Minutes of this step alone, money counted in. */
   readonly effort: number;
@@ -165,21 +166,16 @@ export interface Outlook {
   readonly belief: Belief;
 }
 
-export interface Proposal extends Option {
+export interface Proposal extends Prospect {
   /** Every other step, least expected effort first; all of them are open to the person. */
-  readonly others: readonly Option[];
+  readonly others: readonly Prospect[];
   /** Runner-up whose search is less than 20 % dearer: the order of the two is a matter of taste. */
-  readonly close: Option | undefined;
-  /** For a check, what each of its answers would do; empty for other steps. */
+  readonly close: Prospect | undefined;
+  /** For an inspection, what each of its answers would do; empty for other steps. */
   readonly outlooks: readonly Outlook[];
   /** Causes that the step tells from the rest: those whose share some answer moves most, the most moved first. */
   readonly parts: readonly CauseId[];
   readonly belief: Belief;
-  /** With a hazard: powered checks that wait until every danger has been looked at unplugged. */
-  readonly withheld: readonly CheckId[];
-}
-
-export interface OrderOptions {
-  /** What an hour of the person is worth, in the money that costs are in. */
-  readonly worth?: number;
+  /** With a hazard: powered inspections that wait until every danger has been looked at unplugged. */
+  readonly withheld: readonly InspectionId[];
 }

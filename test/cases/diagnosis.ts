@@ -1,4 +1,4 @@
-import type { AnswerId, CauseId, CheckId, FactId } from '../../src/diagnosis/types';
+import type { AnswerId, CauseId, InspectionId, FactId } from '../../src/diagnosis/types';
 
 /*
  * Twenty cases from the repair workshop of a small town, all invented: complaint, machine, truth, and what the machine would
@@ -12,7 +12,7 @@ export interface WrittenCase {
   readonly symptom: string;
   readonly facts: Readonly<Record<FactId, boolean>>;
   readonly truth: CauseId;
-  readonly answers: Readonly<Record<CheckId, AnswerId>>;
+  readonly answers: Readonly<Record<InspectionId, AnswerId>>;
 }
 
 export const writtenCases: readonly WrittenCase[] = [

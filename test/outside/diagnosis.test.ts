@@ -3,8 +3,16 @@ import { describe, expect, it } from 'vitest';
 import { catalogue } from '../../src/diagnosis/catalogue';
 import { believe, SECOND } from '../../src/diagnosis/belief';
 import { propose } from '../../src/diagnosis/order';
-import { checkFirst, mendFirst, mendsAlone, oneByOne, unsparing, type Left, type Plan } from '../../src/diagnosis/plan';
-import { causeOf, checkOf, rowOf, symptomOf } from '../../src/diagnosis/pick';
+import {
+  inspectFirst,
+  mendFirst,
+  mendsAlone,
+  oneByOne,
+  unsparing,
+  type Left,
+  type Plan,
+} from '../../src/diagnosis/plan';
+import { causeOf, inspectionOf, rowOf, symptomOf } from '../../src/diagnosis/pick';
 import { NONE, type Course, type Entry } from '../../src/diagnosis/types';
 import { generator } from '../support/calculators';
 import { effortOfMove, movesOf, optimum, randomPlan, smallCatalogue, yesNo } from '../support/diagnosis-small';
@@ -30,11 +38,11 @@ function ecr(order: readonly Action[]): number {
 }
 
 const planOf = (actions: readonly Action[], handOver = 1000): { plan: Plan; left: Left } => ({
-  plan: { mends: actions.map(({ c }) => ({ effort: c, works: 1 })), checks: [], tells: [], handOver },
+  plan: { mends: actions.map(({ c }) => ({ effort: c, works: 1 })), inspections: [], tells: [], handOver },
   left: {
     p: [...actions.map(({ p }) => p), 1 - actions.reduce((sum, { p }) => sum + p, 0)],
     mends: 2 ** actions.length - 1,
-    checks: 0,
+    inspections: 0,
   },
 });
 
@@ -101,7 +109,7 @@ describe('order against brute force', () => {
     const now = { ...left, p: left.p.map((share) => share / whole) };
     const looks = movesOf(plan, now).map((move) => {
       if (!move) return plan.handOver;
-      return move.kind === 'check' ? checkFirst(plan, now, move.index) : mendFirst(plan, now, move.index);
+      return move.kind === 'check' ? inspectFirst(plan, now, move.index) : mendFirst(plan, now, move.index);
     });
     const best = movesOf(plan, now)[looks.indexOf(Math.min(...looks))];
     return effortOfMove(plan, left, best, (next) => carriedOut(plan, next));
@@ -198,7 +206,7 @@ describe('Bayes’ rule against rational arithmetic (mathjs fractions)', () => {
   it('on every symptom of the catalogue, three answers each', () => {
     for (const { id: symptom } of catalogue.symptoms) {
       const { causes, none } = symptomOf(catalogue, symptom);
-      const asked = catalogue.checks.filter((check) => causes.some(({ cause }) => check.given[cause])).slice(0, 3);
+      const asked = catalogue.inspections.filter((check) => causes.some(({ cause }) => check.given[cause])).slice(0, 3);
       const log = asked.map((check, i): Entry => ({
         kind: 'answer',
         check: check.id,
@@ -208,7 +216,7 @@ describe('Bayes’ rule against rational arithmetic (mathjs fractions)', () => {
       const joint = [...causes, { cause: NONE, prior: none }].map(({ cause, prior }) =>
         asked.reduce(
           (product, check, i) =>
-            product.mul(fraction(rowOf(checkOf(catalogue, check.id), cause)[check.answers[i % 2]!.id]!)),
+            product.mul(fraction(rowOf(inspectionOf(catalogue, check.id), cause)[check.answers[i % 2]!.id]!)),
           fraction(prior),
         ),
       );

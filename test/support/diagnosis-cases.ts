@@ -1,6 +1,6 @@
 import { believe } from '../../src/diagnosis/belief';
 import { propose } from '../../src/diagnosis/order';
-import { checkOf } from '../../src/diagnosis/pick';
+import { inspectionOf } from '../../src/diagnosis/pick';
 import type { Catalogue, Course, Entry } from '../../src/diagnosis/types';
 import type { WrittenCase } from '../cases/diagnosis';
 
@@ -16,7 +16,7 @@ export interface Found {
 function answerOf(catalogue: Catalogue, written: WrittenCase, id: string): string {
   const named = written.answers[id];
   if (named !== undefined) return named;
-  const { otherwise } = checkOf(catalogue, id);
+  const { otherwise } = inspectionOf(catalogue, id);
   return Object.entries(otherwise).sort(([, a], [, b]) => b - a)[0]![0];
 }
 

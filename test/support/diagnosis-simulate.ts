@@ -1,17 +1,17 @@
 import { believe } from '../../src/diagnosis/belief';
-import { HAND_OVER, openChecks, openMends, propose, unsafe } from '../../src/diagnosis/order';
-import { causeOf, checkOf, rowOf, symptomOf } from '../../src/diagnosis/pick';
+import { HAND_OVER, openInspections, openMends, propose, unsafe } from '../../src/diagnosis/order';
+import { causeOf, inspectionOf, rowOf, symptomOf } from '../../src/diagnosis/pick';
 import {
   NONE,
   type Belief,
   type Catalogue,
   type CauseId,
-  type Check,
+  type Inspection,
   type Course,
   type Entry,
   type Step,
 } from '../../src/diagnosis/types';
-import { effortOf } from '../../src/diagnosis/ways';
+import { effortOf } from '../../src/diagnosis/worth';
 
 /*
  * Cases drawn from the catalogue's own priors and reliabilities. Every order meets the same cases: the same fault, the same
@@ -57,7 +57,7 @@ interface World {
 function entryFor(world: World, step: Step): Entry | undefined {
   if (step.kind === 'make safe') return { kind: 'made safe' };
   if (step.kind === 'check') {
-    const row = rowOf(checkOf(world.catalogue, step.check), world.truth);
+    const row = rowOf(inspectionOf(world.catalogue, step.check), world.truth);
     return { kind: 'answer', check: step.check, answer: drawn(Object.entries(row), luck(world.seed, step.check)) };
   }
   if (step.kind !== 'mend') return undefined;
@@ -67,7 +67,7 @@ function entryFor(world: World, step: Step): Entry | undefined {
 
 function effortOfStep(catalogue: Catalogue, step: Step): number {
   if (step.kind === 'make safe') return 1;
-  if (step.kind === 'check') return checkOf(catalogue, step.check).minutes;
+  if (step.kind === 'check') return inspectionOf(catalogue, step.check).minutes;
   return step.kind === 'mend' ? effortOf(causeOf(catalogue, step.cause).mend) : HAND_OVER;
 }
 
@@ -127,7 +127,12 @@ export const mendsOnly: Order = (catalogue, course, belief) => {
   return best !== undefined && ratio(best) > 1 / HAND_OVER ? { kind: 'mend', cause: best } : { kind: 'hand over' };
 };
 
-type Next = (open: readonly Check[], belief: Belief, catalogue: Catalogue, course: Course) => Check | undefined;
+type Next = (
+  open: readonly Inspection[],
+  belief: Belief,
+  catalogue: Catalogue,
+  course: Course,
+) => Inspection | undefined;
 
 /**
  * One of the other orders. All share this rule: belief by the same Bayes' rule; the most believed cause is mended as soon as
@@ -140,23 +145,23 @@ export const byRule =
     const mends = openMends(course, belief);
     const [top] = mends;
     if (top !== undefined && (belief.causes[top] ?? 0) >= sure) return { kind: 'mend', cause: top };
-    const { open } = openChecks(catalogue, course, belief);
+    const { open } = openInspections(catalogue, course, belief);
     const worth = open.filter(({ given }) => mends.some((id) => given[id] && (belief.causes[id] ?? 0) > 0.01));
     const check = next(worth, belief, catalogue, course);
     return check ? { kind: 'check', check: check.id } : mendsOnly(catalogue, course, belief);
   };
 
 /** How well a check tells a cause: the largest difference of an answer's share. */
-function telling(check: Check, cause: CauseId): number {
+function telling(check: Inspection, cause: CauseId): number {
   const row = rowOf(check, cause);
   return Math.max(...Object.entries(row).map(([answer, p]) => Math.abs(p - (check.otherwise[answer] ?? 0))));
 }
 
 /** The catalogue's own order. */
-export const fixedList = (open: readonly Check[]): Check | undefined => open[0];
+export const fixedList = (open: readonly Inspection[]): Inspection | undefined => open[0];
 
 /** The check that tells the most believed cause best; where none is left for it, the next cause's. */
-export const mostLikely = (open: readonly Check[], belief: Belief): Check | undefined => {
+export const mostLikely = (open: readonly Inspection[], belief: Belief): Inspection | undefined => {
   for (const id of belief.ranked) {
     const [best] = open
       .filter((check) => check.given[id] !== undefined)
@@ -183,7 +188,7 @@ export function ourChecks(): Next {
 }
 
 /** The quickest check; among equals the catalogue's order. */
-export const cheapest = (open: readonly Check[]): Check | undefined =>
+export const cheapest = (open: readonly Inspection[]): Inspection | undefined =>
   [...open].sort((a, b) => a.minutes - b.minutes)[0];
 
 export interface Mean {
@@ -226,7 +231,7 @@ export function disturbed(catalogue: Catalogue, seed: string): Catalogue {
       const causes = symptom.causes.map(({ cause }) => ({ cause, prior: shares[cause]! }));
       return { ...symptom, causes, none: shares[NONE]! };
     }),
-    checks: catalogue.checks.map((check) => ({
+    inspections: catalogue.inspections.map((check) => ({
       ...check,
       given: Object.fromEntries(
         Object.entries(check.given).map(([cause, given]) => [cause, row(check.id, cause, given)]),

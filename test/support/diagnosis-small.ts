@@ -1,4 +1,4 @@
-import type { Catalogue, Cause, Check, Likelihoods } from '../../src/diagnosis/types';
+import type { Catalogue, Cause, Inspection, Likelihoods } from '../../src/diagnosis/types';
 import { tellsOf, type Left, type Plan } from '../../src/diagnosis/plan';
 
 interface SmallCause {
@@ -9,7 +9,7 @@ interface SmallCause {
   readonly danger?: boolean;
 }
 
-type SmallCheck = Pick<Check, 'given' | 'otherwise'> & { readonly minutes: number; readonly powered?: boolean };
+type SmallCheck = Pick<Inspection, 'given' | 'otherwise'> & { readonly minutes: number; readonly powered?: boolean };
 
 /** A catalogue of one symptom `s`, for sums that fit on a page. */
 export function smallCatalogue(
@@ -34,7 +34,7 @@ export function smallCatalogue(
       mend: { minutes, cost: 0, works },
     })),
     facts: facts.map((id) => ({ id, lasting: false })),
-    checks: Object.entries(checks).map(([id, { minutes, given, otherwise, powered = false }]) => ({
+    inspections: Object.entries(checks).map(([id, { minutes, given, otherwise, powered = false }]) => ({
       id,
       kind: 'look',
       minutes,
@@ -64,8 +64,8 @@ export function randomPlan(random: () => number, causes: number, checks: number)
     works: 0.8 + 0.2 * random(),
   }));
   return {
-    plan: { mends, checks: laid, handOver: 180, tells: tellsOf(laid, causes) },
-    left: { p: weights.map((weight) => weight / total), mends: 2 ** causes - 1, checks: 2 ** checks - 1 },
+    plan: { mends, inspections: laid, handOver: 180, tells: tellsOf(laid, causes) },
+    left: { p: weights.map((weight) => weight / total), mends: 2 ** causes - 1, inspections: 2 ** checks - 1 },
   };
 }
 
@@ -77,7 +77,7 @@ export function movesOf(plan: Plan, left: Left): Move[] {
     Array.from({ length: n }, (_, i) => i).filter((i) => bits & (1 << i));
   return [
     undefined,
-    ...open(left.checks, plan.checks.length).map((index) => ({ kind: 'check', index }) as const),
+    ...open(left.inspections, plan.inspections.length).map((index) => ({ kind: 'check', index }) as const),
     ...open(left.mends, plan.mends.length).map((index) => ({ kind: 'mend', index }) as const),
   ];
 }
@@ -94,9 +94,11 @@ export function effortOfMove(plan: Plan, left: Left, move: Move, value: (left: L
     const p = left.p.map((share, i) => (i === move.index ? share * (1 - works) : share));
     return whole * effort + value({ ...left, p, mends: left.mends ^ (1 << move.index) });
   }
-  const { effort, rows } = plan.checks[move.index]!;
-  const checks = left.checks ^ (1 << move.index);
-  const after = rows.map((row) => value({ ...left, p: left.p.map((share, i) => share * row[i]!), checks }));
+  const { effort, rows } = plan.inspections[move.index]!;
+  const checks = left.inspections ^ (1 << move.index);
+  const after = rows.map((row) =>
+    value({ ...left, p: left.p.map((share, i) => share * row[i]!), inspections: checks }),
+  );
   return whole * effort + after.reduce((sum, one) => sum + one, 0);
 }
 

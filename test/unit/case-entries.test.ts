@@ -4,7 +4,7 @@ import { caseSheet, sheetText } from '../../src/app/case/sheet';
 import { minutesWords, oddsWords, whyNext } from '../../src/app/case/said';
 import { catalogue } from '../../src/diagnosis/catalogue';
 import { propose } from '../../src/diagnosis/order';
-import { checkOf } from '../../src/diagnosis/pick';
+import { inspectionOf } from '../../src/diagnosis/pick';
 import type { Entry } from '../../src/diagnosis/types';
 import { restore, VERSION, type Case } from '../../src/machine/schema';
 
@@ -46,7 +46,7 @@ describe('the entries of a case', () => {
   it('can be taken back and changed, which brings the proposal back or moves it', () => {
     const first = propose(catalogue, blank).step;
     if (first.kind !== 'check') throw new Error('the case should begin with a check');
-    const [one, two] = checkOf(catalogue, first.check).answers;
+    const [one, two] = inspectionOf(catalogue, first.check).answers;
     const answered = withEntry({ kind: 'answer', check: first.check, answer: one!.id }, AT)(blank);
     expect(propose(catalogue, answered).step).not.toEqual(first);
     const entry = answered.log[0]!;
@@ -63,15 +63,15 @@ describe('the entries of a case', () => {
   });
 
   it('a verdict has one answer, several, or none', () => {
-    expect(answersTo(checkOf(catalogue, 'screw-holds'), 'beyond').map(({ id }) => id)).toEqual(['beyond']);
-    expect(answersTo(checkOf(catalogue, 'ridge-spacing'), 'within').length).toBeGreaterThan(2);
-    expect(answersTo(checkOf(catalogue, 'screw-holds'), 'none')).toEqual([]);
+    expect(answersTo(inspectionOf(catalogue, 'screw-holds'), 'beyond').map(({ id }) => id)).toEqual(['beyond']);
+    expect(answersTo(inspectionOf(catalogue, 'ridge-spacing'), 'within').length).toBeGreaterThan(2);
+    expect(answersTo(inspectionOf(catalogue, 'screw-holds'), 'none')).toEqual([]);
   });
 });
 
 describe('a verdict that is too close to call', () => {
   it('has one answer in every check by a calculator, and moves each suspicion only a little', () => {
-    const measured = catalogue.checks.filter(({ calculator }) => calculator !== undefined);
+    const measured = catalogue.inspections.filter(({ calculator }) => calculator !== undefined);
     expect(measured.length).toBeGreaterThan(15);
     for (const check of measured) {
       const answers = answersTo(check, 'too close');

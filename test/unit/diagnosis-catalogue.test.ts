@@ -1,8 +1,8 @@
 import { readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { catalogue } from '../../src/diagnosis/catalogue';
-import { causeOf, checksFor, factsFor } from '../../src/diagnosis/pick';
-import { NONE, type Check, type Likelihoods } from '../../src/diagnosis/types';
+import { causeOf, inspectionsFor, factsFor } from '../../src/diagnosis/pick';
+import { NONE, type Inspection, type Likelihoods } from '../../src/diagnosis/types';
 
 /** Issue 5's calculators, until their folders are there. */
 const TO_COME = [
@@ -24,12 +24,12 @@ const folders = readdirSync('src/calculators', { withFileTypes: true })
   .filter((entry) => entry.isDirectory())
   .map(({ name }) => name);
 
-const { symptoms, causes, facts, checks } = catalogue;
-const rowsOf = (check: Check): Likelihoods[] => [...Object.values(check.given), check.otherwise];
+const { symptoms, causes, facts, inspections: checks } = catalogue;
+const rowsOf = (check: Inspection): Likelihoods[] => [...Object.values(check.given), check.otherwise];
 const sumOf = (row: Likelihoods): number => Object.values(row).reduce((sum, p) => sum + p, 0);
 
 /** The largest difference of an answer's share between a cause and the rest: 0 tells nothing, 1 everything. */
-function telling(check: Check, cause: string): number {
+function telling(check: Inspection, cause: string): number {
   const row = check.given[cause];
   return row ? Math.max(...Object.entries(row).map(([answer, p]) => Math.abs(p - check.otherwise[answer]!))) : 0;
 }
@@ -103,11 +103,11 @@ describe('the catalogue', () => {
     '$id: every cause can be told, by a check that is right far more often than by chance',
     ({ id, causes: suspects }) => {
       for (const { cause } of suspects) {
-        const best = Math.max(...checksFor(catalogue, id).map((check) => telling(check, cause)));
+        const best = Math.max(...inspectionsFor(catalogue, id).map((check) => telling(check, cause)));
         expect(best, cause).toBeGreaterThan(0.5);
       }
       // Bits of the search stand in one integer.
-      expect(checksFor(catalogue, id).length).toBeLessThan(31);
+      expect(inspectionsFor(catalogue, id).length).toBeLessThan(31);
       expect(factsFor(catalogue, id).length).toBeGreaterThan(0);
     },
   );

@@ -2,9 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { believe } from '../../src/diagnosis/belief';
 import { catalogue } from '../../src/diagnosis/catalogue';
 import { propose } from '../../src/diagnosis/order';
-import { causeOf, checkOf, unreadable } from '../../src/diagnosis/pick';
-import type { Course, Entry, Option, Proposal } from '../../src/diagnosis/types';
-import { weigh } from '../../src/diagnosis/ways';
+import { causeOf, inspectionOf, unreadable } from '../../src/diagnosis/pick';
+import type { Course, Entry, Prospect, Proposal } from '../../src/diagnosis/types';
+import { weigh } from '../../src/diagnosis/worth';
 import say from '../../src/diagnosis/words/en';
 import { smallCatalogue, yesNo } from '../support/diagnosis-small';
 
@@ -16,7 +16,7 @@ const course = (symptom: string, log: readonly Entry[] = [], facts: Course['fact
 const answer = (check: string, given: string): Entry => ({ kind: 'answer', check, answer: given });
 const shareOf = (log: readonly Entry[], symptom: string, cause: string): number =>
   believe(catalogue, course(symptom, log)).causes[cause]!;
-const everything = (proposal: Proposal): Option[] => [proposal, ...proposal.others];
+const everything = (proposal: Proposal): Prospect[] => [proposal, ...proposal.others];
 const asks = (proposal: Proposal, check: string): boolean =>
   everything(proposal).some(({ step }) => step.kind === 'check' && step.check === check);
 
@@ -192,7 +192,7 @@ describe('stored courses', () => {
     expect(unreadable(catalogue, course('hairs', [answer('hiss', 'yes')], { 'open-filament': true }))).toBeUndefined();
     expect(unreadable(catalogue, course('no-such'))).toBe(say.unlisted.symptom('no-such'));
     expect(unreadable(catalogue, course('hairs', [answer('hiss', 'loud')]))).toBe(
-      say.unreadable.noAnswer(checkOf(catalogue, 'hiss').title, 'loud'),
+      say.unreadable.noAnswer(inspectionOf(catalogue, 'hiss').title, 'loud'),
     );
     expect(unreadable(catalogue, course('hairs', [{ kind: 'mended', cause: 'belt-slack', cured: true }]))).toBe(
       say.unreadable.noCause(causeOf(catalogue, 'belt-slack').title),

@@ -1,4 +1,4 @@
-import type { WordedCheck } from '../../diagnosis/catalogue';
+import type { WordedInspection } from '../../diagnosis/catalogue';
 import type { Entry, FactId } from '../../diagnosis/types';
 import type { Case, Reading } from '../../machine/schema';
 
@@ -45,5 +45,5 @@ export const withFact =
   };
 
 /** The answers that a verdict can stand for: one, several among which the person picks, or none. */
-export const answersTo = (check: WordedCheck, verdict: Reading['verdict']): WordedCheck['answers'] =>
+export const answersTo = (check: WordedInspection, verdict: Reading['verdict']): WordedInspection['answers'] =>
   check.answers.filter((answer) => answer.verdict === verdict);

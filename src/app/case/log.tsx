@@ -1,7 +1,7 @@
 import { createSignal, For, Show } from 'solid-js';
 import { A } from '@solidjs/router';
 import { catalogue } from '../../diagnosis/catalogue';
-import { checkOf } from '../../diagnosis/pick';
+import { inspectionOf } from '../../diagnosis/pick';
 import type { Case } from '../../machine/schema';
 import { answeredOtherwise, without } from './edit';
 import { entryWords } from './said';
@@ -34,7 +34,7 @@ function Line(props: { case: Case; entry: CaseEntry; fixed: boolean }) {
   const others = () => {
     const entry = props.entry;
     return entry.kind === 'answer'
-      ? checkOf(catalogue, entry.check).answers.filter(({ id }) => id !== entry.answer)
+      ? inspectionOf(catalogue, entry.check).answers.filter(({ id }) => id !== entry.answer)
       : [];
   };
   return (

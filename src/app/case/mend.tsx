@@ -4,7 +4,7 @@ import { listed } from '../../engine/list';
 import type { Ways } from '../../engine/ways';
 import { catalogue, type WordedCause } from '../../diagnosis/catalogue';
 import { causeOf } from '../../diagnosis/pick';
-import { weigh, WORTH } from '../../diagnosis/ways';
+import { weigh, WORTH } from '../../diagnosis/worth';
 import type { CauseId } from '../../diagnosis/types';
 import { parseQuantity } from '../../quantity/parse';
 import { count } from '../../quantity/kinds';

@@ -1,14 +1,14 @@
 import { createSignal, For, Show } from 'solid-js';
 import { catalogue } from '../../diagnosis/catalogue';
-import { checkOf } from '../../diagnosis/pick';
-import type { Option, Proposal } from '../../diagnosis/types';
+import { inspectionOf } from '../../diagnosis/pick';
+import type { Prospect, Proposal } from '../../diagnosis/types';
 import { minutesWords, stepTitle } from './said';
 
 /** Shown before the rest is asked for. */
 const FIRST = 6;
 
 /** Every other thing that could be done now, with what the case would then take. */
-export function CaseOthers(props: { proposal: Proposal; onPick: (option: Option) => void }) {
+export function CaseOthers(props: { proposal: Proposal; onPick: (option: Prospect) => void }) {
   const [all, setAll] = createSignal(false);
   const shown = () => (all() ? props.proposal.others : props.proposal.others.slice(0, FIRST));
   return (
@@ -34,8 +34,8 @@ export function CaseOthers(props: { proposal: Proposal; onPick: (option: Option)
       <Show when={props.proposal.withheld.length > 0}>
         <p class="small">
           Held back because they need power:{' '}
-          {props.proposal.withheld.map((id) => checkOf(catalogue, id).title).join('; ')}. They come when everything that
-          could burn or give a shock has been looked at unplugged.
+          {props.proposal.withheld.map((id) => inspectionOf(catalogue, id).title).join('; ')}. They come when everything
+          that could burn or give a shock has been looked at unplugged.
         </p>
       </Show>
     </>

@@ -4,14 +4,14 @@ import { readingNote } from './note';
 import { useRecords } from '../desk/context';
 import { verdictWord } from '../desk/reading-entry';
 import { printTime } from '../desk/time';
-import type { WordedCheck } from '../../diagnosis/catalogue';
+import type { WordedInspection } from '../../diagnosis/catalogue';
 import type { Case, Reading } from '../../machine/schema';
 
 /** Readings offered as an answer: the newest ones. */
 const OFFERED = 3;
 
 /** Readings of a check's calculator that were kept since the case was opened, each to be taken as the answer. */
-export function CaseReadings(props: { case: Case; check: WordedCheck; onEntry: (entry: NewEntry) => void }) {
+export function CaseReadings(props: { case: Case; check: WordedInspection; onEntry: (entry: NewEntry) => void }) {
   const records = useRecords();
   const [page] = createResource(
     () =>
@@ -32,7 +32,7 @@ export function CaseReadings(props: { case: Case; check: WordedCheck; onEntry: (
 }
 
 /** One reading as a check's answer; where its verdict has several answers, the person picks. */
-export function TakeReading(props: { reading: Reading; check: WordedCheck; onEntry: (entry: NewEntry) => void }) {
+export function TakeReading(props: { reading: Reading; check: WordedInspection; onEntry: (entry: NewEntry) => void }) {
   const answers = () => answersTo(props.check, props.reading.verdict);
   const take = async (answer: string) => {
     const { at, id } = props.reading;

@@ -1,6 +1,6 @@
-import { causeOf, checkOf } from '../../diagnosis/pick';
+import { causeOf, inspectionOf } from '../../diagnosis/pick';
 import type { WordedCatalogue } from '../../diagnosis/catalogue';
-import type { CauseId, Check, Course, Entry, Option, Step } from '../../diagnosis/types';
+import type { CauseId, Inspection, Course, Entry, Prospect, Step } from '../../diagnosis/types';
 
 /** Shares that people say, as words; what lies between takes the nearest by its odds. */
 const SAID = [
@@ -48,7 +48,7 @@ export const KINDS = {
   listen: 'listen',
   feel: 'feel',
   do: 'try',
-} as const satisfies Readonly<Record<Check['kind'], string>>;
+} as const satisfies Readonly<Record<Inspection['kind'], string>>;
 
 export const HAZARDS = {
   heat: 'This complaint can come from something that burns.',
@@ -63,7 +63,7 @@ export function stepTitle(catalogue: WordedCatalogue, step: Step): string {
     case 'make safe':
       return 'Switch off and unplug';
     case 'check':
-      return checkOf(catalogue, step.check).title;
+      return inspectionOf(catalogue, step.check).title;
     case 'mend':
       return `Mend: ${lower(causeOf(catalogue, step.cause).mend.headline)}`;
     case 'hand over':
@@ -92,8 +92,8 @@ export function whyNext(
     close,
     parts,
     belief,
-  }: Option & {
-    readonly close: Option | undefined;
+  }: Prospect & {
+    readonly close: Prospect | undefined;
     readonly parts: readonly CauseId[];
     readonly belief: { readonly causes: Readonly<Record<CauseId, number>> };
   },
@@ -127,7 +127,7 @@ export function entryWords(
     case 'made safe':
       return { what: 'Switched off and unplugged', said: 'confirmed', note };
     case 'answer': {
-      const check = checkOf(catalogue, entry.check);
+      const check = inspectionOf(catalogue, entry.check);
       return {
         what: check.title,
         said: check.answers.find(({ id }) => id === entry.answer)?.label ?? entry.answer,
@@ -135,7 +135,7 @@ export function entryWords(
       };
     }
     case 'skip':
-      return { what: checkOf(catalogue, entry.check).title, said: 'skipped', note };
+      return { what: inspectionOf(catalogue, entry.check).title, said: 'skipped', note };
     case 'ruled out':
       return {
         what: causeOf(catalogue, entry.cause).title,

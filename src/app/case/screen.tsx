@@ -4,7 +4,7 @@ import { catalogue } from '../../diagnosis/catalogue';
 import { believe } from '../../diagnosis/belief';
 import { propose } from '../../diagnosis/order';
 import { factsFor, symptomOf, unreadable } from '../../diagnosis/pick';
-import type { Option } from '../../diagnosis/types';
+import type { Prospect } from '../../diagnosis/types';
 import type { Case, Machine } from '../../machine/schema';
 import { Fold } from '../../ui/fold';
 import { withEntry, withFact, type NewEntry } from './edit';
@@ -59,7 +59,7 @@ function CaseSheet(props: { case: Case; machine: Machine }) {
   const open = () => props.case.closed === null;
   const proposal = createMemo(() => (open() ? propose(catalogue, props.case, { worth: worth() }) : undefined));
   const belief = createMemo(() => proposal()?.belief ?? believe(catalogue, props.case));
-  const [picked, setPicked] = createSignal<Option>();
+  const [picked, setPicked] = createSignal<Prospect>();
   // Whatever was chosen instead was chosen for what was known then.
   createEffect(
     on(
@@ -69,7 +69,7 @@ function CaseSheet(props: { case: Case; machine: Machine }) {
     ),
   );
   /** Only what the engine offers can take the proposal's place: never past the switching off. */
-  const shown = createMemo((): Option | undefined => {
+  const shown = createMemo((): Prospect | undefined => {
     const [now, other] = [proposal(), picked()];
     return other ? (now?.others.find(({ step }) => sameStep(step, other.step)) ?? now) : now;
   });
@@ -81,7 +81,7 @@ function CaseSheet(props: { case: Case; machine: Machine }) {
     edit(withEntry(entry, new Date().toISOString()));
     window.scrollTo(0, 0);
   };
-  const pick = (option: Option | undefined) => {
+  const pick = (option: Prospect | undefined) => {
     setPicked(option);
     window.scrollTo(0, 0);
   };

@@ -1,6 +1,6 @@
 import { believe } from '../../diagnosis/belief';
 import { propose } from '../../diagnosis/order';
-import { causeOf, checkOf, symptomOf } from '../../diagnosis/pick';
+import { causeOf, inspectionOf, symptomOf } from '../../diagnosis/pick';
 import type { WordedCatalogue } from '../../diagnosis/catalogue';
 import type { Step } from '../../diagnosis/types';
 import type { Case, Reading } from '../../machine/schema';
@@ -54,7 +54,7 @@ function stepLines(
   step: Step,
 ): { readonly lines: string[]; readonly cautions: readonly string[] } {
   if (step.kind === 'check') {
-    const { title, minutes, toolNames, how, cautions } = checkOf(catalogue, step.check);
+    const { title, minutes, toolNames, how, cautions } = inspectionOf(catalogue, step.check);
     const takes = [minutesWords(minutes), ...toolNames].join(', ');
     return { lines: [`${title} (${takes}).`, ...how], cautions };
   }

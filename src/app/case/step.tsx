@@ -1,10 +1,10 @@
 import { For, Match, Show, Switch } from 'solid-js';
 import { useNavigate } from '@solidjs/router';
 import { listed } from '../../engine/list';
-import { catalogue, type WordedCheck } from '../../diagnosis/catalogue';
+import { catalogue, type WordedInspection } from '../../diagnosis/catalogue';
 import { bayesSource, orderSources } from '../../diagnosis/sources';
-import { checkOf, symptomOf } from '../../diagnosis/pick';
-import type { Hazard, Option, Proposal } from '../../diagnosis/types';
+import { inspectionOf, symptomOf } from '../../diagnosis/pick';
+import type { Hazard, Prospect, Proposal } from '../../diagnosis/types';
 import type { Case } from '../../machine/schema';
 import { printCitation } from '../../reference/citation';
 import { Fold } from '../../ui/fold';
@@ -21,9 +21,9 @@ export interface StepProps {
   case: Case;
   proposal: Proposal;
   /** What is shown: the proposal, or what the person took in its place. */
-  shown: Option;
+  shown: Prospect;
   onEntry: (entry: NewEntry) => void;
-  onPick: (option: Option | undefined) => void;
+  onPick: (option: Prospect | undefined) => void;
 }
 
 /** The one thing to do now. */
@@ -47,7 +47,7 @@ export function CaseStep(props: StepProps) {
         {/* Keyed by what the step is about: a number typed into it makes a new proposal, not a new step. */}
         <Match when={((now) => now.kind === 'check' && now.check)(step())} keyed>
           {(id) => (
-            <CheckStep {...props} check={checkOf(catalogue, id)}>
+            <CheckStep {...props} check={inspectionOf(catalogue, id)}>
               {overruled() ? undefined : props.proposal}
             </CheckStep>
           )}
@@ -98,7 +98,7 @@ function MakeSafe(props: { hazard: Hazard; onEntry: (entry: NewEntry) => void })
   );
 }
 
-function CheckStep(props: StepProps & { check: WordedCheck; children: Proposal | undefined }) {
+function CheckStep(props: StepProps & { check: WordedInspection; children: Proposal | undefined }) {
   const records = useRecords();
   const navigate = useNavigate();
   const calculator = () => listed.find(({ id }) => id === props.check.calculator);
@@ -167,7 +167,7 @@ function CheckStep(props: StepProps & { check: WordedCheck; children: Proposal |
 }
 
 /** Why this comes next, and what each answer would do. */
-function Why(props: { proposal: Proposal; check?: WordedCheck }) {
+function Why(props: { proposal: Proposal; check?: WordedInspection }) {
   const after = () =>
     props.proposal.outlooks.flatMap(({ answer, chance, belief }) => {
       const [first] = belief.ranked;

@@ -1,7 +1,7 @@
-import { catalogue, type WordedCheck } from '../../diagnosis/catalogue';
-import { openChecks, propose, unsafe } from '../../diagnosis/order';
+import { catalogue, type WordedInspection } from '../../diagnosis/catalogue';
+import { openInspections, propose, unsafe } from '../../diagnosis/order';
 import { believe } from '../../diagnosis/belief';
-import { checkOf, unreadable } from '../../diagnosis/pick';
+import { inspectionOf, unreadable } from '../../diagnosis/pick';
 import type { Case } from '../../machine/schema';
 import { worth } from './worth';
 
@@ -21,13 +21,13 @@ export function expectAnswer(of: Expected): void {
 
 export interface Waiting {
   readonly case: Case;
-  readonly check: WordedCheck;
+  readonly check: WordedInspection;
 }
 
-function waitsFor(one: Case, calculator: string): WordedCheck | undefined {
+function waitsFor(one: Case, calculator: string): WordedInspection | undefined {
   if (one.closed !== null || unreadable(catalogue, one) !== undefined || unsafe(catalogue, one)) return undefined;
   if (one.log.some((entry) => entry.kind === 'mended' && entry.cured)) return undefined;
-  const { open } = openChecks(catalogue, one, believe(catalogue, one));
+  const { open } = openInspections(catalogue, one, believe(catalogue, one));
   const mine = open.filter((check) => check.calculator === calculator);
   if (mine.length === 0) return undefined;
   if (expected?.case === one.id && expected.machine === one.machine) {
@@ -35,7 +35,9 @@ function waitsFor(one: Case, calculator: string): WordedCheck | undefined {
     if (asked) return asked;
   }
   const { step } = propose(catalogue, one, { worth: worth() });
-  return step.kind === 'check' && mine.some(({ id }) => id === step.check) ? checkOf(catalogue, step.check) : undefined;
+  return step.kind === 'check' && mine.some(({ id }) => id === step.check)
+    ? inspectionOf(catalogue, step.check)
+    : undefined;
 }
 
 /**

@@ -1,5 +1,5 @@
 import { createSignal } from 'solid-js';
-import { WORTH } from '../../diagnosis/ways';
+import { WORTH } from '../../diagnosis/worth';
 
 /** What an hour is worth to the person, in the money that costs are in: for as long as the page stays open. */
 export const [worth, setWorth] = createSignal(WORTH);

@@ -1,18 +1,18 @@
-import type { Answer, Catalogue, Cause, Check, Fact, Mend, Symptom, Way } from '../types';
+import type { Answer, Catalogue, Cause, Inspection, Fact, Mend, Symptom, Remedy } from '../types';
 import { causes, facts, inspections, symptoms } from './data';
-import type { CauseWords, FactWords, InspectionWords, SymptomWords, WayWords } from './wording';
+import type { CauseWords, FactWords, InspectionWords, SymptomWords, RemedyWords } from './wording';
 import say from './words/en';
 
 export type WordedSymptom = Symptom & SymptomWords;
 
 export interface WordedCause extends Omit<CauseWords, 'mend'>, Cause {
-  readonly mend: Mend & WayWords;
-  readonly replace?: Way & WayWords;
+  readonly mend: Mend & RemedyWords;
+  readonly replace?: Remedy & RemedyWords;
 }
 
 export type WordedFact = Fact & FactWords;
 
-export interface WordedCheck extends Omit<InspectionWords, 'answers'>, Check {
+export interface WordedInspection extends Omit<InspectionWords, 'answers'>, Inspection {
   readonly answers: readonly (Answer & { readonly label: string })[];
   /** What its tools are called. */
   readonly toolNames: readonly string[];
@@ -23,12 +23,12 @@ export interface WordedCatalogue extends Catalogue {
   readonly symptoms: readonly WordedSymptom[];
   readonly causes: readonly WordedCause[];
   readonly facts: readonly WordedFact[];
-  readonly checks: readonly WordedCheck[];
+  readonly inspections: readonly WordedInspection[];
 }
 
 function wordedCause(cause: (typeof causes)[number]): WordedCause {
   const { replace, ...rest }: Cause = cause;
-  const { replace: replaceWords, ...words }: CauseWords & { readonly replace?: WayWords } = say.causes[cause.id];
+  const { replace: replaceWords, ...words }: CauseWords & { readonly replace?: RemedyWords } = say.causes[cause.id];
   return {
     ...rest,
     ...words,
@@ -37,13 +37,13 @@ function wordedCause(cause: (typeof causes)[number]): WordedCause {
   };
 }
 
-function wordedCheck(check: (typeof inspections)[number]): WordedCheck {
-  const { answers, ...words }: InspectionWords = say.inspections[check.id];
+function wordedInspection(inspection: (typeof inspections)[number]): WordedInspection {
+  const { answers, ...words }: InspectionWords = say.inspections[inspection.id];
   return {
-    ...check,
+    ...inspection,
     ...words,
-    answers: check.answers.map((answer) => ({ ...answer, label: answers[answer.id] ?? answer.id })),
-    toolNames: check.tools.map((tool) => say.tools[tool]),
+    answers: inspection.answers.map((answer) => ({ ...answer, label: answers[answer.id] ?? answer.id })),
+    toolNames: inspection.tools.map((tool) => say.tools[tool]),
   };
 }
 
@@ -52,5 +52,5 @@ export const catalogue: WordedCatalogue = {
   symptoms: symptoms.map((symptom) => ({ ...symptom, ...say.symptoms[symptom.id] })),
   causes: causes.map(wordedCause),
   facts: facts.map((fact) => ({ ...fact, ...say.facts[fact.id] })),
-  checks: inspections.map(wordedCheck),
+  inspections: inspections.map(wordedInspection),
 };

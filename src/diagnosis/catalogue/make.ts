@@ -1,4 +1,4 @@
-import type { Answer, Cause, CauseId, Check, Likelihoods, Mend, Raising, Suspect, Way } from '../types';
+import type { Answer, Cause, CauseId, Inspection, Likelihoods, Mend, Raising, Suspect, Remedy } from '../types';
 
 /*
  * All shares, times and prices of the catalogue are judgements: common practice, no source. What matters is their order of
@@ -35,25 +35,25 @@ export function mend({ cost = 0, works = 0.9, ...rest }: Pick<Mend, 'minutes'> &
   return { cost, works, ...rest };
 }
 
-interface Faulty<Replace extends Way | undefined> extends Partial<Pick<Cause, 'danger' | 'raisedBy'>> {
+interface Faulty<Replace extends Remedy | undefined> extends Partial<Pick<Cause, 'danger' | 'raisedBy'>> {
   readonly mend: Mend;
   readonly replace?: Replace;
 }
 
-type Named<Id extends string, Replace extends Way | undefined> = Cause & { readonly id: Id } & (Replace extends Way
-    ? { readonly replace: Replace }
-    : unknown);
+type Named<Id extends string, Replace extends Remedy | undefined> = Cause & {
+  readonly id: Id;
+} & (Replace extends Remedy ? { readonly replace: Replace } : unknown);
 
-export function cause<const Id extends string, Replace extends Way | undefined = undefined>(
+export function cause<const Id extends string, Replace extends Remedy | undefined = undefined>(
   id: Id,
   rest: Faulty<Replace>,
 ): Named<Id, Replace>;
-export function cause(id: string, rest: Faulty<Way>): Cause {
+export function cause(id: string, rest: Faulty<Remedy>): Cause {
   return { id, raisedBy: [], ...rest };
 }
 
-/** A check with literal ids of its own and of its answers. */
-interface Asking<Id extends string, A extends string> extends Omit<Check, 'id' | 'answers' | 'tools'> {
+/** An inspection with literal ids of its own and of its answers. */
+interface Asking<Id extends string, A extends string> extends Omit<Inspection, 'id' | 'answers' | 'tools'> {
   readonly id: Id;
   readonly answers: readonly (Answer & { readonly id: A })[];
   readonly tools: readonly Tool[];
@@ -74,13 +74,13 @@ interface Told extends Asked {
 
 const basics = ({ minutes, tools = [], powered = false }: Asked): Required<Asked> => ({ minutes, tools, powered });
 
-function rows<T>(tells: Readonly<Record<CauseId, T>>, row: (told: T) => Likelihoods): Check['given'] {
+function rows<T>(tells: Readonly<Record<CauseId, T>>, row: (told: T) => Likelihoods): Inspection['given'] {
   return Object.fromEntries(Object.entries(tells).map(([id, told]) => [id, row(told)]));
 }
 
 /** A look, a listen, a feel, a thing to do: yes, no, or cannot tell. */
 export function seen<const Id extends string>(
-  kind: Exclude<Check['kind'], 'calculator'>,
+  kind: Exclude<Inspection['kind'], 'calculator'>,
   id: Id,
   told: Told,
 ): Asking<Id, 'yes' | 'no' | 'unsure'> {
@@ -127,7 +127,7 @@ export function measured<const Id extends string>(
 
 /** Several answers, each pointing elsewhere. Weights need not add up: they are brought to one. */
 export function sorted<const Id extends string, A extends string>(
-  kind: Check['kind'],
+  kind: Inspection['kind'],
   id: Id,
   answers: readonly (Answer & { readonly id: A })[],
   told: Asked & { readonly given: Readonly<Record<CauseId, Likelihoods>>; readonly otherwise: Likelihoods },

@@ -1,4 +1,4 @@
-import type { Answer, Cause, Check, Way } from '../types';
+import type { Answer, Cause, Inspection, Remedy } from '../types';
 import type * as data from './data';
 
 /*
@@ -16,7 +16,7 @@ export interface SymptomWords {
   readonly sayings: readonly string[];
 }
 
-export interface WayWords {
+export interface RemedyWords {
   readonly headline: string;
   readonly steps: Lines;
   /** What can go wrong with it, in one sentence. */
@@ -27,7 +27,7 @@ export interface CauseWords {
   /** The part at fault. */
   readonly part: string;
   readonly title: string;
-  readonly mend: WayWords;
+  readonly mend: RemedyWords;
   /** How to show that the mend has cured it. */
   readonly proof: string;
 }
@@ -55,10 +55,10 @@ export type FactsWords<T extends readonly { readonly id: string }[]> = Readonly<
 /** A replacement is worded where there is one, and only there. */
 export type CausesWords<T extends readonly Cause[]> = {
   readonly [C in T[number] as C['id']]: CauseWords &
-    (C extends { readonly replace: Way } ? { readonly replace: WayWords } : unknown);
+    (C extends { readonly replace: Remedy } ? { readonly replace: RemedyWords } : unknown);
 };
 
-export type InspectionsWords<T extends readonly Pick<Check, 'id' | 'answers'>[]> = {
+export type InspectionsWords<T extends readonly Pick<Inspection, 'id' | 'answers'>[]> = {
   readonly [C in T[number] as C['id']]: InspectionWords<IdOf<C['answers'][number] & Answer>>;
 };
 

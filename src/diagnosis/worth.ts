@@ -1,11 +1,11 @@
-import type { Cause, Way } from './types';
+import type { Cause, Remedy } from './types';
 
 /** What an hour is worth where the person has not said (common practice; in the same money as the costs). */
 export const WORTH = 20;
 
-/** Minutes of a way, its parts counted as the minutes that would earn them. */
-export function effortOf(way: Way, worth: number = WORTH): number {
-  return way.minutes + (60 * way.cost) / worth;
+/** Minutes of a remedy, its parts counted as the minutes that would earn them. */
+export function effortOf(remedy: Remedy, worth: number = WORTH): number {
+  return remedy.minutes + (60 * remedy.cost) / worth;
 }
 
 /** Totals nearer than this are alike: the times and prices are rough. */
@@ -19,7 +19,7 @@ export function weigh(
   cause: Cause,
   worth: number = WORTH,
 ): { readonly mend: number; readonly replace: number | undefined; readonly cheaper: 'mend' | 'replace' | 'alike' } {
-  const total = (way: Way): number => way.cost + (way.minutes / 60) * worth;
+  const total = (remedy: Remedy): number => remedy.cost + (remedy.minutes / 60) * worth;
   const mend = total(cause.mend);
   if (!cause.replace) return { mend, replace: undefined, cheaper: 'mend' };
   const replace = total(cause.replace);
