@@ -48,7 +48,9 @@ export function asUnreadable(at: string, stored: unknown): Unreadable | undefine
     const read = v.safeParse(envelope, stored);
     if (read.success) {
       const { key, since, reason } = read.output;
-      return { at, key, since, reason, stored: stored.stored };
+      // In the words of today; in those of then where today it could be read.
+      const again = restoreAt(key, stored.stored);
+      return { at, key, since, reason: again.ok ? reason : again.reason, stored: stored.stored };
     }
   }
   const restored = restoreAt(at, stored);

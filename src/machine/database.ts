@@ -1,5 +1,6 @@
 import { createStore, promisifyRequest, type UseStore } from 'idb-keyval';
 import { done, explainError, HELD_UP, isStorageError, mayPass, Refusal, type Stored } from './failure';
+import say from './words/en';
 
 export type Entries = readonly (readonly [key: string, value: unknown])[];
 
@@ -72,7 +73,7 @@ function startOfLast(store: IDBObjectStore, range: IDBKeyRange, count: number): 
         ahead = 0;
       } else resolve(typeof cursor?.key === 'string' ? cursor.key : undefined);
     };
-    request.onerror = () => reject(request.error ?? new DOMException('cut short', 'AbortError'));
+    request.onerror = () => reject(request.error ?? new DOMException(say.store.cutShort, 'AbortError'));
   });
 }
 

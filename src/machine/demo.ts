@@ -1,4 +1,5 @@
 import { VERSION, type KeptValue, type Machine, type Reading } from './schema';
+import say from './words/en';
 
 /*
  * The repair workshop of a small town, invented: nobody's machine, nobody's readings. The readings are what Dual-Z sync
@@ -52,8 +53,8 @@ export const demoMachine: Machine = {
   v: VERSION,
   type: 'machine',
   id: MACHINE,
-  name: 'Bench printer, window side',
-  note: 'Invented, to look around with. Town repair workshop: two screws joined by a belt; the right side stood high after a knock.',
+  name: say.demo.name,
+  note: say.demo.note,
   demo: true,
   created: NOTED,
   changed: AFTER,
@@ -119,12 +120,7 @@ const before = sync(0.75 * MM, {
     dh_lim: exact(5e-5, 'mm', '0.05\u00a0mm'),
   },
   verdict: 'beyond',
-  headline: 'The right side is high: turn the right screw anticlockwise, seen from above, by 2 teeth.',
-  steps: [
-    'Slacken the sync belt, lift it off the right pulley, turn that screw anticlockwise (seen from above) by 2 teeth, put the belt back.',
-    'Then loosen the pulley’s grub screw on the right side, turn that screw clockwise by 2.3°, tighten; or leave it, what remains is within the limit.',
-  ],
-  note: 'First layer thin on the right. A crate was put down on the gantry.',
+  ...say.demo.before,
 });
 
 const after = sync(0.02 * MM, {
@@ -144,9 +140,7 @@ const after = sync(0.02 * MM, {
     dh_lim: exact(5e-5, 'mm', '0.05\u00a0mm'),
   },
   verdict: 'within',
-  headline: 'Leave it: the gantry is level enough.',
-  steps: ['Note the reading for this machine; measure again after the belt or a screw was touched.'],
-  note: 'A week of printing since the belt was put back: it has held.',
+  ...say.demo.after,
 });
 
 /** Oldest first. */

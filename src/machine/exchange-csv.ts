@@ -1,6 +1,7 @@
 import { keyOf } from './keys';
 import type { Reading, StoredRecord } from './schema';
 import { fromSi, type Unit } from '../quantity/unit';
+import say from './words/en';
 
 /** What the calculators know and a reading does not say: a result's name, and the unit that an id stands for there. */
 export interface ResultName {
@@ -9,11 +10,6 @@ export interface ResultName {
 }
 
 export type NameResult = (calculator: string, symbol: string, unit: string) => ResultName;
-
-const HEAD = [
-  ...['time', 'machine', 'machine id', 'reading id', 'check', 'verdict', 'instruction', 'note'],
-  ...['result', 'symbol', 'value', 'low', 'high', 'unit', 'as shown'],
-];
 
 /** A spreadsheet may run a text that begins like this as a formula; the last four are the wide forms of the first. */
 const FORMULA = /^[=+\-@\t\r\n＝＋－＠]/;
@@ -42,7 +38,7 @@ function rows(reading: Reading, machine: string, name: NameResult): readonly str
       words(known.name),
       words(symbol),
       ...numbers,
-      words(unit ? unit.label : 'SI'),
+      words(unit ? unit.label : say.csv.plainUnit),
       words(result.text),
     ].join(',');
   });
@@ -60,5 +56,5 @@ export function writeCsv(records: readonly StoredRecord[], name: NameResult): st
     .sort((a, b) => (a.key < b.key ? -1 : 1))
     .map(({ reading }) => reading);
   const lines = readings.flatMap((one) => rows(one, machines.get(one.machine) ?? '', name));
-  return [HEAD.join(','), ...lines].map((line) => `${line}\r\n`).join('');
+  return [say.csv.columns.map(cell).join(','), ...lines].map((line) => `${line}\r\n`).join('');
 }

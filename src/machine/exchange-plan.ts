@@ -3,6 +3,7 @@ import { differences, merge, takesFile, type Choice, type Difference } from './e
 import type { GoodFile, RefusedRecord } from './exchange-read';
 import { keyOf, proofPhoto, type Key } from './keys';
 import type { Machine, Restored, StoredRecord } from './schema';
+import say from './words/en';
 
 /** What is on this device already, as far as a file may touch it. */
 export interface Here {
@@ -47,17 +48,17 @@ const machineOf = (record: StoredRecord): string | null =>
 function called(record: StoredRecord): string {
   switch (record.type) {
     case 'machine':
-      return `machine “${record.name}”`;
+      return say.which.machine(record.name);
     case 'reading':
-      return `reading of ${record.calculator}, ${record.at.slice(0, 16).replace('T', ' ')} UTC`;
+      return say.which.reading(record.calculator, record.at.slice(0, 16).replace('T', ' '));
     case 'photo':
-      return `photo to reading ${record.reading}`;
+      return say.which.photo(record.reading);
     case 'draft':
-      return `entries for ${record.calculator}`;
+      return say.which.draft(record.calculator);
     case 'case':
-      return `case opened ${record.opened.slice(0, 10)}`;
+      return say.which.case(record.opened.slice(0, 10));
     case 'settings':
-      return 'the settings';
+      return say.which.settings;
   }
 }
 
@@ -99,24 +100,17 @@ const readingsAmong = (records: readonly StoredRecord[]) =>
 
 function refusalOf(item: Item, known: Known): string | undefined {
   const { file, here } = item;
-  if (known.unreadable.has(item.key))
-    return 'What is kept here in its place cannot be read; it is left alone (see Settings).';
+  if (known.unreadable.has(item.key)) return say.file.keptUnreadable;
   if (file.type === 'machine') {
     if (here?.type !== 'machine') return undefined;
     const both = (['newest', 'file'] as const).map((choice) => merge(here, file, item.differences, choice));
-    return both.every(({ ok }) => ok)
-      ? undefined
-      : 'With what is kept here it would be more than one machine can hold.';
+    return both.every(({ ok }) => ok) ? undefined : say.file.tooMuchTogether;
   }
   const machine = machineOf(file);
-  if (machine !== null && !known.machines.has(machine))
-    return 'Its machine can be read neither in this file nor on this device.';
-  if (file.type === 'photo' && !known.anyReading.has(readingOf(file.machine, file.reading)))
-    return 'The reading or case it belongs to is neither in this file nor on this device.';
+  if (machine !== null && !known.machines.has(machine)) return say.file.noMachine;
+  if (file.type === 'photo' && !known.anyReading.has(readingOf(file.machine, file.reading))) return say.file.noReading;
   const other = file.type === 'reading' ? known.readings.get(readingOf(file.machine, file.id)) : undefined;
-  return other === undefined || other === item.key
-    ? undefined
-    : 'A reading with this id and another time is kept here.';
+  return other === undefined || other === item.key ? undefined : say.file.otherTime;
 }
 
 function knownFrom(items: readonly Item[], here: Here): Known {

@@ -3,6 +3,7 @@ import { canonical, FILE_LIMITS, FORMAT, FORMAT_VERSION, SECTIONS } from './exch
 import { keyOf } from './keys';
 import { fields, isPlain, time } from './schema-parts';
 import { restore, type StoredRecord } from './schema';
+import say from './words/en';
 
 /** A record of a file that is not taken in, and why. */
 export interface RefusedRecord {
@@ -23,7 +24,7 @@ export interface GoodFile {
 
 export type FileRead = GoodFile | { readonly ok: false; readonly reason: string };
 
-const list = v.optional(v.array(v.unknown(), 'this should be a list'), []);
+const list = v.optional(v.array(v.unknown(), say.field.shouldBeList), []);
 
 const envelope = fields({
   format: v.literal(FORMAT),
@@ -39,7 +40,7 @@ const envelope = fields({
 
 const refusal = (reason: string) => ({ ok: false, reason }) as const;
 
-const TOO_LARGE = `This file is larger than ${FILE_LIMITS.bytes / 1024 / 1024} MB, more than is read here. Save fewer machines to each file.`;
+const TOO_LARGE = say.file.tooLarge(FILE_LIMITS.bytes / 1024 / 1024);
 
 /** A sentence where a file has too many bytes to be read. */
 export const tooLarge = (bytes: number): string | undefined => (bytes > FILE_LIMITS.bytes ? TOO_LARGE : undefined);
@@ -55,19 +56,18 @@ function parse(text: string): { readonly value: unknown } | undefined {
 
 /** Says what the version of the outer form is wrong with; undefined where this Trammel reads it. */
 function versionTrouble(written: unknown): string | undefined {
-  if (typeof written !== 'number' || !Number.isInteger(written) || written < 1)
-    return 'This file does not say which version of Trammel wrote it.';
+  if (typeof written !== 'number' || !Number.isInteger(written) || written < 1) return say.file.noVersion;
   if (written <= FORMAT_VERSION) return undefined;
-  return `This file was written by a newer Trammel (form ${written}; this one reads up to ${FORMAT_VERSION}). Open the newest Trammel, then read it again.`;
+  return say.file.newer(written, FORMAT_VERSION);
 }
 
 const NAME_SHOWN = 40;
 
 function describe(type: StoredRecord['type'], number: number, raw: unknown): string {
-  if (type === 'settings') return 'the settings';
+  if (type === 'settings') return say.which.settings;
   const name = isPlain(raw) && typeof raw.name === 'string' ? raw.name : '';
   const shown = name.length > NAME_SHOWN ? `${name.slice(0, NAME_SHOWN)}…` : name;
-  return `${type} ${number}${shown === '' ? '' : `, “${shown}”`}`;
+  return say.which.listed(type, number, shown);
 }
 
 /** What makes a record one of its own within a file. */
@@ -92,7 +92,7 @@ function sift(
     const what = describe(type, number, raw);
     const restored = restore(raw);
     if (!restored.ok) refused.push({ what, reason: restored.reason });
-    else if (restored.record.type !== type) refused.push({ what, reason: 'It stands in the wrong list of the file.' });
+    else if (restored.record.type !== type) refused.push({ what, reason: say.file.wrongList });
     else {
       const { record } = restored;
       const id = identity(record);
@@ -109,9 +109,7 @@ function sift(
       records.push(first.record);
       repeats += others.length;
     } else {
-      const reason =
-        'The file holds different records under this one id; which is right cannot be told, so none is taken.';
-      for (const { what } of [first, ...others]) refused.push({ what, reason });
+      for (const { what } of [first, ...others]) refused.push({ what, reason: say.file.atOdds });
     }
   }
   return { records, refused, repeats };
@@ -124,17 +122,17 @@ function sift(
  */
 export function readFile(text: string): FileRead {
   if (text.length > FILE_LIMITS.bytes) return refusal(TOO_LARGE);
-  if (text.trim() === '') return refusal('This file is empty.');
+  if (text.trim() === '') return refusal(say.file.empty);
   const parsed = parse(text);
-  if (!parsed) return refusal('This file is damaged or cut short, or it is not one that Trammel wrote.');
+  if (!parsed) return refusal(say.file.damaged);
   const { value } = parsed;
-  if (!isPlain(value) || value.format !== FORMAT) return refusal('This is not a file that Trammel wrote.');
+  if (!isPlain(value) || value.format !== FORMAT) return refusal(say.file.notOurs);
   const trouble = versionTrouble(value.v);
   if (trouble !== undefined) return refusal(trouble);
   const read = v.safeParse(envelope, value, { abortEarly: true });
   if (!read.success) {
     const [issue] = read.issues;
-    return refusal(`This file cannot be read at “${v.getDotPath(issue) ?? 'its start'}”: ${issue.message}.`);
+    return refusal(say.file.unreadableAt(v.getDotPath(issue) ?? say.file.itsStart, issue.message));
   }
   const { machines, readings, cases, photos, drafts, settings, made } = read.output;
   const numbered = (type: StoredRecord['type'], raws: readonly unknown[]) =>
@@ -147,7 +145,6 @@ export function readFile(text: string): FileRead {
     ...numbered('draft', drafts),
     ...numbered('settings', SECTIONS.settings in value ? [settings] : []),
   ];
-  if (raws.length > FILE_LIMITS.records)
-    return refusal(`This file holds more than ${FILE_LIMITS.records} records, more than is read here.`);
+  if (raws.length > FILE_LIMITS.records) return refusal(say.file.tooMany(FILE_LIMITS.records));
   return { ok: true, made, ...sift(raws) };
 }

@@ -1,3 +1,5 @@
+import say from './words/en';
+
 /**
  * What went wrong with the keeping of records. The first four lie with the browser's storage and say that something is
  * not kept; the others concern one record only.
@@ -49,30 +51,18 @@ export function isStorageError(error: unknown): boolean {
 export function explainError(error: unknown): Failure {
   switch (nameOf(error)) {
     case 'QuotaExceededError':
-      return failed(
-        'full',
-        'There is no room left to keep this. Save old readings to a file and delete them here, or free space on the phone.',
-      );
+      return failed('full', say.store.full);
     case HELD_UP:
-      return failed(
-        'blocked',
-        'Storage does not answer; another tab may hold it. Close other tabs of Trammel, then reload.',
-      );
+      return failed('blocked', say.store.heldUp);
     // A private window: `indexedDB` is absent, barred, or opens only for reading, depending on the browser.
     case 'ReferenceError':
     case 'TypeError':
     case 'SecurityError':
     case 'InvalidStateError':
-      return failed(
-        'missing',
-        'This browser keeps nothing here: a private window, or storage is switched off for this site.',
-      );
+      return failed('missing', say.store.missing);
     default: {
       const words = error instanceof Error || error instanceof DOMException ? error.message : '';
-      return failed(
-        'other',
-        `Storage failed${words === '' ? '' : ` (${words})`}. Reload; if it stays, save to a file.`,
-      );
+      return failed('other', words === '' ? say.store.failed : say.store.failedWith(words));
     }
   }
 }

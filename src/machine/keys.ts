@@ -9,6 +9,7 @@ import {
   type Settings,
   type StoredRecord,
 } from './schema';
+import say from './words/en';
 
 /** One record per key, so that two tabs or two screens seldom write the same one. */
 export type Key =
@@ -77,5 +78,5 @@ export function keyOf(record: StoredRecord): Key {
 export function restoreAt(key: string, stored: unknown): Restored {
   const restored = restore(stored);
   if (!restored.ok || keyOf(restored.record) === key) return restored;
-  return { ok: false, newer: false, reason: 'This record stands where another belongs.' };
+  return { ok: false, newer: false, reason: say.record.elsewhere };
 }

@@ -1,12 +1,13 @@
 import * as v from 'valibot';
 import * as part from './schema-parts';
+import say from './words/en';
 
 type Frozen<T> = T extends object ? { readonly [K in keyof T]: Frozen<T[K]> } : T;
 
 /** Version of the records written now. A change of shape adds one, a migration below and a test. */
 export const VERSION = 3;
 
-const version = v.literal(VERSION, 'the version is not a known one');
+const version = v.literal(VERSION, say.field.unknownVersion);
 const origin = part.oneOf('typical', 'nameplate', 'measured');
 
 /** The same shape as in src/calculators/entry.ts (a test holds them equal): machine imports no calculators. */
@@ -26,7 +27,7 @@ const machine = part.fields({
   name: part.name,
   note: part.text(part.LIMITS.note),
   /** Invented, to look around with. */
-  demo: v.boolean('this should be yes or no'),
+  demo: v.boolean(say.field.shouldBeYesOrNo),
   created: part.time,
   changed: part.time,
   values: part.map(part.place, keptValue),
@@ -52,7 +53,7 @@ const result = v.pipe(
     /** As it was printed, with unit. */
     text: part.text(part.LIMITS.typed),
   }),
-  v.check(({ low, high }) => low <= high, 'the interval is upside down'),
+  v.check(({ low, high }) => low <= high, say.field.upsideDown),
 );
 
 const reading = part.fields({
@@ -68,8 +69,8 @@ const reading = part.fields({
   verdict: part.oneOf('within', 'beyond', 'too close', 'none'),
   headline: part.text(part.LIMITS.line),
   steps: v.pipe(
-    v.array(part.text(part.LIMITS.line), 'this should be a list'),
-    v.maxLength(part.LIMITS.steps, `more than ${part.LIMITS.steps} steps`),
+    v.array(part.text(part.LIMITS.line), say.field.shouldBeList),
+    v.maxLength(part.LIMITS.steps, say.field.tooManySteps(part.LIMITS.steps)),
   ),
   note: part.text(part.LIMITS.note),
 });
@@ -113,9 +114,9 @@ const caseEntry = v.variant(
     v.object({ kind: v.literal('answer'), check: part.ownId, answer: part.ownId, reading: readingOf, ...said }),
     v.object({ kind: v.literal('skip'), check: part.ownId, ...said }),
     v.object({ kind: v.literal('ruled out'), cause: part.ownId, sure: part.oneOf('certain', 'fairly'), ...said }),
-    v.object({ kind: v.literal('mended'), cause: part.ownId, cured: v.boolean('this should be yes or no'), ...said }),
+    v.object({ kind: v.literal('mended'), cause: part.ownId, cured: v.boolean(say.field.shouldBeYesOrNo), ...said }),
   ],
-  'this is no entry of a case',
+  say.field.noEntry,
 );
 
 /** A complaint on its way to a proven mend. */
@@ -131,7 +132,7 @@ const repairCase = part.fields({
   complaint: part.text(part.LIMITS.note),
   opened: part.time,
   changed: part.time,
-  facts: part.map(part.ownId, v.boolean('this should be yes or no')),
+  facts: part.map(part.ownId, v.boolean(say.field.shouldBeYesOrNo)),
   log: part.listOf(caseEntry, part.LIMITS.log),
   /** How it ended and what shows it; null while it is open. */
   closed: v.nullable(
@@ -214,11 +215,10 @@ export function migrate(
 ): { readonly ok: true; readonly record: Raw } | Extract<Restored, { ok: false }> {
   const written = record.v;
   if (typeof written !== 'number' || !Number.isInteger(written) || written < 1) {
-    return { ok: false, newer: false, reason: 'This record does not say which version of Trammel wrote it.' };
+    return { ok: false, newer: false, reason: say.record.noVersion };
   }
   if (written > newest) {
-    const reason = `This record was written by a newer Trammel (form ${written}; this one reads up to ${newest}).`;
-    return { ok: false, newer: true, reason };
+    return { ok: false, newer: true, reason: say.record.newer(written, newest) };
   }
   let current = record;
   for (let n = written; n < newest; n += 1) {
@@ -227,7 +227,7 @@ export function migrate(
       if (!step) throw new Error('no step');
       current = { ...step(current), v: n + 1 };
     } catch {
-      return { ok: false, newer: false, reason: `This record (form ${written}) could not be brought up to date.` };
+      return { ok: false, newer: false, reason: say.record.notBroughtUp(written) };
     }
   }
   return { ok: true, record: current };
@@ -254,13 +254,14 @@ const shortened = (words: string): string => (words.length > 100 ? `${words.slic
  * @throws never, for anything that JSON or the browser's storage can hold
  */
 export function restore(stored: unknown): Restored {
-  if (!part.isPlain(stored)) return refused('This is not a record of Trammel.');
+  if (!part.isPlain(stored)) return refused(say.record.notOurs);
   const current = migrate(stored, migrations, VERSION);
   if (!current.ok) return current;
   const checked = check(current.record);
-  if (!checked) return refused('This record is of no kind that Trammel knows.');
+  if (!checked) return refused(say.record.unknownKind);
   if (checked.success) return { ok: true, record: checked.output };
   const issue = checked.issues[0];
   const where = v.getDotPath(issue);
-  return refused(`This record cannot be read${where === null ? '' : ` at “${shortened(where)}”`}: ${issue.message}.`);
+  const { unreadable, unreadableAt } = say.record;
+  return refused(where === null ? unreadable(issue.message) : unreadableAt(shortened(where), issue.message));
 }

@@ -18,6 +18,7 @@ import {
 } from './keys';
 import { memory } from './memory';
 import { restore, type Machine, type Photo, type Reading, type StoredRecord } from './schema';
+import say from './words/en';
 
 /** `kept`, or why not: `failing` until it works again, `not kept` until the page is opened anew. */
 export type StorageState =
@@ -86,19 +87,15 @@ async function makeRoom(transaction: Transaction, key: string, stored: unknown, 
   if (stored === undefined) return;
   const restored = restoreAt(key, stored);
   if (restored.ok) return;
-  if (restored.newer)
-    throw new Refusal(failed('newer', `${restored.reason} It was left as it is; nothing was changed.`));
+  if (restored.newer) throw new Refusal(failed('newer', say.store.leftAlone(restored.reason)));
   await setAside(transaction, key, stored, restored.reason, now.toISOString());
 }
-
-const GONE =
-  'Not saved: this machine is no longer there; it may have been removed in another tab. The reading is still on the sheet: choose or make a machine and keep it again.';
 
 /** What does not pass the door could not be read back. @throws Refusal */
 function checked(record: StoredRecord, key: string): StoredRecord {
   const restored = restore(record);
-  if (!restored.ok) throw new Refusal(failed('refused', `Not saved. ${restored.reason}`));
-  if (keyOf(restored.record) !== key) throw new Refusal(failed('refused', 'Not saved. The record belongs elsewhere.'));
+  if (!restored.ok) throw new Refusal(failed('refused', say.store.notSavedFor(restored.reason)));
+  if (keyOf(restored.record) !== key) throw new Refusal(failed('refused', say.store.notSavedElsewhere));
   return restored.record;
 }
 
@@ -128,7 +125,7 @@ function changing(backend: Backend, announce: Announcer, now: () => Date): Pick<
           edited = edit(old);
         } catch (error) {
           mistake = { error };
-          throw new Refusal(failed('refused', 'Not saved.'));
+          throw new Refusal(failed('refused', say.store.notSaved));
         }
         if (edited === undefined) return { record: old, wrote: false };
         const kept = checked(edited, key);
@@ -145,7 +142,7 @@ function changing(backend: Backend, announce: Announcer, now: () => Date): Pick<
       const key = machineKey(reading.machine);
       const result = await backend.run('readwrite', async (transaction) => {
         const found = await transaction.get(key);
-        if (found === undefined) throw new Refusal(failed('refused', GONE));
+        if (found === undefined) throw new Refusal(failed('refused', say.store.gone));
         const restored = restoreAt(key, found);
         if (!restored.ok) throw new Refusal(cannotRead(restored));
         const records = [reading, ...(photo ? [photo] : [])].map((record) => checked(record, keyOf(record)));

@@ -11,6 +11,7 @@ import { draftKey, draftsOf, keyOf, machineKey, readingsOf, type Key } from '../
 import { defaultSettings, VERSION, type Machine, type Reading, type StoredRecord } from '../../src/machine/schema';
 import { openStore, type Store, type StoreOptions } from '../../src/machine/store';
 import { record } from './machine-records';
+import say from '../../src/machine/words/en';
 
 const NOW = new Date('2026-05-06T07:08:09.000Z');
 const quick: Partial<StoreOptions> = { pausesMs: [1, 1, 1], openMs: 100, now: () => NOW, openChannel: () => undefined };
@@ -321,7 +322,7 @@ describe('a long history', () => {
 
 describe('a record that cannot be read', () => {
   const rubbish = { type: 'machine', v: 1, id: 'bench', name: 42, precious: 'notes' };
-  const reason = 'This record cannot be read at “name”: this should be text.';
+  const reason = say.record.unreadableAt('name', say.field.shouldBeText);
 
   it('stays where it is, and is reported', async () => {
     await rawSet(key, rubbish, raw());
@@ -354,6 +355,17 @@ describe('a record that cannot be read', () => {
     expect(must(await store.listAside())).toEqual([]);
     must(await store.putBack(discarded));
     expect(must(await store.listAside())).toEqual(aside);
+  });
+
+  it.each([
+    ['the reason in the words of today', named, reason],
+    ['the reason then given, where today it can be read', bench, 'Then it could not be read.'],
+  ])('tells, once set aside, %s', async (_, stored, told) => {
+    const since = NOW.toISOString();
+    const at = `aside:${key}@${since}`;
+    await rawSet(at, { type: 'aside', key, since, reason: 'Then it could not be read.', stored }, raw());
+    const store = await open();
+    expect(must(await store.listAside())).toEqual([{ at, key, since, reason: told, stored }]);
   });
 
   it('is set aside before it is removed, and a second one does not push out the first', async () => {

@@ -188,10 +188,28 @@ const en = {
 
   number: {
     /** 0 to 19. */
-    small:
-      'zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen'.split(
-        ' ',
-      ),
+    small: [
+      'zero',
+      'one',
+      'two',
+      'three',
+      'four',
+      'five',
+      'six',
+      'seven',
+      'eight',
+      'nine',
+      'ten',
+      'eleven',
+      'twelve',
+      'thirteen',
+      'fourteen',
+      'fifteen',
+      'sixteen',
+      'seventeen',
+      'eighteen',
+      'nineteen',
+    ],
     /** 20 to 99: `ten` from 2; `unit` empty for none. */
     tens: (ten: number, unit: string) => {
       const tens = ['twenty', 'thirty', 'forty', 'fifty', 'sixty', 'seventy', 'eighty', 'ninety'][ten - 2] ?? '';
