@@ -1,6 +1,7 @@
 import { readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { catalogue } from '../../src/diagnosis/catalogue';
+import * as data from '../../src/diagnosis/catalogue/data';
 import { causeOf, inspectionsFor, factsFor } from '../../src/diagnosis/pick';
 import { NONE, type Inspection, type Likelihoods } from '../../src/diagnosis/types';
 
@@ -24,7 +25,7 @@ const folders = readdirSync('src/calculators', { withFileTypes: true })
   .filter((entry) => entry.isDirectory())
   .map(({ name }) => name);
 
-const { symptoms, causes, facts, inspections: checks } = catalogue;
+const { symptoms, causes, facts, inspections } = catalogue;
 const rowsOf = (check: Inspection): Likelihoods[] => [...Object.values(check.given), check.otherwise];
 const sumOf = (row: Likelihoods): number => Object.values(row).reduce((sum, p) => sum + p, 0);
 
@@ -60,7 +61,7 @@ describe('the catalogue', () => {
   });
 
   it('gives every id once, and none is that of the unlisted fault', () => {
-    for (const list of [symptoms, causes, facts, checks]) {
+    for (const list of [symptoms, causes, facts, inspections]) {
       const ids = list.map(({ id }) => id);
       expect(new Set(ids).size).toBe(ids.length);
       expect(ids).not.toContain(NONE);
@@ -72,7 +73,7 @@ describe('the catalogue', () => {
     const named = new Set(symptoms.flatMap((symptom) => symptom.causes.map(({ cause }) => cause)));
     expect([...named].filter((id) => !causeIds.has(id))).toEqual([]);
     expect([...causeIds].filter((id) => !named.has(id))).toEqual([]);
-    const told = checks.flatMap(({ given }) => Object.keys(given));
+    const told = inspections.flatMap(({ given }) => Object.keys(given));
     expect(told.filter((id) => !causeIds.has(id))).toEqual([]);
     const factIds = new Set(facts.map(({ id }) => id));
     const asked = new Set(causes.flatMap(({ raisedBy }) => raisedBy.map(({ fact }) => fact)));
@@ -80,11 +81,23 @@ describe('the catalogue', () => {
     expect([...factIds].filter((id) => !asked.has(id))).toEqual([]);
   });
 
+  it('keeps every word apart from its data, which holds ids only', () => {
+    const stringsIn = (value: unknown): string[] =>
+      typeof value === 'string'
+        ? [value]
+        : typeof value === 'object'
+          ? Object.values(value ?? {}).flatMap(stringsIn)
+          : [];
+    const found = stringsIn({ ...data });
+    expect(found.length).toBeGreaterThan(500);
+    expect(found.filter((text) => !/^[a-z0-9]+(-[a-z0-9]+)*$/.test(text) && text !== 'too close')).toEqual([]);
+  });
+
   it('names only calculators that are there or to come, and only in checks of that kind', () => {
     const known = new Set([...folders, ...TO_COME]);
-    const named = [...checks.map(({ calculator }) => calculator), ...causes.map(({ mend }) => mend.calculator)];
+    const named = [...inspections.map(({ calculator }) => calculator), ...causes.map(({ mend }) => mend.calculator)];
     expect(named.filter((id) => id !== undefined && !known.has(id))).toEqual([]);
-    for (const check of checks) expect(check.kind === 'calculator').toBe(check.calculator !== undefined);
+    for (const check of inspections) expect(check.kind === 'calculator').toBe(check.calculator !== undefined);
   });
 
   it.each(symptoms)(
@@ -112,7 +125,7 @@ describe('the catalogue', () => {
     },
   );
 
-  it.each(checks)('$id: answers that can all come, make one, and are not flat', (check) => {
+  it.each(inspections)('$id: answers that can all come, make one, and are not flat', (check) => {
     const answers = check.answers.map(({ id }) => id).sort();
     for (const row of rowsOf(check)) {
       expect(Object.keys(row).sort()).toEqual(answers);
@@ -125,7 +138,7 @@ describe('the catalogue', () => {
   });
 
   it('maps every verdict of a calculator to an answer', () => {
-    for (const { kind, answers, id } of checks) {
+    for (const { kind, answers, id } of inspections) {
       if (kind !== 'calculator') continue;
       const verdicts = new Set(answers.map(({ verdict }) => verdict));
       expect([...verdicts].sort(), id).toEqual(['beyond', 'too close', 'within']);
@@ -133,7 +146,7 @@ describe('the catalogue', () => {
   });
 
   it('moves the belief only a little where a verdict is too close to call, or nobody can tell', () => {
-    for (const check of checks) {
+    for (const check of inspections) {
       for (const answer of check.answers) {
         if (answer.verdict !== 'too close' && answer.id !== 'unsure') continue;
         for (const row of Object.values(check.given)) {
@@ -164,7 +177,7 @@ describe('the catalogue', () => {
 
   it('has a cold check for every danger, and unplugs before its mend', () => {
     for (const { id } of causes.filter(({ danger }) => danger)) {
-      const cold = checks.filter((check) => !check.powered && telling(check, id) >= 0.5);
+      const cold = inspections.filter((check) => !check.powered && telling(check, id) >= 0.5);
       expect(cold.length, id).toBeGreaterThan(0);
       expect(causeOf(catalogue, id).mend.steps[0]).toMatch(/^Unplugged/);
     }
@@ -176,7 +189,7 @@ describe('the catalogue', () => {
   });
 
   it('warns first where a hot end, a bed or a moving screw is near', () => {
-    for (const { id, powered, how, cautions } of checks) {
+    for (const { id, powered, how, cautions } of inspections) {
       if (powered && /\b(hot|heat|heating|printing temperature|screw)\b/i.test(how.join(' '))) {
         expect(cautions.length, id).toBeGreaterThan(0);
       }
