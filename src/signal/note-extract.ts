@@ -1,4 +1,5 @@
-import { fitLine, subtractLine, type Bins, type Line } from './note-lines';
+import { fitLine } from './note-line-fit';
+import { subtractLine, type Bins, type Line } from './note-lines';
 import { powerOf, roughFloor, smoothFloor } from './note-noise';
 import { spectrumOf } from './spectrum';
 
