@@ -3,6 +3,7 @@ import type { Reading } from '../../machine/schema';
 import { useRecords } from './context';
 import { photoAddress, photoKb, shrinkPhoto } from './photo';
 import say from './words/en';
+import './reading-photo.css';
 
 /** The photo of a reading or of a case, if it has one; adds one, removes it. */
 export function ReadingPhoto(props: {

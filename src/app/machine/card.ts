@@ -3,6 +3,7 @@ import type { Machine } from '../../machine/schema';
 import type { DecimalMark } from '../../quantity/parse';
 import { printDay } from '../desk/time';
 import { groupsOf, printHow, printKept } from './value-groups';
+import say from './words/en';
 
 export interface CardRow {
   readonly label: string;
@@ -27,7 +28,7 @@ function rowOf(place: Place, machine: Machine, mark: DecimalMark): CardRow | und
   return {
     label: place.input.label,
     value: printKept(kept, place.input, mark),
-    origin: `${printHow(kept)}, ${printDay(kept.at)}`,
+    origin: say.value.origin(printHow(kept), printDay(kept.at)),
   };
 }
 
@@ -41,12 +42,11 @@ export function cardOf(machine: Machine, places: readonly Place[], mark: Decimal
     .filter((group) => group.rows.length > 0);
 }
 
+const lineOf = ({ label, value, origin }: CardRow): string =>
+  origin === '' ? say.card.line(label, value) : say.card.lineWithOrigin(label, value, origin);
+
 /** The card as plain text, to send or paste. */
 export function cardText(name: string, groups: readonly CardGroup[], now: Date): string {
-  const lines = groups.flatMap((group) => [
-    '',
-    group.name,
-    ...group.rows.map((row) => `  ${row.label}: ${row.value}${row.origin === '' ? '' : ` (${row.origin})`}`),
-  ]);
-  return [name, `Values on ${printDay(now.toISOString())}`, ...lines, ''].join('\n').replaceAll('\u00a0', ' ');
+  const lines = groups.flatMap((group) => ['', group.name, ...group.rows.map((row) => `  ${lineOf(row)}`)]);
+  return [name, say.card.date(printDay(now.toISOString())), ...lines, ''].join('\n').replaceAll('\u00a0', ' ');
 }

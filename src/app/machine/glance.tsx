@@ -8,6 +8,7 @@ import { loadFacts, printDue, type CheckFacts } from '../desk/check-facts';
 import { useRecords } from '../desk/context';
 import { printTime } from '../desk/time';
 import { titleOf, verdictWord } from '../desk/reading-entry';
+import say from './words/en';
 
 /** Readings looked through at a time. */
 const PART = 300;
@@ -86,9 +87,9 @@ export function Glance(props: { machine: Machine }) {
   );
   const dueCount = () => lines().filter((line) => line.due.length > 0).length;
   return (
-    <Show when={lines().length > 0} fallback={<p class="faint">{seen() ? 'No check taken yet.' : 'Looking…'}</p>}>
+    <Show when={lines().length > 0} fallback={<p class="faint">{seen() ? say.glance.none : say.glance.looking}</p>}>
       <Show when={dueCount() > 0}>
-        <p>{dueCount() === 1 ? 'One check is due.' : `${dueCount()} checks are due.`}</p>
+        <p>{say.glance.due(dueCount())}</p>
       </Show>
       <ul class="index-list">
         <For each={lines()}>
@@ -98,13 +99,13 @@ export function Glance(props: { machine: Machine }) {
                 <span>
                   <strong>{titleOf(line.check)}</strong>{' '}
                   <Show when={line.due.length > 0}>
-                    <span class="stamp">due</span>
+                    <span class="stamp">{say.glance.dueStamp}</span>
                   </Show>
                   <br />
-                  <Show when={line.latest} fallback={<span class="faint small">Never taken here.</span>}>
+                  <Show when={line.latest} fallback={<span class="faint small">{say.glance.never}</span>}>
                     {(latest) => (
                       <span class="small">
-                        {verdictWord(line.check, latest().verdict)}, {printTime(latest().at)}
+                        {say.glance.standing(verdictWord(line.check, latest().verdict), printTime(latest().at))}
                       </span>
                     )}
                   </Show>
@@ -119,7 +120,7 @@ export function Glance(props: { machine: Machine }) {
         </For>
       </ul>
       <Show when={seen()?.complete === false}>
-        <p class="faint small">Looking further back…</p>
+        <p class="faint small">{say.glance.lookingBack}</p>
       </Show>
     </Show>
   );

@@ -3,7 +3,8 @@ import { A, useNavigate } from '@solidjs/router';
 import { useRecords } from '../desk/context';
 import { ExportReminder } from '../files/export-reminder';
 import { DemoOffer, NewMachine } from '../desk/machine-picker';
-import '../../ui/lists.css';
+import say from './words/en';
+import './list.css';
 
 /** From this many on, a list wants a search. */
 const MANY = 12;
@@ -30,20 +31,20 @@ export function MachinesScreen() {
   return (
     <main>
       <ExportReminder href="/settings" />
-      <h1>Machines</h1>
+      <h1>{say.list.title}</h1>
       <Show when={records.machines().length > MANY}>
         <label>
-          Find a machine
+          {say.list.find}
           <input
             class="text-input"
             type="search"
             value={query()}
-            placeholder="name, owner, a word of its note"
+            placeholder={say.list.example}
             onInput={(event) => setQuery(event.currentTarget.value)}
           />
         </label>
         <p class="faint small" role="status">
-          {found().length} of {records.machines().length}
+          {say.list.found(found().length, records.machines().length)}
         </p>
       </Show>
       <ul class="index-list long-list">
@@ -54,13 +55,13 @@ export function MachinesScreen() {
                 <span>
                   <strong>{machine.name}</strong>{' '}
                   <Show when={machine.demo}>
-                    <span class="stamp">demo</span>
+                    <span class="stamp">{say.list.demo}</span>
                   </Show>{' '}
                   <Show when={records.settings().machine === machine.id}>
-                    <span class="stamp">on the bench</span>
+                    <span class="stamp">{say.list.onBench}</span>
                   </Show>
                   <br />
-                  <span class="faint">{Object.keys(machine.values).length} values kept</span>
+                  <span class="faint">{say.list.kept(Object.keys(machine.values).length)}</span>
                 </span>
                 <span class="leader" aria-hidden="true">
                   ›
@@ -71,7 +72,7 @@ export function MachinesScreen() {
         </For>
       </ul>
       <Show when={records.ready() && records.machines().length === 0}>
-        <p>No machine yet. A name is enough; its values come as you measure them.</p>
+        <p>{say.list.none}</p>
       </Show>
       <NewMachine onDone={() => navigate('/')} />
       <DemoOffer />

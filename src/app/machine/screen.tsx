@@ -8,6 +8,7 @@ import { Glance } from './glance';
 import { MachineValues } from './values';
 import { OfMachine } from '../desk/of-machine';
 import { ReadingList } from '../readings/list';
+import say from './words/en';
 import '../../ui/lists.css';
 
 const CasesList = lazy(async () => ({ default: (await import('../case/cases-list')).CasesList }));
@@ -25,7 +26,7 @@ function MachineSheet(props: { machine: Machine }) {
       <h1>
         {props.machine.name}{' '}
         <Show when={props.machine.demo}>
-          <span class="stamp">demo, invented</span>
+          <span class="stamp">{say.page.demo}</span>
         </Show>
       </h1>
       <Show when={props.machine.note}>
@@ -33,34 +34,34 @@ function MachineSheet(props: { machine: Machine }) {
       </Show>
       <div class="row section">
         <button type="button" class="button" disabled={onBench()} onClick={() => void records.choose(props.machine.id)}>
-          {onBench() ? 'On the bench' : 'Put on the bench'}
+          {onBench() ? say.page.onBench : say.page.putOnBench}
         </button>
         <A class="button" href={`/machines/${props.machine.id}/card`}>
-          Card to hang on it
+          {say.page.card}
         </A>
       </div>
       <div class="two-columns">
         <div>
           <section class="section">
-            <h2>At a glance</h2>
+            <h2>{say.page.glance}</h2>
             <Glance machine={props.machine} />
           </section>
           <section class="section">
-            <h2>Cases</h2>
+            <h2>{say.page.cases}</h2>
             <CasesList machine={props.machine.id} />
           </section>
           <section class="section">
-            <h2>Readings</h2>
+            <h2>{say.page.readings}</h2>
             <ReadingList machine={props.machine.id} />
           </section>
         </div>
         <section class="section">
-          <h2>Values</h2>
+          <h2>{say.page.values}</h2>
           <MachineValues machine={props.machine} />
         </section>
       </div>
       <section class="section">
-        <h2>Name and note</h2>
+        <h2>{say.page.nameAndNote}</h2>
         <Rename machine={props.machine} />
       </section>
       <Files store={records.store} machine={props.machine} />
@@ -75,7 +76,7 @@ function Rename(props: { machine: Machine }) {
   const [problem, setProblem] = createSignal<string>();
   const rename = (name: string) => {
     if (name.trim() === '') {
-      setProblem(`A machine needs a name; it stays “${props.machine.name}”.`);
+      setProblem(say.page.nameless(props.machine.name));
       return;
     }
     setProblem(undefined);
@@ -84,7 +85,7 @@ function Rename(props: { machine: Machine }) {
   return (
     <>
       <label>
-        Name
+        {say.page.name}
         <input
           class="text-input"
           maxlength={LIMITS.name}
@@ -98,7 +99,7 @@ function Rename(props: { machine: Machine }) {
         </p>
       </Show>
       <label>
-        Note (whose it is, what was changed lately)
+        {say.page.note}
         <textarea
           class="text-input"
           rows="3"
@@ -126,18 +127,18 @@ function Remove(props: { machine: Machine }) {
       when={asked()}
       fallback={
         <button type="button" class="button" onClick={() => setAsked(true)}>
-          Remove this machine…
+          {say.page.remove}
         </button>
       }
     >
       <div class="panel">
-        <p>Removes “{props.machine.name}” with its values, readings, cases and photos from this device.</p>
+        <p>{say.page.removes(props.machine.name)}</p>
         <div class="row">
           <button type="button" class="button button-main" onClick={() => void remove()}>
-            Remove it
+            {say.page.removeIt}
           </button>
           <button type="button" class="button" onClick={() => setAsked(false)}>
-            Keep it
+            {say.page.keepIt}
           </button>
         </div>
       </div>

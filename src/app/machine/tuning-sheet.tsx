@@ -7,11 +7,13 @@ import { cardPlaces } from '../desk/card-places';
 import { useRecords } from '../desk/context';
 import { OfMachine } from '../desk/of-machine';
 import { printDay } from '../desk/time';
+import say from './words/en';
 import '../../ui/print.css';
+import './card.css';
 
 const PAPERS = [
-  { id: 'a5', label: 'A5' },
-  { id: 'half-letter', label: 'half Letter' },
+  { id: 'a5', label: say.card.papers.a5 },
+  { id: 'half-letter', label: say.card.papers['half-letter'] },
 ] as const;
 
 /** Lines up to which each size of type keeps the card on one sheet. */
@@ -40,26 +42,23 @@ function Card(props: { machine: Machine }) {
   return (
     <>
       <div class="no-print">
-        <h1>Card of values</h1>
+        <h1>{say.card.title}</h1>
         <p>
-          for <A href={`/machines/${props.machine.id}`}>{props.machine.name}</A>
+          {say.card.of} <A href={`/machines/${props.machine.id}`}>{props.machine.name}</A>
         </p>
-        <ChoiceField label="Paper" options={PAPERS} value={paper()} onPick={setPaper} />
+        <ChoiceField label={say.card.paper} options={PAPERS} value={paper()} onPick={setPaper} />
         <div class="row section">
           <button type="button" class="button button-main" disabled={groups().length === 0} onClick={() => print()}>
-            Print it
+            {say.card.print}
           </button>
           <Hand name={props.machine.name} text={() => cardText(props.machine.name, groups(), new Date())} />
         </div>
       </div>
-      <Show
-        when={groups().length > 0}
-        fallback={<p class="faint">{places() ? 'Nothing is known of this machine yet.' : 'Looking up…'}</p>}
-      >
+      <Show when={groups().length > 0} fallback={<p class="faint">{places() ? say.card.nothing : say.lookingUp}</p>}>
         <article class="card section" data-paper={paper()} data-size={size()}>
           <header>
             <h2>{props.machine.name}</h2>
-            <p>Values on {printDay(new Date().toISOString())}</p>
+            <p>{say.card.date(printDay(new Date().toISOString()))}</p>
           </header>
           <div class="card-groups">
             <For each={groups()}>
@@ -107,27 +106,27 @@ function Hand(props: { name: string; text: () => string }) {
   const copy = async () => {
     try {
       await navigator.clipboard.writeText(props.text());
-      setTold('The card is copied as text.');
+      setTold(say.card.copied);
     } catch {
       setShown(true);
-      setTold('This browser does not let the text be copied from here. Select it below and copy it by hand.');
+      setTold(say.card.notCopied);
     }
   };
   return (
     <>
       <Show when={'share' in navigator}>
         <button type="button" class="button" onClick={() => void share()}>
-          Send as text
+          {say.card.send}
         </button>
       </Show>
       <button type="button" class="button" onClick={() => void copy()}>
-        Copy as text
+        {say.card.copy}
       </button>
       <p role="status" class="small">
         {told()}
       </p>
       <Show when={shown()}>
-        <textarea class="text-input" rows="8" readonly aria-label="The card as text" value={props.text()} />
+        <textarea class="text-input" rows="8" readonly aria-label={say.card.text} value={props.text()} />
       </Show>
     </>
   );

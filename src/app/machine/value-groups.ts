@@ -5,27 +5,10 @@ import { formatMeasured } from '../../quantity/format';
 import type { DecimalMark } from '../../quantity/parse';
 import { unitById } from '../../quantity/unit';
 import { toolById } from '../../reference/tools';
+import say from './words/en';
 
-/** Groups of places as a person calls them; others show their own word. */
-const GROUPS: Readonly<Record<string, string>> = {
-  bed: 'Bed',
-  belt: 'Belts',
-  carriage: 'Carriage',
-  extruder: 'Extruder',
-  filament: 'Filament',
-  frame: 'Frame',
-  guide: 'Guides',
-  heater: 'Heater',
-  hotend: 'Hot end',
-  nozzle: 'Nozzle',
-  offset: 'Offsets',
-  print: 'Usual print',
-  room: 'Room',
-  sensor: 'Sensor',
-  steps: 'Steps',
-  wheel: 'Wheels',
-  z: 'Z drive',
-};
+/** Groups that have no name of their own show their own word. */
+const GROUPS: Readonly<Record<string, string>> = say.groups;
 
 export interface Group {
   readonly name: string;
@@ -52,6 +35,6 @@ export function printKept(kept: KeptValue, input: InputSpec, mark: DecimalMark):
 
 /** How a kept value came to be known. */
 export function printHow(kept: Pick<KeptValue, 'origin' | 'tool'>): string {
-  if (kept.origin === 'nameplate') return 'as marked';
+  if (kept.origin === 'nameplate') return say.value.marked;
   return toolById(kept.tool)?.name ?? kept.origin;
 }

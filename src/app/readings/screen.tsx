@@ -13,7 +13,7 @@ import { Outcome } from './outcome';
 import { printTime } from '../desk/time';
 import { titleOf, verdictWord } from '../desk/reading-entry';
 import { ReadingPhoto } from '../desk/reading-photo';
-import '../../ui/lists.css';
+import './screen.css';
 
 const TIME_LENGTH = '2026-01-01T00:00:00.000Z'.length;
 
@@ -148,7 +148,7 @@ function Entered(props: Part) {
   return (
     <section class="section">
       <h2>Entered</h2>
-      <table class="sheet-table reading-table">
+      <table class="sheet-table reading-values">
         <tbody>
           <For each={options()}>
             {(one) => (
@@ -181,7 +181,7 @@ function Results(props: Part) {
   return (
     <section class="section">
       <h2>Results</h2>
-      <table class="sheet-table reading-table">
+      <table class="sheet-table reading-values">
         <tbody>
           <For each={Object.entries(props.reading.results)}>
             {([symbol, result]) => (
