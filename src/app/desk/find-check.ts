@@ -7,7 +7,14 @@ export interface Findable extends Pick<Meta, 'title' | 'question' | 'sayings'> {
   readonly id: string;
 }
 
-const EMPTY = new Set(say.find.empty.split(' '));
+/** A text by its words. */
+const wordsOf = (text: string): string[] =>
+  text
+    .normalize('NFKD')
+    .replaceAll(/[’']/g, '')
+    .split(/[^\p{L}\p{N}]+/u);
+
+const EMPTY = new Set(wordsOf(say.find.empty));
 
 /** A plain stem by English endings, the same for what is asked and what is said: wheels, levelled and levelling meet wheel and level. */
 function stem(word: string): string {
@@ -38,11 +45,7 @@ export function createFinder(all: readonly Findable[]): (query: string) => reado
       if (name === 'sayings') return entry.sayings.join('\n');
       return name === 'id' ? entry.id : name === 'title' ? entry.title : entry.question;
     },
-    tokenize: (text) =>
-      text
-        .normalize('NFKD')
-        .replaceAll(/[’']/g, '')
-        .split(/[^\p{L}\p{N}]+/u),
+    tokenize: wordsOf,
     processTerm: terms,
     searchOptions: {
       boost: BOOST,

@@ -2,6 +2,7 @@ import { createEffect, createSignal, For, on, onCleanup, Show } from 'solid-js';
 import type { Page } from '../../machine/find';
 import { useRecords } from '../desk/context';
 import { ReadingEntry } from '../desk/reading-entry';
+import say from './words/en';
 
 const PAGE = 10;
 
@@ -24,7 +25,7 @@ export function ReadingList(props: { machine: string; check?: string }) {
   );
   const list = () => page()?.records ?? [];
   return (
-    <Show when={list().length > 0} fallback={<p class="faint">{page() ? 'None kept yet.' : 'Looking…'}</p>}>
+    <Show when={list().length > 0} fallback={<p class="faint">{page() ? say.list.none : say.looking}</p>}>
       <ul class="index-list">
         <For each={list()}>
           {(reading) => (
@@ -36,7 +37,7 @@ export function ReadingList(props: { machine: string; check?: string }) {
       </ul>
       <Show when={page()?.next !== undefined}>
         <button type="button" class="button" onClick={() => setWanted(wanted() + PAGE)}>
-          Show more
+          {say.list.more}
         </button>
       </Show>
     </Show>

@@ -13,6 +13,7 @@ import { Outcome } from './outcome';
 import { printTime } from '../desk/time';
 import { titleOf, verdictWord } from '../desk/reading-entry';
 import { ReadingPhoto } from '../desk/reading-photo';
+import say from './words/en';
 import './screen.css';
 
 const TIME_LENGTH = '2026-01-01T00:00:00.000Z'.length;
@@ -32,15 +33,15 @@ export function ReadingScreen() {
   return (
     <OfMachine>
       {(machine) => (
-        <Show when={reading.latest} fallback={<p>Looking it up…</p>}>
+        <Show when={reading.latest} fallback={<p>{say.lookingUp}</p>}>
           {(answer) => (
             <Show
               when={answer().found}
               fallback={
                 <>
-                  <h1>No such reading</h1>
+                  <h1>{say.reading.gone}</h1>
                   <p>
-                    It may have been removed. <A href={`/machines/${machine().id}`}>{machine().name}</A>
+                    {say.reading.mayBeRemoved} <A href={`/machines/${machine().id}`}>{machine().name}</A>
                   </p>
                 </>
               }
@@ -65,7 +66,7 @@ function ReadingSheet(props: { machine: Machine; reading: Reading }) {
     <>
       <h1>{titleOf(props.reading.calculator)}</h1>
       <p>
-        {printTime(props.reading.at)}, on <A href={`/machines/${props.machine.id}`}>{props.machine.name}</A>
+        {say.reading.on(printTime(props.reading.at))} <A href={`/machines/${props.machine.id}`}>{props.machine.name}</A>
       </p>
       <div class="bench-line section">
         <VerdictMark state={props.reading.verdict} />
@@ -92,11 +93,11 @@ function ReadingSheet(props: { machine: Machine; reading: Reading }) {
                 <WhatCameOfIt reading={props.reading} facts={known()} />
               </Show>
               <section class="section">
-                <h2>Note</h2>
+                <h2>{say.reading.note}</h2>
                 <textarea
                   class="text-input"
                   rows="3"
-                  aria-label="Note"
+                  aria-label={say.reading.note}
                   maxlength={LIMITS.note}
                   value={props.reading.note}
                   onChange={(event) => void records.noteOn(props.reading, event.currentTarget.value)}
@@ -109,10 +110,10 @@ function ReadingSheet(props: { machine: Machine; reading: Reading }) {
       </Show>
       <div class="row section no-print">
         <A class="button" href={`/machines/${props.machine.id}/check/${props.reading.calculator}`}>
-          This check over time
+          {say.reading.overTime}
         </A>
         <button type="button" class="button" onClick={() => void remove()}>
-          Remove this reading
+          {say.reading.remove}
         </button>
       </div>
     </>
@@ -124,11 +125,9 @@ interface Part {
   facts: CheckFacts;
 }
 
-const ORIGINS = { typical: 'typical, not measured', nameplate: 'as marked', measured: 'measured' } as const;
-
 function printOrigin({ origin, tool }: Reading['entries'][string]): string {
   const name = origin === 'measured' ? toolById(tool)?.name : undefined;
-  return name ? `${ORIGINS[origin]}, ${name}` : ORIGINS[origin];
+  return name === undefined ? say.reading.origins[origin] : say.reading.measuredWith(name);
 }
 
 function Entered(props: Part) {
@@ -147,7 +146,7 @@ function Entered(props: Part) {
   });
   return (
     <section class="section">
-      <h2>Entered</h2>
+      <h2>{say.reading.entered}</h2>
       <table class="sheet-table reading-values">
         <tbody>
           <For each={options()}>
@@ -180,7 +179,7 @@ function Entered(props: Part) {
 function Results(props: Part) {
   return (
     <section class="section">
-      <h2>Results</h2>
+      <h2>{say.reading.results}</h2>
       <table class="sheet-table reading-values">
         <tbody>
           <For each={Object.entries(props.reading.results)}>
@@ -207,7 +206,7 @@ function WhatCameOfIt(props: Part) {
     <Show when={pair.latest}>
       {(found) => (
         <section class="section">
-          <h2>What came of it</h2>
+          <h2>{say.reading.outcome}</h2>
           <Outcome pair={found()} facts={props.facts} />
         </section>
       )}

@@ -1,10 +1,10 @@
 import { createMemo, createResource, createSignal, For, Show } from 'solid-js';
 import { A, useNavigate, useParams } from '@solidjs/router';
 import { dueFor, pairsOf } from '../../machine/history';
-import type { Machine } from '../../machine/schema';
+import type { Machine, Reading } from '../../machine/schema';
 import { LIMITS } from '../../machine/schema-parts';
 import { VerdictMark } from '../../ui/verdict-mark';
-import { loadFacts, printDue } from '../desk/check-facts';
+import { loadFacts, printDue, type CheckFacts } from '../desk/check-facts';
 import { useRecords } from '../desk/context';
 import { OfMachine } from '../desk/of-machine';
 import { Outcome } from './outcome';
@@ -12,6 +12,7 @@ import { printTime } from '../desk/time';
 import { titleOf, verdictWord } from '../desk/reading-entry';
 import { ReadingList } from './list';
 import { Trends } from './trend';
+import say from './words/en';
 import '../../ui/lists.css';
 
 /** Corrections shown before the person asks for more. */
@@ -27,8 +28,6 @@ export function TrendScreen() {
 
 function CheckSheet(props: { machine: Machine; check: string }) {
   const records = useRecords();
-  const navigate = useNavigate();
-  const [pairs, setPairs] = createSignal(PAIRS);
   const [limit, setLimit] = createSignal(NEWEST);
   const [loaded] = createResource(() => props.check, loadFacts);
   const [page] = createResource(
@@ -36,96 +35,122 @@ function CheckSheet(props: { machine: Machine; check: string }) {
     ({ machine, calculator, limit: most }) => records.latestReadings(machine, { calculator, limit: most }),
   );
   const readings = createMemo(() => page.latest?.records ?? []);
-  const outcomes = createMemo(() => pairsOf(readings()));
-  const due = () => {
-    const facts = loaded.latest;
-    return facts && page.latest ? dueFor(props.check, readings()[0], props.machine, facts.uses, new Date()) : [];
-  };
-  const take = async () => {
-    await records.choose(props.machine.id);
-    navigate(`/check/${props.check}`);
-  };
   return (
-    <Show when={loaded.latest} fallback={<p>Looking it up…</p>}>
+    <Show when={loaded.latest} fallback={<p>{say.lookingUp}</p>}>
       {(facts) => (
         <>
           <h1>{titleOf(props.check)}</h1>
           <p>
-            on <A href={`/machines/${props.machine.id}`}>{props.machine.name}</A>
+            {say.check.on} <A href={`/machines/${props.machine.id}`}>{props.machine.name}</A>
           </p>
-          <Show
-            when={readings()[0]}
-            fallback={<p class="faint">{page.latest ? 'Never taken on this machine.' : 'Looking…'}</p>}
-          >
-            {(latest) => (
-              <div class="bench-line">
-                <VerdictMark state={latest().verdict} />
-                <div>
-                  <strong>{verdictWord(props.check, latest().verdict)}</strong>, {printTime(latest().at)}
-                  <br />
-                  {latest().headline}
-                </div>
-              </div>
-            )}
-          </Show>
-          <For each={due()}>
-            {(one) => (
-              <p class="due">
-                <strong>Due.</strong> {printDue(one, facts().calculator, records.settings().mark)}
-              </p>
-            )}
-          </For>
-          <Show when={facts().calculator}>
-            <div class="row section no-print">
-              <button type="button" class="button button-main" onClick={() => void take()}>
-                {readings().length > 0 ? 'Take it again' : 'Take it'}
-              </button>
-            </div>
-          </Show>
+          <Standing
+            machine={props.machine}
+            check={props.check}
+            facts={facts()}
+            latest={readings()[0]}
+            known={page.latest !== undefined}
+          />
           <div class="two-columns">
             <div>
               <Show when={readings().length > 0}>
                 <section class="section">
-                  <h2>Over time</h2>
+                  <h2>{say.check.overTime}</h2>
                   <Trends readings={readings()} facts={facts()} />
                   <Show when={page.latest?.next !== undefined}>
-                    <p class="small faint">The newest {NEWEST} readings.</p>
+                    <p class="small faint">{say.check.newest(NEWEST)}</p>
                     <button
                       type="button"
                       class="button"
                       disabled={page.loading}
                       onClick={() => setLimit(Number.MAX_SAFE_INTEGER)}
                     >
-                      Show all
+                      {say.check.all}
                     </button>
                   </Show>
                 </section>
               </Show>
             </div>
             <div>
-              <Show when={outcomes().length > 0}>
-                <section class="section">
-                  <h2>Corrections, before and after</h2>
-                  <For each={outcomes().slice(0, pairs())}>{(pair) => <Outcome pair={pair} facts={facts()} />}</For>
-                  <Show when={outcomes().length > pairs()}>
-                    <button type="button" class="button" onClick={() => setPairs(pairs() + PAIRS)}>
-                      Show earlier ones
-                    </button>
-                  </Show>
-                </section>
-              </Show>
+              <Corrections readings={readings()} facts={facts()} />
               <section class="section">
-                <h2>Readings</h2>
+                <h2>{say.check.readings}</h2>
                 <ReadingList machine={props.machine.id} check={props.check} />
               </section>
               <section class="section no-print">
-                <h2>Taken again every</h2>
+                <h2>{say.check.every}</h2>
                 <Interval machine={props.machine} check={props.check} />
               </section>
             </div>
           </div>
         </>
       )}
+    </Show>
+  );
+}
+
+/** How the check stands by its latest reading, whether it is due, and the key to take it. */
+function Standing(props: {
+  machine: Machine;
+  check: string;
+  facts: CheckFacts;
+  latest: Reading | undefined;
+  /** Whether the readings have been looked up. */
+  known: boolean;
+}) {
+  const records = useRecords();
+  const navigate = useNavigate();
+  const due = () => (props.known ? dueFor(props.check, props.latest, props.machine, props.facts.uses, new Date()) : []);
+  const take = async () => {
+    await records.choose(props.machine.id);
+    navigate(`/check/${props.check}`);
+  };
+  return (
+    <>
+      <Show when={props.latest} fallback={<p class="faint">{props.known ? say.check.never : say.looking}</p>}>
+        {(latest) => (
+          <div class="bench-line">
+            <VerdictMark state={latest().verdict} />
+            <div>
+              <strong>{verdictWord(props.check, latest().verdict)}</strong>, {printTime(latest().at)}
+              <br />
+              {latest().headline}
+            </div>
+          </div>
+        )}
+      </Show>
+      <For each={due()}>
+        {(one) => (
+          <p class="due">
+            <strong>{say.check.due}</strong> {printDue(one, props.facts.calculator, records.settings().mark)}
+          </p>
+        )}
+      </For>
+      <Show when={props.facts.calculator}>
+        <div class="row section no-print">
+          <button type="button" class="button button-main" onClick={() => void take()}>
+            {props.latest ? say.check.takeAgain : say.check.take}
+          </button>
+        </div>
+      </Show>
+    </>
+  );
+}
+
+/** What was advised, and what the next reading said of it, newest first. */
+function Corrections(props: { readings: readonly Reading[]; facts: CheckFacts }) {
+  const [shown, setShown] = createSignal(PAIRS);
+  const pairs = createMemo(() => pairsOf(props.readings));
+  return (
+    <Show when={pairs().length > 0}>
+      <section class="section">
+        <h2>{say.check.corrections}</h2>
+        <For each={pairs().slice(0, shown())}>{(pair) => <Outcome pair={pair} facts={props.facts} />}</For>
+        <Show when={pairs().length > shown()}>
+          <button type="button" class="button" onClick={() => setShown(shown() + PAIRS)}>
+            {say.check.earlier}
+          </button>
+        </Show>
+      </section>
     </Show>
   );
 }
@@ -138,7 +163,7 @@ function Interval(props: { machine: Machine; check: string }) {
   const set = (text: string) => {
     const typed = text.trim() === '' ? undefined : Number(text.trim());
     if (typed !== undefined && !(Number.isInteger(typed) && typed >= 1 && typed <= LIMITS.days)) {
-      setProblem(`Whole days from 1 to ${LIMITS.days}, or nothing.`);
+      setProblem(say.check.wholeDays(LIMITS.days));
       return;
     }
     setProblem(undefined);
@@ -147,7 +172,7 @@ function Interval(props: { machine: Machine; check: string }) {
   return (
     <>
       <label>
-        Days (empty: only when a value it rests on changes)
+        {say.check.days}
         <input
           class="text-input"
           type="text"

@@ -12,6 +12,7 @@ import { limitsIn, nameIn, unitIn, whole, type CheckFacts } from '../desk/check-
 import { useRecords } from '../desk/context';
 import { printTime } from '../desk/time';
 import { readingHref } from '../desk/reading-entry';
+import say from './words/en';
 
 /** Rows of the table; the chart draws all. */
 const ROWS = 50;
@@ -47,11 +48,11 @@ export function Trends(props: Props) {
       <For each={limited()}>{(symbol) => <Trend symbol={symbol} name={nameOf(symbol)} {...props} />}</For>
       <Show when={others().length > 0}>
         <label>
-          {limited().length > 0 ? 'Another result over time' : 'Result over time'}
+          {limited().length > 0 ? say.trend.another : say.trend.other}
           <div class="row">
             <select value={other() ?? ''} onChange={(event) => setPicked(event.currentTarget.value || undefined)}>
               <Show when={limited().length > 0}>
-                <option value="">none</option>
+                <option value="">{say.trend.none}</option>
               </Show>
               <For each={others()}>{(symbol) => <option value={symbol}>{nameOf(symbol)}</option>}</For>
             </select>
@@ -81,15 +82,15 @@ function Trend(props: Props & { symbol: string; name: string }) {
       {(shown) => (
         <div class="section">
           <h3>{props.name}</h3>
-          <Show when={points().length > 1} fallback={<p class="faint small">One reading so far: a trend needs two.</p>}>
+          <Show when={points().length > 1} fallback={<p class="faint small">{say.trend.one}</p>}>
             <TrendChart
               points={points().map((point) => inUnit(point, shown()))}
-              axis={shown().label === '' ? props.name : `${props.name}, ${shown().label}`}
-              label={`${props.name}: ${points().length} readings over time. The table below says the same.`}
+              axis={shown().label === '' ? props.name : say.trend.axis(props.name, shown().label)}
+              label={say.trend.chart(props.name, points().length)}
               comma={mark() === 'comma'}
             />
           </Show>
-          <Fold title="As a table">
+          <Fold title={say.trend.asTable}>
             <PointTable points={points()} unit={shown()} />
           </Fold>
         </div>
@@ -115,9 +116,9 @@ function PointTable(props: { points: readonly Point[]; unit: Unit }) {
     whole(formatMeasured(point.value, (point.high - point.low) / 2, props.unit, { mark: mark() }));
   const limit = ({ min, max }: Point) => {
     const show = (si: number) => formatValue(si, 0, props.unit, { mark: mark() });
-    if (min !== undefined && max !== undefined) return `${show(min)} to ${show(max)}`;
-    if (max !== undefined) return `at most ${show(max)}`;
-    return min === undefined ? '' : `at least ${show(min)}`;
+    if (min !== undefined && max !== undefined) return say.trend.between(show(min), show(max));
+    if (max !== undefined) return say.trend.atMost(show(max));
+    return min === undefined ? '' : say.trend.atLeast(show(min));
   };
   const rows = () => props.points.slice(-ROWS).reverse();
   const hasLimit = () => rows().some((point) => limit(point) !== '');
@@ -126,10 +127,10 @@ function PointTable(props: { points: readonly Point[]; unit: Unit }) {
       <table class="sheet-table">
         <thead>
           <tr>
-            <th scope="col">Taken</th>
-            <th scope="col">Value</th>
+            <th scope="col">{say.trend.taken}</th>
+            <th scope="col">{say.trend.value}</th>
             <Show when={hasLimit()}>
-              <th scope="col">Limit</th>
+              <th scope="col">{say.trend.limit}</th>
             </Show>
           </tr>
         </thead>
@@ -154,9 +155,7 @@ function PointTable(props: { points: readonly Point[]; unit: Unit }) {
         </tbody>
       </table>
       <Show when={props.points.length > ROWS}>
-        <p class="small faint">
-          The newest {ROWS} of {props.points.length}.
-        </p>
+        <p class="small faint">{say.trend.newest(ROWS, props.points.length)}</p>
       </Show>
     </>
   );
