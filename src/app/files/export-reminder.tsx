@@ -1,6 +1,7 @@
 import { createResource, createSignal, Show } from 'solid-js';
 import { A } from '@solidjs/router';
 import { useRecords } from '../desk/context';
+import say from './words/en';
 
 /** What was waiting when the person said "later": the reminder comes back with the next reading. */
 const [putOff, setPutOff] = createSignal<{ readonly count: number; readonly since: string | null }>();
@@ -21,15 +22,11 @@ export function ExportReminder(props: { href?: string }) {
   return (
     <Show when={shown()}>
       <div class="notice row no-print">
-        <span>
-          {waiting() === 1 ? 'One reading is' : `${waiting()} readings are`} in no exported file
-          {since() === null ? '' : ' yet'}. A lost phone or a cleared browser would take{' '}
-          {waiting() === 1 ? 'it' : 'them'} along.
-        </span>
+        <span>{since() === null ? say.reminder.waiting(waiting()) : say.reminder.waitingAgain(waiting())}</span>
         <Show when={props.href}>
           {(href) => (
             <A class="button" href={href()}>
-              Export
+              {say.reminder.export}
             </A>
           )}
         </Show>
@@ -38,7 +35,7 @@ export function ExportReminder(props: { href?: string }) {
           class="button button-plain"
           onClick={() => setPutOff({ count: waiting(), since: since() })}
         >
-          Later
+          {say.reminder.later}
         </button>
       </div>
     </Show>

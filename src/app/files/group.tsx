@@ -1,56 +1,35 @@
 import { createMemo, createResource, For, Show } from 'solid-js';
 import { takesFile, type Choice, type Difference } from '../../machine/exchange-merge';
 import { outcomeOf, type Group, type Item } from '../../machine/exchange-plan';
-import type { StoredRecord } from '../../machine/schema';
 import { ChoiceField } from '../../ui/choice-field';
 import { cardPlaces } from '../desk/card-places';
 import { useRecords } from '../desk/context';
 import { printSide, printWhat, type Places } from './differences';
+import say from './words/en';
 
-const CHOICES = [
-  { id: 'newest', label: 'the newer of each' },
-  { id: 'here', label: 'keep what is here' },
-  { id: 'file', label: 'take the file’s' },
-] as const;
+const CHOICES = (['newest', 'here', 'file'] as const).map((id) => ({ id, label: say.group.choices[id] }));
 
-const KINDS: Readonly<Record<Exclude<StoredRecord['type'], 'machine' | 'settings'>, readonly [string, string]>> = {
-  reading: ['reading', 'readings'],
-  photo: ['photo', 'photos'],
-  case: ['case', 'cases'],
-  draft: ['half-typed check', 'half-typed checks'],
-};
+/** What may belong to a machine, or to none, in the order it is told. */
+const KINDS = ['reading', 'photo', 'case', 'draft'] as const;
 
 const DIFFERENCES_SHOWN = 60;
 
 function machineSentence({ file, state }: Item): string {
   if (file.type !== 'machine') return '';
-  const values = Object.keys(file.values).length;
-  switch (state) {
-    case 'added':
-      return `A new machine, with ${values} ${values === 1 ? 'value' : 'values'}.`;
-    case 'same':
-      return 'Its values are the same.';
-    case 'newer':
-      return 'The file has newer values.';
-    case 'older':
-      return 'What is here is newer.';
-    case 'conflict':
-      return 'It was changed both here and in the file.';
-  }
+  return state === 'added' ? say.group.machine.added(Object.keys(file.values).length) : say.group.machine[state];
 }
 
-/** "12 readings to be added, 3 the same, 1 differs." */
-function countSentence(items: readonly Item[], [one, many]: readonly [string, string]): string {
+/** "12 readings: 3 to be added, 8 the same, 1 differs." */
+function countSentence(kind: (typeof KINDS)[number], items: readonly Item[]): string {
   const of = (wanted: (item: Item) => boolean) => items.filter(wanted).length;
   const added = of(({ state }) => state === 'added');
   const same = of(({ state }) => state === 'same');
   const other = items.length - added - same;
-  const parts = [
-    ...(added > 0 ? [`${added} to be added`] : []),
-    ...(same > 0 ? [`${same} the same`] : []),
-    ...(other > 0 ? [`${other} ${other === 1 ? 'differs' : 'differ'}`] : []),
-  ];
-  return `${items.length} ${items.length === 1 ? one : many}: ${parts.join(', ')}.`;
+  return say.group.counts(kind, items.length, [
+    ...(added > 0 ? [say.group.added(added)] : []),
+    ...(same > 0 ? [say.group.same(same)] : []),
+    ...(other > 0 ? [say.group.differ(other)] : []),
+  ]);
 }
 
 interface Row {
@@ -62,9 +41,9 @@ interface Row {
 export function GroupPlan(props: { group: Group; choice: Choice; onChoose: (choice: Choice) => void }) {
   const machine = () => props.group.items.find(({ file }) => file.type === 'machine');
   const sentences = () =>
-    Object.entries(KINDS).flatMap(([type, words]) => {
-      const items = props.group.items.filter(({ file }) => file.type === type);
-      return items.length === 0 ? [] : [countSentence(items, words)];
+    KINDS.flatMap((kind) => {
+      const items = props.group.items.filter(({ file }) => file.type === kind);
+      return items.length === 0 ? [] : [countSentence(kind, items)];
     });
   const settings = () => props.group.items.find(({ file }) => file.type === 'settings');
   const rows = createMemo(() =>
@@ -72,21 +51,21 @@ export function GroupPlan(props: { group: Group; choice: Choice; onChoose: (choi
   );
   return (
     <div class="section">
-      <h4>{props.group.machine === null ? 'No machine' : props.group.name}</h4>
+      <h4>{props.group.machine === null ? say.group.none : props.group.name}</h4>
       <p>
         {((item) => (item ? `${machineSentence(item)} ` : ''))(machine())}
         {sentences().join(' ')}
-        {((item) => (item?.state === 'added' ? ' The settings, as there are none here.' : ''))(settings())}
+        {((item) => (item?.state === 'added' ? ` ${say.group.settings}` : ''))(settings())}
       </p>
       <Show when={props.group.namesake && machine()?.state === 'added'}>
-        <p class="small">Another machine here has this name; both would stand side by side.</p>
+        <p class="small">{say.group.namesake}</p>
       </Show>
       <Show when={rows().length > 0}>
         <ChoiceField
-          label="Where they differ"
+          label={say.group.where}
           options={CHOICES}
           value={props.choice}
-          hint="What only one side knows is kept either way, unless you keep what is here."
+          hint={say.group.hint}
           onPick={(id) => {
             const picked = CHOICES.find((one) => one.id === id);
             if (picked) props.onChoose(picked.id);
@@ -116,10 +95,10 @@ function Differences(props: { rows: readonly Row[]; choice: Choice }) {
         <thead>
           <tr>
             <th scope="col">
-              <span class="unseen">What</span>
+              <span class="unseen">{say.group.what}</span>
             </th>
-            <th scope="col">Here</th>
-            <th scope="col">In the file</th>
+            <th scope="col">{say.group.here}</th>
+            <th scope="col">{say.group.inFile}</th>
           </tr>
         </thead>
         <tbody>
@@ -147,7 +126,7 @@ function Differences(props: { rows: readonly Row[]; choice: Choice }) {
         </tbody>
       </table>
       <Show when={props.rows.length > DIFFERENCES_SHOWN}>
-        <p>And {props.rows.length - DIFFERENCES_SHOWN} more.</p>
+        <p>{say.andMore(props.rows.length - DIFFERENCES_SHOWN)}</p>
       </Show>
     </>
   );
@@ -162,8 +141,8 @@ function Side(props: { row: Row; file: boolean; stands: boolean; places: Places;
   return (
     <td>
       <Show when={props.stands} fallback={<span class="faint">{words()}</span>}>
-        <strong>✓ {words()}</strong>
-        <span class="unseen"> (this will stand)</span>
+        <strong>{say.group.stands(words())}</strong>
+        <span class="unseen"> {say.group.willStand}</span>
       </Show>
     </td>
   );

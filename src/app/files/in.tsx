@@ -6,6 +6,7 @@ import { planFor, takeIn } from '../../machine/exchange-store';
 import type { Store } from '../../machine/store';
 import { GroupPlan } from './group';
 import { printTime } from '../desk/time';
+import say from './words/en';
 import './plan.css';
 
 /** What was read and what it would do. */
@@ -24,8 +25,6 @@ async function textOf(file: File): Promise<string | undefined> {
 }
 
 const REFUSED_SHOWN = 20;
-
-const count = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
 
 /** Takes in a file: shows what it would do, and does it when the person says so. */
 export function TakeInFile(props: { store: Promise<Store> }) {
@@ -47,7 +46,7 @@ export function TakeInFile(props: { store: Promise<Store> }) {
     const large = tooLarge(chosen.size);
     if (large !== undefined) return large;
     const text = await textOf(chosen);
-    if (text === undefined) return 'This file could not be opened. It may have been moved; choose it again.';
+    if (text === undefined) return say.takeIn.notOpened;
     const file = readFile(text);
     if (!file.ok) return file.reason;
     const plan = await planFor(await props.store, file);
@@ -60,7 +59,7 @@ export function TakeInFile(props: { store: Promise<Store> }) {
     const chosen = input.files?.[0];
     if (!chosen) return;
     clear();
-    setBusy('Reading the file…');
+    setBusy(say.takeIn.reading);
     setProblem(await look(chosen));
     setBusy('');
     // So that the same file can be chosen again.
@@ -70,26 +69,26 @@ export function TakeInFile(props: { store: Promise<Store> }) {
   const accept = async (now: Looked) => {
     const records = outcome(now.plan, choose);
     const added = now.plan.groups.flatMap(({ items }) => items).filter(({ state }) => state === 'added').length;
-    setBusy('Writing…');
+    setBusy(say.takeIn.writing);
     setProblem(undefined);
     const taken = await takeIn(await props.store, now.file, now.plan, choose);
     setBusy('');
     if (!taken.ok) {
-      setProblem(`Nothing was taken in. ${taken.reason}`);
+      setProblem(say.takeIn.failed(taken.reason));
     } else if (taken.value.kind === 'looked again') {
       setLooked({ ...now, plan: taken.value.plan });
-      setProblem('Something was changed here meanwhile, so nothing was taken in yet. This is how it stands now.');
+      setProblem(say.takeIn.lookedAgain);
     } else {
       clear();
-      setTold(`Taken in: ${added} added, ${records.length - added} changed.`);
+      setTold(say.takeIn.done(added, records.length - added));
     }
   };
 
   return (
     <div class="section">
-      <h3>Take in a file</h3>
+      <h3>{say.takeIn.title}</h3>
       <label>
-        A file that Trammel saved
+        {say.takeIn.choose}
         <input
           class="text-input"
           type="file"
@@ -97,7 +96,7 @@ export function TakeInFile(props: { store: Promise<Store> }) {
           onChange={(event) => void open(event.currentTarget)}
         />
       </label>
-      <p class="faint small">Nothing is written before you have seen what it would change.</p>
+      <p class="faint small">{say.takeIn.safe}</p>
       <p role="status">{busy() || told()}</p>
       <Show when={problem()}>
         <p class="problem" role="alert">
@@ -139,24 +138,22 @@ function PlanPanel(props: {
     const added = items().filter(({ state }) => state === 'added').length;
     const same = items().filter(({ state }) => state === 'same').length;
     const left = items().length - same - writes();
-    return [
-      `${added} to be added`,
-      `${writes() - added} to be changed`,
-      ...(left > 0 ? [`${left} left as here`] : []),
-      `${same} the same`,
-      ...(plan().refused.length > 0 ? [`${plan().refused.length} refused`] : []),
-    ].join(', ');
+    const refused = plan().refused.length;
+    return say.plan.summary(printTime(plan().made), [
+      say.plan.added(added),
+      say.plan.changed(writes() - added),
+      ...(left > 0 ? [say.plan.left(left)] : []),
+      say.plan.same(same),
+      ...(refused > 0 ? [say.plan.refusedCount(refused)] : []),
+    ]);
   };
   return (
-    <div class="panel plan" role="group" aria-label="What the file would do">
+    <div class="panel plan" role="group" aria-label={say.plan.label}>
       <p>
-        <strong>{props.looked.name}</strong>, made {printTime(plan().made)}: {summary()}.
+        <strong>{props.looked.name}</strong>, {summary()}
       </p>
       <Show when={plan().repeats > 0}>
-        <p class="small">
-          {count(plan().repeats, 'record stands', 'records stand')} in the file twice over and{' '}
-          {plan().repeats === 1 ? 'is' : 'are'} taken once.
-        </p>
+        <p class="small">{say.plan.repeats(plan().repeats)}</p>
       </Show>
       <For each={shown()}>
         {(group) => (
@@ -168,22 +165,18 @@ function PlanPanel(props: {
         )}
       </For>
       <Show when={plan().refused.length > 0}>
-        <h4>Refused</h4>
+        <h4>{say.plan.refused}</h4>
         <ul>
           <For each={plan().refused.slice(0, REFUSED_SHOWN)}>
-            {(one) => (
-              <li>
-                {one.what}: {one.reason}
-              </li>
-            )}
+            {(one) => <li>{say.plan.refusal(one.what, one.reason)}</li>}
           </For>
         </ul>
         <Show when={plan().refused.length > REFUSED_SHOWN}>
-          <p>And {plan().refused.length - REFUSED_SHOWN} more.</p>
+          <p>{say.andMore(plan().refused.length - REFUSED_SHOWN)}</p>
         </Show>
       </Show>
       <Show when={writes() === 0}>
-        <p>Taking it in would change nothing.</p>
+        <p>{say.plan.nothing}</p>
       </Show>
       <div class="row">
         <button
@@ -192,10 +185,10 @@ function PlanPanel(props: {
           disabled={props.busy || writes() === 0}
           onClick={() => props.onAccept()}
         >
-          Take it in
+          {say.plan.take}
         </button>
         <button type="button" class="button" disabled={props.busy} onClick={() => props.onLeave()}>
-          Leave it
+          {say.plan.leave}
         </button>
       </div>
     </div>

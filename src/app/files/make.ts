@@ -6,6 +6,7 @@ import { gather, type Scope } from '../../machine/exchange-store';
 import type { StoredRecord } from '../../machine/schema';
 import type { Store } from '../../machine/store';
 import { unitById } from '../../quantity/unit';
+import say from './words/en';
 
 export type Form = 'file' | 'csv';
 
@@ -63,14 +64,15 @@ const refused = (reason: string): Making => ({ ok: false, reason });
 function tooMuch(bytes: number, { machine, ...counts }: Made['counts']): string | undefined {
   const records = Object.values(counts).reduce((sum, n) => sum + n, machine);
   if (bytes <= FILE_LIMITS.bytes && records <= FILE_LIMITS.records) return undefined;
-  const smaller = counts.photo > 0 ? 'Leave the photos out, or save' : 'Save';
-  return `This file would be too large to be taken in again (${printSize(bytes)}, ${records} records). ${smaller} each machine by itself, from its own page.`;
+  return counts.photo > 0
+    ? say.save.tooMuchWithPhotos(printSize(bytes), records)
+    : say.save.tooMuch(printSize(bytes), records);
 }
 
 export function printSize(bytes: number): string {
-  if (bytes < 1000) return `${bytes} bytes`;
-  if (bytes < 1e6) return `${Math.round(bytes / 1000)} kB`;
-  return `${(bytes / 1e6).toFixed(1)} MB`;
+  if (bytes < 1000) return say.save.bytes(bytes);
+  if (bytes < 1e6) return say.save.kilobytes(Math.round(bytes / 1000));
+  return say.save.megabytes((bytes / 1e6).toFixed(1));
 }
 
 /** Reads the records and makes the file of them, or says why not. */
@@ -80,8 +82,8 @@ export async function makeFile(store: Store, wanted: Wanted): Promise<Making> {
   if (!found.ok) return refused(found.reason);
   const records = found.value.records.filter(({ type }) => wanted.photos || type !== 'photo');
   const counts = count(records);
-  if (wanted.form === 'csv' && counts.reading === 0) return refused('There are no readings to save yet.');
-  if (records.length === 0) return refused('There is nothing to save yet.');
+  if (wanted.form === 'csv' && counts.reading === 0) return refused(say.save.noReadings);
+  if (records.length === 0) return refused(say.save.nothing);
   const name = ['trammel', plain(wanted.called), at.toISOString().slice(0, 10)].filter(Boolean).join('-');
   const made = { wanted, at, counts, missing: found.value.unreadable.length };
   if (wanted.form === 'csv') {

@@ -5,31 +5,25 @@ import { ChoiceField } from '../../ui/choice-field';
 import { useRecords } from '../desk/context';
 import './plan.css';
 import { makeFile, printSize, shareable, type Form, type Made, type Wanted } from './make';
+import say from './words/en';
 
 const SCOPES = [
-  { id: 'everything', label: 'everything, settings too' },
-  { id: 'machines', label: 'machines and readings' },
+  { id: 'everything', label: say.save.scopes.everything },
+  { id: 'machines', label: say.save.scopes.machines },
 ] as const;
 
 const FORMS = [
-  { id: 'file', label: 'for Trammel, here or on another phone' },
-  { id: 'csv', label: 'readings, for a spreadsheet' },
+  { id: 'file', label: say.save.forms.file },
+  { id: 'csv', label: say.save.forms.csv },
 ] as const;
 
-const some = (count: number, one: string, many = `${one}s`): string[] =>
-  count === 0 ? [] : [`${count} ${count === 1 ? one : many}`];
+/** Parts of a file in the order they are told. */
+const PARTS = ['machine', 'reading', 'photo', 'case', 'draft'] as const;
 
-function contents({ counts, wanted }: Made): string {
-  const readings = some(counts.reading, 'reading');
-  if (wanted.form === 'csv') return readings.join(', ');
-  return [
-    ...some(counts.machine, 'machine'),
-    ...readings,
-    ...some(counts.photo, 'photo'),
-    ...some(counts.case, 'case'),
-    ...some(counts.draft, 'half-typed check'),
-    ...(counts.settings > 0 ? ['the settings'] : []),
-  ].join(', ');
+function contents({ counts, wanted }: Made): readonly string[] {
+  const told = wanted.form === 'csv' ? (['reading'] as const) : PARTS;
+  const parts = told.filter((kind) => counts[kind] > 0).map((kind) => say.made.counted(kind, counts[kind]));
+  return wanted.form === 'file' && counts.settings > 0 ? [...parts, say.made.settings] : parts;
 }
 
 /** Makes a file, says what is in it, and hands it over. */
@@ -52,7 +46,7 @@ export function SaveFile(props: { store: Promise<Store>; machine: Machine | unde
     const machine = props.machine;
     const wanted: Wanted = {
       scope: machine ? { machine: machine.id } : scope(),
-      called: machine?.name ?? (scope() === 'everything' ? '' : 'machines'),
+      called: machine?.name ?? (scope() === 'everything' ? '' : say.save.machinesFile),
       form: form(),
       photos,
     };
@@ -68,28 +62,28 @@ export function SaveFile(props: { store: Promise<Store>; machine: Machine | unde
 
   return (
     <div class="section">
-      <h3>Save to a file</h3>
+      <h3>{say.save.title}</h3>
       <Show when={!props.machine}>
         <ChoiceField
-          label="What to save"
+          label={say.save.what}
           options={SCOPES}
           value={scope()}
           onPick={(id) => setScope(id === 'machines' ? 'machines' : 'everything')}
         />
       </Show>
       <ChoiceField
-        label="What for"
+        label={say.save.whatFor}
         options={FORMS}
         value={form()}
         onPick={(id) => setForm(id === 'csv' ? 'csv' : 'file')}
       />
       <div class="row section">
         <button type="button" class="button" disabled={busy()} onClick={() => void make(true)}>
-          {busy() ? 'Making the file…' : 'Make the file'}
+          {busy() ? say.save.making : say.save.make}
         </button>
         <Show when={problem() && form() === 'file'}>
           <button type="button" class="button" disabled={busy()} onClick={() => void make(false)}>
-            Make it without photos
+            {say.save.withoutPhotos}
           </button>
         </Show>
       </div>
@@ -129,34 +123,31 @@ function HandOver(props: { made: Made; onWithoutPhotos: () => void }) {
     } catch (error) {
       // The person thought better of it.
       if (error instanceof DOMException && error.name === 'AbortError') return;
-      setTrouble('This device would not share the file. Save it instead.');
+      setTrouble(say.made.notShared);
     }
   };
   return (
     <div class="panel plan" role="status">
       <p>
-        <strong>{props.made.name}</strong>, {printSize(props.made.blob.size)}: {contents(props.made)}.
+        <strong>{props.made.name}</strong>, {say.made.contents(printSize(props.made.blob.size), contents(props.made))}
       </p>
       <Show when={props.made.missing > 0}>
-        <p class="problem">
-          {props.made.missing === 1 ? 'One record' : `${props.made.missing} records`} could not be read and so{' '}
-          {props.made.missing === 1 ? 'is' : 'are'} not in it; see Settings, “Set aside”.
-        </p>
+        <p class="problem">{say.made.missing(props.made.missing)}</p>
       </Show>
       <div class="row">
         <a class="button button-main" href={address()} download={props.made.name} onClick={handedOver}>
-          Save the file
+          {say.made.save}
         </a>
         <Show when={file()}>
           {(one) => (
             <button type="button" class="button" onClick={() => void share(one())}>
-              Share it
+              {say.made.share}
             </button>
           )}
         </Show>
         <Show when={props.made.wanted.form === 'file' && props.made.counts.photo > 0}>
           <button type="button" class="button" onClick={() => props.onWithoutPhotos()}>
-            Make it without photos
+            {say.save.withoutPhotos}
           </button>
         </Show>
       </div>
