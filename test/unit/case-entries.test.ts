@@ -2,9 +2,10 @@ import { describe, expect, expectTypeOf, it } from 'vitest';
 import { answeredOtherwise, answersTo, withEntry, withFact, without } from '../../src/app/case/edit';
 import { caseSheet, sheetText } from '../../src/app/case/sheet';
 import { minutesWords, oddsWords, whyNext } from '../../src/app/case/said';
+import say from '../../src/app/case/words/en';
 import { catalogue } from '../../src/diagnosis/catalogue';
 import { propose } from '../../src/diagnosis/order';
-import { inspectionOf } from '../../src/diagnosis/pick';
+import { causeOf, inspectionOf } from '../../src/diagnosis/pick';
 import type { Entry } from '../../src/diagnosis/types';
 import { restore, VERSION, type Case } from '../../src/machine/schema';
 
@@ -88,17 +89,13 @@ describe('a verdict that is too close to call', () => {
 
 describe('the words of a case', () => {
   it('says shares as people do, nearest by odds', () => {
-    expect([0.33, 0.5, 0.1, 0.001, 0.995].map(oddsWords)).toEqual([
-      'about 1 in 3',
-      'about 1 in 2',
-      'about 1 in 10',
-      'less than 1 in 100',
-      'almost certain',
-    ]);
+    const { about, under, sure } = say.odds;
+    const said = [about(1, 3), about(1, 2), about(1, 10), about(9, 10), sure, under, sure];
+    expect([0.33, 0.5, 0.1, 0.92, 0.97, 0.001, 0.995].map(oddsWords)).toEqual(said);
   });
 
   it('says minutes no finer than they are known', () => {
-    expect([0.5, 3, 14.4, 68].map(minutesWords)).toEqual(['1 minute', '3 minutes', '14 minutes', '70 minutes']);
+    expect([0.3, 1.4, 3, 14.4, 16, 68].map(minutesWords)).toEqual([1, 1, 3, 14, 15, 70].map(say.minutes));
   });
 
   it('says for every symptom why its first step is first', () => {
@@ -120,24 +117,32 @@ describe('the sheet of a case', () => {
 
   it('says complaint, what was found, how it was measured, what was done and what is next', () => {
     const text = sheetText(caseSheet(catalogue, cured, 'Left bench', []));
-    for (const words of ['It comes down overnight.', 'Left bench', 'Mrs Tarrow', '1.2 mm apart', 'Tightened: it cured'])
+    for (const words of [
+      'It comes down overnight.',
+      'Left bench',
+      'Mrs Tarrow',
+      '1.2 mm apart',
+      say.log.what('Tightened') + say.log.cured,
+    ])
       expect(text).toContain(words);
-    expect(text).toContain('WHAT WAS FOUND\nA coupling slips');
-    expect(text).toMatch(/WHAT TO DO NEXT\nProve it/);
+    const { title, part, proof } = causeOf(catalogue, cause);
+    expect(text).toContain(`${say.sheet.parts.found.toUpperCase()}\n${say.sheet.cause(title, part)}`);
+    expect(text).toContain(`${say.sheet.parts.next.toUpperCase()}\n${say.sheet.prove(proof)}`);
   });
 
   it('of an open case says what is still suspected, and the next step with its cautions first', () => {
     const sheet = caseSheet(catalogue, blank, 'Left bench', []);
-    expect(sheet.parts.map(({ title }) => title)).toEqual(['Complaint', 'Still suspected', 'What to do next']);
+    const { complaint, suspected, next } = say.sheet.parts;
+    expect(sheet.parts.map(({ title }) => title)).toEqual([complaint, suspected, next]);
     const hot = caseSheet(catalogue, { ...blank, symptom: 'far-too-hot' }, 'Left bench', []);
-    expect(sheetText(hot)).toMatch(/FIRST\nThis complaint can come from something that burns/);
-    expect(sheetText(hot)).toContain('Switch off and pull the plug before anything else.');
+    expect(sheetText(hot)).toContain(`${say.cautions.toUpperCase()}\n${say.sheet.unplugged.heat}`);
+    expect(sheetText(hot)).toContain(say.sheet.makeSafe);
   });
 
   it('goes on after a mend that did not cure', () => {
     const still = withEntry({ kind: 'mended', cause, cured: false }, LATER)(blank);
     const text = sheetText(caseSheet(catalogue, still, 'Left bench', []));
-    expect(text).toContain('it did not cure');
-    expect(text).not.toContain('WHAT WAS FOUND');
+    expect(text).toContain(say.log.not);
+    expect(text).not.toContain(say.sheet.parts.found.toUpperCase());
   });
 });

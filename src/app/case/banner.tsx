@@ -1,12 +1,13 @@
 import { createEffect, createResource, createSignal, Match, on, Show, Switch, untrack } from 'solid-js';
 import { A } from '@solidjs/router';
-import { catalogue } from '../../diagnosis/catalogue';
+import { catalogue, type WordedInspection } from '../../diagnosis/catalogue';
 import { symptomOf } from '../../diagnosis/pick';
 import type { Machine, Reading } from '../../machine/schema';
 import { answersTo, withEntry, type NewEntry } from './edit';
 import { readingNote } from './note';
 import { TakeReading } from './readings';
 import { waitingCase, type Waiting } from './waiting';
+import say from './words/en';
 import { useRecords } from '../desk/context';
 import './case.css';
 
@@ -18,15 +19,18 @@ export function CaseBanner(props: { machine: Machine; calculator: string; kept: 
     async ({ machine, calculator }) => ({ found: waitingCase(await records.casesOf(machine), calculator) }),
   );
   /** What was answered here, and what is left to pick. */
-  const [taken, setTaken] = createSignal<{ readonly of: Waiting; readonly answer: string }>();
+  const [taken, setTaken] = createSignal<{
+    readonly of: Waiting;
+    readonly answer: WordedInspection['answers'][number];
+  }>();
   const [open, setOpen] = createSignal<{ readonly of: Waiting; readonly reading: Reading }>();
 
   const keep = async (of: Waiting, entry: NewEntry) => {
     const at = new Date().toISOString();
     const done = await records.changeCase(of.case.machine, of.case.id, withEntry(entry, at));
     setOpen(undefined);
-    const label = of.check.answers.find(({ id }) => entry.kind === 'answer' && id === entry.answer)?.label;
-    if (done && label !== undefined) setTaken({ of, answer: label });
+    const given = of.check.answers.find(({ id }) => entry.kind === 'answer' && id === entry.answer);
+    if (done && given) setTaken({ of, answer: given });
   };
   const answer = async (reading: Reading) => {
     const of = waiting.latest?.found;
@@ -53,7 +57,7 @@ export function CaseBanner(props: { machine: Machine; calculator: string; kept: 
   const called = (of: Waiting) => symptomOf(catalogue, of.case.symptom).title;
   const Back = (own: { of: Waiting }) => (
     <A class="button" href={`/case/${own.of.case.machine}/${own.of.case.id}`}>
-      Back to the case
+      {say.back}
     </A>
   );
   return (
@@ -61,9 +65,7 @@ export function CaseBanner(props: { machine: Machine; calculator: string; kept: 
       <Match when={open()}>
         {(now) => (
           <div class="panel no-print" role="status">
-            <p>
-              The case “{called(now().of)}” asks: {now().of.check.title}.
-            </p>
+            <p>{say.banner.asks(called(now().of), now().of.check.title)}</p>
             <TakeReading
               reading={now().reading}
               check={now().of.check}
@@ -76,13 +78,8 @@ export function CaseBanner(props: { machine: Machine; calculator: string; kept: 
         {(now) => (
           <div class="panel no-print" role="status">
             <p>
-              Taken as the answer in the case “{called(now().of)}”: {now().answer}.
-              <Show
-                when={now().of.check.answers.some((one) => one.label === now().answer && one.verdict === 'too close')}
-              >
-                {' '}
-                That moves the suspicion only a little: a finer reading would say more.
-              </Show>
+              {say.banner.taken(called(now().of), now().answer.label)}
+              <Show when={now().answer.verdict === 'too close'}> {say.banner.little}</Show>
             </p>
             <Back of={now().of} />
           </div>
@@ -91,10 +88,7 @@ export function CaseBanner(props: { machine: Machine; calculator: string; kept: 
       <Match when={waiting.latest?.found}>
         {(now) => (
           <div class="panel no-print" role="status">
-            <p>
-              A case waits for this check: “{called(now())}”. The reading you keep on {props.machine.name} becomes its
-              answer.
-            </p>
+            <p>{say.banner.waits(called(now()), props.machine.name)}</p>
             <Back of={now()} />
           </div>
         )}

@@ -2,12 +2,11 @@ import { createResource, For, Show } from 'solid-js';
 import { A } from '@solidjs/router';
 import { catalogue } from '../../diagnosis/catalogue';
 import type { Case } from '../../machine/schema';
-import { ENDS } from './said';
+import say from './words/en';
 import { useRecords } from '../desk/context';
 import { printTime } from '../desk/time';
 
-const called = (one: Case): string =>
-  catalogue.symptoms.find(({ id }) => id === one.symptom)?.title ?? 'A case that cannot be read';
+const called = (one: Case): string => catalogue.symptoms.find(({ id }) => id === one.symptom)?.title ?? say.screen.bad;
 
 /** A machine's cases, open ones first; only the open ones where `open`. */
 export function CasesList(props: { machine: string; open?: boolean }) {
@@ -22,7 +21,7 @@ export function CasesList(props: { machine: string; open?: boolean }) {
       when={shown().length > 0}
       fallback={
         <Show when={!props.open}>
-          <p class="faint">{cases.latest ? 'None yet.' : 'Looking…'}</p>
+          <p class="faint">{cases.latest ? say.cases.none : say.cases.looking}</p>
         </Show>
       }
     >
@@ -36,9 +35,9 @@ export function CasesList(props: { machine: string; open?: boolean }) {
                   <br />
                   <span class="faint small">
                     {one.closed
-                      ? `${ENDS[one.closed.how]}, ${printTime(one.closed.at)}`
-                      : `Open since ${printTime(one.opened)}`}
-                    <Show when={one.owner}> · asked by {one.owner}</Show>
+                      ? say.cases.ended(say.ends[one.closed.how], printTime(one.closed.at))
+                      : say.cases.open(printTime(one.opened))}
+                    <Show when={one.owner}> · {say.cases.asked(one.owner)}</Show>
                   </span>
                 </span>
                 <span class="leader" aria-hidden="true">

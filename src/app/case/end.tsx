@@ -4,7 +4,7 @@ import { catalogue } from '../../diagnosis/catalogue';
 import { proofPhoto } from '../../machine/keys';
 import type { Case } from '../../machine/schema';
 import { LIMITS } from '../../machine/schema-parts';
-import { ENDS } from './said';
+import say from './words/en';
 import { useRecords } from '../desk/context';
 import { readingHref } from '../desk/reading-entry';
 import { ReadingPhoto } from '../desk/reading-photo';
@@ -15,33 +15,33 @@ export function CaseClosed(props: { case: Case; closed: NonNullable<Case['closed
   const records = useRecords();
   const reopen = () => void records.changeCase(props.case.machine, props.case.id, (old) => ({ ...old, closed: null }));
   return (
-    <section class="case-step" aria-label="How it ended">
-      <p class="case-kicker">Closed {printTime(props.closed.at)}</p>
-      <h2>{ENDS[props.closed.how]}</h2>
+    <section class="case-step" aria-label={say.closed.title}>
+      <p class="case-kicker">{say.closed.at(printTime(props.closed.at))}</p>
+      <h2>{say.ends[props.closed.how]}</h2>
       <Show when={props.closed.proof}>
         <p>{props.closed.proof}</p>
       </Show>
       <Show when={props.closed.reading} keyed>
         {(reading) => (
           <p>
-            <A href={readingHref({ machine: props.case.machine, ...reading })}>The reading after</A>
+            <A href={readingHref({ machine: props.case.machine, ...reading })}>{say.closed.reading}</A>
           </p>
         )}
       </Show>
       <Show when={props.closed.how === 'cured' || props.closed.how === 'replaced'}>
         <ReadingPhoto
           reading={{ machine: props.case.machine, at: props.case.opened, id: proofPhoto(props.case.id) }}
-          title="The reprint"
-          ask="A photo of the reprint (made smaller and kept on this device)"
-          alt="The reprint"
+          title={say.photo.reprint}
+          ask={say.photo.askReprint}
+          alt={say.photo.reprint}
         />
       </Show>
       <div class="case-keys section">
         <A class="button button-main case-wide" href={`/case/${props.case.machine}/${props.case.id}/sheet`}>
-          The sheet, to print or send
+          {say.sheet.link}
         </A>
         <button type="button" class="button" onClick={reopen}>
-          Open it again
+          {say.closed.reopen}
         </button>
       </div>
     </section>
@@ -60,7 +60,7 @@ export function CaseEnd(props: { case: Case }) {
   return (
     <>
       <label>
-        To whom, or why (may stay empty)
+        {say.end.words}
         <textarea
           class="text-input"
           rows="2"
@@ -71,10 +71,10 @@ export function CaseEnd(props: { case: Case }) {
       </label>
       <div class="row section">
         <button type="button" class="button" onClick={() => end('handed over')}>
-          End: handed over
+          {say.end.handOver}
         </button>
         <button type="button" class="button" onClick={() => end('given up')}>
-          End: given up
+          {say.end.giveUp}
         </button>
         <RemoveCase case={props.case} onGone={() => navigate(`/machines/${props.case.machine}`)} />
       </div>
@@ -91,7 +91,7 @@ export function RemoveCase(props: { case: Case; onGone: () => void }) {
   };
   return (
     <button type="button" class="button" onClick={() => void remove()}>
-      Remove this case
+      {say.end.remove}
     </button>
   );
 }

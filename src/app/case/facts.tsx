@@ -2,11 +2,12 @@ import { For } from 'solid-js';
 import type { WordedFact } from '../../diagnosis/catalogue';
 import type { FactId } from '../../diagnosis/types';
 import { ChoiceField } from '../../ui/choice-field';
+import say from './words/en';
 
 const ANSWERS = [
-  { id: 'yes', label: 'Yes' },
-  { id: 'no', label: 'No' },
-  { id: 'open', label: 'Not known' },
+  { id: 'yes', label: say.facts.yes },
+  { id: 'no', label: say.facts.no },
+  { id: 'open', label: say.facts.open },
 ] as const;
 
 /** Questions about the machine and its history, each yes, no or not known. */

@@ -4,6 +4,7 @@ import { caseAddress, encodeCase } from '../../diagnosis/link';
 import type { Case, Machine } from '../../machine/schema';
 import { SaveFile } from '../files/out';
 import { LinkKeys } from '../desk/link-keys';
+import say from './words/en';
 import { useRecords } from '../desk/context';
 
 /** The case for someone else: on paper, as a link, as a file. */
@@ -18,16 +19,12 @@ export function CaseHandOver(props: { case: Case; machine: Machine; title: strin
     <>
       <Show when={props.case.closed === null}>
         <A class="button case-wide" href={`/case/${props.case.machine}/${props.case.id}/sheet`}>
-          The sheet, to print or send
+          {say.sheet.link}
         </A>
       </Show>
-      <p class="section">
-        The link opens this case on another phone: complaint, answers and what was said of the readings, without photos.
-        The person does the next check there and sends their link back; it then goes on here. Everything stands in the
-        link itself: no server gets it.
-      </p>
+      <p class="section">{say.handOver.link}</p>
       <LinkKeys address={address()} title={props.title} />
-      <p>The file holds the machine with its readings, photos and cases.</p>
+      <p>{say.handOver.file}</p>
       <SaveFile store={records.store} machine={props.machine} />
     </>
   );

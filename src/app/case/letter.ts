@@ -1,6 +1,7 @@
 import type { Letter } from '../../diagnosis/link';
 import { sameEntry, standing, type Standing } from '../../diagnosis/same';
 import { restore, VERSION, type Case } from '../../machine/schema';
+import say from './words/en';
 
 const differ = (a: unknown, b: unknown): boolean => JSON.stringify(a) !== JSON.stringify(b);
 
@@ -37,5 +38,5 @@ export function caseOf(letter: Letter, machine: string, ours: Case | undefined, 
     closed: letter.closed,
   });
   if (!restored.ok) return restored.reason;
-  return restored.record.type === 'case' ? restored.record : 'This is not a case.';
+  return restored.record.type === 'case' ? restored.record : say.arrival.noCase;
 }

@@ -5,6 +5,7 @@ import { inspectionOf } from '../../diagnosis/pick';
 import type { Case } from '../../machine/schema';
 import { answeredOtherwise, without } from './edit';
 import { entryWords } from './said';
+import say from './words/en';
 import { useRecords } from '../desk/context';
 import { readingHref } from '../desk/reading-entry';
 import { printTime } from '../desk/time';
@@ -14,7 +15,7 @@ type CaseEntry = Case['log'][number];
 /** Everything that was done in a case; each entry can be taken back, an answer changed, and the order follows. */
 export function CaseLog(props: { case: Case; fixed: boolean }) {
   return (
-    <Show when={props.case.log.length > 0} fallback={<p class="faint">Nothing done yet.</p>}>
+    <Show when={props.case.log.length > 0} fallback={<p class="faint">{say.log.none}</p>}>
       <ol class="case-log">
         <For each={props.case.log}>{(entry) => <Line case={props.case} entry={entry} fixed={props.fixed} />}</For>
       </ol>
@@ -40,7 +41,8 @@ function Line(props: { case: Case; entry: CaseEntry; fixed: boolean }) {
   return (
     <li>
       <p class="case-log-what">
-        {words().what}: <strong>{words().said}</strong>
+        {say.log.what(words().what)}
+        <strong>{words().said}</strong>
         <br />
         <span class="small faint">
           {printTime(props.entry.at)}
@@ -51,7 +53,7 @@ function Line(props: { case: Case; entry: CaseEntry; fixed: boolean }) {
             <>
               <br />
               <A class="small" href={readingHref({ machine: props.case.machine, ...at })}>
-                The reading
+                {say.log.reading}
               </A>
             </>
           )}
@@ -65,18 +67,18 @@ function Line(props: { case: Case; entry: CaseEntry; fixed: boolean }) {
               class="button"
               aria-expanded={changing()}
               onClick={() => setChanging(!changing())}
-              aria-label={`Change: ${words().what}`}
+              aria-label={say.log.changeWhat(words().what)}
             >
-              Change
+              {say.log.change}
             </button>
           </Show>
           <button
             type="button"
             class="button"
             onClick={() => edit(without(props.entry))}
-            aria-label={`Take back: ${words().what}`}
+            aria-label={say.log.backWhat(words().what)}
           >
-            Take back
+            {say.log.back}
           </button>
         </div>
         <Show when={changing()}>

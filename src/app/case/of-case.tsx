@@ -1,6 +1,7 @@
 import { createResource, Show, type JSX } from 'solid-js';
 import { A, useParams } from '@solidjs/router';
 import type { Case, Machine } from '../../machine/schema';
+import say from './words/en';
 import { useRecords } from '../desk/context';
 
 /** A page about the case in the address, or word that it is gone. */
@@ -23,16 +24,16 @@ export function OfCase(props: { children: (found: () => Case, machine: () => Mac
       <Show
         when={found()}
         fallback={
-          <Show when={looked()} fallback={<p>Looking it up…</p>}>
-            <h1>No such case</h1>
+          <Show when={looked()} fallback={<p>{say.gone.looking}</p>}>
+            <h1>{say.gone.title}</h1>
             <p>
-              It may have been removed, or kept on another device. <A href="/case/new">A new case</A>
+              {say.gone.why} <A href="/case/new">{say.fresh.title}</A>
             </p>
           </Show>
         }
       >
         {(one) => (
-          <Show when={machine()} fallback={<h1>Its machine is no longer there</h1>}>
+          <Show when={machine()} fallback={<h1>{say.gone.machine}</h1>}>
             {(of) => props.children(one, of)}
           </Show>
         )}

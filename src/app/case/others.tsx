@@ -3,6 +3,7 @@ import { catalogue } from '../../diagnosis/catalogue';
 import { inspectionOf } from '../../diagnosis/pick';
 import type { Prospect, Proposal } from '../../diagnosis/types';
 import { minutesWords, stepTitle } from './said';
+import say from './words/en';
 
 /** Shown before the rest is asked for. */
 const FIRST = 6;
@@ -13,7 +14,7 @@ export function CaseOthers(props: { proposal: Proposal; onPick: (option: Prospec
   const shown = () => (all() ? props.proposal.others : props.proposal.others.slice(0, FIRST));
   return (
     <>
-      <p class="small faint">Minutes to the end of the case that are to be expected with each of them first.</p>
+      <p class="small faint">{say.others.minutes}</p>
       <ul class="index-list">
         <For each={shown()}>
           {(option) => (
@@ -28,14 +29,12 @@ export function CaseOthers(props: { proposal: Proposal; onPick: (option: Prospec
       </ul>
       <Show when={!all() && props.proposal.others.length > FIRST}>
         <button type="button" class="button" onClick={() => setAll(true)}>
-          Show all {props.proposal.others.length}
+          {say.others.all(props.proposal.others.length)}
         </button>
       </Show>
       <Show when={props.proposal.withheld.length > 0}>
         <p class="small">
-          Held back because they need power:{' '}
-          {props.proposal.withheld.map((id) => inspectionOf(catalogue, id).title).join('; ')}. They come when everything
-          that could burn or give a shock has been looked at unplugged.
+          {say.others.withheld(props.proposal.withheld.map((id) => inspectionOf(catalogue, id).title))}
         </p>
       </Show>
     </>

@@ -7,6 +7,8 @@ import { proofPhoto } from '../../machine/keys';
 import type { Case, Reading } from '../../machine/schema';
 import { LIMITS } from '../../machine/schema-parts';
 import { readingNote } from './note';
+import { Problem } from './problem';
+import say from './words/en';
 import { useRecords } from '../desk/context';
 import { titleOf, verdictWord } from '../desk/reading-entry';
 import { ReadingPhoto } from '../desk/reading-photo';
@@ -33,10 +35,10 @@ export function CaseProof(props: { case: Case; cause: CauseId }) {
     const reading = picked();
     const shown = reading !== undefined || words().trim() !== '' || (await records.photoOf(photo())) !== undefined;
     if (!shown) {
-      setProblem('What shows that it is cured? Pick a reading, add a photo of the reprint, or say it in a sentence.');
+      setProblem(say.proof.ask);
       return;
     }
-    const said = words().trim() || (reading ? await readingNote(reading) : 'See the photo of the reprint.');
+    const said = words().trim() || (reading ? await readingNote(reading) : say.proof.seePhoto);
     const how = cure()?.note === cause().replace?.headline ? 'replaced' : 'cured';
     const proof = reading ? { reading: { at: reading.at, id: reading.id } } : {};
     const at = new Date().toISOString();
@@ -47,22 +49,19 @@ export function CaseProof(props: { case: Case; cause: CauseId }) {
   };
   return (
     <>
-      <p class="case-kicker">Last step</p>
-      <h2>Prove the mend</h2>
+      <p class="case-kicker">{say.proof.kicker}</p>
+      <h2>{say.step.names.proof}</h2>
       <p>{cause().proof}</p>
       <Show when={listed.find(({ id }) => id === cause().mend.calculator)?.id} keyed>
         {(id) => (
           <p class="small">
-            <a href={`#/check/${id}`}>Measure it again: {titleOf(id)}</a>
+            <a href={`#/check/${id}`}>{say.proof.again(titleOf(id))}</a>
           </p>
         )}
       </Show>
-      <Show
-        when={after().length > 0}
-        fallback={<p class="small faint">No reading was kept on this machine since the mend.</p>}
-      >
+      <Show when={after().length > 0} fallback={<p class="small faint">{say.proof.none}</p>}>
         <fieldset class="choice">
-          <legend>The reading after</legend>
+          <legend>{say.proof.readings}</legend>
           <For each={after()}>
             {(reading) => (
               <button
@@ -72,7 +71,7 @@ export function CaseProof(props: { case: Case; cause: CauseId }) {
                 onClick={() => setPicked(picked()?.id === reading.id ? undefined : reading)}
               >
                 <strong>
-                  {titleOf(reading.calculator)}: {verdictWord(reading.calculator, reading.verdict).toLowerCase()}
+                  {say.proof.reading(titleOf(reading.calculator), verdictWord(reading.calculator, reading.verdict))}
                 </strong>
                 <span class="small">{printTime(reading.at)}</span>
               </button>
@@ -80,14 +79,9 @@ export function CaseProof(props: { case: Case; cause: CauseId }) {
           </For>
         </fieldset>
       </Show>
-      <ReadingPhoto
-        reading={photo()}
-        title="The reprint"
-        ask="A photo of the reprint (made smaller and kept on this device)"
-        alt="The reprint"
-      />
+      <ReadingPhoto reading={photo()} title={say.photo.reprint} ask={say.photo.askReprint} alt={say.photo.reprint} />
       <label class="case-line">
-        What it shows, in a sentence
+        {say.proof.words}
         <textarea
           class="text-input"
           rows="2"
@@ -96,13 +90,9 @@ export function CaseProof(props: { case: Case; cause: CauseId }) {
           onInput={(event) => setWords(event.currentTarget.value)}
         />
       </label>
-      <Show when={problem()}>
-        <p class="problem" role="alert">
-          {problem()}
-        </p>
-      </Show>
+      <Problem sentence={problem()} />
       <button type="button" class="button button-main case-wide" onClick={() => void close()}>
-        Close the case
+        {say.proof.close}
       </button>
     </>
   );

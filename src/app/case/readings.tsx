@@ -1,6 +1,7 @@
 import { createResource, For, Show } from 'solid-js';
 import { answersTo, type NewEntry } from './edit';
 import { readingNote } from './note';
+import say from './words/en';
 import { useRecords } from '../desk/context';
 import { verdictWord } from '../desk/reading-entry';
 import { printTime } from '../desk/time';
@@ -42,15 +43,14 @@ export function TakeReading(props: { reading: Reading; check: WordedInspection; 
   return (
     <div class="case-reading">
       <p class="small">
-        Reading of {printTime(props.reading.at)}:{' '}
-        {verdictWord(props.reading.calculator, props.reading.verdict).toLowerCase()}.
-        <Show when={answers().length > 1}> Which of these does it show?</Show>
+        {say.reading.of(printTime(props.reading.at), verdictWord(props.reading.calculator, props.reading.verdict))}
+        <Show when={answers().length > 1}> {say.reading.which}</Show>
       </p>
       <div class="case-keys">
         <For each={answers()}>
           {(answer) => (
             <button type="button" class="button" onClick={() => void take(answer.id)}>
-              {answers().length > 1 ? answer.label : 'Take it as the answer'}
+              {answers().length > 1 ? answer.label : say.reading.take}
             </button>
           )}
         </For>

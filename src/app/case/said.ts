@@ -1,87 +1,67 @@
 import { causeOf, inspectionOf } from '../../diagnosis/pick';
 import type { WordedCatalogue } from '../../diagnosis/catalogue';
-import type { CauseId, Inspection, Course, Entry, Prospect, Step } from '../../diagnosis/types';
+import type { CauseId, Entry, Prospect, Step } from '../../diagnosis/types';
+import say from './words/en';
 
-/** Shares that people say, as words; what lies between takes the nearest by its odds. */
-const SAID = [
-  [0.98, 'almost certain'],
-  [0.9, 'about 9 in 10'],
-  [0.8, 'about 4 in 5'],
-  [2 / 3, 'about 2 in 3'],
-  [0.6, 'about 3 in 5'],
-  [0.5, 'about 1 in 2'],
-  [0.4, 'about 2 in 5'],
-  [1 / 3, 'about 1 in 3'],
-  [0.25, 'about 1 in 4'],
-  [0.2, 'about 1 in 5'],
-  [1 / 7, 'about 1 in 7'],
-  [0.1, 'about 1 in 10'],
-  [0.05, 'about 1 in 20'],
-  [0.02, 'about 1 in 50'],
+/** Shares as people say them: so many out of so many. */
+const PARTS = [
+  [9, 10],
+  [4, 5],
+  [2, 3],
+  [3, 5],
+  [1, 2],
+  [2, 5],
+  [1, 3],
+  [1, 4],
+  [1, 5],
+  [1, 7],
+  [1, 10],
+  [1, 20],
+  [1, 50],
 ] as const;
+
+const SURE = { share: 0.98, words: say.odds.sure };
+const SAID = [SURE, ...PARTS.map(([part, of]) => ({ share: part / of, words: say.odds.about(part, of) }))];
 
 const logOdds = (p: number): number => Math.log(p / (1 - p));
 
-/** A share as it is said: the numbers of the catalogue are judgements, and no finer words would be honest. */
+/** A share as it is said, nearest by its odds: the catalogue's numbers are judgements, and no finer words would be honest. */
 export function oddsWords(share: number): string {
-  if (share < 0.01) return 'less than 1 in 100';
-  if (share > 0.99) return 'almost certain';
+  if (share < 0.01) return say.odds.under;
+  if (share > 0.99) return say.odds.sure;
   const near = (said: number): number => Math.abs(logOdds(said) - logOdds(share));
-  return SAID.reduce((best, one) => (near(one[0]) < near(best[0]) ? one : best), SAID[0])[1];
+  return SAID.reduce((best, one) => (near(one.share) < near(best.share) ? one : best), SURE).words;
 }
 
 export const percent = (share: number): string => {
   const whole = Math.round(100 * share);
-  return whole < 1 ? 'under 1 %' : whole > 99 ? 'over 99 %' : `${whole} %`;
+  return whole < 1 ? say.percent.under : whole > 99 ? say.percent.over : say.percent.whole(whole);
 };
 
 /** Minutes as they are said: to the five above a quarter of an hour. */
 export function minutesWords(minutes: number): string {
-  if (minutes < 1.5) return '1 minute';
-  const whole = minutes < 15 ? Math.round(minutes) : 5 * Math.round(minutes / 5);
-  return `${whole} minutes`;
+  return say.minutes(Math.max(1, minutes < 15 ? Math.round(minutes) : 5 * Math.round(minutes / 5)));
 }
-
-export const KINDS = {
-  calculator: 'measure',
-  look: 'look',
-  listen: 'listen',
-  feel: 'feel',
-  do: 'try',
-} as const satisfies Readonly<Record<Inspection['kind'], string>>;
-
-export const HAZARDS = {
-  heat: 'This complaint can come from something that burns.',
-  shock: 'This complaint can come from something that gives a shock.',
-} as const;
-
-export const lower = (words: string): string => `${words.charAt(0).toLowerCase()}${words.slice(1)}`;
 
 /** What a step is called in a list. */
 export function stepTitle(catalogue: WordedCatalogue, step: Step): string {
+  const { names } = say.step;
   switch (step.kind) {
     case 'make safe':
-      return 'Switch off and unplug';
+      return names.safe;
     case 'check':
       return inspectionOf(catalogue, step.check).title;
     case 'mend':
-      return `Mend: ${lower(causeOf(catalogue, step.cause).mend.headline)}`;
+      return names.mend(causeOf(catalogue, step.cause).mend.headline);
     case 'hand over':
-      return 'Hand the case to someone else';
+      return names.handOver;
     case 'closed':
-      return 'Prove the mend';
+      return names.proof;
   }
 }
 
-export const sameStep = (a: Step, b: Step): boolean =>
-  a.kind === b.kind &&
-  (a.kind === 'check' ? b.kind === 'check' && a.check === b.check : true) &&
-  (a.kind === 'mend' ? b.kind === 'mend' && a.cause === b.cause : true);
-
-const names = (catalogue: WordedCatalogue, causes: readonly CauseId[]): string => {
-  const titles = causes.map((id) => `“${lower(causeOf(catalogue, id).title)}”`);
-  return titles.length < 2 ? titles.join('') : `${titles.slice(0, -1).join(', ')} and ${titles.at(-1) ?? ''}`;
-};
+/** Causes named where a check is said to tell them apart. */
+const NAMED = 3;
 
 /** Why a step is proposed, in sentences: what it tells apart, what it costs, and what would be as good. */
 export function whyNext(
@@ -100,20 +80,13 @@ export function whyNext(
 ): readonly string[] {
   const sentences: string[] = [];
   if (step.kind === 'check') {
-    const shown = parts.slice(0, 3);
-    const rest = parts.length - shown.length;
-    const more = rest > 0 ? ` (and ${rest} more)` : '';
-    if (shown.length > 0) sentences.push(`Its answer says most about ${names(catalogue, shown)}${more}.`);
+    const named = parts.slice(0, NAMED).map((id) => causeOf(catalogue, id).title);
+    if (named.length > 0) sentences.push(say.why.tells(named, parts.length - named.length));
   } else if (step.kind === 'mend') {
-    const share = belief.causes[step.cause] ?? 0;
-    sentences.push(`This fault is now ${oddsWords(share)}: trying the mend costs less than making surer first.`);
+    sentences.push(say.why.tryIt(oddsWords(belief.causes[step.cause] ?? 0)));
   }
-  sentences.push(`With this first, the case should take about ${minutesWords(expected)} more, mend and all.`);
-  if (close) {
-    sentences.push(
-      `As good: ${lower(stepTitle(catalogue, close.step))} (about ${minutesWords(close.expected)}). Take whichever is handier.`,
-    );
-  }
+  sentences.push(say.why.takes(minutesWords(expected)));
+  if (close) sentences.push(say.why.asGood(stepTitle(catalogue, close.step), minutesWords(close.expected)));
   return sentences;
 }
 
@@ -125,7 +98,7 @@ export function entryWords(
   const { note } = entry;
   switch (entry.kind) {
     case 'made safe':
-      return { what: 'Switched off and unplugged', said: 'confirmed', note };
+      return { what: say.log.safe, said: say.log.confirmed, note };
     case 'answer': {
       const check = inspectionOf(catalogue, entry.check);
       return {
@@ -135,33 +108,15 @@ export function entryWords(
       };
     }
     case 'skip':
-      return { what: inspectionOf(catalogue, entry.check).title, said: 'skipped', note };
+      return { what: inspectionOf(catalogue, entry.check).title, said: say.log.skipped, note };
     case 'ruled out':
-      return {
-        what: causeOf(catalogue, entry.cause).title,
-        said: entry.sure === 'certain' ? 'ruled out for certain' : 'ruled out, fairly sure',
-        note,
-      };
+      return { what: causeOf(catalogue, entry.cause).title, said: say.log[entry.sure], note };
     case 'mended':
       return {
         // Which of its ways was gone stands in the note.
         what: note === '' ? causeOf(catalogue, entry.cause).mend.headline : note,
-        said: entry.cured ? 'it cured' : 'it did not cure',
+        said: entry.cured ? say.log.cured : say.log.not,
         note: '',
       };
   }
 }
-
-/** How a case ended. */
-export const ENDS = {
-  cured: 'Mended',
-  replaced: 'Part replaced',
-  'handed over': 'Handed over',
-  'given up': 'Given up',
-} as const;
-
-/** The mend that cured, if one did. */
-export const cureOf = (course: Course): CauseId | undefined => {
-  const cure = course.log.find((entry) => entry.kind === 'mended' && entry.cured);
-  return cure?.kind === 'mended' ? cure.cause : undefined;
-};

@@ -3,9 +3,11 @@ import { propose } from '../../diagnosis/order';
 import { causeOf, inspectionOf, symptomOf } from '../../diagnosis/pick';
 import type { WordedCatalogue } from '../../diagnosis/catalogue';
 import type { Step } from '../../diagnosis/types';
-import type { Case, Reading } from '../../machine/schema';
-import { cureOf, ENDS, entryWords, HAZARDS, lower, minutesWords, oddsWords, percent, stepTitle } from './said';
+import type { Case } from '../../machine/schema';
+import { cureOf } from './course';
+import { entryWords, minutesWords, oddsWords, percent } from './said';
 import { worth } from './worth';
+import say from './words/en';
 import { printTime } from '../desk/time';
 
 interface SheetPart {
@@ -26,7 +28,12 @@ export interface ReadingLines {
   readonly id: string;
   readonly title: string;
   readonly lines: readonly string[];
-  readonly reading: Reading;
+}
+
+/** What is to be done, in lines; its cautions stand apart. */
+interface Todo {
+  readonly lines: readonly string[];
+  readonly cautions: readonly string[];
 }
 
 /** Below this a suspicion stands on no sheet. */
@@ -36,53 +43,68 @@ function found(catalogue: WordedCatalogue, one: Case): string[] {
   const cure = cureOf(one);
   if (cure !== undefined) {
     const { title, part } = causeOf(catalogue, cure);
-    return [`${title}. Part: ${part}.`];
+    return [say.sheet.cause(title, part)];
   }
+  const suspect = (title: string, share: number) => say.sheet.suspect(title, oddsWords(share), percent(share));
   const belief = believe(catalogue, one);
   return [
     ...belief.ranked.flatMap((id) => {
       const share = belief.causes[id] ?? 0;
-      return share < FAINT ? [] : [`${causeOf(catalogue, id).title}: ${oddsWords(share)} (${percent(share)})`];
+      return share < FAINT ? [] : [suspect(causeOf(catalogue, id).title, share)];
     }),
-    `Something not listed: ${oddsWords(belief.none)} (${percent(belief.none)})`,
+    suspect(say.suspects.none, belief.none),
   ];
 }
 
-/** What is to be done in a step, in lines; its cautions stand apart. */
-function stepLines(
-  catalogue: WordedCatalogue,
-  step: Step,
-): { readonly lines: string[]; readonly cautions: readonly string[] } {
-  if (step.kind === 'check') {
-    const { title, minutes, toolNames, how, cautions } = inspectionOf(catalogue, step.check);
-    const takes = [minutesWords(minutes), ...toolNames].join(', ');
-    return { lines: [`${title} (${takes}).`, ...how], cautions };
+function stepLines(catalogue: WordedCatalogue, step: Step): Todo {
+  switch (step.kind) {
+    case 'check': {
+      const { title, minutes, toolNames, how, cautions } = inspectionOf(catalogue, step.check);
+      return { lines: [say.sheet.check(title, [minutesWords(minutes), ...toolNames]), ...how], cautions };
+    }
+    case 'mend': {
+      const { mend, proof } = causeOf(catalogue, step.cause);
+      const headline = say.sheet.mend(mend.headline, minutesWords(mend.minutes));
+      return { lines: [headline, ...mend.steps, say.sheet.proof(proof)], cautions: [mend.risk] };
+    }
+    case 'closed':
+      return { lines: [say.sheet.prove(causeOf(catalogue, step.cause).proof)], cautions: [] };
+    case 'make safe':
+      return { lines: [say.sheet.makeSafe], cautions: [] };
+    case 'hand over':
+      return { lines: [say.sheet.handOver], cautions: [] };
   }
-  if (step.kind === 'mend') {
-    const { mend, proof } = causeOf(catalogue, step.cause);
-    return {
-      lines: [`${mend.headline} (${minutesWords(mend.minutes)}).`, ...mend.steps, `Proof: ${proof}`],
-      cautions: [mend.risk],
-    };
-  }
-  if (step.kind === 'closed') return { lines: [`Prove it: ${causeOf(catalogue, step.cause).proof}`], cautions: [] };
-  if (step.kind === 'make safe') return { lines: ['Switch off and pull the plug before anything else.'], cautions: [] };
-  return { lines: [`${stepTitle(catalogue, step)}, with this sheet.`], cautions: [] };
 }
 
-function next(
-  catalogue: WordedCatalogue,
-  one: Case,
-): { readonly lines: string[]; readonly cautions: readonly string[] } {
+function next(catalogue: WordedCatalogue, one: Case): Todo {
   const cure = cureOf(one);
   if (one.closed !== null && cure !== undefined) {
     const { mend } = causeOf(catalogue, cure);
-    return {
-      lines: ['Nothing for now. If it comes back, open the case again.', `Mind: ${lower(mend.risk)}`],
-      cautions: [],
-    };
+    return { lines: [say.sheet.nothing, say.sheet.mind(mend.risk)], cautions: [] };
   }
   return stepLines(catalogue, propose(catalogue, one, { worth: worth() }).step);
+}
+
+/** The numbers of one reading, each line set in under what it belongs to. */
+function numbersOf(readings: readonly ReadingLines[], id: string | undefined): readonly string[] {
+  const kept = readings.find((reading) => reading.id === id);
+  return kept ? kept.lines.map((line) => `   ${say.sheet.number(kept.title, line)}`) : [];
+}
+
+/** What was measured, with its numbers, and what else was done. */
+function history(catalogue: WordedCatalogue, one: Case, readings: readonly ReadingLines[]) {
+  const measured: string[] = [];
+  const done: string[] = [];
+  for (const entry of one.log) {
+    const { what, said } = entryWords(catalogue, entry);
+    const at = printTime(entry.at);
+    if (entry.kind === 'answer') {
+      const lines = numbersOf(readings, entry.reading?.id);
+      // The reading says it better where it is here: a link brings the words only.
+      measured.push(say.sheet.looked(at, what, said, lines.length > 0 ? '' : entry.note), ...lines);
+    } else done.push(say.sheet.done(at, what, said));
+  }
+  return { measured, done };
 }
 
 /**
@@ -96,51 +118,32 @@ export function caseSheet(
   readings: readonly ReadingLines[],
 ): CaseSheet {
   const symptom = symptomOf(catalogue, one.symptom);
-  const numbers = (id: string | undefined): readonly string[] => {
-    const kept = readings.find((reading) => reading.id === id);
-    return kept ? kept.lines.map((line) => `   ${kept.title}: ${line}`) : [];
-  };
-  const facts = Object.entries(one.facts).map(([id, holds]) => {
-    const question = catalogue.facts.find((fact) => fact.id === id)?.question ?? id;
-    return `${question} ${holds ? 'Yes.' : 'No.'}`;
-  });
-  const looked = one.log.flatMap((entry) => {
-    if (entry.kind !== 'answer') return [];
-    const { what, said } = entryWords(catalogue, entry);
-    const lines = numbers(entry.reading?.id);
-    // The reading says it better where it is here: a link brings the words only.
-    const note = entry.note === '' || lines.length > 0 ? '' : ` ${entry.note}`;
-    return [`${printTime(entry.at)}. ${what}: ${lower(said)}.${note}`, ...lines];
-  });
-  const done = one.log.flatMap((entry) => {
-    if (entry.kind === 'answer') return [];
-    const { what, said } = entryWords(catalogue, entry);
-    return [`${printTime(entry.at)}. ${what}: ${said}.`];
-  });
+  const facts = Object.entries(one.facts).map(([id, holds]) =>
+    say.sheet.fact(catalogue.facts.find((fact) => fact.id === id)?.question ?? id, holds),
+  );
+  const { measured, done } = history(catalogue, one, readings);
   const ended = one.closed
-    ? [`${ENDS[one.closed.how]}, ${printTime(one.closed.at)}. ${one.closed.proof}`, ...numbers(one.closed.reading?.id)]
+    ? [
+        say.sheet.ended(say.ends[one.closed.how], printTime(one.closed.at), one.closed.proof),
+        ...numbersOf(readings, one.closed.reading?.id),
+      ]
     : [];
   const todo = next(catalogue, one);
-  const hazard =
-    symptom.hazard && one.closed === null
-      ? [
-          `${HAZARDS[symptom.hazard]} It stays unplugged until a step says otherwise; mains parts are for a qualified person.`,
-        ]
-      : [];
-  const part = (title: string, lines: readonly string[]): SheetPart[] => (lines.length > 0 ? [{ title, lines }] : []);
+  const hazard = symptom.hazard && one.closed === null ? [say.sheet.unplugged[symptom.hazard]] : [];
+  const { parts } = say.sheet;
   return {
     title: symptom.title,
-    head: [machine, one.owner === '' ? '' : `asked by ${one.owner}`, printTime(one.opened)].filter(Boolean).join(', '),
+    head: say.sheet.head(machine, one.owner, printTime(one.opened)),
     cautions: [...hazard, ...todo.cautions],
     parts: [
-      ...part('Complaint', one.complaint === '' ? [] : [`“${one.complaint}”`]),
-      ...part('What is known of the machine', facts),
-      ...part(cureOf(one) === undefined ? 'Still suspected' : 'What was found', found(catalogue, one)),
-      ...part('How it was measured', looked),
-      ...part('What was done', done),
-      ...part('How it ended', ended),
-      ...part('What to do next', todo.lines),
-    ],
+      { title: parts.complaint, lines: one.complaint === '' ? [] : [say.quote(one.complaint)] },
+      { title: parts.facts, lines: facts },
+      { title: cureOf(one) === undefined ? parts.suspected : parts.found, lines: found(catalogue, one) },
+      { title: parts.measured, lines: measured },
+      { title: parts.done, lines: done },
+      { title: parts.ended, lines: ended },
+      { title: parts.next, lines: todo.lines },
+    ].filter(({ lines }) => lines.length > 0),
   };
 }
 
@@ -149,7 +152,7 @@ export function sheetText(sheet: CaseSheet): string {
   const block = ({ title, lines }: SheetPart): string => [title.toUpperCase(), ...lines].join('\n');
   return [
     [sheet.title, sheet.head].join('\n'),
-    ...(sheet.cautions.length > 0 ? [block({ title: 'First', lines: sheet.cautions })] : []),
+    ...(sheet.cautions.length > 0 ? [block({ title: say.cautions, lines: sheet.cautions })] : []),
     ...sheet.parts.map(block),
   ].join('\n\n');
 }

@@ -3,7 +3,8 @@ import { catalogue } from '../../diagnosis/catalogue';
 import { causeOf } from '../../diagnosis/pick';
 import type { Belief, CauseId, Proposal } from '../../diagnosis/types';
 import type { NewEntry } from './edit';
-import { lower, oddsWords, percent } from './said';
+import { oddsWords, percent } from './said';
+import say from './words/en';
 
 /** Below this a suspicion gets no line of its own. */
 const FAINT = 0.02;
@@ -23,19 +24,13 @@ export function CaseSuspects(props: {
         <For each={shown()}>{(id) => <Suspect {...props} cause={id} share={props.belief.causes[id] ?? 0} />}</For>
         <li>
           <div class="case-suspect">
-            <span>Something not listed</span>
+            <span>{say.suspects.none}</span>
             <Share share={props.belief.none} />
           </div>
         </li>
       </ul>
       <Show when={rest().length > 0}>
-        <p class="small faint">
-          Nearly or quite out:{' '}
-          {rest()
-            .map((id) => lower(causeOf(catalogue, id).title))
-            .join('; ')}
-          .
-        </p>
+        <p class="small faint">{say.suspects.out(rest().map((id) => causeOf(catalogue, id).title))}</p>
       </Show>
     </>
   );
@@ -92,17 +87,17 @@ function Suspect(props: {
       </Show>
       <div id={id}>
         <Show when={open() && props.proposal}>
-          <p class="small">Part: {cause().part}. You know that it is not this?</p>
+          <p class="small">{say.suspects.part(cause().part)}</p>
           <div class="row case-overrule">
             <button type="button" class="button" onClick={() => ruleOut('certain')}>
-              Rule out for certain
+              {say.suspects.certain}
             </button>
             <button type="button" class="button" onClick={() => ruleOut('fairly')}>
-              Fairly sure it is not
+              {say.suspects.fairly}
             </button>
             <Show when={mendable()}>
               <button type="button" class="button" onClick={() => props.onMend(props.cause)}>
-                Go to its mend
+                {say.suspects.mend}
               </button>
             </Show>
           </div>

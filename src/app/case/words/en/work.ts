@@ -1,0 +1,117 @@
+import { lower } from './inside';
+
+/** The words for what is to be done: the step, why it comes next, its mend and its proof. */
+const work = {
+  step: {
+    title: 'Next step',
+    overruled: (proposed: string) => `You chose this instead of: ${lower(proposed)}.`,
+    back: 'Back to what is proposed',
+    names: {
+      safe: 'Switch off and unplug',
+      mend: (headline: string) => `Mend: ${lower(headline)}`,
+      handOver: 'Hand the case to someone else',
+      proof: 'Prove the mend',
+    },
+  },
+  safe: {
+    kicker: 'Before anything else',
+    title: 'Switch off and pull the plug',
+    hazard: {
+      heat: 'This complaint can come from something that burns.',
+      shock: 'This complaint can come from something that gives a shock.',
+    },
+    stop: 'Do not go on looking while it is under power.',
+    off: 'Switch the machine off.',
+    plug: 'Pull its plug out of the wall, and lay the plug where you can see it.',
+    cool: 'Let it cool. Where it smokes or glows, keep people away; burning: call the fire brigade.',
+    mains: 'What carries mains voltage stays shut: that is for a qualified person, and by the rules where you live.',
+    done: 'It is off and unplugged',
+  },
+  check: {
+    kicker: (kind: string, minutes: string, tools: readonly string[]) =>
+      `Next: ${kind}, ${minutes}, ${tools.length > 0 ? tools.join(', ') : 'no tools'}`,
+    kinds: { calculator: 'measure', look: 'look', listen: 'listen', feel: 'feel', do: 'try' },
+    powered: 'This check needs power: plug in for it alone, stay beside it, and unplug again after it.',
+    open: (title: string) => `Open the check: ${title}`,
+    comesBack: 'The reading kept there comes back as the answer.',
+    without: 'Answer without the check',
+    skip: 'Skip this check',
+  },
+  reading: {
+    of: (time: string, verdict: string) => `Reading of ${time}: ${verdict.toLowerCase()}.`,
+    which: 'Which of these does it show?',
+    take: 'Take it as the answer',
+  },
+  why: {
+    title: 'Why this next',
+    /** Which causes a check tells apart: at least one, and how many more there are. */
+    tells: (causes: readonly string[], more: number) => {
+      const names = causes.map((cause) => `“${lower(cause)}”`);
+      const all = names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1) ?? ''}`;
+      return `Its answer says most about ${all}${more > 0 ? ` (and ${more} more)` : ''}.`;
+    },
+    tryIt: (odds: string) => `This fault is now ${odds}: trying the mend costs less than making surer first.`,
+    takes: (minutes: string) => `With this first, the case should take about ${minutes} more, mend and all.`,
+    asGood: (step: string, minutes: string) => `As good: ${lower(step)} (about ${minutes}). Take whichever is handier.`,
+    after: (answer: string, chance: string, odds: string, cause: string) =>
+      `“${answer}” (${chance}): then most suspected, ${odds}: ${lower(cause)}.`,
+    sources: (suspicion: string, order: readonly string[]) =>
+      `Shares, minutes and prices are common practice, no source. Suspicion by ${suspicion}; order by ${order.join('; ')}.`,
+  },
+  others: {
+    title: 'Something else instead',
+    minutes: 'Minutes to the end of the case that are to be expected with each of them first.',
+    all: (count: number) => `Show all ${count}`,
+    withheld: (checks: readonly string[]) =>
+      `Held back because they need power: ${checks.join('; ')}. They come when everything that could burn or give a shock has been looked at unplugged.`,
+  },
+  askOther: {
+    kicker: 'What is left',
+    title: 'Ask someone else',
+    how: 'Nothing on the list is worth more of your time now: what is left is unlikely, or needs hands or tools that are not here. Print or send the sheet with what was found so far, then end the case below as handed over. A check that was skipped or answered in doubt can be taken back in the log.',
+  },
+  mend: {
+    kicker: (minutes: string, parts: string | undefined) =>
+      `Next: mend, ${minutes}, ${parts === undefined ? 'no parts' : `parts about ${parts}`}`,
+    suspected: (cause: string) => `Suspected: ${cause}.`,
+    part: (part: string) => `Part: ${part}.`,
+    cold: 'Switched off and unplugged, unless a step says otherwise; hot parts cold to the hand.',
+    amount: (check: string) => `By how much: ${check}`,
+    ask: 'Did it cure the complaint?',
+    proof: (proof: string) => `Try the machine as it failed. Proof: ${proof}`,
+    cured: 'Yes, it is gone',
+    not: 'No, still there',
+    replace: 'Replace it instead',
+    repair: 'Repair it after all',
+  },
+  ways: {
+    title: 'Repair or replace',
+    mend: 'Repair',
+    replace: 'Replace',
+    minutes: 'min',
+    parts: 'parts',
+    total: 'total',
+    note: 'Total: parts, and minutes at your hour’s worth, in your own money. Times and prices are rough typicals.',
+    alike:
+      'Total: parts, and minutes at your hour’s worth, in your own money. Times and prices are rough typicals. The totals are alike at these rough prices: choose by the risk.',
+    worth: 'An hour of mine is worth',
+    typical: (worth: number) =>
+      `Typical ${worth}, in the money you reckon prices in. Remembered until this page is closed; the order of the checks is reckoned with it too.`,
+    bad: (from: number, to: number, worth: number) =>
+      `Give a number from ${from} to ${to}; until then it is reckoned with ${worth}.`,
+  },
+  proof: {
+    kicker: 'Last step',
+    again: (check: string) => `Measure it again: ${check}`,
+    none: 'No reading was kept on this machine since the mend.',
+    readings: 'The reading after',
+    reading: (check: string, verdict: string) => `${check}: ${verdict.toLowerCase()}`,
+    words: 'What it shows, in a sentence',
+    ask: 'What shows that it is cured? Pick a reading, add a photo of the reprint, or say it in a sentence.',
+    /** Kept with the case as its proof. */
+    seePhoto: 'See the photo of the reprint.',
+    close: 'Close the case',
+  },
+};
+
+export default work;
