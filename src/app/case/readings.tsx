@@ -41,7 +41,7 @@ export function TakeReading(props: { reading: Reading; check: WordedInspection; 
     props.onEntry({ kind: 'answer', check: props.check.id, answer, note, reading: { at, id } });
   };
   return (
-    <div class="case-reading">
+    <div>
       <p class="small">
         {say.reading.of(printTime(props.reading.at), verdictWord(props.reading.calculator, props.reading.verdict))}
         <Show when={answers().length > 1}> {say.reading.which}</Show>

@@ -10,6 +10,7 @@ import { CaseWork } from './work';
 import say from './words/en';
 import { printTime } from '../desk/time';
 import './case.css';
+import '../../ui/lists.css';
 
 /** One case: what to do now, what is suspected, what was done. */
 export function CaseScreen() {

@@ -20,7 +20,6 @@ import say from './words/en';
 import { worth } from './worth';
 import { useRecords } from '../desk/context';
 import { ReadingPhoto } from '../desk/reading-photo';
-import '../../ui/lists.css';
 
 /** The work on a case: the step to do now on one side, what it rests on and every other way on the other. */
 export function CaseWork(props: { case: Case; machine: Machine }) {
