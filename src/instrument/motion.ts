@@ -28,6 +28,14 @@ interface WithPolicy {
   featurePolicy?: { allowsFeature: (feature: string) => boolean };
 }
 
+/** Why there is no motion to be had, as far as is known before asking. */
+function hindrance(): MotionFault | undefined {
+  if (!window.isSecureContext) return 'insecure';
+  if (!('DeviceMotionEvent' in window)) return 'unknown';
+  const allowed = (document as WithPolicy).featurePolicy?.allowsFeature('accelerometer');
+  return allowed === false ? 'barred' : undefined;
+}
+
 /** Asks where the browser wants to be asked. To be called straight from a tap. */
 async function permitted(): Promise<boolean> {
   const events = [window.DeviceMotionEvent, window.DeviceOrientationEvent] as readonly (Asking | undefined)[];
@@ -89,16 +97,13 @@ export function openMotion(onFrame: (frame: Frame) => void, onFault: (fault: Mot
     }, FRAME_MS);
   };
 
-  if (!window.isSecureContext) queueMicrotask(() => fail('insecure'));
-  else if (!('DeviceMotionEvent' in window)) queueMicrotask(() => fail('unknown'));
-  else if ((document as WithPolicy).featurePolicy?.allowsFeature('accelerometer') === false) {
-    queueMicrotask(() => fail('barred'));
-  } else {
+  const fault = hindrance();
+  if (fault) queueMicrotask(() => fail(fault));
+  else {
     permitted().then(
       (yes) => {
-        if (closed) return;
-        if (yes) start();
-        else fail('refused');
+        if (!yes) fail('refused');
+        else if (!closed) start();
       },
       () => fail('refused'),
     );

@@ -99,7 +99,7 @@ function checked(record: StoredRecord, key: string): StoredRecord {
   return restored.record;
 }
 
-function changing(backend: Backend, announce: Announcer, now: () => Date): Pick<Store, 'save' | 'change' | 'keep'> {
+function changing(backend: Backend, announce: Announcer, now: () => Date): Pick<Store, 'save' | 'change'> {
   return {
     async save(...records) {
       const result = await backend.run('readwrite', async (transaction) => {
@@ -138,6 +138,11 @@ function changing(backend: Backend, announce: Announcer, now: () => Date): Pick<
       if (result.value.wrote) announce.say([key]);
       return done(result.value.record);
     },
+  };
+}
+
+function keeping(backend: Backend, announce: Announcer, now: () => Date): Pick<Store, 'keep'> {
+  return {
     async keep(reading, edit, photo) {
       const key = machineKey(reading.machine);
       const result = await backend.run('readwrite', async (transaction) => {
@@ -259,6 +264,7 @@ export async function openStore(given: Partial<StoreOptions> = {}): Promise<Stor
   return {
     ...finding(backend),
     ...changing(backend, announce, options.now),
+    ...keeping(backend, announce, options.now),
     ...removing(backend, announce, options.now),
     state: () => state,
     subscribe: (listener) => announce.subscribe(listener),

@@ -54,42 +54,45 @@ function createMemory(length: number) {
   };
 }
 
-/**
- * Listens to a stream for plucks: tells the level ten times a second and, one second after each onset, the note or why there
- * is none. A second pluck within that second cuts the first short. Keeps the noise from before the first of several plucks,
- * for the ringing of one must not count as noise to the next. Pure: no clock, no device; time is counted in samples.
- */
-export function createListener(rate: number, options: Omit<NoteOptions, 'before'> = {}): Listener {
-  const memory = createMemory(Math.round((WHOLE + CALM + 0.5) * rate));
-  const framer = createFramer(rate);
-  const seconds = (s: number): number => Math.round(s * rate);
-  let onset: number | undefined;
+const secondsAt =
+  (rate: number) =>
+  (s: number): number =>
+    Math.round(s * rate);
+
+/** Keeps the noise from before the first of several plucks: the ringing of one must not count as noise to the next. */
+function createCalm(rate: number, memory: ReturnType<typeof createMemory>) {
+  const seconds = secondsAt(rate);
+  const bands: { to: number; band: number }[] = [];
   let calm: { samples: Float32Array; power: number; until: number } | undefined;
+  return {
+    hear(frame: Frame) {
+      bands.push({ to: frame.to, band: frame.band });
+      if (bands.length * (frame.to - frame.from) > seconds(CALM + 2 * GUARD)) bands.shift();
+    },
+    /** A pluck begins at this sample. */
+    pluckedAt(at: number) {
+      const to = at - seconds(GUARD);
+      const from = to - seconds(CALM);
+      const frames = bands.filter((frame) => frame.to > from && frame.to <= to);
+      const power = frames.reduce((sum, frame) => sum + frame.band, 0) / Math.max(1, frames.length);
+      const samples = memory.slice(from, to);
+      if (samples.length < seconds(LEAST_CALM)) return;
+      if (!calm || power <= STILL_CALM * calm.power || at - calm.until > seconds(RUNG_OUT)) {
+        calm = { samples, power, until: at };
+      }
+      calm.until = at;
+    },
+    samples: (): Float32Array | undefined => calm?.samples,
+  };
+}
+
+/** Takes frame after frame and tells the level ten times a second, with the least of the last ones beside it. */
+function createMeter(rate: number) {
+  const seconds = secondsAt(rate);
   let sums = { whole: 0, frames: 0 };
   let nextLevel = seconds(LEVEL_EVERY);
   const levels: number[] = [];
-  const bands: { to: number; band: number }[] = [];
-
-  const remember = (at: number) => {
-    const to = at - seconds(GUARD);
-    const from = to - seconds(CALM);
-    const frames = bands.filter((frame) => frame.to > from && frame.to <= to);
-    const power = frames.reduce((sum, frame) => sum + frame.band, 0) / Math.max(1, frames.length);
-    const samples = memory.slice(from, to);
-    if (samples.length < seconds(LEAST_CALM)) return;
-    if (!calm || power <= STILL_CALM * calm.power || at - calm.until > seconds(RUNG_OUT)) {
-      calm = { samples, power, until: at };
-    }
-    calm.until = at;
-  };
-
-  const judge = (from: number, to: number): ListenerEvent => {
-    const before = calm ? { before: calm.samples } : {};
-    const note = estimateNote(memory.slice(from, to), rate, { ...options, ...before });
-    return { kind: 'pluck', note, at: from / rate };
-  };
-
-  const level = (frame: Frame): ListenerEvent | undefined => {
+  return (frame: Frame): ListenerEvent | undefined => {
     sums = { whole: sums.whole + frame.whole, frames: sums.frames + 1 };
     if (frame.to < nextLevel) return undefined;
     const power = sums.whole / sums.frames;
@@ -99,11 +102,30 @@ export function createListener(rate: number, options: Omit<NoteOptions, 'before'
     nextLevel += seconds(LEVEL_EVERY);
     return { kind: 'level', rms: decibels(power), noise: decibels(Math.min(...levels)) };
   };
+}
+
+/**
+ * Listens to a stream for plucks: tells the level ten times a second and, one second after each onset, the note or why there
+ * is none. A second pluck within that second cuts the first short. Pure: no clock, no device; time is counted in samples.
+ */
+export function createListener(rate: number, options: Omit<NoteOptions, 'before'> = {}): Listener {
+  const memory = createMemory(Math.round((WHOLE + CALM + 0.5) * rate));
+  const framer = createFramer(rate);
+  const seconds = secondsAt(rate);
+  const calm = createCalm(rate, memory);
+  const meter = createMeter(rate);
+  let onset: number | undefined;
+
+  const judge = (from: number, to: number): ListenerEvent => {
+    const samples = calm.samples();
+    const before = samples ? { before: samples } : {};
+    const note = estimateNote(memory.slice(from, to), rate, { ...options, ...before });
+    return { kind: 'pluck', note, at: from / rate };
+  };
 
   const take = (frame: Frame, events: ListenerEvent[]) => {
-    bands.push({ to: frame.to, band: frame.band });
-    if (bands.length * (frame.to - frame.from) > seconds(CALM + 2 * GUARD)) bands.shift();
-    const told = level(frame);
+    calm.hear(frame);
+    const told = meter(frame);
     if (told) events.push(told);
     if (onset !== undefined && (frame.onset || frame.to - onset >= seconds(WHOLE))) {
       // Touching the belt before plucking it is no pluck.
@@ -111,7 +133,7 @@ export function createListener(rate: number, options: Omit<NoteOptions, 'before'
       onset = undefined;
     }
     if (frame.onset) {
-      remember(frame.from);
+      calm.pluckedAt(frame.from);
       onset = frame.from;
     }
   };

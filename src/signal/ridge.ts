@@ -63,6 +63,9 @@ function candidatesOf(fitted: Fitted, overNoise: readonly number[]): Candidate[]
   }));
 }
 
+/** px, along the strip. */
+const lengthOf = (reading: StripReading): number => (reading.columns[0]?.length ?? 0) * reading.step;
+
 /** Where each ridge's first harmonic is brightest, drawn across the strip. */
 function crestsOf(reading: StripReading, lie: Lie, fitted: Fitted, first: number) {
   const { model, amplitudes } = fitted;
@@ -86,6 +89,85 @@ function crestsOf(reading: StripReading, lie: Lie, fitted: Fitted, first: number
   });
 }
 
+/** A strip as it is looked at: straightened, with what its place and lie say of the wall. */
+function sightOf(reading: StripReading, scale: Scale) {
+  const lie = findLie(reading);
+  const bendSpread = BEND_SPREAD / reading.side;
+  const sideSpread = Math.min(bendSpread, lie.fanSpread);
+  return {
+    lie,
+    bendSpread,
+    step: reading.step,
+    values: straighten(refined(reading), lie),
+    cosine: 1 / Math.hypot(1, lie.shear),
+    /** Metres per pixel and how sure they are, where the strip is bent so; undefined where the marks do not tell. */
+    measured: (bend: number) => measure(reading, scale, planeOf(lie, bend), sideSpread),
+  };
+}
+
+type Sight = ReturnType<typeof sightOf>;
+type Measured = NonNullable<ReturnType<Sight['measured']>>;
+
+const layersAt = (sight: Sight, { layer }: RidgeOptions, metres: number, share: number): Layers | undefined =>
+  layer === undefined
+    ? undefined
+    : { frequency: (metres * sight.cosine) / layer, tolerance: Math.max(0.02, 3 * share) };
+
+/** Why no wave is seen: layers finer than the pixels tell, or none there. */
+const nothingAt = (sight: Sight, options: RidgeOptions, metres: number): RidgeRefusal =>
+  (layersAt(sight, options, metres, 0)?.frequency ?? 0) > 1 / (LEAST_PIXELS * sight.step)
+    ? 'too coarse'
+    : 'nothing regular';
+
+/** Strongest first. `along`: metres per pixel, square to the ridges. */
+function linesOf(
+  candidates: readonly Candidate[],
+  roles: readonly RidgeLine['role'][],
+  frequencyOf: (i: number) => number,
+  along: number,
+): RidgeLine[] {
+  const strongest = Math.max(...candidates.map((one) => one.amplitude));
+  return candidates
+    .map((one, i) => ({
+      frequency: frequencyOf(i),
+      period: along / frequencyOf(i),
+      strength: one.amplitude / strongest,
+      overNoise: one.overNoise,
+      role: roles[i] ?? 'other',
+    }))
+    .sort((a, b) => b.strength - a.strength);
+}
+
+/** The period from the last fit, with its interval, and what there is to draw. */
+function foundIn(reading: StripReading, sight: Sight, fitted: Fitted, measured: Measured) {
+  const { model } = fitted;
+  const length = lengthOf(reading);
+  const frequency = model.frequencies[0] ?? 0;
+  const bend = model.frequencies.length;
+  const fit = Math.sqrt(
+    cell(fitted, 0, 0) / frequency ** 2 -
+      (2 * measured.byBend * cell(fitted, 0, bend)) / frequency +
+      measured.byBend ** 2 * cell(fitted, bend, bend),
+  );
+  const period = (measured.metres * sight.cosine) / frequency;
+  const profile = drawnProfile(sight.values, sight.step, model.bend, measured.metres);
+  return {
+    status: 'found',
+    period,
+    halfWidth: period * halfWidth95(Math.hypot(fit, measured.marks), measured.distance),
+    shares: { fit, marks: measured.marks, distance: measured.distance / Math.sqrt(3) },
+    ridges: (frequency * length) / (1 - (model.bend * length) ** 2 / 4),
+    tilt: Math.atan(sight.lie.shear),
+    profile,
+    spectrum: drawnSpectrum(profile),
+  } as const;
+}
+
+function refuse(reason: RidgeRefusal, lines: readonly RidgeLine[] = [], profile?: DrawnProfile): RidgeFinding {
+  const drawn = profile ? { profile, spectrum: drawnSpectrum(profile) } : {};
+  return { status: 'refused', reason, lines, ...drawn };
+}
+
 /**
  * The period of the ridges in a strip of a picture, square to them, with its uncertainty.
  *
@@ -97,88 +179,43 @@ function crestsOf(reading: StripReading, lie: Lie, fitted: Fitted, first: number
  * @returns the finding, or the reason why there is none; never a guess
  */
 export function findRidges(reading: StripReading | undefined, scale: Scale, options: RidgeOptions): RidgeFinding {
-  const refuse = (reason: RidgeRefusal, lines: readonly RidgeLine[] = [], profile?: DrawnProfile): RidgeFinding => ({
-    status: 'refused',
-    reason,
-    lines,
-    ...(profile ? { profile, spectrum: drawnSpectrum(profile) } : {}),
-  });
-  const { step = 1 } = reading ?? {};
-  const length = (reading?.columns[0]?.length ?? 0) * step;
-  if (!reading || length < LEAST_LENGTH) return refuse('too short');
-  const lie = findLie(reading);
-  const values = straighten(refined(reading), lie);
-  const bendSpread = BEND_SPREAD / reading.side;
-  const sideSpread = Math.min(bendSpread, lie.fanSpread);
-  const flat = measure(reading, scale, planeOf(lie, 0), sideSpread);
+  if (!reading || lengthOf(reading) < LEAST_LENGTH) return refuse('too short');
+  const sight = sightOf(reading, scale);
+  const { step, values, bendSpread } = sight;
+  const flat = sight.measured(0);
   if (!flat) return refuse('no scale');
   const plain = drawnProfile(values, step, 0, flat.metres);
   if (reading.bright > MOST_CLIPPED) return refuse('overexposed', [], plain);
   if (reading.dark > MOST_CLIPPED) return refuse('too dark', [], plain);
-
-  const cosine = 1 / Math.hypot(1, lie.shear);
   const found = findWaves(values, { step, bendSpread });
-  const layersFor = (metres: number, share: number): Layers | undefined =>
-    options.layer === undefined
-      ? undefined
-      : { frequency: (metres * cosine) / options.layer, tolerance: Math.max(0.02, 3 * share) };
-  const nothing = (metres: number): RidgeRefusal =>
-    (layersFor(metres, 0)?.frequency ?? 0) > 1 / (LEAST_PIXELS * step) ? 'too coarse' : 'nothing regular';
-  if (!found) return refuse(nothing(flat.metres), [], plain);
+  if (!found) return refuse(nothingAt(sight, options, flat.metres), [], plain);
 
-  const loose = measure(reading, scale, planeOf(lie, found.fitted.model.bend), sideSpread) ?? flat;
-  const profile = drawnProfile(values, step, found.fitted.model.bend, loose.metres);
+  const { bend } = found.fitted.model;
+  const loose = sight.measured(bend) ?? flat;
+  const profile = drawnProfile(values, step, bend, loose.metres);
   const candidates = candidatesOf(found.fitted, found.overNoise);
-  const layers = layersFor(loose.metres, Math.hypot(loose.marks, loose.distance));
-  const sorted = sortOut(candidates, layers, length);
-  const strongest = Math.max(...candidates.map((one) => one.amplitude));
-  const linesWith = (frequencyOf: (i: number) => number, metres: number): RidgeLine[] =>
-    candidates
-      .map((one, i) => ({
-        frequency: frequencyOf(i),
-        period: (metres * cosine) / frequencyOf(i),
-        strength: one.amplitude / strongest,
-        overNoise: one.overNoise,
-        role: sorted.roles[i] ?? 'other',
-      }))
-      .sort((a, b) => b.strength - a.strength);
+  const layers = layersAt(sight, options, loose.metres, Math.hypot(loose.marks, loose.distance));
+  const sorted = sortOut(candidates, layers, lengthOf(reading));
+  const seen = (i: number) => candidates[i]?.frequency ?? 0;
+  const lines = linesOf(candidates, sorted.roles, seen, loose.metres * sight.cosine);
+  const no = (reason: RidgeRefusal) => refuse(reason, lines, profile);
   const first = sorted.ridges;
-  const lines = linesWith((i) => candidates[i]?.frequency ?? 0, loose.metres);
   if (first === undefined)
-    return refuse(layers && sorted.roles.includes('layers') ? 'only layers' : nothing(loose.metres), lines, profile);
-  const fundamental = candidates[first]?.frequency ?? 0;
-  if (fundamental * length < LEAST_RIDGES) return refuse('too few ridges', lines, profile);
-  if (fundamental * LEAST_PIXELS * step > 1 || (layers && isFalsePattern(fundamental, layers)))
-    return refuse('too coarse', lines, profile);
+    return no(layers && sorted.roles.includes('layers') ? 'only layers' : nothingAt(sight, options, loose.metres));
+  if (seen(first) * lengthOf(reading) < LEAST_RIDGES) return no('too few ridges');
+  if (seen(first) * LEAST_PIXELS * step > 1 || (layers && isFalsePattern(seen(first), layers))) return no('too coarse');
 
   const fitted = fitWaves(values, tied(found.fitted, sorted), { step, bendSpread, noise: found.noise });
-  if (!fitted) return refuse('nothing regular', lines, profile);
+  if (!fitted) return no('nothing regular');
   const { model } = fitted;
-  const measured = measure(reading, scale, planeOf(lie, model.bend), sideSpread);
-  if (!measured) return refuse('no scale', lines, profile);
-  const frequency = model.frequencies[0] ?? 0;
-  const bend = model.frequencies.length;
-  const fit = Math.sqrt(
-    cell(fitted, 0, 0) / frequency ** 2 -
-      (2 * measured.byBend * cell(fitted, 0, bend)) / frequency +
-      measured.byBend ** 2 * cell(fitted, bend, bend),
-  );
-  const period = (measured.metres * cosine) / frequency;
-  const final = drawnProfile(values, step, model.bend, measured.metres);
+  const measured = sight.measured(model.bend);
+  if (!measured) return no('no scale');
+  const settled = (i: number) =>
+    (model.frequencies[model.waves[i]?.family ?? 0] ?? 0) * (model.waves[i]?.multiple ?? 1);
   return {
-    status: 'found',
-    period,
-    halfWidth: period * halfWidth95(Math.hypot(fit, measured.marks), measured.distance),
-    shares: { fit, marks: measured.marks, distance: measured.distance / Math.sqrt(3) },
-    ridges: (frequency * length) / (1 - (model.bend * length) ** 2 / 4),
-    crests: crestsOf(reading, lie, fitted, first),
-    tilt: Math.atan(lie.shear),
-    lines: linesWith(
-      (i) => (model.frequencies[model.waves[i]?.family ?? 0] ?? 0) * (model.waves[i]?.multiple ?? 1),
-      measured.metres,
-    ),
-    profile: final,
-    spectrum: drawnSpectrum(final),
+    ...foundIn(reading, sight, fitted, measured),
+    crests: crestsOf(reading, sight.lie, fitted, first),
+    lines: linesOf(candidates, sorted.roles, settled, measured.metres * sight.cosine),
   };
 }
 
