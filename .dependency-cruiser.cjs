@@ -88,7 +88,7 @@ module.exports = {
       comment:
         'every screen is fetched when it is asked for; the list of instruments and the files stand on a screen of the shell',
       from: { path: '^src/app/shell/' },
-      to: { path: '^src/app/(?!shell/|desk/)', pathNot: '^src/app/(phone/phone\\.tsx|files/)', dynamic: false },
+      to: { path: '^src/app/(?!shell/|desk/)', pathNot: '^src/app/(phone/phones\\.ts$|files/)', dynamic: false },
     },
     {
       name: 'shell-starts-light',

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { REFUSAL, TROUBLE, meddlingSentence, whyApart } from '../../src/app/phone/note/note-words';
+import { whyApart } from '../../src/app/phone/note/fate';
+import say from '../../src/app/phone/note/words/en';
 import { meddlingOf, troubleOf } from '../../src/instrument/microphone-trouble';
 
 describe('why the microphone cannot be had', () => {
@@ -22,7 +23,7 @@ describe('why the microphone cannot be had', () => {
   });
 
   it('is said in one sentence each, with its full stop', () => {
-    for (const sentence of [...Object.values(TROUBLE), ...Object.values(REFUSAL).map(({ advice }) => advice)]) {
+    for (const sentence of [...Object.values(say.trouble), ...Object.values(say.refusal).map(({ advice }) => advice)]) {
       expect(sentence).toMatch(/^[A-Z][^.]*\.$/);
     }
   });
@@ -40,24 +41,23 @@ describe('what a phone does to the sound although asked not to', () => {
     expect(meddlingOf({ echoCancellation: 'all' })).toEqual(['echo cancelling']);
   });
 
-  it('is said', () => {
-    expect(meddlingSentence([])).toBe('');
-    expect(meddlingSentence(['gain control', 'noise suppression', 'echo cancelling'])).toContain(
-      'its gain control, noise suppression and echo cancelling on',
-    );
+  it('is said, each by its name', () => {
+    const { names, sentence } = say.meddling;
+    expect(sentence(Object.values(names).slice(0, 1))).toContain('its gain control on');
+    expect(sentence(Object.values(names))).toContain('its gain control, noise suppression and echo cancelling on');
   });
 });
 
 describe('why a pluck stands apart', () => {
   it.each([
-    [220.4, 'an octave above the others'],
-    [54.9, 'an octave below the others'],
-    [331, 'three times the others: an upper partial'],
-    [36.7, 'a third of the others'],
-    [111.1, '1.0 % higher: the belt moved, or was plucked otherwise'],
-    [108, '1.8 % lower: the belt moved, or was plucked otherwise'],
-    [132, '20 % higher: another span'],
-    [88, '20 % lower: another span'],
+    [220.4, say.apart.octaveAbove],
+    [54.9, say.apart.octaveBelow],
+    [331, say.apart.thrice],
+    [36.7, say.apart.third],
+    [111.1, say.apart.moved('1.0', 'higher')],
+    [108, say.apart.moved('1.8', 'lower')],
+    [132, say.apart.otherSpan('20', 'higher')],
+    [88, say.apart.otherSpan('20', 'lower')],
   ])('%d Hz against 110: %s', (frequency, words) => {
     expect(whyApart(frequency, 110)).toBe(words);
   });

@@ -11,7 +11,7 @@ const MachineScreen = lazy(async () => ({ default: (await import('../machine/scr
 const TuningSheet = lazy(async () => ({ default: (await import('../machine/tuning-sheet')).TuningSheet }));
 const TrendScreen = lazy(async () => ({ default: (await import('../readings/trend-screen')).TrendScreen }));
 const ReadingScreen = lazy(async () => ({ default: (await import('../readings/screen')).ReadingScreen }));
-const PhoneScreen = lazy(async () => ({ default: (await import('../phone/phone-screen')).PhoneScreen }));
+const PhoneScreen = lazy(async () => ({ default: (await import('../phone/screen')).PhoneScreen }));
 const CaseNew = lazy(async () => ({ default: (await import('../case/new')).CaseNew }));
 const CaseArrival = lazy(async () => ({ default: (await import('../case/arrival')).CaseArrival }));
 const CaseScreen = lazy(async () => ({ default: (await import('../case/screen')).CaseScreen }));

@@ -4,7 +4,7 @@ import { listed } from '../../engine/list';
 import { TOPICS } from '../../engine/topics';
 import { useRecords } from '../desk/context';
 import type { Findable } from '../desk/find-check';
-import { phones } from '../phone/phone';
+import { phones } from '../phone/phones';
 import { DemoOffer, MachinePicker } from '../desk/machine-picker';
 import say from './words/en';
 

@@ -4,7 +4,7 @@ import { angle, slope } from '../../../quantity/kinds';
 import { parseQuantity } from '../../../quantity/parse';
 import type { Measure } from '../../../quantity/unit';
 import { ENOUGH_PAIRS } from '../../../signal/level-reversal';
-import type { PanelProps } from '../panel-props';
+import type { PanelProps } from '../panel';
 import { SlopeAssumed } from './assumed';
 import { LayingDrawing } from './drawing';
 import { SlopeResult } from './result';

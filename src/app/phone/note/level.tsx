@@ -1,5 +1,6 @@
 import { For } from 'solid-js';
-import type { Level } from './listening';
+import type { Level } from './ear';
+import say from './words/en';
 
 const WIDTH = 340;
 const HEIGHT = 50;
@@ -19,7 +20,7 @@ export function NoteLevel(props: { level: Level | undefined }) {
   return (
     <div class="note-level">
       <p class="small">
-        Sound now <b>{over()} dB</b> over the noise of the room
+        {say.level.before} <b>{over()} dB</b> {say.level.after}
       </p>
       <svg class="drawing" viewBox={`0 0 ${WIDTH} ${HEIGHT}`} aria-hidden="true">
         <rect class="d-shade" x={LEFT} y={TOP} width={x(props.level?.noise ?? LEAST_DB) - LEFT} height={BASE - TOP} />

@@ -1,6 +1,7 @@
 import { createMemo, createUniqueId, For, Show } from 'solid-js';
 import type { NoteFound, NoteRefused } from '../../../signal/note';
 import { numberTicks } from '../../../ui/ticks';
+import say from './words/en';
 
 const WIDTH = 340;
 const HEIGHT = 226;
@@ -70,7 +71,7 @@ export function NoteSpectrum(props: { note: NoteFound | NoteRefused; label: stri
           <svg class="drawing" viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-labelledby={title}>
             <title id={title}>{props.label}</title>
             <text class="d-text" x={4} y={14}>
-              Loudness against the strongest line, dB
+              {say.spectrum.loudness}
             </text>
             <For each={[0, -20, -40, -60]}>
               {(decibels) => (

@@ -1,4 +1,6 @@
+import { For } from 'solid-js';
 import { DimensionLine, Drawing } from '../../../ui/drawing';
+import say from './words/en';
 
 const RIDGES = Array.from({ length: 9 }, (_, i) => 24 + i * 20);
 
@@ -8,49 +10,31 @@ export function RidgesHow() {
   const crests = () => RIDGES.map((y) => `M96 ${y - 8} q9 8 0 16`).join(' ');
   return (
     <>
-      <Drawing
-        width={340}
-        height={222}
-        label="A ridged wall seen edge on. A lamp close to the wall shines along it, so that each ridge throws a shadow. The phone looks square at the wall. A rule lies in the plane of the wall."
-      >
+      <Drawing width={340} height={222} label={say.how.drawing}>
         <path class="d-shade" d={wall()} />
         <path class="d-ink" d={`M96 14 V206 ${crests()}`} />
         <path class="d-fill" d="M104 20 h7 v186 h-7 z" />
         <path class="d-thin" d={RIDGES.map((y) => `M107 ${y} h4`).join(' ')} />
         <text class="d-text" x={118} y={204}>
-          rule, flat on the wall
+          {say.how.rule}
         </text>
         <circle class="d-fill" cx={128} cy={18} r={9} />
         <path class="d-accent" d="M124 29 L106 84 M130 30 L110 118 M136 29 L116 146" />
         <text class="d-text" x={144} y={22}>
-          lamp, low along the wall
+          {say.how.lamp}
         </text>
         <rect class="d-fill" x={278} y={72} width={12} height={78} rx={3} />
         <path class="d-ghost" d="M278 111 L98 48 M278 111 L98 174" />
-        <DimensionLine x1={98} y1={111} x2={276} y2={111} single text="square on" dx={34} />
+        <DimensionLine x1={98} y1={111} x2={276} y2={111} single text={say.how.square} dx={34} />
         <text class="d-text" x={296} y={170} text-anchor="middle">
-          phone
+          {say.how.phone}
         </text>
         <text class="d-text" x={10} y={114}>
-          wall
+          {say.how.wall}
         </text>
       </Drawing>
       <ul>
-        <li>
-          Light from the side, low along the wall and across the ridges, so that each one throws a shadow. No flash.
-        </li>
-        <li>
-          The camera square to the wall, from twice the wall’s height or more, with some zoom rather than close up.
-        </li>
-        <li>
-          A rule or a caliper’s open jaws in the picture as the scale, in the same plane as the wall: what lies nearer
-          looks larger.
-        </li>
-        <li>At least five ridges in sight; ten give a good reading. Sharp, not shaken.</li>
-        <li>
-          A caliper always works too: measure from the crest of one ridge to the crest of another, N ridges on, and
-          divide by N.
-        </li>
+        <For each={say.how.list}>{(one) => <li>{one}</li>}</For>
       </ul>
     </>
   );

@@ -1,11 +1,16 @@
+import './ridges.css';
 import { createSignal, onCleanup, Show } from 'solid-js';
 import { openPicture, type OpenPicture, type Progress } from '../../../instrument/picture';
 import { Fold } from '../../../ui/fold';
-import type { PanelProps } from '../panel-props';
-import { RidgesBench } from './bench';
+import type { PanelProps } from '../panel';
+import { RidgesAsking } from './asking';
 import { RidgesHow } from './how';
+import { createLooking } from './looking';
+import { createMarking } from './marking';
+import { RidgesPicture } from './picture';
 import { Task } from './task';
-import { troubleWords } from './ridges-words';
+import { troubleOf } from './trouble';
+import say from './words/en';
 
 function FileKey(props: { label: string; main: boolean; camera: boolean; onFile: (file: File) => void }) {
   const take = (field: HTMLInputElement) => {
@@ -59,7 +64,7 @@ export function RidgesPanel(props: PanelProps) {
         opened.preview.close();
       }
     } catch (error) {
-      if (running === stop) setTrouble(troubleWords(error, 'Reading the picture was cancelled.'));
+      if (running === stop) setTrouble(troubleOf(error, say.cancelled.reading));
     } finally {
       if (running === stop) setProgress(undefined);
     }
@@ -68,15 +73,15 @@ export function RidgesPanel(props: PanelProps) {
   return (
     <div class="measure">
       <div class="row">
-        <FileKey label="Take a picture" main={!picture()} camera onFile={(file) => void open(file)} />
+        <FileKey label={say.panel.take} main={!picture()} camera onFile={(file) => void open(file)} />
         <FileKey
-          label={picture() ? 'Choose another' : 'Choose a picture'}
+          label={picture() ? say.panel.another : say.panel.choose}
           main={false}
           camera={false}
           onFile={(file) => void open(file)}
         />
       </div>
-      <p class="small faint">The picture stays on this device and is not kept.</p>
+      <p class="small faint">{say.panel.notKept}</p>
       <Show when={progress()}>{(now) => <Task progress={now()} onCancel={() => running?.abort()} />}</Show>
       <Show when={trouble()}>
         {(words) => (
@@ -86,14 +91,30 @@ export function RidgesPanel(props: PanelProps) {
         )}
       </Show>
       <Show when={picture()} keyed fallback={<HowFirst />}>
-        {(opened) => (
-          <>
-            <RidgesBench picture={opened} mark={props.mark} take={props.take} onTake={(taken) => props.onTake(taken)} />
-            <Fold title="How to take the photo">
-              <RidgesHow />
-            </Fold>
-          </>
-        )}
+        {(opened) => {
+          const marking = createMarking(opened);
+          const looking = createLooking(opened, marking.marks, () => props.mark);
+          return (
+            <>
+              <div class="measure-grid">
+                <RidgesPicture
+                  picture={opened}
+                  marking={marking}
+                  finding={looking.isStale() ? undefined : looking.found()?.finding}
+                />
+                <RidgesAsking
+                  looking={looking}
+                  mark={props.mark}
+                  take={props.take}
+                  onTake={(taken) => props.onTake(taken)}
+                />
+              </div>
+              <Fold title={say.how.title}>
+                <RidgesHow />
+              </Fold>
+            </>
+          );
+        }}
       </Show>
     </div>
   );
@@ -102,7 +123,7 @@ export function RidgesPanel(props: PanelProps) {
 function HowFirst() {
   return (
     <section class="section">
-      <h2>How to take the photo</h2>
+      <h2>{say.how.title}</h2>
       <RidgesHow />
     </section>
   );

@@ -4,8 +4,9 @@ import type { DecimalMark } from '../../../quantity/parse';
 import type { Unit } from '../../../quantity/unit';
 import type { RidgeFinding, RidgesFound, Strip } from '../../../signal/ridge-types';
 import type { Taken } from '../../desk/handed';
-import { ProfileChart, SpectrumChart } from './charts';
-import { refusalWords } from './ridges-words';
+import { PeriodsChart } from './periods-chart';
+import { ProfileChart } from './profile-chart';
+import say from './words/en';
 
 const DEGREE = Math.PI / 180;
 /** A tilt below this is not worth a word. */
@@ -28,17 +29,26 @@ function crestsAlong(found: RidgesFound, strip: Strip): readonly number[] {
 /** Which source the doubt comes from mostly, and what would lessen it. */
 function adviceOn({ shares }: RidgesFound): string {
   const { fit, marks, distance } = shares;
-  if (marks >= fit && marks >= distance) {
-    return 'Most of the doubt comes from the places of the scale marks: zoom in and set them again, further apart if you can, and have the rule close beside the strip.';
-  }
-  if (distance >= fit) {
-    return 'Most of the doubt comes from the distance between the marks: a longer one, or one known better, lessens it.';
-  }
-  return 'Most of the doubt comes from the picture: more ridges in the strip, a wider strip or flatter light lessens it.';
+  if (marks >= fit && marks >= distance) return say.result.advice.marks;
+  return distance >= fit ? say.result.advice.distance : say.result.advice.fit;
 }
 
 const percent = (share: number, mark: DecimalMark) =>
-  share < 1e-4 ? `under ${formatNumber(0.01, 2, mark)} %` : `${formatNumber(share * 100, 2, mark)} %`;
+  share < 1e-4 ? say.result.under(formatNumber(0.01, 2, mark)) : say.result.percent(formatNumber(share * 100, 2, mark));
+
+/** What the interval holds, over how many ridges. */
+function intervalOf({ ridges, tilt }: RidgesFound, mark: DecimalMark): string {
+  const count = formatNumber(ridges, 3, mark);
+  const off = Math.abs(tilt);
+  return off > LEAST_TILT
+    ? say.result.intervalTilted(count, formatNumber(off / DEGREE, 2, mark))
+    : say.result.interval(count);
+}
+
+function sharesOf({ shares }: RidgesFound, mark: DecimalMark): string {
+  const { fit, marks, distance } = shares;
+  return say.result.shares(percent(fit, mark), percent(marks, mark), percent(distance, mark));
+}
 
 /** The period with its uncertainty, the profile and the spectrum; or why there is none. */
 export function RidgesResult(props: {
@@ -55,10 +65,10 @@ export function RidgesResult(props: {
   const found = () => (props.finding.status === 'found' ? props.finding : undefined);
   const refused = () => (props.finding.status === 'refused' ? props.finding : undefined);
   return (
-    <section class="section" aria-label="What the picture says">
-      <h2>What the picture says</h2>
+    <section class="section" aria-label={say.result.title}>
+      <h2>{say.result.title}</h2>
       <Show when={props.stale}>
-        <p class="problem">Something was changed since. Look for the ridges again.</p>
+        <p class="problem">{say.result.stale}</p>
       </Show>
       <div role="status">
         <Show when={found()}>
@@ -67,17 +77,11 @@ export function RidgesResult(props: {
               <p class="reading-large">
                 {formatMeasured(one().period, one().halfWidth, props.unit, { mark: props.mark })}
               </p>
-              <p>
-                From ridge to ridge, about 95 %. {formatNumber(one().ridges, 3, props.mark)} ridges in the strip
-                <Show when={Math.abs(one().tilt) > LEAST_TILT}>
-                  , {formatNumber(Math.abs(one().tilt) / DEGREE, 2, props.mark)}° off square to it (allowed for)
-                </Show>
-                .
-              </p>
+              <p>{intervalOf(one(), props.mark)}</p>
             </>
           )}
         </Show>
-        <Show when={refused()}>{(one) => <p class="problem">{refusalWords[one().reason]}</p>}</Show>
+        <Show when={refused()}>{(one) => <p class="problem">{say.refusal[one().reason]}</p>}</Show>
       </div>
       <Show when={found()}>
         {(one) => (
@@ -91,8 +95,7 @@ export function RidgesResult(props: {
               {props.take}
             </button>
             <p class="small">
-              {adviceOn(one())} Standard uncertainties: picture {percent(one().shares.fit, props.mark)}, marks{' '}
-              {percent(one().shares.marks, props.mark)}, distance {percent(one().shares.distance, props.mark)}.
+              {adviceOn(one())} {sharesOf(one(), props.mark)}
             </p>
           </>
         )}
@@ -109,12 +112,10 @@ export function RidgesResult(props: {
       </Show>
       <Show when={props.finding.spectrum}>
         {(spectrum) => (
-          <SpectrumChart spectrum={spectrum()} lines={props.finding.lines} unit={props.unit} mark={props.mark} />
+          <PeriodsChart spectrum={spectrum()} lines={props.finding.lines} unit={props.unit} mark={props.mark} />
         )}
       </Show>
-      <p class="small">
-        A caliper always works too: from the crest of one ridge to that of another, N ridges on, divided by N.
-      </p>
+      <p class="small">{say.result.caliper}</p>
     </section>
   );
 }

@@ -2,7 +2,8 @@ import { createUniqueId, Show } from 'solid-js';
 import type { DecimalMark } from '../../../quantity/parse';
 import type { Unit } from '../../../quantity/unit';
 import { ChoiceField } from '../../../ui/choice-field';
-import { standards, takenFor, type Read, type ScaleEntry, type Standard } from './scale';
+import { takenFor, type Read, type ScaleEntry, type Standard } from './scale';
+import say from './words/en';
 
 function TextLine(props: {
   label: string;
@@ -61,8 +62,8 @@ export function ScaleForm(props: {
   return (
     <>
       <ChoiceField
-        label="Between the marks A and B lie"
-        options={Object.entries(standards).map(([id, { label }]) => ({ id, label }))}
+        label={say.scale.between}
+        options={Object.entries(say.scale.standards).map(([id, { label }]) => ({ id, label }))}
         value={standard()}
         onPick={(id) => props.onEntry({ standard: id as Standard })}
       />
@@ -70,9 +71,9 @@ export function ScaleForm(props: {
         when={standard() === 'layers'}
         fallback={
           <TextLine
-            label={standards[standard()].field}
+            label={say.scale.standards[standard()].field}
             text={props.entry.text}
-            placeholder={`in ${props.unit.label}, as 40 ± 0.1`}
+            placeholder={say.scale.example(props.unit.label)}
             problem={distanceProblem()}
             decimal
             onText={(text) => props.onEntry({ text })}
@@ -80,9 +81,9 @@ export function ScaleForm(props: {
         }
       >
         <TextLine
-          label={standards.layers.field}
+          label={say.scale.standards.layers.field}
           text={props.entry.layers}
-          placeholder="a whole number"
+          placeholder={say.scale.whole}
           problem={distanceProblem()}
           decimal={false}
           onText={(layers) => props.onEntry({ layers })}
@@ -90,9 +91,9 @@ export function ScaleForm(props: {
       </Show>
       <p class="field-hint">{takenFor(standard(), props.unit, props.mark)}</p>
       <TextLine
-        label={standard() === 'layers' ? 'Layer height' : 'Layer height, to tell the layers’ own line (may stay empty)'}
+        label={standard() === 'layers' ? say.scale.layer : say.scale.layerToo}
         text={props.entry.layer}
-        placeholder={props.keptLayer === '' ? `in ${props.unit.label}` : `${props.keptLayer}, the machine’s`}
+        placeholder={props.keptLayer === '' ? say.scale.in(props.unit.label) : say.scale.machines(props.keptLayer)}
         problem={layerProblem()}
         decimal
         onText={(layer) => props.onEntry({ layer })}

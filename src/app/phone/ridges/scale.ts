@@ -4,6 +4,7 @@ import { parseQuantity, type DecimalMark } from '../../../quantity/parse';
 import type { Unit } from '../../../quantity/unit';
 import { toolById } from '../../../reference/tools';
 import type { Scale } from '../../../signal/ridge-types';
+import say from './words/en';
 
 const MM = 1e-3;
 /** The graduations of a workshop rule lie within this of where they should: common practice. */
@@ -12,21 +13,14 @@ const RULE_HALF = 0.1 * MM;
 const LAYER_SHARE = 0.005;
 const MOST = 2;
 
-export const standards = {
-  rule: { label: 'marks of a rule', field: 'Distance between the marks', measured: 'points', half: RULE_HALF },
-  jaws: {
-    label: 'caliper jaws',
-    field: 'Opening of the jaws',
-    measured: 'points',
-    half: toolById('caliper')?.half ?? RULE_HALF,
-  },
-  height: {
-    label: 'a measured height',
-    field: 'Height between the marks',
-    measured: 'across',
-    half: toolById('caliper')?.half ?? RULE_HALF,
-  },
-  layers: { label: 'counted layers', field: 'Layers between the marks', measured: 'across', half: 0 },
+const CALIPER_HALF = toolById('caliper')?.half ?? RULE_HALF;
+
+/** How a distance is measured by each standard, and its half-width, m, where no ± is typed. */
+const standards = {
+  rule: { measured: 'points', half: RULE_HALF },
+  jaws: { measured: 'points', half: CALIPER_HALF },
+  height: { measured: 'across', half: CALIPER_HALF },
+  layers: { measured: 'across', half: 0 },
 } as const;
 
 export type Standard = keyof typeof standards;
@@ -56,12 +50,12 @@ const blank = (reason: string): Read<never> => ({ ok: false, blank: true, reason
 function readLength(text: string, unit: Unit, mark: DecimalMark, half: (value: number) => number): Read<Length> {
   const typed = parseQuantity(text, length.mm.kind, unit, mark);
   if (!typed.ok) return text.trim() === '' ? blank(typed.reason) : refuse(typed.reason);
-  if (!(typed.value > 0)) return refuse('A length greater than nothing is needed here.');
+  if (!(typed.value > 0)) return refuse(say.scale.refusal.nothing);
   if (typed.value > MOST) {
-    return refuse(`That is more than ${formatValue(MOST, 0, length.m.unit)}. A length within the picture is meant.`);
+    return refuse(say.scale.refusal.tooLong(formatValue(MOST, 0, length.m.unit)));
   }
   const given = typed.half ?? half(typed.value);
-  if (given >= typed.value) return refuse('The ± is as large as the length itself. A smaller one is needed.');
+  if (given >= typed.value) return refuse(say.scale.refusal.wideLength);
   return { ok: true, value: { value: typed.value, half: given } };
 }
 
@@ -71,7 +65,7 @@ function readLength(text: string, unit: Unit, mark: DecimalMark, half: (value: n
  */
 export function readLayer(text: string, kept: Length | undefined, unit: Unit, mark: DecimalMark): Read<Length> {
   if (text.trim() !== '') return readLength(text, unit, mark, (value) => value * LAYER_SHARE);
-  if (!kept) return blank('The layer height is not known yet.');
+  if (!kept) return blank(say.scale.refusal.noLayer);
   return { ok: true, value: { value: kept.value, half: Math.max(kept.half, kept.value * LAYER_SHARE) } };
 }
 
@@ -92,24 +86,19 @@ export function readDistance(
   }
   const layers = parseQuantity(entry.layers, count.one.kind, count.one.unit, mark);
   if (!layers.ok) return entry.layers.trim() === '' ? blank(layers.reason) : refuse(layers.reason);
-  if (layers.value < 1)
-    return refuse('At least one layer must lie between the marks; twenty or more make a good scale.');
+  if (layers.value < 1) return refuse(say.scale.refusal.noneBetween);
   const layer = readLayer(entry.layer, kept, unit, mark);
   if (!layer.ok) return layer;
   const miscount = layers.half ?? 0;
   const share = Math.hypot(miscount / layers.value, layer.value.half / layer.value.value);
-  if (share >= 1) return refuse('The ± is as large as the count itself. Count again.');
+  if (share >= 1) return refuse(say.scale.refusal.wideCount);
   const distance = layers.value * layer.value.value;
   return { ok: true, value: { distance, halfWidth: distance * share, measured } };
 }
 
 /** What is taken for granted where no ± was typed, as a sentence. */
 export function takenFor(standard: Standard, unit: Unit, mark: DecimalMark): string {
-  if (standard === 'layers') {
-    const share = formatNumber(LAYER_SHARE * 100, 2, mark);
-    return `Without a ±, the count is taken as right and the layer height as known to ± ${share} % (common practice). One layer miscounted in fifty is 2 %: count twice.`;
-  }
+  if (standard === 'layers') return say.scale.taken.layers(formatNumber(LAYER_SHARE * 100, 2, mark));
   const half = formatValue(standards[standard].half, 0, unit, { mark });
-  const why = standard === 'rule' ? 'common practice' : 'a caliper’s';
-  return `Without a ±, ± ${half} is taken (${why}); the places of your marks are counted apart from it.`;
+  return standard === 'rule' ? say.scale.taken.rule(half) : say.scale.taken.caliper(half);
 }

@@ -5,16 +5,39 @@ import type { PhoneInstrument } from '../../engine/calculator';
 import { listed } from '../../engine/list';
 import { useRecords } from '../desk/context';
 import { handOn, type Taken } from '../desk/handed';
-import { phones } from './phone';
+import { phones } from './phones';
+import say from './words/en';
 
 const isPhone = (name: string | undefined): name is PhoneInstrument =>
   name !== undefined && Object.hasOwn(phones, name);
+
+/** The checks that have a line for what was measured; a tap takes it there. */
+function UseIn(props: { phone: PhoneInstrument; taken: Taken }) {
+  const navigate = useNavigate();
+  const take = (id: string) => {
+    handOn(id, props.phone, props.taken);
+    navigate(`/check/${id}`);
+  };
+  return (
+    <section class="section" role="status">
+      <h2>{say.screen.into}</h2>
+      <div class="row">
+        <For each={listed.filter((entry) => entry.phone?.includes(props.phone))}>
+          {(entry) => (
+            <button type="button" class="button" onClick={() => take(entry.id)}>
+              {entry.title}
+            </button>
+          )}
+        </For>
+      </div>
+    </section>
+  );
+}
 
 /** One of the phone's instruments by itself; what it measures can be taken to a check with one tap. */
 export function PhoneScreen() {
   const records = useRecords();
   const params = useParams();
-  const navigate = useNavigate();
   const [taken, setTaken] = createSignal<Taken>();
   const phone = () => (isPhone(params.instrument) ? params.instrument : undefined);
   return (
@@ -24,9 +47,9 @@ export function PhoneScreen() {
         keyed
         fallback={
           <>
-            <h1>No such instrument</h1>
+            <h1>{say.screen.unknown}</h1>
             <p>
-              <A href="/">All checks</A>
+              <A href="/">{say.screen.all}</A>
             </p>
           </>
         }
@@ -35,37 +58,15 @@ export function PhoneScreen() {
           <>
             <h1>{phones[name].title}</h1>
             <p>{phones[name].question}</p>
-            <Suspense fallback={<p>Fetching the instrument…</p>}>
+            <Suspense fallback={<p>{say.fetching}</p>}>
               <Dynamic
                 component={phones[name].Panel}
                 mark={records.settings().mark}
-                take="Use in a check"
+                take={say.screen.take}
                 onTake={(one: Taken) => setTaken(one)}
               />
             </Suspense>
-            <Show when={taken()}>
-              {(one) => (
-                <section class="section" role="status">
-                  <h2>Use it in</h2>
-                  <div class="row">
-                    <For each={listed.filter((entry) => entry.phone?.includes(name))}>
-                      {(entry) => (
-                        <button
-                          type="button"
-                          class="button"
-                          onClick={() => {
-                            handOn(entry.id, name, one());
-                            navigate(`/check/${entry.id}`);
-                          }}
-                        >
-                          {entry.title}
-                        </button>
-                      )}
-                    </For>
-                  </div>
-                </section>
-              )}
-            </Show>
+            <Show when={taken()}>{(one) => <UseIn phone={name} taken={one()} />}</Show>
           </>
         )}
       </Show>

@@ -1,7 +1,7 @@
 import type { DecimalMark } from '../../quantity/parse';
 import type { Taken } from '../desk/handed';
 
-/** What every panel of an instrument gets. */
+/** What every instrument's panel is given, by the dialog over a sheet and by the screen of its own. */
 export interface PanelProps {
   readonly mark: DecimalMark;
   /** Words on the key that hands the measurement over. */

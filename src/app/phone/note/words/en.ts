@@ -1,0 +1,141 @@
+const list = (words: readonly string[]): string =>
+  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1) ?? ''}`;
+
+/** Words of the room that listens to a belt. */
+const en = {
+  cautions: {
+    label: 'Cautions',
+    first: 'First',
+    list: [
+      'Switch the machine off and pull its plug: a motor that starts takes the finger along.',
+      'Keep hands and sleeves away from moving belts and pulleys, and from the hot end and the bed until cold.',
+    ],
+  },
+  how: {
+    title: 'How to pluck',
+    steps: [
+      'Motors off and cold: a warm frame and a held motor pull on the belt.',
+      'Choose a free span: from where the belt leaves one pulley or clamp to where it meets the next, touching nothing.',
+      'Hold the carriage, or block it: if it gives, the note sinks while it rings.',
+      'Hold the phone’s microphone one or two fingers from the middle of the span, without touching it.',
+      'Pluck the flat of the belt at the middle of the span with a fingernail, gently, and let it ring out.',
+      'Wait for silence and pluck again. When enough plucks agree, two high tones sound and listening ends.',
+    ],
+    staysOn: 'The screen stays on while it listens.',
+    mayGoOff: 'This browser does not let a page keep the screen on: touch it now and then.',
+    notKept: 'The sound stays on this phone and is not kept.',
+  },
+
+  /** What is wrong with the microphone and what to do about it, a sentence each. */
+  trouble: {
+    'not secure':
+      'A browser lends its microphone only to pages that come over https: open this page by its https address.',
+    'not supported': 'This browser cannot hand the microphone to a page: a newer one can.',
+    refused:
+      'The microphone was refused: allow it for this page in the browser (the sign beside the address, “Permissions” or “Site settings”) and for the browser in the phone’s own settings, then listen again.',
+    none: 'This device has no microphone that the browser can find: plug one in, or use another phone.',
+    taken: 'Another app or call has the microphone: end it there, then listen again.',
+    ended: 'The microphone was taken away while listening (unplugged, or its permission withdrawn): listen again.',
+    muted:
+      'The phone has silenced the microphone (a call, or its privacy switch): listening goes on when it gives it back.',
+    suspended: 'The phone holds the sound back until it is touched: press “Go on”.',
+    failed: 'Listening broke off through a fault of this page or browser: listen again, or reload the page.',
+  },
+  goOn: 'Go on',
+  /** Where the microphone fails, the sheet does not. */
+  typeInstead: 'A note found by other means can always be typed into the sheet.',
+  rateOff:
+    'This phone’s sound does not run at the rate it states, so these notes may be wrong by several per cent: close other apps that use sound and reload the page.',
+  /** What the phone does to the sound although asked not to. */
+  meddling: {
+    names: {
+      'gain control': 'gain control',
+      'noise suppression': 'noise suppression',
+      'echo cancelling': 'echo cancelling',
+    },
+    sentence: (names: readonly string[]) =>
+      `This phone keeps its ${list(names)} on although asked not to: a quiet belt may be cut short. It does not shift the note; trust plucks that agree.`,
+  },
+
+  reading: {
+    label: 'Listening',
+    off: 'Not listening.',
+    offAt: (count: number, wanted: number) => `Not listening: ${count} of ${wanted}.`,
+    opening: 'Asking for the microphone…',
+    at: (count: number, wanted: number) => `${count} of ${wanted}`,
+    first: 'Listening: pluck the middle of the span.',
+    next: 'Let it ring out, then pluck again.',
+    away: 'The page is out of sight: the microphone is off until you are back.',
+    done: (count: number) => `Done: ${count} plucks agree.`,
+    interval: (count: number) => `95 %, of ${count} plucks`,
+    noneYet: 'No note yet: at least two plucks must agree, and more than half of those not struck off.',
+    last: (pluck: number, note: string, fate: string) => `Pluck ${pluck}: ${note}, ${fate}.`,
+  },
+  level: { before: 'Sound now', after: 'over the noise of the room' },
+  keys: {
+    wanted: 'Good plucks to wait for',
+    listen: 'Listen',
+    listenFor: (more: number) => `Listen for ${more} more`,
+    again: 'Listen again',
+    stop: 'Stop',
+  },
+
+  plucks: {
+    title: 'Plucks',
+    noNote: 'no note',
+    strike: 'Strike off',
+    strikeOne: (pluck: number) => `Strike off pluck ${pluck}`,
+    takeBack: 'Take back',
+    takeBackOne: (pluck: number) => `Take back pluck ${pluck}`,
+  },
+  /** Whether a pluck counts. */
+  fate: {
+    used: 'used',
+    struck: 'struck off',
+    waiting: 'waiting for others that agree',
+    notUsed: (why: string) => `not used: ${why}`,
+  },
+  /** Why a pluck gave no note, in a word or two, and what to do about it. */
+  refusal: {
+    'too quiet': {
+      short: 'too quiet',
+      advice: 'Too quiet: bring the phone’s microphone nearer to the middle of the span, or pluck harder.',
+    },
+    'too noisy': {
+      short: 'too noisy',
+      advice: 'Too noisy to tell: switch off fans and motors, wait for silence, and bring the microphone nearer.',
+    },
+    'too short': {
+      short: 'too short',
+      advice: 'It died away too soon: take the finger right off, and let the belt ring out before the next pluck.',
+    },
+    'out of range': {
+      short: 'out of range',
+      advice: 'Its note is not one from 20 to 500 Hz: choose a span that is neither slack nor very short.',
+    },
+    overdriven: {
+      short: 'too loud',
+      advice: 'Too loud for the microphone: pluck more gently, or hold the phone a little further off.',
+    },
+  },
+  /** Why a pluck stands apart from the others. */
+  apart: {
+    octaveAbove: 'an octave above the others',
+    octaveBelow: 'an octave below the others',
+    thrice: 'three times the others: an upper partial',
+    third: 'a third of the others',
+    moved: (percent: string, way: 'higher' | 'lower') =>
+      `${percent} % ${way === 'higher' ? 'higher' : 'lower'}: the belt moved, or was plucked otherwise`,
+    otherSpan: (percent: string, way: 'higher' | 'lower') =>
+      `${percent} % ${way === 'higher' ? 'higher' : 'lower'}: another span`,
+  },
+
+  spectrum: {
+    title: (pluck: number, note: string) => `Spectrum of pluck ${pluck}: ${note}`,
+    caption: (pluck: number, decibels: string) =>
+      `Pluck ${pluck}, ${decibels} dB over the noise. Solid: its note; broken: the partials above it, numbered.`,
+    noNote: (pluck: number) => `Pluck ${pluck}: no note was found in it.`,
+    loudness: 'Loudness against the strongest line, dB',
+  },
+};
+export default en;

@@ -1,0 +1,31 @@
+import { lazy, type Component } from 'solid-js';
+import type { PhoneInstrument } from '../../engine/calculator';
+import type { PanelProps } from './panel';
+import say from './words/en';
+
+interface Phone {
+  readonly title: string;
+  /** The question it answers. */
+  readonly question: string;
+  /** What a person would say, for the search. */
+  readonly sayings: readonly string[];
+  /** Words on the key beside a line that it can fill. */
+  readonly key: string;
+  readonly Panel: Component<PanelProps>;
+}
+
+/** The phone's own instruments. Each is loaded when it is first asked for. */
+export const phones: Readonly<Record<PhoneInstrument, Phone>> = {
+  note: {
+    ...say.instruments.note,
+    Panel: lazy(async () => ({ default: (await import('./note/panel')).NotePanel })),
+  },
+  ridges: {
+    ...say.instruments.ridges,
+    Panel: lazy(async () => ({ default: (await import('./ridges/panel')).RidgesPanel })),
+  },
+  slope: {
+    ...say.instruments.slope,
+    Panel: lazy(async () => ({ default: (await import('./level/panel')).SlopePanel })),
+  },
+};

@@ -1,0 +1,34 @@
+/** Words of the phone's instruments as a whole: their list, one over a sheet, one by itself. */
+const en = {
+  instruments: {
+    note: {
+      title: 'Note of a belt',
+      question: 'Which note does a plucked belt give?',
+      /** What a person would say, for the search. */
+      sayings: ['belt too loose', 'belt too tight', 'pluck the belt', 'listen to the belt', 'microphone'],
+      /** On the key beside a line that it can fill. */
+      key: 'Listen with the phone',
+    },
+    ridges: {
+      title: 'Ridges in a photo',
+      question: 'How far apart are the ridges of a wall?',
+      sayings: ['ridges up the wall', 'banding', 'lines in a photo', 'camera', 'picture of a wall'],
+      key: 'Measure in a photo',
+    },
+    slope: {
+      title: 'Level',
+      question: 'How far is it from level?',
+      sayings: ['spirit level', 'gantry slopes', 'table not level', 'leaning'],
+      key: 'Lay the phone on it',
+    },
+  },
+  fetching: 'Fetching the instrument…',
+  dialog: { back: 'Back to the sheet' },
+  screen: {
+    unknown: 'No such instrument',
+    all: 'All checks',
+    take: 'Use in a check',
+    into: 'Use it in',
+  },
+};
+export default en;
