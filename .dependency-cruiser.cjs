@@ -76,6 +76,20 @@ module.exports = {
     ...room('readings', []),
     ...room('files', []),
     ...room('phone', []),
+    {
+      name: 'instruments-apart',
+      severity: 'error',
+      comment: 'an instrument knows the panel that all of them are, and no other instrument',
+      from: { path: '^src/app/phone/([^/]+)/' },
+      to: { path: '^src/app/phone/', pathNot: '^src/app/phone/($1/|panel\\.ts$)' },
+    },
+    {
+      name: 'phone-by-its-door',
+      severity: 'error',
+      comment: 'other rooms see the list of instruments, the dialog and the screen, and fetch none by itself',
+      from: { path: '^src/', pathNot: '^src/app/phone/' },
+      to: { path: '^src/app/phone/', pathNot: '^src/app/phone/(phones\\.ts|dialog\\.tsx|screen\\.tsx)$' },
+    },
     // The file that goes along with a case.
     ...room('case', ['files']),
     // The instrument beside a line, and the case that a check is taken for.

@@ -1,3 +1,4 @@
+import './picture.css';
 import { createEffect, createMemo, createUniqueId, onCleanup, onMount, Show, type JSX } from 'solid-js';
 import { handleSpot } from './handle-place';
 import { createGestures, type PlacedHandle } from './picture-gestures';
