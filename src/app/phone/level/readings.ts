@@ -67,5 +67,3 @@ export function createReadings(assumed: Accessor<Assumptions>) {
     },
   };
 }
-
-export type Readings = ReturnType<typeof createReadings>;
