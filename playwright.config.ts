@@ -1,5 +1,6 @@
 import { defineConfig } from '@playwright/test';
-import { language, outDir } from './build/language.ts';
+import { language, outDir } from './build/chosen.ts';
+import { isStyle } from './build/strange.ts';
 import { findBrowser } from './test/browser/find-browser';
 
 const PORT = Number(process.env.PORT ?? 4174);
@@ -14,7 +15,11 @@ export default defineConfig({
   retries: 0,
   timeout: 60_000,
   outputDir: 'test-results/browser',
-  reporter: [['list'], ['json', { outputFile: 'test-results/browser.json' }]],
+  reporter: [
+    ['list'],
+    ['json', { outputFile: 'test-results/browser.json' }],
+    ...(isStyle(language) ? ([['./test/browser/leftovers-reporter.ts']] as const) : []),
+  ],
   use: {
     baseURL: `http://localhost:${PORT}/bench/`,
     viewport: { width: 360, height: 740 },

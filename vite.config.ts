@@ -2,7 +2,8 @@ import { defineConfig } from 'vitest/config';
 import type { Plugin } from 'vite';
 import solid from 'vite-plugin-solid';
 import { VitePWA } from 'vite-plugin-pwa';
-import { asBuilt, language, languagePlugins, outDir } from './build/language.ts';
+import { asBuilt, language, outDir } from './build/chosen.ts';
+import { languagePlugins } from './build/language.ts';
 import say from './src/app/shell/words/en';
 
 const POLICY = [

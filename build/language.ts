@@ -1,21 +1,9 @@
 import { existsSync, readdirSync } from 'node:fs';
 import { dirname, join, relative } from 'node:path';
 import type { Plugin } from 'vite';
-import { inStyle, rewriteWords, type Style } from './pseudo.ts';
-
-const HOME = 'en';
-const STYLES: readonly string[] = ['marked', 'pseudo'] satisfies readonly Style[];
-
-const isStyle = (language: string): language is Style => STYLES.includes(language);
-
-/** The language that TRAMMEL_LANGUAGE names: one per build. `marked` and `pseudo` are English made strange, for tests. */
-export const language = process.env.TRAMMEL_LANGUAGE ?? HOME;
-
-/** Where a build in this language goes. */
-export const outDir = language === HOME ? 'dist' : `dist-${language}`;
-
-/** An entry of a words file, whole, as this build shows it. */
-export const asBuilt = (text: string): string => (isStyle(language) ? inStyle(text, language) : text);
+import { HOME } from './chosen.ts';
+import { rewriteWords } from './pseudo.ts';
+import type { Style } from './strange.ts';
 
 /** Folders below `root` that hold English words and no file of words in `wanted`, as paths from `root`. */
 function foldersWithout(wanted: string, root: string): readonly string[] {

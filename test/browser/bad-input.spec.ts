@@ -1,5 +1,5 @@
-import { expect, test } from '@playwright/test';
-import { bench, calculatorIds } from './support';
+import { expect } from '@playwright/test';
+import { bench, calculatorIds, test } from './support';
 
 /** Not a number at all, and a number that no check can use. */
 const BAD = ['abc', '9e99'];

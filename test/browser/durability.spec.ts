@@ -1,5 +1,5 @@
-import { expect, test, type BrowserContext, type Page } from '@playwright/test';
-import { bench, enter, field } from './support';
+import { expect, type BrowserContext, type Page } from '@playwright/test';
+import { bench, enter, field, line, test } from './support';
 import { inDatabase, makeMachine, plant } from './records';
 
 const DH = 'Height difference, right minus left';
@@ -376,7 +376,7 @@ test('tabs killed in the middle of writing, a hundred times: every reading that 
     const page = await context.newPage();
     await page.goto(SHEET);
     // Four tabs at once on a busy computer: longer than the usual wait.
-    await page.locator(`.field[data-symbol="${DH}"]`).waitFor({ timeout: 30_000 });
+    await line(page, DH).waitFor({ timeout: 30_000 });
     await field(page, DH);
     const before = mine(began).length;
     const under = before - mine(kept).length;

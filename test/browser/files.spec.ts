@@ -1,10 +1,11 @@
 import AxeBuilder from '@axe-core/playwright';
-import { expect, test, type Browser, type Page } from '@playwright/test';
+import { expect, type Browser, type Page } from '@playwright/test';
 import { readFile } from 'node:fs/promises';
 import { writeFile } from '../../src/machine/exchange';
 import { demoMachine, demoReadings } from '../../src/machine/demo';
 import type { Machine, Reading } from '../../src/machine/schema';
 import { inDatabase } from './records';
+import { test } from './support';
 
 const MADE = '2026-05-06T07:08:09.000Z';
 const LATER = '2027-01-01T00:00:00.000Z';

@@ -1,6 +1,6 @@
-import { expect, test, type Page } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import jsQR from 'jsqr';
-import { bench, enter, field } from './support';
+import { bench, enter, field, line, test } from './support';
 
 const HEIGHT = 'Height difference, right minus left';
 
@@ -54,7 +54,7 @@ test('a check goes to a phone that has no such machine, by copied link', async (
   // The lead stands on the machine only, as on the next day.
   await page.getByRole('button', { name: 'Clear the sheet' }).click();
   await enter(page, HEIGHT, '0,75');
-  await expect(page.locator('.field[data-symbol="Screw lead"]')).toContainText('machine');
+  await expect(line(page, 'Screw lead')).toContainText('machine');
   const link = await open(page);
   expect(link.length).toBeLessThan(300);
   await page.getByRole('button', { name: 'Copy link' }).click();
@@ -67,7 +67,7 @@ test('a check goes to a phone that has no such machine, by copied link', async (
   phone.on('request', (request) => asked.push(request.url()));
   await phone.goto(link);
   await expect(bench(phone).locator('.bench-headline')).toHaveText(headline ?? '');
-  await expect(phone.locator('.field[data-symbol="Screw lead"]')).toContainText('12');
+  await expect(line(phone, 'Screw lead')).toContainText('12');
   await expect(await field(phone, HEIGHT)).toHaveValue('0.75');
   expect(new URL(phone.url()).hash).toBe('#/check/dual-z-sync');
   // The browser never sends a fragment; nothing else may either.
@@ -129,10 +129,10 @@ test('what the machine on the bench keeps does not creep into a link’s check; 
 
   await page.goto('./#/check/dual-z-sync?v=1&dh=0.75;mm;caliper');
   await expect(page.getByText('Left bench is off the bench')).toBeVisible();
-  await expect(page.locator('.field[data-symbol="Screw lead"]')).toContainText('typical');
+  await expect(line(page, 'Screw lead')).toContainText('typical');
   await page.getByRole('button', { name: 'Put Left bench back' }).click();
   await expect(await field(page, HEIGHT)).toHaveValue('0.31');
-  await expect(page.locator('.field[data-symbol="Screw lead"]')).toContainText('12');
+  await expect(line(page, 'Screw lead')).toContainText('12');
   await expect(page.getByText('came with a link')).toBeHidden();
 
   // A reading from a link can be kept on a machine: its numbers go along when the machine is picked.

@@ -1,5 +1,5 @@
-import { expect, test } from '@playwright/test';
-import { bench, enter, field } from './support';
+import { expect } from '@playwright/test';
+import { bench, enter, field, line, test } from './support';
 
 test('a reading becomes an instruction, is kept, and is found again without a signal', async ({ page, context }) => {
   await page.goto('./');
@@ -25,7 +25,7 @@ test('a reading becomes an instruction, is kept, and is found again without a si
   await context.setOffline(true);
   await page.reload();
   await expect(await field(page, 'Height difference, right minus left')).toHaveValue('0,75');
-  await expect(page.locator('.field[data-symbol="Screw lead"]')).toContainText('8');
+  await expect(line(page, 'Screw lead')).toContainText('8');
   await page.getByRole('link', { name: 'Machines' }).click();
   await page.getByRole('link', { name: /Left bench/ }).click();
   await expect(page.getByRole('link', { name: /Dual-Z sync: beyond limit/ })).toContainText('by 2 teeth');

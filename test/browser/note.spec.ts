@@ -1,9 +1,9 @@
 import AxeBuilder from '@axe-core/playwright';
-import { chromium, expect, test, type Browser, type BrowserContextOptions, type Page } from '@playwright/test';
+import { chromium, expect, type Browser, type BrowserContextOptions, type Page } from '@playwright/test';
 import { writeFileSync } from 'node:fs';
 import { findBrowser } from './find-browser';
 import { wavOf, type Recording } from './plucks';
-import { field, untilOffline } from './support';
+import { field, line, test, untilOffline } from './support';
 
 /** In the fake recording, and so in the answer. */
 const NOTE = 98.3;

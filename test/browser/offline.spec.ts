@@ -1,16 +1,17 @@
-import { expect, test } from '@playwright/test';
+import { expect } from '@playwright/test';
 import { spawn, type ChildProcess } from 'node:child_process';
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { bench, calculatorIds, enter, field, untilOffline } from './support';
+import { outDir } from '../../build/chosen';
+import { bench, calculatorIds, enter, field, line, test, untilOffline } from './support';
 
 const DH = 'Height difference, right minus left';
 
 /** A host of its own with a copy of the built app, so that it can be killed or given a new version. */
 async function host(port: number): Promise<{ folder: string; url: string; process: ChildProcess }> {
   const folder = mkdtempSync(join(tmpdir(), 'trammel-'));
-  cpSync('dist', folder, { recursive: true });
+  cpSync(outDir, folder, { recursive: true });
   const process = spawn('node', ['test/browser/serve.mjs', String(port), folder], { stdio: 'inherit' });
   const url = `http://localhost:${port}/bench/`;
   await expect

@@ -1,10 +1,10 @@
 import AxeBuilder from '@axe-core/playwright';
-import { expect, test, type Page } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import type { Calculator } from '../../src/engine/calculator';
 import { demoMachine } from '../../src/machine/demo';
 import { VERSION, type KeptValue, type Machine } from '../../src/machine/schema';
 import { inDatabase, makeMachine, plant } from './records';
-import { bench, calculatorIds, enter } from './support';
+import { bench, calculatorIds, enter, test } from './support';
 
 const DH = 'Height difference, right minus left';
 const DEMO = `machines/${demoMachine.id}`;
@@ -47,7 +47,7 @@ async function noise(page: Page, width: number, height: number): Promise<Buffer>
 }
 
 const addPhoto = (page: Page, name: string, mimeType: string, buffer: Buffer) =>
-  page.getByLabel(/A photo of it/).setInputFiles({ name, mimeType, buffer });
+  page.getByLabel('A photo of it').setInputFiles({ name, mimeType, buffer });
 
 test('a reading has a page: what was entered and how, what came out, a note that stays', async ({ page }) => {
   await keepOne(page);

@@ -1,4 +1,5 @@
 import { expect, type Page } from '@playwright/test';
+import { give } from './words-watch';
 
 /** What the tests do with machines and with what is stored of them. */
 
@@ -39,8 +40,9 @@ export const inDatabase = (page: Page, prefix: string): Promise<readonly [string
   );
 
 /** Puts anything at a key, past the app. */
-export const plant = (page: Page, key: string, value: unknown): Promise<void> =>
-  page.evaluate(
+export const plant = (page: Page, key: string, value: unknown): Promise<void> => {
+  give(value);
+  return page.evaluate(
     ([at, what]) =>
       new Promise<void>((resolve, reject) => {
         const opening = indexedDB.open('trammel');
@@ -57,3 +59,4 @@ export const plant = (page: Page, key: string, value: unknown): Promise<void> =>
       }),
     [key, value] as const,
   );
+};

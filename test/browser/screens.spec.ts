@@ -1,6 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
-import { expect, test, type Page } from '@playwright/test';
-import { bench, calculatorIds } from './support';
+import { expect, type Page } from '@playwright/test';
+import { bench, calculatorIds, test } from './support';
 
 const phones = ['phone/note', 'phone/ridges', 'phone/slope'];
 const screens = ['', 'machines', 'settings', ...phones, ...calculatorIds.map((id) => `check/${id}`)];

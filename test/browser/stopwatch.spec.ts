@@ -1,5 +1,5 @@
-import { expect, test } from '@playwright/test';
-import { bench } from './support';
+import { expect } from '@playwright/test';
+import { bench, test } from './support';
 
 test('the stopwatch goes on while the screen is locked, and puts the cursor where the reading belongs', async ({
   page,

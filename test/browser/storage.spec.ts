@@ -1,5 +1,5 @@
-import { expect, test, type Page } from '@playwright/test';
-import { bench, enter, field } from './support';
+import { expect, type Page } from '@playwright/test';
+import { bench, enter, field, test } from './support';
 
 const DH = 'Height difference, right minus left';
 

@@ -1,19 +1,25 @@
 import { expect, type Locator, type Page } from '@playwright/test';
 import { readdirSync } from 'node:fs';
+import { asBuilt } from '../../build/chosen';
+
+export { test } from './words-watch';
 
 /** Every calculator folder. */
 export const calculatorIds = readdirSync('src/calculators', { withFileTypes: true })
   .filter((entry) => entry.isDirectory())
   .map((entry) => entry.name);
 
+/** What a calculator's screen has for an input, by the input's label. */
+export const line = (page: Page, label: string): Locator => page.locator(`.field[data-symbol="${asBuilt(label)}"]`);
+
 /** The entry of an input on a calculator's screen, opened if its line is closed. */
 export async function field(page: Page, label: string): Promise<Locator> {
   const box = page.getByRole('textbox', { name: label, exact: true });
   // The sheet may be made anew meanwhile (a machine was picked): try until the line stands open.
   await expect(async () => {
-    const line = page.locator(`.field[data-symbol="${label}"] .field-line`);
-    await expect(line).toBeVisible({ timeout: 1000 });
-    if ((await line.getAttribute('aria-expanded', { timeout: 1000 })) === 'false') await line.click({ timeout: 1000 });
+    const head = line(page, label).locator('.field-line');
+    await expect(head).toBeVisible({ timeout: 1000 });
+    if ((await head.getAttribute('aria-expanded', { timeout: 1000 })) === 'false') await head.click({ timeout: 1000 });
     await expect(box).toBeVisible({ timeout: 1000 });
   }).toPass();
   return box;

@@ -1,6 +1,7 @@
 import { Buffer } from 'node:buffer';
 import { describe, expect, it } from 'vitest';
-import { inStyle, MARK, rewriteWords, type Style } from '../../build/pseudo';
+import { rewriteWords } from '../../build/pseudo';
+import { inStyle, MARK, type Style } from '../../build/strange';
 
 /** What a words file must never lose: types, keys, modules, cases and comparisons, beside the text around them. */
 const TYPED = `

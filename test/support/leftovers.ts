@@ -1,0 +1,86 @@
+import { MARK } from '../../build/strange';
+import { demoMachine, demoReadings } from '../../src/machine/demo';
+import { allKinds } from '../../src/quantity/all-kinds';
+
+/** What a page showed: a text, the element that holds it, and the address it stood under. */
+export interface Seen {
+  readonly text: string;
+  readonly where: string;
+  readonly route: string;
+}
+
+/** A text with the words in it that no words file gave. */
+export interface Leftover extends Seen {
+  readonly words: readonly string[];
+}
+
+const LETTER = '\\p{L}\\p{M}';
+const alone = (pattern: string): string => `(?<![${LETTER}\\d])(?:${pattern})(?![${LETTER}\\d${MARK}])`;
+const escape = (text: string): string => text.replace(/[\\^$.*+?()[\]{}|/]/g, '\\$&');
+
+const LABELS = allKinds
+  .flatMap((kind) => kind.units.map(({ label }) => label))
+  .filter((label) => /\p{L}/u.test(label))
+  .sort((a, b) => b.length - a.length);
+
+/** Unit labels that are words of English as well: taken for units only after a number, or alone. */
+const ALSO_WORDS = new Set(['in', 'turn', 'min', 'thou', 'rad', 'h', 'm', 's']);
+const units = LABELS.map(escape).join('|');
+const plainUnits = LABELS.filter((label) => !ALSO_WORDS.has(label)).map(escape);
+
+const MONTHS = Array.from({ length: 12 }, (_, month) => new Date(2026, month, 1)).flatMap((day) =>
+  (['short', 'long'] as const).map((month) => day.toLocaleDateString('en', { month })),
+);
+const month = `(?:${[...new Set(MONTHS)].join('|')})`;
+
+const ALLOWED: readonly RegExp[] = [
+  new RegExp(`(?<=[\\d)]\\s?)(?:${units})(?![${LETTER}${MARK}])`, 'gu'),
+  new RegExp(`^\\s*\\(?(?:${units})\\)?\\s*$`, 'gu'),
+  new RegExp(alone(plainUnits.join('|')), 'gu'),
+  // Dates come from the browser, in its language.
+  new RegExp(`${alone(month)}(?=[ ,.]*\\d)|(?<=\\d\\.? )${alone(month)}`, 'gu'),
+  // Names of files.
+  /[\w-]+\.(?:json|csv|txt|stl|3mf|png|jpe?g|wav)\b/gu,
+  /\bTrammel\b/gu,
+  // Designations: M4, GT2, 3D, PLA.
+  new RegExp(`[${LETTER}]*\\d[${LETTER}\\d]*`, 'gu'),
+  new RegExp(alone('\\p{Lu}{1,4}'), 'gu'),
+];
+
+const RUNS = {
+  marked: new RegExp(`[${LETTER}]{2,}(?![${LETTER}${MARK}])`, 'gu'),
+  pseudo: /[A-Za-z]{3,}/g,
+} as const;
+
+/** Names and notes of the demo machine: a person's words, not the app's. */
+export const DEMO: readonly string[] = [demoMachine, ...demoReadings].flatMap((record) =>
+  'name' in record ? [record.name, record.note] : [record.note],
+);
+
+/** Every string in a value, however deep: what a test gives the app to keep. */
+export function stringsIn(value: unknown): readonly string[] {
+  if (typeof value === 'string') return [value];
+  return typeof value === 'object' && value !== null ? Object.values(value).flatMap(stringsIn) : [];
+}
+
+/** One pattern for all that people and tests wrote, the longest first, so that it is looked through once. */
+function patternOf(given: Iterable<string>): RegExp | undefined {
+  const worth = [...new Set([...given].map((text) => text.trim()))].filter((text) => /\p{L}{2}/u.test(text));
+  if (worth.length === 0) return undefined;
+  const longestFirst = worth.sort((a, b) => b.length - a.length).map((text) => escape(text).replace(/\s+/g, '\\s+'));
+  return new RegExp(`(?<![${LETTER}])(?:${longestFirst.join('|')})(?![${LETTER}${MARK}])`, 'gu');
+}
+
+/**
+ * The texts that hold words from no words file.
+ * @param given what the test or the demo wrote, and the app only repeats
+ */
+export function leftovers(seen: readonly Seen[], given: Iterable<string>, style: keyof typeof RUNS): Leftover[] {
+  const theirs = patternOf(given);
+  return seen.flatMap((one) => {
+    const others = theirs ? one.text.replace(theirs, ' ') : one.text;
+    const ours = ALLOWED.reduce((text, pattern) => text.replace(pattern, ' '), others);
+    const words = ours.match(RUNS[style]) ?? [];
+    return words.length > 0 ? [{ ...one, words }] : [];
+  });
+}

@@ -1,0 +1,44 @@
+import { describe, expect, it } from 'vitest';
+import { inStyle } from '../../build/strange';
+import { leftovers, stringsIn } from '../support/leftovers';
+
+const wordsLeft = (text: string, given: readonly string[] = [], style: 'marked' | 'pseudo' = 'marked') =>
+  leftovers([{ text, where: 'p', route: '#/' }], given, style).flatMap(({ words }) => words);
+
+const marked = (text: string) => inStyle(text, 'marked');
+
+describe('words that no words file gave', () => {
+  it('are found one by one between those that are marked', () => {
+    expect(wordsLeft(marked('Keep the reading'))).toEqual([]);
+    expect(wordsLeft('Keep the reading')).toEqual(['Keep', 'the', 'reading']);
+    expect(wordsLeft(`${marked('Keep')} the ${marked('reading')}`)).toEqual(['the']);
+    expect(wordsLeft(`${marked('Grö')}ße é`)).toEqual(['ße']);
+  });
+
+  it('are not units, but a unit that is a word too must stand by a number', () => {
+    expect(wordsLeft('0.750 ± 0.035 mm, (1.0 ± 0.1) kHz, 2 turn, 3 in, 4.0 N·mm, 5 Pa·sⁿ')).toEqual([]);
+    expect(wordsLeft('in')).toEqual([]);
+    expect(wordsLeft('mm/m')).toEqual([]);
+    expect(wordsLeft('turn in the screw')).toEqual(['turn', 'in', 'the', 'screw']);
+    expect(wordsLeft('2 turns')).toEqual(['turns']);
+  });
+
+  it('are not designations, dates, names of files, nor what a person wrote', () => {
+    expect(wordsLeft('M4 3D GT2 PLA PETG A4')).toEqual([]);
+    expect(wordsLeft('STAND')).toEqual(['STAND']);
+    expect(wordsLeft('25 Nov 2026, Nov 25, 10:00 AM, May 2026')).toEqual([]);
+    expect(wordsLeft('May be')).toEqual(['May', 'be']);
+    expect(wordsLeft('trammel-left-bench-2026-05-06.json')).toEqual([]);
+    expect(wordsLeft(`Left bench, ${marked('in all')}`, ['Left bench', 'x'])).toEqual([]);
+    expect(wordsLeft('Left benches', ['Left bench'])).toEqual(['Left', 'benches']);
+  });
+
+  it('are plain letters in an accented build', () => {
+    expect(wordsLeft(inStyle('Keep the reading', 'pseudo'), [], 'pseudo')).toEqual([]);
+    expect(wordsLeft(`${inStyle('Keep', 'pseudo')} the reading`, [], 'pseudo')).toEqual(['the', 'reading']);
+  });
+
+  it('takes every string of a record as given', () => {
+    expect(stringsIn({ a: 'one', b: [{ c: 'two' }, 3, null] })).toEqual(['one', 'two']);
+  });
+});
