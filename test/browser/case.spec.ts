@@ -1,7 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Browser, type BrowserContext, type Page } from '@playwright/test';
 import { inDatabase, makeMachine } from './records';
-import { bench, enter, line, test, untilOffline } from './support';
+import { bench, enter, test, untilOffline } from './support';
 
 const step = (page: Page) => page.getByRole('region', { name: 'Next step' });
 const log = (page: Page) => page.locator('.case-log > li');

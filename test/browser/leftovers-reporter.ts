@@ -1,6 +1,6 @@
 import type { Reporter, TestCase, TestResult } from '@playwright/test/reporter';
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { MARK } from '../../build/strange';
 import type { Leftover } from '../support/leftovers';
 import { LEFTOVERS } from './words-watch';
@@ -14,15 +14,15 @@ interface Line {
 }
 
 const sources = readdirSync('src', { recursive: true, encoding: 'utf8' })
-  .filter((path) => /\.tsx?$/.test(path) && !/\.test\.ts$|outside\.ts$/.test(path))
-  .map((path) => ({ path: join('src', path), text: readFileSync(join('src', path), 'utf8') }));
+  .filter((path) => /\.tsx?$/.test(path) && !/\.test\.ts$|outside\.ts$|words\/en/.test(path))
+  .map((path) => ({ room: join('src', dirname(path)), text: readFileSync(join('src', path), 'utf8') }));
 
-/** The files that hold the longest stretch of a text between its numbers and marked words: where it likely comes from. */
+/** The rooms that hold the longest stretch of a text between its numbers and marked words: where it likely comes from. */
 function comesFrom(text: string): string {
-  const stretches = text.split(new RegExp(`[\\p{L}]+${MARK}|[^\\p{L}\\p{P} ]+`, 'u')).map((part) => part.trim());
+  const stretches = text.split(new RegExp(`\\p{L}+${MARK}|[^\\p{L}\\p{P} ]+`, 'u')).map((part) => part.trim());
   const [longest = ''] = stretches.sort((a, b) => b.length - a.length);
-  const holding = sources.filter((source) => source.text.includes(longest)).map(({ path }) => path);
-  return holding.length === 0 ? 'unknown' : holding.length > 3 ? 'many' : holding.join(', ');
+  const rooms = new Set(sources.filter((source) => source.text.includes(longest)).map(({ room }) => room));
+  return rooms.size === 0 ? 'unknown' : rooms.size > 2 ? 'many' : [...rooms].join(', ');
 }
 
 /** Writes what all tests of a run found of words that no words file gave, by where they likely come from. */
@@ -49,7 +49,7 @@ export default class LeftoversReporter implements Reporter {
     const sorted = Object.fromEntries(Object.entries(from).sort(([, a], [, b]) => b.length - a.length));
     mkdirSync('test-results', { recursive: true });
     writeFileSync('test-results/leftovers.json', `${JSON.stringify(sorted, null, 2)}\n`);
-    const counts = Object.entries(sorted).map(([path, lines]) => `${String(lines.length).padStart(5)}  ${path}\n`);
+    const counts = Object.entries(sorted).map(([room, lines]) => `${String(lines.length).padStart(5)}  ${room}\n`);
     process.stdout.write(
       `\nTexts with words from no words file: ${this.lines.size} (test-results/leftovers.json)\n${counts.join('')}` +
         `Tests that failed for another reason: ${this.failedOtherwise}\n`,

@@ -3,7 +3,7 @@ import { chromium, expect, type Browser, type BrowserContextOptions, type Page }
 import { writeFileSync } from 'node:fs';
 import { findBrowser } from './find-browser';
 import { wavOf, type Recording } from './plucks';
-import { field, line, test, untilOffline } from './support';
+import { field, test, untilOffline } from './support';
 
 /** In the fake recording, and so in the answer. */
 const NOTE = 98.3;

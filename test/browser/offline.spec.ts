@@ -4,7 +4,7 @@ import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:f
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { outDir } from '../../build/chosen';
-import { bench, calculatorIds, enter, field, line, test, untilOffline } from './support';
+import { bench, calculatorIds, enter, field, test, untilOffline } from './support';
 
 const DH = 'Height difference, right minus left';
 

@@ -10,7 +10,8 @@ export const calculatorIds = readdirSync('src/calculators', { withFileTypes: tru
   .map((entry) => entry.name);
 
 /** What a calculator's screen has for an input, by the input's label. */
-export const line = (page: Page, label: string): Locator => page.locator(`.field[data-symbol="${asBuilt(label)}"]`);
+export const line = (page: Page, label: string): Locator =>
+  page.locator(`.field:is([data-symbol="${label}"], [data-symbol="${asBuilt(label)}"])`);
 
 /** The entry of an input on a calculator's screen, opened if its line is closed. */
 export async function field(page: Page, label: string): Promise<Locator> {
