@@ -11,7 +11,7 @@ export default tseslint.config(
       globals: globals.browser,
       parserOptions: {
         projectService: {
-          allowDefaultProject: ['*.js', '*.cjs', 'test/run.mjs', 'test/browser/serve.mjs', 'test/bench/*.mjs'],
+          allowDefaultProject: ['*.js', '*.cjs', 'test/*.mjs', 'test/browser/serve.mjs', 'test/bench/*.mjs'],
         },
         tsconfigRootDir: import.meta.dirname,
       },

@@ -1,5 +1,4 @@
-import { defineConfig } from 'vitest/config';
-import type { Plugin } from 'vite';
+import { defineConfig, type Plugin } from 'vite';
 import solid from 'vite-plugin-solid';
 import { VitePWA } from 'vite-plugin-pwa';
 import { asBuilt, language, outDir } from './build/chosen.ts';
@@ -70,11 +69,4 @@ export default defineConfig({
   ],
   worker: { plugins: () => languagePlugins(language) },
   build: { outDir, target: 'es2022', modulePreload: { polyfill: false } },
-  test: {
-    include: ['test/unit/**/*.test.ts', 'test/outside/**/*.test.ts', 'src/calculators/*/*.test.ts'],
-    environment: 'node',
-    // By itself it leaves a core idle, which is half of a small machine.
-    maxWorkers: '100%',
-    testTimeout: 60_000,
-  },
 });

@@ -1,4 +1,5 @@
 // Runs every check in turn, goes on after a failure so that one run reports all, and ends with the closing lines.
+// `node test/run.mjs lint unit` runs those only.
 import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 
@@ -6,19 +7,28 @@ const REPORTS = 'test-results';
 rmSync(REPORTS, { recursive: true, force: true });
 mkdirSync(REPORTS, { recursive: true });
 
+const vitest = (project) =>
+  `vitest run --project ${project} --reporter=default --reporter=json --outputFile.json=${REPORTS}/${project}.json`;
+
 const steps = [
   ['types', 'tsc --noEmit'],
   ['lint', 'eslint . --max-warnings 0'],
   ['format', 'prettier --check --log-level warn .'],
   ['imports', 'depcruise src --config .dependency-cruiser.cjs'],
   ['unused', 'knip'],
-  ['unit', `vitest run --reporter=default --reporter=json --outputFile.json=${REPORTS}/unit.json`],
+  ['unit', vitest('fast')],
+  ['slow', vitest('slow')],
   ['build', 'vite build --logLevel warn'],
   ['size', 'size-limit'],
   ['browser', 'playwright test'],
 ];
 
 const only = process.argv.slice(2);
+const unknown = only.filter((name) => !steps.some(([step]) => step === name));
+if (unknown.length > 0) {
+  process.stderr.write(`No such step: ${unknown.join(', ')}. There are: ${steps.map(([name]) => name).join(', ')}\n`);
+  process.exit(1);
+}
 const failed = [];
 for (const [name, command] of steps) {
   if (only.length > 0 && !only.includes(name)) continue;
@@ -34,8 +44,11 @@ function closingLine(name, file, count) {
   process.stdout.write(`${name}: ${passed} passed, ${bad} failed${rest}\n`);
 }
 
+const ofVitest = (r) => [r.numPassedTests, r.numFailedTests, r.numPendingTests];
+
 process.stdout.write('\n');
-closingLine('unit', `${REPORTS}/unit.json`, (r) => [r.numPassedTests, r.numFailedTests, r.numPendingTests]);
+closingLine('unit', `${REPORTS}/fast.json`, ofVitest);
+closingLine('slow', `${REPORTS}/slow.json`, ofVitest);
 closingLine('browser', `${REPORTS}/browser.json`, ({ stats }) => [
   stats.expected,
   stats.unexpected + stats.flaky,

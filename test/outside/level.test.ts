@@ -3,7 +3,7 @@ import { execFileSync } from 'node:child_process';
 import { describe, expect, it } from 'vitest';
 import { batchMeans, fromAttitude } from '../../src/signal/level';
 import { levelOf, student } from '../../src/signal/level-reversal';
-import { ar1, seeded } from '../unit/level-support';
+import { ar1, seeded } from '../support/level-support';
 
 const DEG = Math.PI / 180;
 const column = (m: Matrix) => m.valueOf() as unknown as number[];

@@ -1,9 +1,10 @@
 import { applies, type Calculator, type Choices, type Example, type Meta } from '../../src/engine/calculator';
 import type { Entry } from '../../src/engine/entry';
-import { effectiveChoices, evaluate, symbolOf, type Situation } from '../../src/engine/evaluate';
+import { effectiveChoices, evaluate, symbolOf, type Evaluation, type Situation } from '../../src/engine/evaluate';
 import type { InputValue } from '../../src/formula/outcome';
 import type { Measure } from '../../src/quantity/unit';
 import { fromSi, toSi } from '../../src/quantity/unit';
+import { isWhole, onlyCalculator } from './sweep';
 
 const modules = import.meta.glob<Calculator>('../../src/calculators/*/index.ts', { eager: true, import: 'default' });
 const metas = import.meta.glob<Meta>('../../src/calculators/*/meta.ts', { eager: true, import: 'default' });
@@ -11,9 +12,12 @@ const metas = import.meta.glob<Meta>('../../src/calculators/*/meta.ts', { eager:
 const folderOf = (path: string): string => path.split('/').at(-2) ?? '';
 
 /** Every calculator with the name of its folder: found, not listed, so that a new one cannot be forgotten. */
-export const calculators: readonly (readonly [id: string, calc: Calculator])[] = Object.entries(modules).map(
+export const everyCalculator: readonly (readonly [id: string, calc: Calculator])[] = Object.entries(modules).map(
   ([path, calc]) => [folderOf(path), calc],
 );
+
+/** Those to try: every one, or the one asked for. */
+export const calculators = everyCalculator.filter(([id]) => onlyCalculator === undefined || id === onlyCalculator);
 
 export const metaOf: Readonly<Record<string, Meta>> = Object.fromEntries(
   Object.entries(metas).map(([path, meta]) => [folderOf(path), meta]),
@@ -40,10 +44,34 @@ export function combinations(calc: Calculator): Choices[] {
   });
 }
 
-/** `[calculator, options in words, calculator, options]` for every calculator under every combination. */
-export const cases = calculators.flatMap(([id, calc]) =>
-  combinations(calc).map((choices) => [id, Object.values(choices).join(', '), calc, choices] as const),
-);
+/** As few combinations as take up every option that any of them takes up: each time the one with the most new options. */
+function eachOptionOnce(all: readonly Choices[]): Choices[] {
+  const news = (choices: Choices, seen: ReadonlySet<string>): number =>
+    optionsOf(choices).filter((one) => !seen.has(one)).length;
+  const seen = new Set<string>();
+  const taken: Choices[] = [];
+  for (;;) {
+    const best = all.reduce<Choices | undefined>(
+      (one, two) => (one && news(one, seen) >= news(two, seen) ? one : two),
+      undefined,
+    );
+    if (!best || (taken.length > 0 && news(best, seen) === 0)) return taken;
+    taken.push(best);
+    for (const option of optionsOf(best)) seen.add(option);
+  }
+}
+
+const optionsOf = (choices: Choices): string[] => Object.entries(choices).map(([name, option]) => `${name}=${option}`);
+
+/**
+ * `[calculator, options in words, calculator, options]` for every calculator to try: in a whole sweep under every
+ * combination, else under as few as take up each option once.
+ */
+export const cases = calculators.flatMap(([id, calc]) => {
+  const all = combinations(calc);
+  const some = isWhole ? all : eachOptionOnce(all);
+  return some.map((choices) => [id, Object.values(choices).join(', '), calc, choices] as const);
+});
 
 export function inputsUnder(calc: Calculator, choices: Choices): string[] {
   return Object.keys(calc.inputs).filter((name) => applies(calc.inputs[name]?.when, choices));
@@ -113,8 +141,7 @@ export function nearbyReadings(calc: Calculator, choices: Choices, random: () =>
   const same = taken.filter((example) => sameOptions(calc, chosen(example), choices));
   const pool = same.length > 0 ? same : taken;
   const example = pool[Math.floor(random() * pool.length)];
-  const given = example ? givenUnder(calc, example, choices) : {};
-  const { inputs } = evaluate(calc, situation(calc, given, choices));
+  const { inputs } = example ? workedUnder(calc, example, choices) : evaluate(calc, situation(calc, {}, choices));
   return Object.fromEntries(
     names.flatMap((name) => {
       const spec = calc.inputs[name];
@@ -137,10 +164,21 @@ function givenUnder(calc: Calculator, example: Example, choices: Choices): Recor
   return Object.fromEntries(Object.entries(example.given).filter(([name]) => names.includes(name)));
 }
 
+const worked = new WeakMap<Example, Map<string, Evaluation>>();
+
+/** A worked example carried out under other options than its own, once for each: a sweep asks for it by the thousand. */
+function workedUnder(calc: Calculator, example: Example, choices: Choices): Evaluation {
+  const known = worked.get(example) ?? new Map<string, Evaluation>();
+  worked.set(example, known);
+  const key = JSON.stringify(choices);
+  const found = known.get(key) ?? evaluate(calc, situation(calc, givenUnder(calc, example, choices), choices));
+  known.set(key, found);
+  return found;
+}
+
 /** True where the model makes something of an example's readings under these options: a curve that falls is none that rises. */
 function isTaken(calc: Calculator, example: Example, choices: Choices): boolean {
-  if (!calc.model) return true;
-  return evaluate(calc, situation(calc, givenUnder(calc, example, choices), choices)).modelProblem === undefined;
+  return !calc.model || workedUnder(calc, example, choices).modelProblem === undefined;
 }
 
 /**

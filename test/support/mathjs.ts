@@ -60,9 +60,18 @@ export function siValue(found: unknown, dimension: Dimension): number | undefine
   return found.toNumber(one.formatUnits());
 }
 
+const compiledTexts = new Map<string, math.EvalFunction>();
+
+/** What mathjs makes of a text, once for each text: the same formulas stand under many options. */
+export function compileOnce(expression: string): math.EvalFunction {
+  const compiled = compiledTexts.get(expression) ?? math.compile(expression);
+  compiledTexts.set(expression, compiled);
+  return compiled;
+}
+
 /** A formula's right-hand side, parsed by mathjs; the function takes a value for each symbol. */
 export function compile(text: string): (scope: Readonly<Record<string, Found>>) => unknown {
-  const compiled = math.compile(inMathjs(text.split('=')[1] ?? ''));
+  const compiled = compileOnce(inMathjs(text.split('=')[1] ?? ''));
   return (scope) =>
     compiled.evaluate(
       Object.fromEntries(Object.entries(scope).map(([name, value]) => [`s_${name}`, value])),

@@ -5,7 +5,7 @@ import { writeCsv, type NameResult } from '../../src/machine/exchange-csv';
 import { demoMachine, demoReadings } from '../../src/machine/demo';
 import type { Reading, StoredRecord } from '../../src/machine/schema';
 import { angle, length, temperature } from '../../src/quantity/kinds';
-import { household } from './exchange-samples';
+import { household } from '../support/exchange-samples';
 
 const [before] = demoReadings as [Reading, Reading];
 

@@ -11,7 +11,19 @@ import { keyOf, machineKey } from '../../src/machine/keys';
 import { defaultSettings, VERSION, type Machine, type Reading, type StoredRecord } from '../../src/machine/schema';
 import { LIMITS } from '../../src/machine/schema-parts';
 import type { Store } from '../../src/machine/store';
-import { draft, household, MADE, memoryStore, must, photo, readGood, samples, second } from './exchange-samples';
+import {
+  draft,
+  MADE,
+  memoryStore,
+  must,
+  photo,
+  readGood,
+  samples,
+  second,
+  states,
+  storeWith,
+  take,
+} from '../support/exchange-samples';
 
 const LATER = '2026-06-01T00:00:00.000Z';
 const LATEST = '2026-07-01T00:00:00.000Z';
@@ -19,22 +31,6 @@ const [before, after] = demoReadings as [Reading, Reading];
 const lead = demoMachine.values['z.lead']!;
 
 const newest = (): Choice => 'newest';
-const everything = async (store: Store) => must(await gather(store, 'everything')).records;
-
-async function storeWith(...records: readonly StoredRecord[]): Promise<Store> {
-  const store = await memoryStore();
-  must(await store.save(...records));
-  return store;
-}
-
-async function take(store: Store, text: string, choice: Choice = 'newest') {
-  const file = readGood(text);
-  const plan = must(await planFor(store, file));
-  return { plan, done: must(await takeIn(store, file, plan, () => choice)) };
-}
-
-const states = (plan: Plan) => plan.groups.flatMap((group) => group.items.map((item) => [item.key, item.state]));
-
 describe('a file', () => {
   it('holds one record a line, in a fixed order, whatever order the records come in', () => {
     const text = writeFile(samples, MADE);
@@ -57,68 +53,6 @@ describe('a file', () => {
     const mine = { ...defaultSettings, lastExport: LATER, persistAsked: LATER };
     expect(writeFile([mine], MADE)).toBe(writeFile([defaultSettings], MADE));
   });
-
-  it('goes to an empty device and comes back byte for byte', async () => {
-    await fc.assert(
-      fc.asyncProperty(household(false), async (records) => {
-        const text = writeFile(await everything(await storeWith(...records)), MADE);
-        const other = await memoryStore();
-        const { plan, done } = await take(other, text);
-        expect(plan.refused).toEqual([]);
-        expect(done).toEqual({ kind: 'written', records: records.length });
-        expect(writeFile(await everything(other), MADE)).toBe(text);
-      }),
-      { numRuns: 150, endOnFailure: true },
-    );
-  });
-
-  it('taken in twice changes nothing the second time', async () => {
-    const met = new Set<string>();
-    await fc.assert(
-      fc.asyncProperty(
-        household(true),
-        household(true),
-        fc.constantFrom<Choice>('newest', 'here', 'file'),
-        async (a, b, choice) => {
-          const store = await storeWith(...a);
-          const text = writeFile(b, MADE);
-          const first = await take(store, text, choice);
-          for (const [key, state] of states(first.plan)) met.add(`${key!.split(':')[0]!} ${state!}`);
-          const once = writeFile(await everything(store), MADE);
-          const { done } = await take(store, text, choice);
-          expect(done).toEqual({ kind: 'written', records: 0 });
-          expect(writeFile(await everything(store), MADE)).toBe(once);
-        },
-      ),
-      { numRuns: 300, endOnFailure: true, seed: 20261125 },
-    );
-    // Else nothing was tried but adding; a fixed seed, since chance would leave one of these out now and then.
-    for (const state of [
-      'machine conflict',
-      'reading conflict',
-      'case newer',
-      'case older',
-      'draft newer',
-      'draft older',
-      'settings conflict',
-    ])
-      expect([...met]).toContain(state);
-  });
-
-  it('with 10,000 readings comes back byte for byte', async () => {
-    const many = Array.from({ length: 10_000 }, (_, i): Reading => {
-      const taken = new Date(Date.UTC(2026, 0, 1) + i * 3_600_000).toISOString();
-      const machine = i % 2 === 0 ? demoMachine.id : 'second';
-      return { ...(i % 3 === 0 ? before : after), id: `r${i}`, machine, at: taken };
-    });
-    const text = writeFile([demoMachine, second, ...many], MADE);
-    expect(text.length).toBeLessThan(FILE_LIMITS.bytes);
-    const store = await memoryStore();
-    const { plan } = await take(store, text);
-    expect(plan.refused).toEqual([]);
-    expect(writeFile(must(await gather(store, 'machines')).records, MADE)).toBe(text);
-    expect(outcome(must(await planFor(store, readGood(text))), newest)).toEqual([]);
-  }, 60_000);
 
   it('of one machine holds that machine, its readings and photos, and no one else’s', async () => {
     const store = await storeWith(...samples);

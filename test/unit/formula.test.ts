@@ -4,15 +4,9 @@ import { checkSystem, buildSystem } from '../../src/formula/system';
 import { FormulaError, parseFormula } from '../../src/formula/parse';
 import { propagate } from '../../src/formula/propagate';
 import { combine, describeDimension, raise, type Dimension } from '../../src/quantity/dimension';
-import { systemFor } from '../../src/engine/calculator';
-import { cases, measureOf } from '../support/calculators';
 
 const exact = (value: number) => ({ value, u: 0, shape: 'rectangular' as const });
 const rough = (value: number, u: number) => ({ value, u, shape: 'rectangular' as const });
-
-// The same cases in every run, so that a failure is there again when it is looked for; no shrinking, which can crawl along
-// a boundary between doubles for minutes.
-fc.configureGlobal({ seed: 20_260_401, endOnFailure: true });
 
 describe('reading a formula', () => {
   it('keeps the text and the symbols in order of first use', () => {
@@ -236,20 +230,6 @@ describe('dimensions', () => {
     expect(describeDimension(raise(known.A!, 0.5))).toBe('m');
     expect(describeDimension(combine(known.L!, known.L!, -1))).toBe('1');
   });
-
-  it.each(cases)(
-    '%s (%s): every formula has the dimension declared for it, limits included',
-    (_id, _options, calc, choices) => {
-      const system = systemFor(calc, choices);
-      const of = (symbol: string): Dimension => {
-        const limit = /^excess_(\d+)_/.exec(symbol)?.[1];
-        const name = limit === undefined ? symbol : calc.limits[Number(limit)]!.of;
-        return measureOf(calc, choices, name).kind.dimension;
-      };
-      expect(system.steps.length).toBeGreaterThan(0);
-      expect(() => checkSystem(system, of)).not.toThrow();
-    },
-  );
 });
 
 describe('where a formula has no value', () => {

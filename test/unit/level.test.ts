@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { average, batchMeans, fromAcceleration, fromAttitude, type Reading } from '../../src/signal/level';
 import { levelOf, type Pair } from '../../src/signal/level-reversal';
 import { offHalfTurn, watchForReading, type Frame, type TwoWays, type Watch } from '../../src/signal/level-watch';
-import { seeded } from './level-support';
+import { seeded } from '../support/level-support';
 
 const random = seeded(7);
 const noisy = (value: number, sd: number, n = 300) => Array.from({ length: n }, () => value + random.normal(sd));

@@ -5,7 +5,7 @@ import { keyOf, restoreAt } from '../../src/machine/keys';
 import { blankMachine, edited, newId } from '../../src/machine/edit';
 import { LIMITS } from '../../src/machine/schema-parts';
 import { defaultSettings, migrate, restore, VERSION, type Migration } from '../../src/machine/schema';
-import { record } from './machine-records';
+import { record } from '../support/machine-records';
 
 const reasonOf = (stored: unknown): string => {
   const restored = restore(stored);

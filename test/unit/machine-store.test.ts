@@ -10,8 +10,8 @@ import type { Stored } from '../../src/machine/failure';
 import { draftKey, draftsOf, keyOf, machineKey, readingsOf, type Key } from '../../src/machine/keys';
 import { defaultSettings, VERSION, type Machine, type Reading, type StoredRecord } from '../../src/machine/schema';
 import { openStore, type Store, type StoreOptions } from '../../src/machine/store';
-import { record } from './machine-records';
 import say from '../../src/machine/words/en';
+import { record } from '../support/machine-records';
 
 const NOW = new Date('2026-05-06T07:08:09.000Z');
 const quick: Partial<StoreOptions> = { pausesMs: [1, 1, 1], openMs: 100, now: () => NOW, openChannel: () => undefined };

@@ -1,7 +1,5 @@
-// A part of what `npm run bench:note` measures, to the same limits: fixed seeds, none of those used for calibrating.
 import { describe, expect, test } from 'vitest';
 import { estimateNote } from '../../src/signal/note';
-import { LIMITS, median, runCell } from '../support/note-trials';
 import { gaussian, pluck, random, RATE, type Room } from '../support/plucks';
 
 const room = (noise: Room['noise'], microphone: Room['microphone'], snrDb: number, low = 35, high = 180): Room => ({
@@ -10,36 +8,6 @@ const room = (noise: Room['noise'], microphone: Room['microphone'], snrDb: numbe
   snrDb,
   low,
   high,
-});
-
-describe('made-up plucks with hum and a fan behind them', () => {
-  const cells: readonly [Room, number][] = [
-    [room('white', 'plain', 20), 40],
-    [room('white', 'high-passed', 0), 40],
-    [room('pink', 'plain', 10), 40],
-    [room('pink', 'high-passed', 20), 40],
-    [room('pink', 'high-passed, noise behind', 0), 60],
-    [room('pink', 'high-passed', 20, 20, 35), 20],
-    [room('white', 'plain', 20, 180, 500), 20],
-  ];
-  let inside = 0;
-  let found = 0;
-  test.each(cells)('%j', (made, trials) => {
-    const cell = runCell(made, 200_000, trials);
-    const limit = LIMITS[made.snrDb]!;
-    expect(cell.tally.wrongs).toBeLessThanOrEqual(limit.wrong * trials);
-    expect(cell.tally.refused).toBeLessThanOrEqual(limit.refused * trials);
-    if (made.snrDb === 20) expect(median(cell.tally.cents.map(Math.abs))).toBeLessThan(0.5);
-    // Within a factor of what no estimate can beat.
-    expect(median(cell.tally.cents.map(Math.abs))).toBeLessThan(3 * median(cell.bounds));
-    inside += cell.inside;
-    found += cell.tally.cents.length;
-  });
-
-  test('the 95 % interval holds 93 to 98 % of the errors, give or take what so few trials scatter', () => {
-    expect(inside / found).toBeGreaterThan(0.91);
-    expect(inside / found).toBeLessThan(0.99);
-  });
 });
 
 describe('what is no note is refused', () => {

@@ -3,15 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { buildSystem } from '../../src/formula/system';
 import { propagate, type Inputs } from '../../src/formula/propagate';
 import { expanded, type Known } from '../../src/formula/outcome';
-import { systemFor } from '../../src/engine/calculator';
-import { cases, generator, nearbyInputs, randomInputs } from '../support/calculators';
 
 const run = (texts: string[], inputs: Inputs) => propagate(buildSystem(texts, Object.keys(inputs)), inputs);
 const rectangular = (value: number, u: number) => ({ value, u, shape: 'rectangular' as const });
-
-// The same cases in every run, so that a failure is there again when it is looked for; no shrinking, which can crawl along
-// a boundary between doubles for minutes.
-fc.configureGlobal({ seed: 20_260_401, endOnFailure: true });
 
 describe('what every result holds', () => {
   const inputs = fc.record({
@@ -132,32 +126,4 @@ describe('a whole number between', () => {
       failure: { kind: 'undetermined', from, to },
     });
   });
-});
-
-describe('every calculator, with the half-widths of a careful bench', () => {
-  it.each(cases)(
-    '%s (%s): figures are sound, and first order follows from the gradient',
-    (_id, _options, calc, choices) => {
-      const system = systemFor(calc, choices);
-      const random = generator(17);
-      for (let i = 0; i < 4; i += 1) {
-        const exact = (i < 3 ? nearbyInputs : randomInputs)(calc, choices, random);
-        const inputs = Object.fromEntries(
-          Object.entries(exact).map(([name, input]) => [
-            name,
-            { ...input, u: Math.abs(input.value) * 1e-3 * random() },
-          ]),
-        );
-        for (const [symbol, outcome] of Object.entries(propagate(system, inputs))) {
-          if (!outcome.ok) continue;
-          for (const number of [outcome.value, outcome.u, outcome.low, outcome.high])
-            expect(Number.isFinite(number), symbol).toBe(true);
-          expect(outcome.low, symbol).toBeLessThanOrEqual(outcome.high);
-          if (outcome.method !== 'first order') continue;
-          const parts = Object.entries(outcome.gradient).map(([name, slope]) => slope * (inputs[name]?.u ?? 0));
-          expect(Math.abs(Math.hypot(...parts) / outcome.u - 1), symbol).toBeLessThan(1e-9);
-        }
-      }
-    },
-  );
 });

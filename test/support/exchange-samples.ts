@@ -1,5 +1,8 @@
 import fc from 'fast-check';
+import type { Choice } from '../../src/machine/exchange-merge';
+import type { Plan } from '../../src/machine/exchange-plan';
 import { readFile, type GoodFile } from '../../src/machine/exchange-read';
+import { gather, planFor, takeIn } from '../../src/machine/exchange-store';
 import { demoMachine, demoReadings } from '../../src/machine/demo';
 import type { Stored } from '../../src/machine/failure';
 import { keyOf } from '../../src/machine/keys';
@@ -35,6 +38,25 @@ export const memoryStore = (): Promise<Store> =>
     pausesMs: [],
     openChannel: () => undefined,
   });
+
+/** All that a store holds. */
+export const everything = async (store: Store) => must(await gather(store, 'everything')).records;
+
+export async function storeWith(...records: readonly StoredRecord[]): Promise<Store> {
+  const store = await memoryStore();
+  must(await store.save(...records));
+  return store;
+}
+
+/** Takes a file in: the plan as shown, and what was done. */
+export async function take(store: Store, text: string, choice: Choice = 'newest') {
+  const file = readGood(text);
+  const plan = must(await planFor(store, file));
+  return { plan, done: must(await takeIn(store, file, plan, () => choice)) };
+}
+
+/** What a plan says of each record. */
+export const states = (plan: Plan) => plan.groups.flatMap((group) => group.items.map((item) => [item.key, item.state]));
 
 const [before, after] = demoReadings as [Reading, Reading];
 

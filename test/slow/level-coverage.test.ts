@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { fromAcceleration, fromAttitude, type Reading } from '../../src/signal/level';
 import { AXIS, levelOf, SCALE, type Assumptions, type Pair } from '../../src/signal/level-reversal';
 import { READ } from '../../src/signal/level-watch';
-import { about, apply, ar1, seeded, tilted, upOf, type Random } from './level-support';
+import { about, apply, ar1, seeded, tilted, upOf, type Random } from '../support/level-support';
 
 const G = 9.80665;
 const DEG = Math.PI / 180;

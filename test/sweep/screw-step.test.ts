@@ -7,6 +7,7 @@ import { layerErrors, patternOf } from '../../src/calculators/screw-step/model';
 import { checkSystem } from '../../src/formula/system';
 import { dimensionless } from '../../src/quantity/dimension';
 import { fromSi } from '../../src/quantity/unit';
+import { times } from '../support/sweep';
 
 type Texts = Readonly<Record<string, string>>;
 
@@ -85,7 +86,7 @@ describe('pattern and formula', () => {
           });
         },
       ),
-      { numRuns: 400 },
+      { numRuns: times(400, 60) },
     );
   });
 

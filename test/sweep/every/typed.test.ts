@@ -1,0 +1,111 @@
+import { describe, expect, it } from 'vitest';
+import type { Calculator, Choices, InputSpec } from '../../../src/engine/calculator';
+import { readEntry } from '../../../src/engine/entry';
+import { evaluate, nameOf } from '../../../src/engine/evaluate';
+import { cases, entriesFrom, filledSheet, inputsUnder, plausible, situation } from '../../support/calculators';
+import { expectSound } from '../../support/sound';
+import { isWhole } from '../../support/sweep';
+
+const beyond = (spec: InputSpec): string[] => {
+  const [low, high] = spec.range;
+  const span = high - low;
+  return [String(Math.ceil(high + span)), String(Math.floor(low - span - 1)), '1e30', '-1e30', '1e999', '9'.repeat(60)];
+};
+/**
+ * Inputs to spoil one at a time. Down a column of a table they are all alike (held above), so a full line, the first empty
+ * one and the last stand for the others.
+ */
+function spoilt(calc: Calculator, choices: Choices): string[] {
+  const filled = filledSheet(calc, choices);
+  return inputsUnder(calc, choices).filter((name) => {
+    const cell = calc.inputs[name]?.cell;
+    if (!cell) return true;
+    const column = Object.entries(calc.inputs).filter(
+      ([, one]) => one.cell?.table === cell.table && one.cell.column === cell.column,
+    );
+    const empty = column.findIndex(([symbol]) => !Object.hasOwn(filled, symbol));
+    return [1, empty + 1, column.length].includes(cell.line);
+  });
+}
+
+const nonsense = ['abc', '1..2', '--1', '1/0', '1 furlong', '± 3', '1 ± ', '1 ± -1', '1,000', '١٢', '{}', '1e', '½½'];
+/** Half-widths that a person could type and that no instrument has. */
+const absurd = ['1e30', '1e300'];
+
+/** In a part of the sweep each input is spoilt once, under the first options that have it; else under all. */
+const spoiltOnce = new Map<Calculator, Set<string>>();
+function toSpoil(calc: Calculator, choices: Choices): string[] {
+  const names = spoilt(calc, choices);
+  if (isWhole) return names;
+  const before = spoiltOnce.get(calc) ?? new Set();
+  spoiltOnce.set(calc, new Set([...before, ...names]));
+  return names.filter((name) => !before.has(name));
+}
+const fields = cases.map(
+  ([id, options, calc, choices]) => [id, options, calc, choices, toSpoil(calc, choices)] as const,
+);
+
+describe('anything typed into any field', () => {
+  it.each(fields)(
+    '%s (%s): a bad entry yields a sentence, never an exception or NaN',
+    (_id, _options, calc, choices, names) => {
+      const good = filledSheet(calc, choices);
+      const filled = evaluate(calc, situation(calc, good, choices));
+      expectSound(calc, filled);
+      expect(
+        filled.modelProblem,
+        'a full sheet must give the model a result: add a worked example under these options',
+      ).toBeUndefined();
+      expectSound(calc, evaluate(calc, situation(calc, {}, choices)));
+      for (const name of names) {
+        const spec = calc.inputs[name]!;
+        expectSound(calc, evaluate(calc, situation(calc, { ...good, [name]: 'abc' }, choices)));
+        const read = (text: string) =>
+          readEntry(name, spec, entriesFrom(calc, { [name]: text })[name], undefined, calc.choices, choices, 'point');
+        const middle = plausible(calc, name);
+        for (const text of [...nonsense, ...beyond(spec), ...absurd.map((half) => `${middle} ± ${half}`)]) {
+          const state = read(text);
+          expect(state.ok, `${name}: “${text}” was taken; narrow its range`).toBe(false);
+          if (state.ok) continue;
+          expect(state.blank, `${name}: “${text}” was passed over as blank`).toBe(false);
+          expect(state.reason, `${name}: “${text}” is not refused in a sentence`).toMatch(/^[A-Z“−\d].{10,}\.$/s);
+          expect(state.reason, `${name}: “${text}”`).not.toMatch(/NaN|undefined/);
+        }
+        if (!isWhole) continue;
+        const [low, high] = spec.range;
+        const widest = `${middle} ± ${high - low}`;
+        expectSound(calc, evaluate(calc, situation(calc, { ...good, [name]: widest }, choices)));
+      }
+    },
+  );
+
+  it.each(fields)(
+    '%s (%s): values at the ends of every range, and around them',
+    (_id, _options, calc, choices, names) => {
+      const good = filledSheet(calc, choices);
+      for (const [i, name] of names.entries()) {
+        const [low, high] = calc.inputs[name]!.range;
+        const ends = [low, high, ...(low < 0 && high > 0 ? [0] : [])];
+        // In a part of the sweep every other input at its upper end, the rest at their lower.
+        for (const end of isWhole ? ends : ends.slice(i % 2, (i % 2) + 1)) {
+          const found = evaluate(calc, situation(calc, { ...good, [name]: String(end) }, choices));
+          expect(found.inputs[name], `${name}: ${end}, an end of its own range, is refused`).toMatchObject({
+            ok: true,
+          });
+          expectSound(calc, found);
+        }
+      }
+    },
+  );
+
+  it.each(cases)(
+    '%s (%s): an empty field that has no typical value is asked for by its label',
+    (_id, _options, calc, choices) => {
+      const found = evaluate(calc, situation(calc, {}, choices));
+      for (const [name, state] of Object.entries(found.inputs)) {
+        if (!state.ok) expect(state).toEqual({ ok: false, blank: true, reason: `Enter: ${nameOf(calc, name)}.` });
+        else expect(state.origin, `${name} is filled with nothing typed`).toBe('typical');
+      }
+    },
+  );
+});

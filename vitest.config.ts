@@ -1,0 +1,48 @@
+import { defineConfig } from 'vitest/config';
+import solid from 'vite-plugin-solid';
+import { language, languagePlugins } from './build/language.ts';
+
+/** A folder of test/sweep runs in both: a part of each sweep in `fast`, all of it in `slow` (test/support/sweep.ts). */
+const SWEEPS = 'test/sweep/**/*.test.ts';
+const SLOW = ['test/slow/**/*.test.ts', '**/*.slow.test.ts'];
+
+const shared = {
+  environment: 'node',
+  setupFiles: 'test/support/setup.ts',
+  // Nothing here leaves anything behind in a module, so the calculators are read once a worker and not once a file.
+  isolate: false,
+  pool: 'threads',
+  // No test is held to a time: this only ends one that never would.
+  testTimeout: 900_000,
+} as const;
+
+export default defineConfig({
+  plugins: [...languagePlugins(language), solid()],
+  test: {
+    environment: 'node',
+    // By itself it leaves a core idle, which is half of a small machine.
+    maxWorkers: '100%',
+    projects: [
+      {
+        extends: true,
+        test: {
+          ...shared,
+          name: 'fast',
+          include: ['test/{unit,outside,generic}/**/*.test.ts', 'src/**/*.test.ts', SWEEPS],
+          exclude: SLOW,
+          env: { SWEEP: 'part' },
+        },
+      },
+      {
+        extends: true,
+        test: {
+          ...shared,
+          name: 'slow',
+          include: [...SLOW, SWEEPS],
+          exclude: ['node_modules/**'],
+          env: { SWEEP: 'whole' },
+        },
+      },
+    ],
+  },
+});
