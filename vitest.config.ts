@@ -1,6 +1,7 @@
 import { defineConfig } from 'vitest/config';
 import solid from 'vite-plugin-solid';
-import { language, languagePlugins } from './build/language.ts';
+import { language } from './build/chosen.ts';
+import { languagePlugins } from './build/language.ts';
 
 /** A folder of test/sweep runs in both: a part of each sweep in `fast`, all of it in `slow` (test/support/sweep.ts). */
 const SWEEPS = 'test/sweep/**/*.test.ts';
