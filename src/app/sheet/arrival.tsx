@@ -4,6 +4,7 @@ import type { Calculator } from '../../engine/calculator';
 import { decodeLink, hasValues, type Decoded } from '../../engine/link';
 import type { Bench } from './bench';
 import { useRecords } from '../desk/context';
+import say from './words/en';
 
 /** A link that was opened: held until the person goes on from its numbers or puts their own back. */
 export interface Arrival {
@@ -76,26 +77,24 @@ export function ArrivalNotice(props: { arrival: Arrival | undefined; decoded: De
       <div class="panel no-print" role="status">
         <Show when={reason()}>{(sentence) => <p class="problem">{sentence()}</p>}</Show>
         <Show when={stands()}>
-          <p>These numbers came with a link.</p>
+          <p>{say.arrival.cameWithLink}</p>
         </Show>
         <Show when={leftOut().length > 0}>
           <ul>
             <For each={leftOut()}>{(sentence) => <li>{sentence}</li>}</For>
           </ul>
         </Show>
-        <Show when={off()}>
-          {(machine) => <p>They are of another machine: {machine().name} is off the bench, with all it keeps.</p>}
-        </Show>
+        <Show when={off()}>{(machine) => <p>{say.arrival.otherMachine(machine().name)}</p>}</Show>
         <div class="row">
           <Show when={stands()}>
             <button type="button" class="button" onClick={() => props.bench.putBack()}>
-              Put my numbers back
+              {say.putBack}
             </button>
           </Show>
           <Show when={off()}>
             {(machine) => (
               <button type="button" class="button" onClick={() => backOnBench(machine().id)}>
-                Put {machine().name} back
+                {say.arrival.machineBack(machine().name)}
               </button>
             )}
           </Show>

@@ -1,110 +1,89 @@
 import { createMemo, createSignal, For, Show } from 'solid-js';
-import { systemFor, type Calculator } from '../../engine/calculator';
-import { inSentence, nameOf, symbolOf, unitOf } from '../../engine/evaluate';
-import { solve } from '../../formula/solve';
-import { COVERAGE } from '../../formula/outcome';
-import { formatMeasured, formatValue } from '../../quantity/format';
-import { parseQuantity, toTyped } from '../../quantity/parse';
-import { toSi, type Unit } from '../../quantity/unit';
-import type { Bench } from './bench';
+import { systemFor } from '../../engine/calculator';
+import { nameOf, symbolOf, unitOf } from '../../engine/evaluate';
+import { parseQuantity } from '../../quantity/parse';
+import type { OnBench } from './bench';
+import { reversed, type Root } from './reverse';
+import say from './words/en';
 
-interface Answer {
-  readonly sentence: string;
-  readonly roots: readonly { readonly text: string; readonly typed: string; readonly unit: Unit }[];
-}
-
-/** The other way round: a result is given and one input asked for. */
-export function Ask(props: { calculator: Calculator; bench: Bench }) {
+/** What is picked and typed the other way round, and what that gives. */
+function createAsking(on: OnBench) {
   const [target, setTarget] = createSignal<string>();
   const [unknown, setUnknown] = createSignal<string>();
   const [text, setText] = createSignal('');
 
-  const evaluation = () => props.bench.evaluation();
-  const system = () => systemFor(props.calculator, evaluation().choices);
+  const evaluation = () => on.bench.evaluation();
+  const system = () => systemFor(on.calculator, evaluation().choices);
   const results = () =>
     evaluation().formulas.map((f) => ({ symbol: symbolOf(f), name: f.meaning, measure: f.measure }));
   const result = () => results().find((r) => r.symbol === target()) ?? results()[0];
   const reach = () =>
     system().steps.find((step) => step.formula.symbol === result()?.symbol)?.inputs ?? new Set<string>();
-  const askable = () => [...reach()].filter((symbol) => Object.hasOwn(props.calculator.inputs, symbol));
-  const asked = () => {
+  const askable = () => [...reach()].filter((symbol) => Object.hasOwn(on.calculator.inputs, symbol));
+  const input = () => {
     const picked = unknown();
     return picked !== undefined && reach().has(picked) ? picked : askable()[0];
   };
-
   const typed = createMemo(() => {
     const wanted = result();
     if (!wanted || text().trim() === '') return undefined;
-    const { mark } = props.bench.situation();
-    const shownUnit = unitOf(props.calculator, evaluation(), wanted.symbol, props.bench.situation());
-    return parseQuantity(text(), wanted.measure.kind, shownUnit ?? wanted.measure.unit, mark);
+    const situation = on.bench.situation();
+    const shownUnit = unitOf(on.calculator, evaluation(), wanted.symbol, situation);
+    return parseQuantity(text(), wanted.measure.kind, shownUnit ?? wanted.measure.unit, situation.mark);
   });
-
-  const answer = createMemo<Answer | undefined>(() => {
-    const wanted = result();
-    const input = asked();
-    const value = typed();
-    const spec = input === undefined ? undefined : props.calculator.inputs[input];
-    if (!wanted || input === undefined || !spec || !value?.ok) return undefined;
-    const { mark } = props.bench.situation();
-    const inputs = evaluation().values;
-    const missing = [...reach()].filter((symbol) => symbol !== input && !inputs[symbol]);
-    if (missing.length > 0) {
-      return {
-        sentence: `Still needed: ${missing.map((symbol) => inSentence(nameOf(props.calculator, symbol))).join(', ')}.`,
-        roots: [],
-      };
-    }
-    const state = evaluation().inputs[input];
-    const unit = state?.ok ? state.unit : spec.measure.unit;
-    const [low, high] = spec.range;
-    const range = [toSi(low, spec.measure.unit), toSi(high, spec.measure.unit)] as const;
-    const found = solve(system(), inputs, { unknown: input, target: wanted.symbol, value: value.value, range });
-    const name = inSentence(nameOf(props.calculator, input));
-    const from = `${formatValue(range[0], 0, unit, { mark })} to ${formatValue(range[1], 0, unit, { mark })}`;
-    if (!found.ok) {
-      if (found.reason === 'no result')
-        return { sentence: `No ${name} from ${from} gives any ${inSentence(wanted.name)}.`, roots: [] };
-      const ends = [found.low, found.high].map((end) => formatValue(end, 0, value.unit, { mark }));
-      return {
-        sentence: `No ${name} from ${from} gives that: over this range the ${inSentence(wanted.name)} runs from ${ends[0] ?? ''} to ${ends[1] ?? ''}.`,
-        roots: [],
-      };
-    }
-    const roots = found.roots.map((root) => ({
-      text: formatMeasured(root.value, COVERAGE * (root.u ?? 0), unit, { mark }),
-      typed: toTyped(root.value, unit, mark, 8),
-      unit,
-    }));
-    const whole =
-      spec.measure.kind.whole && found.roots.some((root) => Math.abs(root.value - Math.round(root.value)) > 1e-6);
-    return { sentence: whole ? 'Only a whole number can be had: take the nearest and look at the result.' : '', roots };
-  });
-
-  const use = (root: Answer['roots'][number]): void => {
-    const input = asked();
-    if (input === undefined) return;
-    const spec = props.calculator.inputs[input];
-    const whole = spec?.measure.kind.whole === true;
-    props.bench.change(input, {
-      text: whole ? String(Math.round(Number(root.typed.replace(',', '.')))) : root.typed,
-      unit: root.unit.id,
+  const found = createMemo(() => {
+    const [wanted, symbol, value] = [result(), input(), typed()];
+    const spec = symbol === undefined ? undefined : on.calculator.inputs[symbol];
+    if (!wanted || symbol === undefined || !spec || !value?.ok) return undefined;
+    return reversed(on, {
+      system: system(),
+      reach: reach(),
+      result: wanted,
+      value: value.value,
+      valueUnit: value.unit,
+      input: symbol,
+      spec,
     });
+  });
+  return {
+    results,
+    result,
+    setTarget,
+    askable,
+    input,
+    setUnknown,
+    text,
+    setText,
+    found,
+    /** Why what is typed cannot be read. */
+    refused: () => ((now) => (now && !now.ok ? now.reason : undefined))(typed()),
+    /** Puts a value found into the sheet. */
+    use(root: Root): void {
+      const symbol = input();
+      if (symbol === undefined) return;
+      const whole = on.calculator.inputs[symbol]?.measure.kind.whole === true;
+      const digits = whole ? String(Math.round(Number(root.typed.replace(',', '.')))) : root.typed;
+      on.bench.change(symbol, { text: digits, unit: root.unit.id });
+    },
   };
+}
 
+/** The other way round: a result is given and one input asked for. */
+export function Ask(props: OnBench) {
+  const asking = createAsking(props);
   return (
     <div>
       <p>
         <label>
-          I want the result
+          {say.ask.wanted}
           <select
             class="text-input"
-            value={result()?.symbol}
-            onChange={(event) => setTarget(event.currentTarget.value)}
+            value={asking.result()?.symbol}
+            onChange={(event) => asking.setTarget(event.currentTarget.value)}
           >
-            <For each={results()}>
+            <For each={asking.results()}>
               {(r) => (
-                <option value={r.symbol} selected={r.symbol === result()?.symbol}>
+                <option value={r.symbol} selected={r.symbol === asking.result()?.symbol}>
                   {r.name}
                 </option>
               )}
@@ -114,19 +93,19 @@ export function Ask(props: { calculator: Calculator; bench: Bench }) {
       </p>
       <p>
         <label>
-          to be
+          {say.ask.toBe}
           <input
             class="text-input"
             type="text"
             inputmode="decimal"
             autocomplete="off"
-            value={text()}
-            placeholder={result()?.measure.unit.label}
-            onInput={(event) => setText(event.currentTarget.value)}
+            value={asking.text()}
+            placeholder={asking.result()?.measure.unit.label}
+            onInput={(event) => asking.setText(event.currentTarget.value)}
           />
         </label>
       </p>
-      <Show when={((now) => (now && !now.ok ? now.reason : undefined))(typed())}>
+      <Show when={asking.refused()}>
         {(reason) => (
           <p class="problem" role="alert">
             {reason()}
@@ -135,11 +114,15 @@ export function Ask(props: { calculator: Calculator; bench: Bench }) {
       </Show>
       <p>
         <label>
-          by changing
-          <select class="text-input" value={asked()} onChange={(event) => setUnknown(event.currentTarget.value)}>
-            <For each={askable()}>
+          {say.ask.byChanging}
+          <select
+            class="text-input"
+            value={asking.input()}
+            onChange={(event) => asking.setUnknown(event.currentTarget.value)}
+          >
+            <For each={asking.askable()}>
               {(symbol) => (
-                <option value={symbol} selected={symbol === asked()}>
+                <option value={symbol} selected={symbol === asking.input()}>
                   {nameOf(props.calculator, symbol)}
                 </option>
               )}
@@ -148,20 +131,20 @@ export function Ask(props: { calculator: Calculator; bench: Bench }) {
         </label>
       </p>
       <div aria-live="polite">
-        <Show when={answer()}>
-          {(now) => (
+        <Show when={asking.found()}>
+          {(found) => (
             <>
-              <For each={now().roots}>
+              <For each={found().roots}>
                 {(root) => (
                   <div class="row">
                     <strong>{root.text}</strong>
-                    <button type="button" class="button" onClick={() => use(root)}>
-                      Put it in
+                    <button type="button" class="button" onClick={() => asking.use(root)}>
+                      {say.ask.putIn}
                     </button>
                   </div>
                 )}
               </For>
-              <p>{now().sentence}</p>
+              <p>{found().sentence}</p>
             </>
           )}
         </Show>

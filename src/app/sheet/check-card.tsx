@@ -1,25 +1,18 @@
-import { createSignal, For, onCleanup, Show, type JSX } from 'solid-js';
-import { applies, type Calculator } from '../../engine/calculator';
-import { compareWays, inSentence, unitOf } from '../../engine/evaluate';
-import { printCitation } from '../../reference/citation';
-import type { Bench } from './bench';
-import { printKnown, printOrigin, printSymbol } from './print';
+import { createMemo, createSignal, For, onCleanup, Show } from 'solid-js';
+import { compareWays, inSentence } from '../../engine/evaluate';
 import { verdictWord } from '../desk/reading-entry';
 import { printDay } from '../desk/time';
 import { WaysTable } from '../desk/ways-table';
+import { cardRows } from './card-rows';
+import { Cautions } from './cautions';
+import { SheetFigure } from './figure';
+import type { Sheet } from './open-sheet';
+import say from './words/en';
 import '../../ui/print.css';
-
-interface Sheet {
-  id: string;
-  title: string;
-  machine: string | undefined;
-  calculator: Calculator;
-  bench: Bench;
-  drawing: () => JSX.Element;
-}
+import './check-card.css';
 
 /** What the printer gets of a check in place of the screen: made when printing begins, whoever began it. */
-export function CheckCard(props: Sheet) {
+export function CheckCard(props: { sheet: Sheet }) {
   const [printing, setPrinting] = createSignal(false);
   const begin = () => setPrinting(true);
   const end = () => setPrinting(false);
@@ -31,72 +24,34 @@ export function CheckCard(props: Sheet) {
   });
   return (
     <Show when={printing()}>
-      <Card {...props} />
+      <Card sheet={props.sheet} />
     </Show>
   );
 }
 
 /** One card: cautions, the thing to do, the drawing, the steps, what it rests on. */
-function Card(props: Sheet) {
-  const evaluation = () => props.bench.shown().evaluation;
-  const situation = () => props.bench.situation();
-  const ways = () => compareWays(props.calculator, evaluation(), situation());
-  const options = () =>
-    Object.entries(props.calculator.choices).flatMap(([name, spec]) => {
-      const option = evaluation().choices[name];
-      if (!applies(spec.when, evaluation().choices) || option === undefined) return [];
-      return [{ label: spec.label, value: spec.options[option]?.label ?? option, origin: '' }];
-    });
-  // What seldom changes stands on the card only where it was entered.
-  const readings = () =>
-    Object.entries(props.calculator.inputs).flatMap(([symbol, spec]) => {
-      const state = evaluation().inputs[symbol];
-      if (!state?.ok || (spec.seldom && state.origin === 'typical')) return [];
-      const value = printSymbol(props.calculator, evaluation(), situation(), symbol, false) ?? '';
-      return [{ label: spec.label, value, origin: printOrigin(state, situation().mark) }];
-    });
-  const checks = () =>
-    evaluation().verdict.checks.flatMap(({ limit }) => {
-      const result = evaluation().outcomes[limit.of];
-      const unit = unitOf(props.calculator, evaluation(), limit.of, situation());
-      if (!result?.ok || !unit) return [];
-      const end = (words: string, symbol: string | undefined) =>
-        symbol === undefined
-          ? []
-          : [`${words} ${printSymbol(props.calculator, evaluation(), situation(), symbol, false) ?? ''}`];
-      const against = [...end('at least', limit.min), ...end('at most', limit.max)].join(', ');
-      return [
-        {
-          label: limit.label,
-          value: printKnown(result, unit, situation().mark),
-          origin: `${against}${limit.symmetric ? ' either way' : ''}; ${inSentence(printCitation(limit.cite))}`,
-        },
-      ];
-    });
+function Card(props: { sheet: Sheet }) {
+  const evaluation = () => props.sheet.bench.shown().evaluation;
+  const situation = () => props.sheet.bench.situation();
+  const ways = () => compareWays(props.sheet.calculator, evaluation(), situation());
+  const rows = createMemo(() => cardRows(props.sheet.calculator, evaluation(), situation()));
   return (
     <article class="card check-card">
       <header>
-        <h2>{props.title}</h2>
-        <p>{[props.machine, printDay(new Date().toISOString())].filter((part) => part !== undefined).join(', ')}</p>
+        <h2>{props.sheet.title}</h2>
+        <p>{say.card.of(props.sheet.machine()?.name, printDay(new Date().toISOString()))}</p>
       </header>
-      <Show when={props.calculator.cautions.length > 0}>
-        <div class="cautions">
-          <strong>First</strong>
-          <ul>
-            <For each={props.calculator.cautions}>{(caution) => <li>{caution}</li>}</For>
-          </ul>
-        </div>
-      </Show>
+      <Cautions calculator={props.sheet.calculator} />
       <p class="bench-headline">
-        <span class="bench-word">{verdictWord(props.id, evaluation().verdict.state)}.</span>{' '}
+        <span class="bench-word">{say.bar.word(verdictWord(props.sheet.id, evaluation().verdict.state))}</span>{' '}
         {evaluation().instruction?.headline ?? evaluation().cannot}
       </p>
       <div class="check-card-body">
         <div>
-          {props.drawing()}
+          <SheetFigure sheet={props.sheet} />
           <table>
             <tbody>
-              <For each={[...checks(), ...options(), ...readings()]}>
+              <For each={rows()}>
                 {(row) => (
                   <tr>
                     <th scope="row">
@@ -113,17 +68,17 @@ function Card(props: Sheet) {
           <Show when={evaluation().instruction}>
             {(instruction) => (
               <>
-                <h3>Steps</h3>
+                <h3>{say.card.steps}</h3>
                 <ol>
                   <For each={instruction().steps}>{(step) => <li>{step}</li>}</For>
                 </ol>
               </>
             )}
           </Show>
-          <h3>Proof</h3>
-          <p>{props.calculator.proof}</p>
+          <h3>{say.card.proof}</h3>
+          <p>{props.sheet.calculator.proof}</p>
           <Show when={evaluation().typical.length > 0}>
-            <p>Rests on typical values: {evaluation().typical.map(inSentence).join('; ')}.</p>
+            <p>{say.bar.restsOn(evaluation().typical.map(inSentence))}</p>
           </Show>
         </div>
       </div>

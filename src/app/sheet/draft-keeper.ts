@@ -1,5 +1,5 @@
 import { unwrap } from 'solid-js/store';
-import type { Entered } from './bench';
+import type { Entered } from './entries';
 import type { Records } from '../desk/records';
 
 const PAUSE_MS = 120;

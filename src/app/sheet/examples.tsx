@@ -1,12 +1,13 @@
 import { For } from 'solid-js';
-import type { Calculator, Example } from '../../engine/calculator';
+import type { Example } from '../../engine/calculator';
 import { nameOf, symbolOf } from '../../engine/evaluate';
 import { printCitation } from '../../reference/citation';
 import { formatNumber } from '../../quantity/format';
-import type { Bench } from './bench';
+import type { OnBench } from './bench';
+import say from './words/en';
 
 /** The calculator's worked examples: the same data that the tests run. */
-export function Examples(props: { calculator: Calculator; bench: Bench }) {
+export function Examples(props: OnBench) {
   const unitLabel = (symbol: string) =>
     props.calculator.formulas.find((f) => symbolOf(f) === symbol)?.measure.unit.label ??
     props.calculator.inputs[symbol]?.measure.unit.label ??
@@ -56,7 +57,7 @@ export function Examples(props: { calculator: Calculator; bench: Bench }) {
           </table>
           <p class="small faint">{printCitation(example.source)}</p>
           <button type="button" class="button" onClick={() => load(example)}>
-            Put these numbers in
+            {say.examples.putIn}
           </button>
         </div>
       )}

@@ -1,25 +1,19 @@
-import { createEffect, createResource, createSignal, For, on, Show, untrack } from 'solid-js';
-import type { Calculator } from '../../engine/calculator';
-import type { Download } from '../../engine/list';
-import type { Machine, Reading } from '../../machine/schema';
-import type { Bench } from './bench';
+import { createEffect, createSignal, on, Show, untrack } from 'solid-js';
+import type { Reading } from '../../machine/schema';
 import { useRecords } from '../desk/context';
-import { learned, readingOf } from './keep';
-import { ReadingEntry } from '../desk/reading-entry';
 import { MachinePicker } from '../desk/machine-picker';
-import { valueOf } from './print';
 import { printTime } from '../desk/time';
+import { learned, readingOf } from './keep';
+import type { Sheet } from './open-sheet';
+import { valueOf } from './print';
+import say from './words/en';
 
 /** The check whose reading waits for a machine: the sheet is made anew for the machine, and keeps it then. */
 let waitingFor: string | undefined;
 
 /** The keys that keep a reading on the machine and save a file. */
 export function Keeper(props: {
-  id: string;
-  machine: Machine | undefined;
-  calculator: Calculator;
-  bench: Bench;
-  download: Download | undefined;
+  sheet: Sheet;
   /** Told of a reading once it is kept: a case may wait for it. */
   onKept: (reading: Reading) => void;
 }) {
@@ -28,56 +22,52 @@ export function Keeper(props: {
   const [kept, setKept] = createSignal<string>();
   const [saving, setSaving] = createSignal(false);
   const [refused, setRefused] = createSignal<string>();
-  const ready = () => props.bench.evaluation().verdict.state !== 'none' && !props.bench.shown().stale;
+  const ready = () => props.sheet.bench.evaluation().verdict.state !== 'none' && !props.sheet.bench.shown().stale;
 
   const keep = async () => {
-    const machine = props.machine;
+    const machine = props.sheet.machine();
     if (!machine) {
-      waitingFor = props.id;
+      waitingFor = props.sheet.id;
       setChoosing(true);
       return;
     }
     setKept(undefined);
     setSaving(true);
-    const standing = props.bench.changes();
+    const standing = props.sheet.bench.changes();
     const at = new Date().toISOString();
-    const evaluation = props.bench.evaluation();
-    const reading = readingOf(props.calculator, evaluation, props.bench.situation());
-    const picked = { ...props.bench.entered.choices };
+    const evaluation = props.sheet.bench.evaluation();
+    const reading = readingOf(props.sheet.calculator, evaluation, props.sheet.bench.situation());
+    const picked = { ...props.sheet.bench.entered.choices };
     const done = await records
       .keepReading(
-        { machine: machine.id, calculator: props.id, at, note: '', ...reading },
-        learned(props.calculator, evaluation, picked, at),
+        { machine: machine.id, calculator: props.sheet.id, at, note: '', ...reading },
+        learned(props.sheet.calculator, evaluation, picked, at),
       )
       .finally(() => setSaving(false));
     if (done) props.onKept(done);
     // Words about what was kept must not stand beside numbers typed meanwhile.
-    if (!done || props.bench.changes() !== standing) return;
-    setKept(
-      records.keeping()
-        ? `Kept on ${machine.name}, ${printTime(at)}.`
-        : `With ${machine.name} for as long as this page stays open. Save or write down what you need.`,
-    );
+    if (!done || props.sheet.bench.changes() !== standing) return;
+    setKept(records.keeping() ? say.keeper.kept(machine.name, printTime(at)) : say.keeper.passing(machine.name));
   };
 
   createEffect(() => {
-    if (!props.machine || waitingFor !== props.id || !ready()) return;
+    if (!props.sheet.machine() || waitingFor !== props.sheet.id || !ready()) return;
     waitingFor = undefined;
     void untrack(keep);
   });
   // What was kept is no longer what stands here.
   createEffect(
     on(
-      () => props.bench.changes(),
+      () => props.sheet.bench.changes(),
       () => setKept(undefined),
       { defer: true },
     ),
   );
 
-  const value = (symbol: string) => valueOf(props.bench.evaluation(), symbol);
+  const value = (symbol: string) => valueOf(props.sheet.bench.evaluation(), symbol);
   const save = () => {
     setRefused(undefined);
-    const made = props.download?.make(value);
+    const made = props.sheet.download?.make(value);
     if (!made) return;
     if ('reason' in made) {
       setRefused(made.reason);
@@ -93,7 +83,7 @@ export function Keeper(props: {
 
   return (
     <>
-      <Show when={props.download}>
+      <Show when={props.sheet.download}>
         {(download) => (
           <button type="button" class="button" onClick={save}>
             {download().label}
@@ -106,11 +96,11 @@ export function Keeper(props: {
         disabled={!ready() || saving() || kept() !== undefined}
         onClick={() => void keep()}
       >
-        Keep reading
+        {say.keeper.keep}
       </button>
-      <Show when={choosing() && !props.machine}>
+      <Show when={choosing() && !props.sheet.machine()}>
         <div class="keep-where">
-          <p>Which machine is this reading of?</p>
+          <p>{say.keeper.which}</p>
           <MachinePicker onPicked={() => setChoosing(false)} />
         </div>
       </Show>
@@ -125,36 +115,5 @@ export function Keeper(props: {
         </p>
       </Show>
     </>
-  );
-}
-
-const SHOWN = 5;
-
-/** Earlier readings of this check on this machine. */
-export function PastReadings(props: { id: string; machine: string | null }) {
-  const records = useRecords();
-  const [page] = createResource(
-    () =>
-      props.machine === null
-        ? undefined
-        : { machine: props.machine, calculator: props.id, tick: records.readingsTick() },
-    ({ machine, calculator }) => records.latestReadings(machine, { calculator, limit: SHOWN }),
-  );
-  const readings = () => page()?.records ?? [];
-  return (
-    <Show when={readings().length > 0}>
-      <section class="section">
-        <h2>Kept for this machine</h2>
-        <ul class="index-list">
-          <For each={readings()}>
-            {(reading) => (
-              <li>
-                <ReadingEntry reading={reading} />
-              </li>
-            )}
-          </For>
-        </ul>
-      </section>
-    </Show>
   );
 }

@@ -7,6 +7,7 @@ import { temperature } from '../../quantity/kinds';
 import { toolById } from '../../reference/tools';
 import type { DecimalMark } from '../../quantity/parse';
 import type { Unit } from '../../quantity/unit';
+import say from './words/en';
 
 const LEANING = 0.2;
 
@@ -16,8 +17,8 @@ export function printKnown(result: Known, unit: Unit, mark: DecimalMark): string
   const below = result.value - result.low;
   const above = result.high - result.value;
   if (width > 0 && Math.abs(above - below) > LEANING * (above + below)) {
-    const ends = [result.low, result.high].map((end) => formatValue(end, width, unit, { mark }));
-    return `${formatValue(result.value, width, unit, { mark })} (${ends.join(' to ')})`;
+    const print = (value: number): string => formatValue(value, width, unit, { mark });
+    return say.leaning(print(result.value), print(result.low), print(result.high));
   }
   return formatMeasured(result.value, width, unit, { mark });
 }
@@ -65,14 +66,15 @@ export function valueOf(evaluation: Evaluation, symbol: string): number | undefi
 
 /** Where an input's value comes from and how sure it is: "caliper, ± 0.030 mm". */
 export function printOrigin(state: InputState, mark: DecimalMark): string {
-  if (!state.ok) return state.blank ? 'to be measured' : '';
+  if (!state.ok) return state.blank ? say.origin.blank : '';
   const half = state.half > 0 ? `± ${formatValue(state.half, state.half, { ...state.unit, offset: 0 }, { mark })}` : '';
-  const kept = state.kept ? 'machine' : '';
+  const kept = state.kept ? say.origin.machine : '';
   const source =
     state.origin === 'typical'
-      ? 'typical'
+      ? say.origin.typical
       : state.origin === 'nameplate'
-        ? 'as marked'
+        ? say.origin.marked
         : (toolById(state.tool)?.name ?? '');
-  return [kept, source, half].filter((part) => part !== '').join(', ') || 'entered';
+  const parts = [kept, source, half].filter((part) => part !== '');
+  return parts.length > 0 ? say.origin.parts(parts) : say.origin.entered;
 }

@@ -1,7 +1,7 @@
 import { createDeferred, createMemo, For, Show } from 'solid-js';
-import type { Calculator, FormulaSpec, LimitSpec } from '../../engine/calculator';
+import type { FormulaSpec, LimitSpec } from '../../engine/calculator';
 import { explain, nameOf, symbolOf, unitOf, type Evaluation, type Situation } from '../../engine/evaluate';
-import { expanded, type Method } from '../../formula/outcome';
+import { expanded } from '../../formula/outcome';
 import { filledMathml, formulaMathml, wordsMathml } from '../../formula/mathml';
 import { parseFormula } from '../../formula/parse';
 import { fromSi } from '../../quantity/unit';
@@ -9,15 +9,9 @@ import { printCitation } from '../../reference/citation';
 import { Gauge } from '../../ui/gauge';
 import { createVisible } from '../../ui/visible';
 import { Working } from '../../ui/working';
-import type { Bench } from './bench';
+import type { Bench, OnBench } from './bench';
 import { printKnown, printPutIn, printSymbol, valueOf } from './print';
-
-const METHODS: Readonly<Record<Method, string>> = {
-  exact: '',
-  'first order': 'Uncertainty to first order (JCGM 100). Shares:',
-  'second order': 'Uncertainty to second order (JCGM 100, note to 5.1.2). Shares:',
-  sampled: 'Curved here: uncertainty by sampling (JCGM 101). Shares, about:',
-};
+import say from './words/en';
 
 interface Moment {
   readonly evaluation: Evaluation;
@@ -27,7 +21,7 @@ interface Moment {
 const momentOf = (bench: Bench): Moment => ({ evaluation: bench.evaluation(), situation: bench.situation() });
 
 /** Every formula that ran: typeset, with the numbers put in, with its uncertainty budget and its source. */
-export function Workings(props: { calculator: Calculator; bench: Bench }) {
+export function Workings(props: OnBench) {
   // A sheet has dozens of formulas and a phone shows three: those follow every keystroke, the others a moment later.
   const later = createDeferred(() => momentOf(props.bench), { timeoutMs: 250 });
   return (
@@ -53,7 +47,7 @@ export function Workings(props: { calculator: Calculator; bench: Bench }) {
   );
 }
 
-function OneWorking(props: { spec: FormulaSpec; calculator: Calculator; bench: Bench; later: Moment }) {
+function OneWorking(props: OnBench & { spec: FormulaSpec; later: Moment }) {
   const { visible, watch } = createVisible();
   const parsed = createMemo(() => parseFormula(props.spec.text));
   const symbolic = createMemo(() => formulaMathml(parsed()));
@@ -69,7 +63,7 @@ function OneWorking(props: { spec: FormulaSpec; calculator: Calculator; bench: B
       result: print(symbol, true) ?? '—',
       filled: short === undefined ? undefined : filledMathml(formula, putIn, short),
       reason: outcome && !outcome.ok ? explain(calculator, outcome.failure) : undefined,
-      method: outcome?.ok ? METHODS[outcome.method] : '',
+      method: outcome?.ok ? say.workings.methods[outcome.method] : '',
       shares: outcome?.ok
         ? outcome.budget.map((part) => ({ name: nameOf(calculator, part.symbol), share: part.share }))
         : [],
@@ -92,7 +86,7 @@ function OneWorking(props: { spec: FormulaSpec; calculator: Calculator; bench: B
 }
 
 /** Each limit in force as a gauge, with where the limit comes from. */
-export function Limits(props: { calculator: Calculator; bench: Bench }) {
+export function Limits(props: OnBench) {
   return (
     <For each={props.bench.shown().evaluation.verdict.checks.map((check) => check.limit)}>
       {(limit) => <OneLimit limit={limit} {...props} />}
@@ -100,7 +94,7 @@ export function Limits(props: { calculator: Calculator; bench: Bench }) {
   );
 }
 
-function OneLimit(props: { limit: LimitSpec; calculator: Calculator; bench: Bench }) {
+function OneLimit(props: OnBench & { limit: LimitSpec }) {
   const evaluation = () => props.bench.shown().evaluation;
   const gauge = createMemo(() => {
     const situation = props.bench.situation();
@@ -134,10 +128,10 @@ function OneLimit(props: { limit: LimitSpec; calculator: Calculator; bench: Benc
   return (
     <div class="working">
       <h3>{props.limit.label}</h3>
-      <Show when={gauge()} fallback={<p class="faint small">Not known yet.</p>}>
+      <Show when={gauge()} fallback={<p class="faint small">{say.workings.notKnown}</p>}>
         {(shape) => <Gauge {...shape()} />}
       </Show>
-      <p class="small faint">Limit: {printCitation(props.limit.cite)}</p>
+      <p class="small faint">{say.workings.limitFrom(printCitation(props.limit.cite))}</p>
     </div>
   );
 }

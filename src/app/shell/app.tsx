@@ -5,7 +5,7 @@ import { createRecords } from '../desk/records';
 import { Shell } from './shell';
 
 const Home = lazy(async () => ({ default: (await import('./home')).Home }));
-const CalculatorScreen = lazy(async () => ({ default: (await import('../sheet/calculator-screen')).CalculatorScreen }));
+const CalculatorScreen = lazy(async () => ({ default: (await import('../sheet/screen')).CalculatorScreen }));
 const MachinesScreen = lazy(async () => ({ default: (await import('../machine/list-screen')).MachinesScreen }));
 const MachineScreen = lazy(async () => ({ default: (await import('../machine/screen')).MachineScreen }));
 const TuningSheet = lazy(async () => ({ default: (await import('../machine/tuning-sheet')).TuningSheet }));

@@ -1,0 +1,47 @@
+import { batch, createSignal } from 'solid-js';
+import { createStore, reconcile, unwrap } from 'solid-js/store';
+import type { Entry } from '../../engine/entry';
+
+/** What a person has entered for one calculator: kept as a draft, so it must stay plain data. */
+export interface Entered {
+  readonly entries: Record<string, Entry>;
+  readonly choices: Record<string, string>;
+}
+
+/** What is entered on a sheet, and what stood there before it was cleared or an example put in. */
+export function createEntries(start: Entered) {
+  const [entered, setEntered] = createStore<Entered>({ entries: { ...start.entries }, choices: { ...start.choices } });
+  const [before, setBefore] = createSignal<Entered>();
+  const [changes, setChanges] = createSignal(0);
+  const changed = () => setChanges((count) => count + 1);
+  return {
+    entered,
+    /** Counts every change of an entry or option. */
+    changes,
+    /** Writes several lines at once, as one change. */
+    write: (entries: Readonly<Record<string, Entry>>): void =>
+      batch(() => {
+        for (const [symbol, entry] of Object.entries(entries)) setEntered('entries', symbol, entry);
+        changed();
+      }),
+    pick(name: string, option: string): void {
+      batch(() => {
+        setEntered('choices', name, option);
+        changed();
+      });
+    },
+    /** Puts other entries in; what stood there can be put back. */
+    replace(to: Entered): void {
+      setBefore(before() ?? structuredClone(unwrap(entered)));
+      setEntered(reconcile({ entries: { ...to.entries }, choices: { ...to.choices } }));
+      changed();
+    },
+    canPutBack: () => before() !== undefined,
+    putBack(): void {
+      const to = before();
+      setBefore(undefined);
+      if (to) setEntered(reconcile(to));
+      changed();
+    },
+  };
+}

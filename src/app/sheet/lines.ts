@@ -1,0 +1,69 @@
+import { createMemo, createSelector, createSignal } from 'solid-js';
+import { applies } from '../../engine/calculator';
+import { mustMeasure } from '../../engine/entry';
+import { explain } from '../../engine/evaluate';
+import type { OnBench } from './bench';
+
+const MOST_CULPRITS = 3;
+
+/** Which lines the table of inputs has under the options in force, by symbol and by how they are come by. */
+function createGroups(on: OnBench) {
+  // Options decide which lines there are; readings do not, so the lists stay as they are while someone types.
+  const options = createMemo(() => on.bench.evaluation().choices, undefined, {
+    equals: (a, b) => Object.keys(b).every((name) => a[name] === b[name]),
+  });
+  const choices = createMemo(() =>
+    Object.keys(on.calculator.choices).filter((name) => applies(on.calculator.choices[name]?.when, options())),
+  );
+  const groups = createMemo(() => {
+    const lists = { measured: [] as string[], usual: [] as string[], seldom: [] as string[] };
+    for (const [symbol, spec] of Object.entries(on.calculator.inputs)) {
+      if (spec.cell || !applies(spec.when, options())) continue;
+      if (!spec.optional && mustMeasure(symbol, spec, on.calculator.choices)) lists.measured.push(symbol);
+      else lists[spec.seldom ? 'seldom' : 'usual'].push(symbol);
+    }
+    return lists;
+  });
+  return { choices, groups };
+}
+
+/** The lines of the table of options and inputs: which there are, which stand open, what is wrong with each. */
+export function createLines(on: OnBench) {
+  const { choices, groups } = createGroups(on);
+  const [picked, setPicked] = createSignal<string>();
+  const evaluation = () => on.bench.evaluation();
+  // One line open at a time, at first the first that only a reading can fill.
+  const isPicked = createSelector(() => picked() ?? groups().measured[0]);
+
+  const entryProblem = (symbol: string): string | undefined => {
+    const state = evaluation().inputs[symbol];
+    return state && !state.ok && !state.blank ? state.reason : undefined;
+  };
+  // A formula that left its domain is told beside the inputs it hangs on, unless that would be half the sheet.
+  const domainProblems = createMemo(() => {
+    const problems: Record<string, string> = {};
+    for (const outcome of Object.values(evaluation().outcomes)) {
+      if (outcome.ok || outcome.failure.kind !== 'domain' || outcome.failure.symbols.length > MOST_CULPRITS) continue;
+      for (const symbol of outcome.failure.symbols) problems[symbol] ??= explain(on.calculator, outcome.failure);
+    }
+    return problems;
+  });
+  const isOpen = (symbol: string): boolean => isPicked(symbol) || entryProblem(symbol) !== undefined;
+  return {
+    choices,
+    groups,
+    isOpen,
+    /** The sentence to show beside a line; undefined where nothing is wrong. */
+    problem: (symbol: string): string | undefined => entryProblem(symbol) ?? domainProblems()[symbol],
+    /** True when the verdict waits for a line that seldom changes. */
+    wanted: (): boolean =>
+      groups().seldom.some((symbol) => {
+        const state = evaluation().inputs[symbol];
+        return state?.ok === false && on.calculator.inputs[symbol]?.optional !== true;
+      }),
+    open: (symbol: string) => setPicked(symbol),
+    toggle: (symbol: string) => setPicked(isOpen(symbol) ? '' : symbol),
+  };
+}
+
+export type Lines = ReturnType<typeof createLines>;

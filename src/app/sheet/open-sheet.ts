@@ -1,0 +1,93 @@
+import { createEffect, createMemo, on, onCleanup, type Component } from 'solid-js';
+import { unwrap } from 'solid-js/store';
+import type { Calculator, FigureProps } from '../../engine/calculator';
+import type { Decoded } from '../../engine/link';
+import { listed, type Download, type Loaded } from '../../engine/list';
+import type { Machine, Settings } from '../../machine/schema';
+import { force, length, temperature } from '../../quantity/kinds';
+import type { Unit } from '../../quantity/unit';
+import type { Records } from '../desk/records';
+import { takeArrival, type Arrival } from './arrival';
+import { createBench, type OnBench } from './bench';
+import { createDraftKeeper } from './draft-keeper';
+import type { Entered } from './entries';
+import { takeHanded } from './take-handed';
+
+/** All that a sheet is made from: fixed for its life, since another check, machine or link makes another sheet. */
+export interface Opening {
+  readonly id: string;
+  /** Id of the machine on the bench; null where there is none. */
+  readonly machine: string | null;
+  readonly loaded: Loaded;
+  readonly draft: Entered | undefined;
+  /** The draft came along from before the machine was chosen, and is not yet kept under it. */
+  readonly carried: boolean;
+  readonly arrival: Arrival | undefined;
+}
+
+/** The parts of an open sheet. They stay the same while it is open; what changes is behind functions. */
+export interface Sheet extends OnBench {
+  readonly id: string;
+  readonly title: string;
+  readonly question: string;
+  readonly calculator: Calculator;
+  readonly Figure: Component<FigureProps<Calculator>>;
+  readonly download: Download | undefined;
+  readonly machineId: string | null;
+  readonly machine: () => Machine | undefined;
+  readonly arrival: Arrival | undefined;
+  /** What the link held that opened the sheet. */
+  readonly decoded: Decoded | undefined;
+}
+
+const BLANK: Entered = { entries: {}, choices: {} };
+
+/** Units to show in place of an input's own, by kind. */
+function unitsOf({ lengthUnit, forceUnit, temperatureUnit }: Settings): Readonly<Record<string, Unit>> {
+  return {
+    ...(lengthUnit === 'in' ? { [length.in.kind.id]: length.in.unit } : {}),
+    ...(forceUnit === 'N' ? {} : { [force[forceUnit].kind.id]: force[forceUnit].unit }),
+    ...(temperatureUnit === 'F' ? { [temperature.F.kind.id]: temperature.F.unit } : {}),
+  };
+}
+
+/**
+ * Opens a sheet: its bench over the draft, what came by a link or from the phone put in, what is entered kept as it changes.
+ * Called once where the sheet is made; it ends with its owner.
+ *
+ * @param onLeave told what was entered where no machine was chosen, when the sheet ends
+ */
+export function openSheet(
+  { id, machine: machineId, loaded, draft, carried, arrival }: Opening,
+  records: Records,
+  onLeave: (id: string, entered: Entered) => void,
+): Sheet {
+  const { calculator, Figure, download } = loaded;
+  const meta = listed.find((entry) => entry.id === id);
+  const machine = () => records.machines().find((one) => one.id === machineId);
+  const units = createMemo(() => unitsOf(records.settings()));
+  const bench = createBench(
+    calculator,
+    {
+      kept: () => machine()?.values ?? {},
+      keptChoices: () => machine()?.choices ?? {},
+      mark: () => records.settings().mark,
+      units,
+    },
+    draft ?? BLANK,
+  );
+  const keeper = createDraftKeeper(records, machineId, id);
+  const decoded = takeArrival(arrival, calculator, bench);
+  createEffect(on(bench.changes, () => keeper.note(bench.entered), { defer: true }));
+  takeHanded(id, calculator, bench);
+  if (carried) {
+    keeper.note(bench.entered);
+    keeper.flush();
+  }
+  onCleanup(() => {
+    keeper.end();
+    if (machineId === null) onLeave(id, structuredClone(unwrap(bench.entered)));
+  });
+  const { title = '', question = '' } = meta ?? {};
+  return { id, title, question, calculator, Figure, download, bench, machineId, machine, arrival, decoded };
+}

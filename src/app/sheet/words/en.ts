@@ -1,0 +1,113 @@
+/** Words of the bench sheet of a check. */
+const en = {
+  screen: {
+    fetching: 'Fetching the sheet…',
+    unknown: 'No such check',
+    all: 'All checks',
+  },
+  cautions: { title: 'First' },
+  folds: {
+    limits: 'Limits',
+    workings: 'Formulas, numbers put in, doubt',
+    ask: 'The other way round',
+    beware: 'What this cannot tell',
+    handOver: 'Hand this check over',
+    examples: 'Worked examples',
+  },
+  readings: {
+    title: 'Readings',
+    seldom: (count: number) => `Seldom changed (${count})`,
+    optional: 'optional',
+    useAs: (label: string) => `Use as: ${label}`,
+    clear: 'Clear the sheet',
+  },
+  putBack: 'Put my numbers back',
+  origin: {
+    blank: 'to be measured',
+    entered: 'entered',
+    machine: 'machine',
+    typical: 'typical',
+    marked: 'as marked',
+    /** "machine, caliper, ± 0.030 mm" */
+    parts: (parts: readonly string[]) => parts.join(', '),
+  },
+  /** A value and the ends of the interval that it stands in. */
+  leaning: (value: string, low: string, high: string) => `${value} (${low} to ${high})`,
+  tools: {
+    readWith: (tool: string) => `read with: ${tool}`,
+    marked: 'as marked, or as set',
+    typed: 'otherwise: ± as typed',
+  },
+  arrival: {
+    cameWithLink: 'These numbers came with a link.',
+    otherMachine: (machine: string) => `They are of another machine: ${machine} is off the bench, with all it keeps.`,
+    machineBack: (machine: string) => `Put ${machine} back`,
+  },
+  bar: {
+    title: 'Verdict and instruction',
+    verdict: 'Verdict',
+    word: (verdict: string) => `${verdict}.`,
+    doubt: (percent: number, name: string) => `Most of the doubt (${percent} %) is in: ${name}.`,
+    measureTypical: 'That is still a typical value: measure it on this machine.',
+    settle: (tool: string) => `A ${tool} would settle it.`,
+    noTool: 'No better tool on the list settles it alone: measure the others better too, or repeat the reading.',
+    lastGood: 'Last good verdict.',
+    badEntry: 'One entry cannot be used at the moment: see the marked line.',
+    fold: 'Fold',
+    steps: 'How, step by step',
+    proof: 'Proof.',
+    restsOn: (names: readonly string[]) => `Rests on typical values: ${names.join('; ')}.`,
+  },
+  keeper: {
+    keep: 'Keep reading',
+    which: 'Which machine is this reading of?',
+    kept: (machine: string, time: string) => `Kept on ${machine}, ${time}.`,
+    passing: (machine: string) =>
+      `With ${machine} for as long as this page stays open. Save or write down what you need.`,
+    past: 'Kept for this machine',
+  },
+  ask: {
+    wanted: 'I want the result',
+    toBe: 'to be',
+    byChanging: 'by changing',
+    putIn: 'Put it in',
+    missing: (names: readonly string[]) => `Still needed: ${names.join(', ')}.`,
+    noResult: (input: string, low: string, high: string, result: string) =>
+      `No ${input} from ${low} to ${high} gives any ${result}.`,
+    outOfReach: (input: string, [low, high]: readonly [string, string], result: string, least: string, most: string) =>
+      `No ${input} from ${low} to ${high} gives that: over this range the ${result} runs from ${least} to ${most}.`,
+    whole: 'Only a whole number can be had: take the nearest and look at the result.',
+  },
+  workings: {
+    methods: {
+      exact: '',
+      'first order': 'Uncertainty to first order (JCGM 100). Shares:',
+      'second order': 'Uncertainty to second order (JCGM 100, note to 5.1.2). Shares:',
+      sampled: 'Curved here: uncertainty by sampling (JCGM 101). Shares, about:',
+    },
+    notKnown: 'Not known yet.',
+    limitFrom: (source: string) => `Limit: ${source}`,
+  },
+  examples: { putIn: 'Put these numbers in' },
+  share: {
+    what: 'The link opens this check with these numbers on another phone, which needs no machine for it. The numbers stand in the link itself: no server gets them.',
+    onPaper: 'On paper: one card with the cautions, the drawing, the steps and the numbers.',
+    print: 'Print this sheet',
+  },
+  card: {
+    /** "Left bench, 3 March 2026" */
+    of: (machine: string | undefined, day: string) => (machine === undefined ? day : `${machine}, ${day}`),
+    /** What a result is held against, and where that comes from. */
+    against: (limit: { min: string | undefined; max: string | undefined; symmetric: boolean; source: string }) => {
+      const ends = [
+        ...(limit.min === undefined ? [] : [`at least ${limit.min}`]),
+        ...(limit.max === undefined ? [] : [`at most ${limit.max}`]),
+      ].join(', ');
+      return `${ends}${limit.symmetric ? ' either way' : ''}; ${limit.source}`;
+    },
+    steps: 'Steps',
+    proof: 'Proof',
+  },
+};
+
+export default en;
