@@ -1,7 +1,7 @@
 import { createMemo, For, Show } from 'solid-js';
 import type { Ways } from '../../engine/ways';
 import say from './words/en';
-import '../../ui/ways.css';
+import './ways.css';
 
 /** Several ways to the same end, one row of numbers each, and under it how it stands and what it takes. */
 export function WaysTable(props: { ways: Ways }) {
