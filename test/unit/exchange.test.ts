@@ -24,6 +24,7 @@ import {
   storeWith,
   take,
 } from '../support/exchange-samples';
+import say from '../../src/machine/words/en';
 
 const LATER = '2026-06-01T00:00:00.000Z';
 const LATEST = '2026-07-01T00:00:00.000Z';
@@ -71,20 +72,23 @@ describe('reading a file', () => {
   const shell = (rest: object) => JSON.stringify({ format: 'trammel', v: 1, made: MADE, ...rest });
 
   it.each([
-    ['', 'This file is empty.'],
-    [writeFile(samples, MADE).slice(0, -200), 'damaged or cut short'],
-    ['null', 'not a file that Trammel wrote'],
-    ['[]', 'not a file that Trammel wrote'],
-    ['{"format":"another"}', 'not a file that Trammel wrote'],
-    ['{"__proto__":{"format":"trammel","v":1}}', 'not a file that Trammel wrote'],
-    [shell({ v: 'x' }), 'does not say which version'],
-    [shell({ v: 0 }), 'does not say which version'],
-    [shell({ v: FORMAT_VERSION + 1 }), 'written by a newer Trammel (form 2; this one reads up to 1)'],
-    [shell({ made: 'yesterday' }), 'cannot be read at “made”: this is not a time'],
-    [shell({ machines: {} }), 'cannot be read at “machines”: this should be a list'],
-    [shell({ readings: new Array(FILE_LIMITS.records + 1).fill(0) }), 'more than 50000 records'],
-    ['['.repeat(200_000), 'damaged or cut short'],
-    [`{"format":"trammel","v":1,"made":${'['.repeat(50_000)}${']'.repeat(50_000)}}`, 'cannot be read at “made”'],
+    ['', say.file.empty],
+    [writeFile(samples, MADE).slice(0, -200), say.file.damaged],
+    ['null', say.file.notOurs],
+    ['[]', say.file.notOurs],
+    ['{"format":"another"}', say.file.notOurs],
+    ['{"__proto__":{"format":"trammel","v":1}}', say.file.notOurs],
+    [shell({ v: 'x' }), say.file.noVersion],
+    [shell({ v: 0 }), say.file.noVersion],
+    [shell({ v: FORMAT_VERSION + 1 }), say.file.newer(2, 1)],
+    [shell({ made: 'yesterday' }), say.file.unreadableAt('made', say.field.time.otherShape)],
+    [shell({ machines: {} }), say.file.unreadableAt('machines', say.field.shouldBeList)],
+    [shell({ readings: new Array(FILE_LIMITS.records + 1).fill(0) }), say.file.tooMany(50_000)],
+    ['['.repeat(200_000), say.file.damaged],
+    [
+      `{"format":"trammel","v":1,"made":${'['.repeat(50_000)}${']'.repeat(50_000)}}`,
+      say.file.unreadableAt('made', say.field.time.shouldBeText),
+    ],
   ])('%#: refused in a sentence', (text, part) => {
     expect(reasonOf(text)).toContain(part);
     expect(reasonOf(text)).toMatch(/^This .*\.$/);
