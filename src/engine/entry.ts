@@ -3,6 +3,7 @@ import { parseQuantity, type DecimalMark } from '../quantity/parse';
 import { formatValue } from '../quantity/format';
 import { AS_MARKED, halfWidth, toolById } from '../reference/tools';
 import type { Choices, ChoiceSpec, InputSpec, OptionSpec } from './calculator';
+import say from './words/en';
 
 /** A field as it stands: the text, the unit meant where none is typed, and the tool it was read with. */
 export interface Entry {
@@ -86,12 +87,10 @@ function outsideRange(
   const print = (si: number): string => formatValue(si, 0, unit, { mark });
   if (value >= low - slack && value <= high + slack) {
     if (half <= high - low) return undefined;
-    const reason = `The half-width after ± is wider than all that this check can use: ${print(low)} to ${print(high)}.`;
-    return { ok: false, blank: false, reason };
+    return { ok: false, blank: false, reason: say.tooWide(print(low), print(high)) };
   }
-  const side = value < low ? 'below' : 'above';
-  const reason = `${print(value)} is ${side} what this check can use. Accepted: ${print(low)} to ${print(high)}.`;
-  return { ok: false, blank: false, reason };
+  const reason = value < low ? say.below : say.above;
+  return { ok: false, blank: false, reason: reason(print(value), print(low), print(high)) };
 }
 
 /** Half-width and origin of a typed value: ± wins over the tool, the tool over the input's usual spread. SI. */
@@ -144,10 +143,10 @@ export function readEntry(
   }
   if (kept) {
     const outside = outsideRange(kept.value, kept.half, spec, unit, mark);
-    if (outside) return { ...outside, reason: `The machine’s value does not fit: ${outside.reason}` };
+    if (outside) return { ...outside, reason: say.keptDoesNotFit(outside.reason) };
     return { ok: true, value: kept.value, half: kept.half, unit, origin: kept.origin, tool: kept.tool, kept: true };
   }
-  if (!typical) return { ok: false, blank: true, reason: `Enter: ${spec.label}.` };
+  if (!typical) return { ok: false, blank: true, reason: say.enter(spec.label) };
   return {
     ok: true,
     value: toSi(typical.value, spec.measure.unit),

@@ -2,21 +2,16 @@ import type { Failure, InputValue, Known, Outcome } from '../formula/outcome';
 import { COVERAGE, expanded } from '../formula/outcome';
 import { propagate, type Outcomes } from '../formula/propagate';
 import { symbolParts } from '../formula/mathml';
-import { formatNumber, formatValue } from '../quantity/format';
+import { formatNumber } from '../quantity/format';
 import type { DecimalMark } from '../quantity/parse';
-import type { Unit } from '../quantity/unit';
-import {
-  applies,
-  systemFor,
-  type Calculator,
-  type Choices,
-  type Context,
-  type FormulaSpec,
-  type InputSpec,
-  type Instruction,
-  type ModelResult,
-  type VerdictState,
-} from './calculator';
+import type { Measure, Unit } from '../quantity/unit';
+import type { Calculator, Asking, FormulaSpec, InputSpec, Instruction } from './calculator';
+import { applies, type Choices, type ModelResult, type VerdictState } from './spec';
+import { systemFor } from './system';
+import type { Amount } from './order';
+import { nameOf, symbolOf } from './name';
+import { instructionOf, problemText, waysOf } from './tell';
+import say from './words/en';
 import { readEntry, type Entry, type InputState, type KeptValue } from './entry';
 import type { Ways } from './ways';
 import { judge, settle, type Settling, type Verdict } from './verdict';
@@ -57,11 +52,6 @@ class Unavailable extends Error {
   }
 }
 
-/** The symbol a formula defines. */
-export function symbolOf(spec: FormulaSpec): string {
-  return spec.text.split('=', 1)[0]?.trim() ?? '';
-}
-
 /** The options in force: what was picked where it is one of the options, else the typical one. */
 export function effectiveChoices(calc: Calculator, picked: Choices): Choices {
   return Object.fromEntries(
@@ -69,6 +59,15 @@ export function effectiveChoices(calc: Calculator, picked: Choices): Choices {
       const chosen = picked[name];
       return [name, chosen !== undefined && Object.hasOwn(spec.options, chosen) ? chosen : spec.typical];
     }),
+  );
+}
+
+/** Kind and usual unit of a symbol, under the options in force. */
+function measureOf(calc: Calculator, found: Pick<Evaluation, 'formulas'>, symbol: string): Measure | undefined {
+  return (
+    found.formulas.find((f) => symbolOf(f) === symbol)?.measure ??
+    calc.inputs[symbol]?.measure ??
+    calc.model?.outputs[symbol]?.measure
   );
 }
 
@@ -81,43 +80,23 @@ export function unitOf(
 ): Unit | undefined {
   const state = evaluation.inputs[symbol];
   if (state?.ok) return state.unit;
-  const measure =
-    evaluation.formulas.find((f) => symbolOf(f) === symbol)?.measure ??
-    calc.inputs[symbol]?.measure ??
-    calc.model?.outputs[symbol]?.measure;
+  const measure = measureOf(calc, evaluation, symbol);
   return measure && (situation?.units?.[measure.kind.id] ?? measure.unit);
 }
 
-/** A person's name for a symbol: label of an input, meaning of a result. */
-export function nameOf(calc: Calculator, symbol: string): string {
-  return (
-    calc.inputs[symbol]?.label ??
-    calc.formulas.find((f) => symbolOf(f) === symbol)?.meaning ??
-    calc.model?.outputs[symbol]?.meaning ??
-    symbol
-  );
-}
-
 /** A label as it stands inside a sentence: small first letter, but for names and abbreviations. */
-export function inSentence(label: string): string {
-  return /^(?:Young|Poisson)|^.[A-Z]/.test(label) ? label : label.charAt(0).toLowerCase() + label.slice(1);
-}
+export const inSentence: (label: string) => string = say.inSentence;
 
 /** More names than a person looks through. */
 const MOST_NAMES = 3;
 
 /** A failure as a sentence. What is missing is named in full; of what to look at, the first few. */
 export function explain(calc: Calculator, failure: Failure): string {
-  const names = failure.symbols.map((symbol) => inSentence(nameOf(calc, symbol)));
-  if (failure.kind === 'missing') return `Still needed: ${names.join(', ')}.`;
-  if (failure.kind === 'domain') {
-    // Names hold commas.
-    const rest = names.length > MOST_NAMES ? `; and ${names.length - MOST_NAMES} more` : '';
-    return `Cannot be worked out: ${failure.problem}. Look at: ${names.slice(0, MOST_NAMES).join('; ')}${rest}.`;
-  }
-  const what = inSentence(nameOf(calc, failure.symbol));
-  const [from, to] = [formatNumber(failure.from), formatNumber(failure.to)];
-  return `The ${what} cannot be told from this reading: anything between ${from} and ${to}.`;
+  const names = failure.symbols.map((symbol) => nameOf(calc, symbol));
+  if (failure.kind === 'missing') return say.stillNeeded(names);
+  if (failure.kind === 'domain')
+    return say.cannotWorkOut(failure.problem, names.slice(0, MOST_NAMES), Math.max(0, names.length - MOST_NAMES));
+  return say.undetermined(nameOf(calc, failure.symbol), formatNumber(failure.from), formatNumber(failure.to));
 }
 
 /** Inputs as the propagation takes them: rectangular, u = half-width / √3 (JCGM 100, 4.3.7). */
@@ -161,7 +140,7 @@ type Found = Pick<Evaluation, 'choices' | 'inputs' | 'formulas' | 'outcomes' | '
   readonly verdict: Omit<Verdict, 'settling'>;
 };
 
-function contextFor(calc: Calculator, found: Found, situation: Situation): Context<string, Calculator['choices']> {
+function contextFor(calc: Calculator, found: Found, situation: Situation): Asking {
   const known = (symbol: string): Known | undefined => {
     const outcome = found.outcomes[symbol];
     return outcome?.ok ? outcome : undefined;
@@ -176,22 +155,21 @@ function contextFor(calc: Calculator, found: Found, situation: Situation): Conte
   return {
     number,
     known,
-    text: (symbol, options) => {
+    quantity: (symbol): Amount => {
       const unit = unitOf(calc, found, symbol, situation);
-      if (!unit) throw new Unavailable(symbol);
-      const value = number(symbol);
+      const measure = measureOf(calc, found, symbol);
+      if (!unit || !measure) throw new Unavailable(symbol);
       const result = known(symbol);
       const state = found.inputs[symbol];
       const width = result ? expanded(result) : state?.ok ? state.half : 0;
-      return formatValue(value, width, unit, { mark: situation.mark, ...options });
+      return { si: number(symbol), width, kind: measure.kind.id, unit: unit.id };
     },
     choice: (name) => found.choices[name] ?? calc.choices[name]?.typical ?? '',
     verdict: found.verdict.state,
-    mark: situation.mark,
     lacking: (symbol) => {
       const outcome = found.outcomes[symbol];
       if (!outcome || outcome.ok || outcome.failure.kind !== 'missing') return [];
-      return outcome.failure.symbols.map((name) => nameOf(calc, name));
+      return outcome.failure.symbols;
     },
     check: (of) => found.verdict.checks.find((check) => check.limit.of === of)?.state ?? 'none',
   };
@@ -206,8 +184,8 @@ function reasonFor(calc: Calculator, found: Found, symbol: string): string {
     return byModel && found.modelProblem !== undefined ? found.modelProblem : explain(calc, failure);
   }
   const state = found.inputs[symbol];
-  if (state && !state.ok) return state.blank ? state.reason : `${nameOf(calc, symbol)}: ${state.reason}`;
-  return `${nameOf(calc, symbol)} is not known.`;
+  if (state && !state.ok) return state.blank ? state.reason : say.ofInput(nameOf(calc, symbol), state.reason);
+  return say.notKnown(nameOf(calc, symbol));
 }
 
 function typicalBehind(calc: Calculator, found: Found): string[] {
@@ -230,7 +208,7 @@ export function evaluate(calc: Calculator, situation: Situation): Evaluation {
   const read = inputValues(inputs);
   const made = calc.model?.compute(read, choices);
   const values = made?.ok ? { ...read, ...made.values } : read;
-  const modelProblem = made?.ok === false ? made.reason : undefined;
+  const modelProblem = made?.ok === false ? problemText(calc, made.problem, situation.mark) : undefined;
   const outcomes = { ...propagate(system, values), ...outputsOf(calc, made) };
   const byLimits = { choices, inputs, formulas, outcomes, modelProblem, verdict: judge(calc, choices, outcomes) };
   const judged = { ...byLimits.verdict, state: ownVerdict(calc, byLimits, situation) };
@@ -239,7 +217,7 @@ export function evaluate(calc: Calculator, situation: Situation): Evaluation {
   const { instruction, cannot } = advise(calc, found, situation);
   // A calculator that judges for itself says itself what would settle it.
   const isOpen =
-    !calc.judge && (judged.state === 'too close' || instruction === undefined || instruction.measureAgain === true);
+    !calc.judge && (judged.state === 'too close' || instruction === undefined || instruction.measureAgain);
   let settling: Settling | undefined | 'not asked' = isOpen ? 'not asked' : undefined;
   const verdict: Verdict = {
     ...judged,
@@ -264,7 +242,7 @@ function ownVerdict(calc: Calculator, found: Found, situation: Situation): Verdi
 
 function advise(calc: Calculator, found: Found, situation: Situation): Pick<Evaluation, 'instruction' | 'cannot'> {
   try {
-    return { instruction: calc.action(contextFor(calc, found, situation)), cannot: undefined };
+    return { instruction: instructionOf(calc, calc.action(contextFor(calc, found, situation)), situation.mark), cannot: undefined };
   } catch (error) {
     if (!(error instanceof Unavailable)) throw error;
     return { instruction: undefined, cannot: reasonFor(calc, found, error.symbol) };
@@ -274,7 +252,8 @@ function advise(calc: Calculator, found: Found, situation: Situation): Pick<Eval
 /** The calculator's ways side by side; undefined where it has none, or cannot compare them yet. */
 export function compareWays(calc: Calculator, evaluation: Evaluation, situation: Situation): Ways | undefined {
   try {
-    return calc.ways?.(contextFor(calc, evaluation, situation));
+    const compared = calc.ways?.(contextFor(calc, evaluation, situation));
+    return compared && waysOf(calc, compared, situation.mark);
   } catch (error) {
     if (!(error instanceof Unavailable)) throw error;
     return undefined;

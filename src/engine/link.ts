@@ -4,6 +4,7 @@ import { AS_MARKED, toolById } from '../reference/tools';
 import type { Calculator, InputSpec } from './calculator';
 import type { Entry, Reading } from './entry';
 import { nameOf, type Evaluation, type Situation } from './evaluate';
+import say from './words/en';
 
 /*
  * The form: `v=1&drive=belt&dh=0.75~0.02;mm;caliper&P_h=8;mm;as-marked&z=20`. First the version, then options that differ
@@ -119,10 +120,9 @@ export function encodeLink(calc: Calculator, evaluation: Evaluation, situation: 
     const spec = calc.inputs[symbol];
     if (!spec || (!state.ok && state.blank)) continue;
     const name = nameOf(calc, symbol);
-    if (!state.ok) return { ok: false, reason: `Put this right first, then there is a link. ${name}: ${state.reason}` };
+    if (!state.ok) return { ok: false, reason: say.link.putRight(name, state.reason) };
     if (state.kept && state.origin === 'typical') {
-      const reason = `${name}: the machine keeps it as a typical value, and a link cannot say that. Measure it or enter it here.`;
-      return { ok: false, reason };
+      return { ok: false, reason: say.link.typicalKept(name) };
     }
     const value = written(spec, state, situation.entries[symbol]);
     if (value !== '') parts.push(`${symbol}=${value}`);
@@ -146,7 +146,7 @@ export function linkAddress(app: string, id: string, query: string): string {
 function quoted(words: string): string {
   const plain = Array.from(words.replace(/\p{C}/gu, ''));
   const shown = plain.slice(0, LONGEST_QUOTE).join('');
-  return `“${shown}${plain.length > LONGEST_QUOTE ? '…' : ''}”`;
+  return say.link.quoted(shown, plain.length > LONGEST_QUOTE);
 }
 
 function unescaped(text: string): string | undefined {
@@ -157,19 +157,21 @@ function unescaped(text: string): string | undefined {
   }
 }
 
-/** The entry that a part stands for, or why there is none, as the end of a sentence. */
+/** The entry that a part stands for, or why there is none, as a sentence. */
 function readPart(spec: InputSpec, raw: string, mark: DecimalMark): Entry | string {
+  const { left } = say.link;
+  const whole = quoted(unescaped(raw) ?? raw);
   const { kind } = spec.measure;
   const fields = raw.split(';').map(unescaped);
   const [short = '', unitId = '', tool = ''] = fields;
-  if (fields.length > 3 || fields.includes(undefined)) return 'is garbled';
-  if (short.length > LONGEST_TEXT) return 'is too long';
+  if (fields.length > 3 || fields.includes(undefined)) return left.garbled(spec.label, whole);
+  if (short.length > LONGEST_TEXT) return left.tooLong(spec.label, whole);
   const unit = unitId === '' && kind.units.length === 1 ? kind.units[0] : unitById(kind, unitId);
-  if (!unit) return unitId === '' ? 'has no unit' : `has the unit ${quoted(unitId)}, which this check does not know`;
-  if (!readsKind(tool, kind)) return `was read with ${quoted(tool)}, which this check does not know`;
+  if (!unit) return unitId === '' ? left.noUnit(spec.label, whole) : left.unit(spec.label, whole, quoted(unitId));
+  if (!readsKind(tool, kind)) return left.tool(spec.label, whole, quoted(tool));
   if (short !== '') {
     const typed = parseQuantity(longText(short, 'point'), kind, unit, 'point');
-    if (!typed.ok) return 'cannot be read as a number with a unit';
+    if (!typed.ok) return left.number(spec.label, whole);
   }
   return { text: longText(short, mark), unit: unit.id, tool };
 }
@@ -184,19 +186,17 @@ function readPart(spec: InputSpec, raw: string, mark: DecimalMark): Entry | stri
 export function decodeLink(calc: Calculator, query: string, mark: DecimalMark = 'point'): Decoded {
   const refuse = (reason: string): Decoded => ({ ok: false, reason });
   if (query.length > LONGEST_QUERY)
-    return refuse('This link is too long to be one of Trammel’s. Nothing was taken over.');
+    return refuse(say.link.tooLong);
   const [first = '', ...parts] = query.replace(/^\?/, '').split('&');
   const version = Number(/^v=([1-9]\d{0,8})$/.exec(first)?.[1]);
   if (Number.isNaN(version)) {
-    return refuse('This link does not say which form its numbers have. Nothing was taken over. Ask for a new link.');
+    return refuse(say.link.noForm);
   }
   if (version > VERSION) {
-    return refuse(
-      `This link was made by a newer Trammel (form ${version}; this one reads up to ${VERSION}). Nothing was taken over. Bring this Trammel up to date, then open the link again.`,
-    );
+    return refuse(say.link.newer(version, VERSION));
   }
   if (parts.length > MOST_PARTS)
-    return refuse('This link holds more values than any check has. Nothing was taken over.');
+    return refuse(say.link.tooMany);
   const entries: Record<string, Entry> = {};
   const choices: Record<string, string> = {};
   const leftOut: string[] = [];
@@ -207,18 +207,18 @@ export function decodeLink(calc: Calculator, query: string, mark: DecimalMark = 
     const spec = Object.hasOwn(calc.inputs, name) ? calc.inputs[name] : undefined;
     const label = choice?.label ?? spec?.label;
     if (Object.hasOwn(entries, name) || Object.hasOwn(choices, name)) {
-      leftOut.push(`${label ?? quoted(name)} stands in the link twice: the first was taken.`);
+      leftOut.push(say.link.twice(label ?? quoted(name)));
     } else if (choice) {
       const option = unescaped(raw);
       if (option !== undefined && Object.hasOwn(choice.options, option)) choices[name] = option;
       else
-        leftOut.push(`Left out: ${choice.label}. The link says ${quoted(option ?? raw)}, which is not an option here.`);
+        leftOut.push(say.link.noOption(choice.label, quoted(option ?? raw)));
     } else if (spec) {
       const read = readPart(spec, raw, mark);
       if (typeof read !== 'string') entries[name] = read;
-      else leftOut.push(`Left out: ${spec.label}. What the link says, ${quoted(unescaped(raw) ?? raw)}, ${read}.`);
+      else leftOut.push(read);
     } else {
-      leftOut.push(`Left out: ${quoted(unescaped(part) ?? part)}. This check has no such value.`);
+      leftOut.push(say.link.noValue(quoted(unescaped(part) ?? part)));
     }
   }
   return { ok: true, values: { entries, choices }, leftOut };

@@ -1,5 +1,5 @@
 import type { Component } from 'solid-js';
-import type { Calculator, FigureProps, Meta } from './calculator';
+import type { Calculator, FigureProps, ListWords, Meta } from './calculator';
 
 /** A file a calculator can make, such as a test piece. */
 export interface Download {
@@ -12,7 +12,7 @@ export interface Download {
     | { readonly reason: string };
 }
 
-export interface Listed extends Meta {
+export interface Listed extends Meta, ListWords {
   readonly id: string;
 }
 
@@ -23,6 +23,7 @@ export interface Loaded {
 }
 
 const metas = import.meta.glob<Meta>('../calculators/*/meta.ts', { eager: true, import: 'default' });
+const words = import.meta.glob<ListWords>('../calculators/*/words/en/list.ts', { eager: true, import: 'default' });
 const calculators = import.meta.glob<Calculator>('../calculators/*/index.ts', { import: 'default' });
 const figures = import.meta.glob<Component<FigureProps<Calculator>>>('../calculators/*/figure.tsx', {
   import: 'default',
@@ -33,7 +34,10 @@ const folderOf = (path: string): string => path.split('/')[2] ?? '';
 
 /** Every calculator there is, in the order of the list. A folder is all it takes to be in it. */
 export const listed: readonly Listed[] = Object.entries(metas)
-  .map(([path, meta]) => ({ id: folderOf(path), ...meta }))
+  .flatMap(([path, meta]) => {
+    const own = words[path.replace('meta.ts', 'words/en/list.ts')];
+    return own ? [{ id: folderOf(path), ...meta, ...own }] : [];
+  })
   .sort((a, b) => a.order - b.order);
 
 /** Loads one calculator with its drawing; undefined for an id that does not exist. */

@@ -1,12 +1,6 @@
-/** Headings of the list of checks, in its order. */
-export const TOPICS = {
-  part: 'On the print',
-  z: 'Z drive',
-  motion: 'Belts, wheels, motion',
-  bed: 'Bed and frame',
-  melt: 'Nozzle and heat',
-  repair: 'Screws and threads',
-  air: 'Room and filament',
-} as const;
+import words from './words/en/topics';
 
-export type Topic = keyof typeof TOPICS;
+export type Topic = keyof typeof words;
+
+/** Headings of the list of checks, in its order. */
+export const TOPICS: Readonly<Record<Topic, string>> = words;

@@ -2,7 +2,9 @@ import type { InputValue, Outcome } from '../formula/outcome';
 import { propagate, type Outcomes } from '../formula/propagate';
 import type { System } from '../formula/system';
 import { halfWidth, toolsFor, type Tool } from '../reference/tools';
-import { applies, excessNames, type Calculator, type Choices, type LimitSpec, type VerdictState } from './calculator';
+import type { Calculator, LimitSpec } from './calculator';
+import { applies, type Choices, type VerdictState } from './spec';
+import { excessNames } from './system';
 
 /** One limit, looked at. */
 export interface Check {

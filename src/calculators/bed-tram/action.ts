@@ -1,7 +1,7 @@
 import { expanded } from '../../formula/outcome';
 import type { Context, Instruction, Movement, VerdictState } from '../../engine/calculator';
 import type { choices } from './choices';
-import { adjusterCount, adjusterName, clockText, placeWords, wayOf, type Way } from './words';
+import { adjusterCount, adjusterName, clockText, placeWords, wayOf, type Way } from './turning';
 
 type Turn = 'psi_1' | 'psi_2' | 'psi_3' | 'psi_4';
 type Place = 'X_1' | 'Y_1' | 'X_2' | 'Y_2' | 'X_3' | 'Y_3' | 'X_4' | 'Y_4';

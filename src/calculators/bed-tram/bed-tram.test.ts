@@ -4,7 +4,7 @@ import { coarseThreads } from '../../reference/threads';
 import type { Choices } from '../../engine/calculator';
 import { evaluate } from '../../engine/evaluate';
 import calc from './index';
-import { clockText, placeWords } from './words';
+import { clockText, placeWords } from './turning';
 
 const tram = calculators.find(([id]) => id === 'bed-tram')![1];
 type Line = readonly [x: number, y: number, z: number | string];

@@ -1,4 +1,4 @@
-import { derived } from '../../reference/citation';
+import { derived } from '../../engine/calculator';
 import type { Example } from '../../engine/calculator';
 
 type Given = Record<string, string>;
@@ -19,7 +19,7 @@ const typedPlaces = { X_a: '0 ± 0', Y_a: '0 ± 0', X_b: '200 ± 0', Y_b: '0 ± 
 
 export const examples: readonly Example[] = [
   {
-    title: 'Five points, three adjusters counted from the first',
+    key: 'fivePointsThree',
     given: { ...fivePoints, ...typedPlaces, W: '200 ± 0', D: '200 ± 0', P_s: '0.5' },
     choices: { layout: 'three', keep_3: '1' },
     expect: {
@@ -34,11 +34,11 @@ export const examples: readonly Example[] = [
     },
     verdict: 'beyond',
     source: derived(
-      'normal equations by hand: slopes −0.875 and 0.375 mm/m, residuals 4, −6, 4, −6, 4 µm; the right adjuster lies 0.175 mm low, 0.35 turn of 0.5 mm',
+      'fivePointsThree',
     ),
   },
   {
-    title: 'Four corners: rising to the right, knobs on M4',
+    key: 'fourCornersRising',
     given: {
       ...points([30, 30, 0], [190, 30, 0.16], [190, 190, 0.16], [30, 190, 0]),
       W: '220 ± 0',
@@ -59,11 +59,11 @@ export const examples: readonly Example[] = [
     },
     verdict: 'beyond',
     source: derived(
-      '1 mm/m over 160 mm between adjusters is 0.16 mm, by 0.7 mm a turn; the middle comes down half of it',
+      'fourCornersRising',
     ),
   },
   {
-    title: 'Gaps under the nozzle, a hollow in the middle: nothing to turn',
+    key: 'gapsUnderNozzle',
     given: points([30, 30, 0.1], [190, 30, 0.1], [190, 190, 0.1], [30, 190, 0.1], [110, 110, 0.3]),
     choices: { by: 'gap' },
     expect: {
@@ -78,11 +78,11 @@ export const examples: readonly Example[] = [
     },
     verdict: 'beyond',
     source: derived(
-      'mean gap 0.14 mm; the middle 0.16 mm below it, the corners 0.04 mm above: √((4·0.04² + 0.16²)/5) = 0.08',
+      'gapsUnderNozzle',
     ),
   },
   {
-    title: 'Three Z screws of 8 mm lead, all turned, mean height kept',
+    key: 'threeZScrews',
     given: {
       ...points([30, 30, 0.2], [190, 30, 0.05], [110, 190, 0.05]),
       W: '220 ± 0',
@@ -96,6 +96,6 @@ export const examples: readonly Example[] = [
       psi_3: [2.25, 1e-9],
     },
     verdict: 'beyond',
-    source: derived('mean height 0.1 mm: −0.1, +0.05, +0.05 mm at 8 mm a turn, 45° a millimetre'),
+    source: derived('threeZScrews'),
   },
 ];

@@ -1,16 +1,17 @@
+import { cite, derived } from '../../engine/calculator';
 import type { InputValue } from '../../formula/outcome';
 import { count, length, ratio, slope } from '../../quantity/kinds';
 import type { Measure } from '../../quantity/unit';
-import { cite, derived, type Citation } from '../../reference/citation';
+import { type Citation } from '../../reference/citation';
 import type { Choices, ModelResult, ModelSpec, OutputSpec } from '../../engine/calculator';
 import { FOUR } from './choices';
 import { fitPlane, inOneLine, spreadOf, type Plane, type Point } from './plane';
 import { MOST_POINTS } from './points';
 
-const fit = cite('Golub and Van Loan, Matrix Computations', 'section 5.3, least squares by an orthogonal basis', true);
-const parting = derived('covariance of the coefficients taken apart as L D Lᵀ, so that none moves with another');
-const rest = cite('ISO 230-1:2012', 'clause 3: deviation from the reference plane', true);
-const kept = derived('which adjuster stays, or all alike');
+const fit = cite('Golub and Van Loan, Matrix Computations', 'sectionLeastSquares', true);
+const parting = derived('covarianceCoefficientsTaken');
+const rest = cite('ISO 230-1:2012', 'clauseDeviationReference', true);
+const kept = derived('whichAdjusterStays');
 
 const output = (meaning: string, measure: Measure, equation: string, source: Citation): OutputSpec => ({
   meaning,

@@ -1,25 +1,25 @@
-import { cite, derived } from '../../reference/citation';
+import { cite, derived } from '../../engine/calculator';
 
 const spans = { L_1: '300 mm ± 0', L_2: '240 mm ± 0' } as const;
 const mass = { w: '6 mm ± 0', m_0: '13 g/m ± 0' } as const;
 
 export const examples = [
   {
-    title: 'Equal tension, unlike spans: 80 Hz on 300 mm is 100 Hz on 240 mm',
+    key: 'equalTensionUnlike',
     given: { ...spans, ...mass, f_1: '80 Hz ± 0', f_2: '100 Hz ± 0' },
     expect: { f_2e: [100, 1e-9], f_1e: [80, 1e-9], d_T: [0, 1e-9], T_1: [17.9712, 1e-6], T_2: [17.9712, 1e-6] },
     verdict: 'within',
-    source: derived('80 × 300 / 240; 4 × 0.0078 × 0.3² × 80²'),
+    source: derived('equalTensionUnlike'),
   },
   {
-    title: 'The same note on both: the longer span is the tighter belt, by 44 %',
+    key: 'sameNoteBoth',
     given: { ...spans, ...mass, f_1: '90 Hz ± 0', f_2: '90 Hz ± 0' },
     expect: { d_T: [-43.902439, 1e-6], f_2e: [112.5, 1e-9] },
     verdict: 'beyond',
-    source: derived('tensions as 0.3² to 0.24², 0.09 to 0.0576: 2 × (0.0576 − 0.09) / 0.1476'),
+    source: derived('sameNoteBoth'),
   },
   {
-    title: 'Two teeth show as 2 mm of tensioner at half a turn of wrap',
+    key: 'teethShowMm',
     given: {
       ...spans,
       ...mass,
@@ -31,16 +31,16 @@ export const examples = [
     },
     expect: { x_1: [1, 1e-9], n: [2.1, 1e-9], n_w: [2, 0], r_x: [0.1, 1e-9] },
     verdict: 'within',
-    source: derived('2 mm / (2 × sin 90°) = 1 mm; 2.1 mm are 2 teeth and 0.1 mm'),
+    source: derived('teethShowMm'),
   },
   {
-    title: 'A quarter of wrap: a tooth of 3 mm is 2.12 mm of tensioner',
+    key: 'quarterWrapTooth',
     given: { ...spans, f_1: '80 Hz', f_2: '100 Hz', x: '-2 mm ± 0.1 mm', p: '3 mm', theta_w: '90 deg ± 0' },
     expect: { x_1: [2.12132, 1e-5], n: [-0.942809, 1e-6], n_w: [-1, 0] },
-    source: derived('3 mm / (2 × sin 45°) = 3 / √2'),
+    source: derived('quarterWrapTooth'),
   },
   {
-    title: 'Belts that differ: nine times the mass, a third of the note',
+    key: 'beltsDifferNine',
     given: {
       L_1: '200 mm ± 0',
       L_2: '200 mm ± 0',
@@ -53,12 +53,12 @@ export const examples = [
     expect: { f_2e: [40, 1e-9], T_1: [18.432, 1e-9], T_2: [18.432, 1e-9], d_T: [0, 1e-9] },
     source: cite(
       'OpenStax, University Physics volume 1',
-      'chapter 16: the note goes with one over the root of the mass',
+      'chapterNoteGoes',
       true,
     ),
   },
   {
-    title: 'Short spans, ends held: counted, two belts that seemed 4.5 % apart are alike',
+    key: 'shortSpansEnds',
     given: {
       L_1: '300 mm ± 0',
       L_2: '100 mm ± 0',
@@ -71,11 +71,11 @@ export const examples = [
     expect: { T_1: [20, 0.01], T_2: [20, 0.01] },
     verdict: 'within',
     source: derived(
-      'exact frequency of held beams under 20 N, E·I 5 × 10⁻⁵ N·m², by a root finder of a numerical library',
+      'shortSpansEnds',
     ),
   },
   {
-    title: 'The same with ends free to swing',
+    key: 'sameEndsFree',
     given: {
       L_1: '300 mm ± 0',
       L_2: '100 mm ± 0',
@@ -86,6 +86,6 @@ export const examples = [
     },
     choices: { mass: 'typed', ends: 'pinned' },
     expect: { B_2: [0.005, 1e-9], T_1: [20, 0.001], T_2: [20, 0.001] },
-    source: derived('√((20 + π² · 5·10⁻⁵ / L²) / 0.008) / 2L'),
+    source: derived('sameEndsFree'),
   },
 ] as const;

@@ -1,25 +1,25 @@
-import { cite, derived } from '../../reference/citation';
+import { cite, derived } from '../../engine/calculator';
 
 const known = { L_1: '150 mm ± 0', mu_1: '8.4 g/m ± 0' } as const;
 const typed = { mass: 'typed' } as const;
 
 export const examples = [
   {
-    title: 'A span of 150 mm of an 8.4 g/m belt sounds 110 Hz',
+    key: 'spanMmG',
     given: { ...known, f: '110 Hz ± 0' },
     choices: typed,
     expect: { T_0: [9.1476, 1e-4], T: [9.1476, 1e-4], T_h: [2.2869, 1e-4], F_s: [18.2952, 1e-4] },
-    source: derived('4 × 0.0084 × 0.15² × 110² = 9.1476'),
+    source: derived('spanMmG'),
   },
   {
-    title: 'The textbook’s string: 6 g/m, 2 m, 19.6 N sounds 14.29 Hz',
+    key: 'textbooksStringG',
     given: { L_1: '2 m ± 0', f: '14.29 Hz ± 0', m_s: '12 g ± 0', l_s: '2000 mm ± 0' },
     choices: { mass: 'weigh' },
     expect: { mu: [6, 1e-9], T: [19.6, 0.01] },
-    source: cite('OpenStax, University Physics volume 1', 'chapter 16, waves on a stretched string', true),
+    source: cite('OpenStax, University Physics volume 1', 'chapterWavesStretched', true),
   },
   {
-    title: 'A slack belt, 6 mm wide: which notes it should have, and the turn of the screw',
+    key: 'slackBeltMm',
     given: {
       L_1: '250 mm ± 0',
       f: '50 Hz ± 0',
@@ -50,27 +50,27 @@ export const examples = [
     },
     verdict: 'beyond',
     source: derived(
-      '15.5 × 0.6 + 0.5; 43.7 × 0.6 − 0.5; √(9.8 / 0.0078) / 0.5; 12.885 N × 1000 mm / 18 600 N, half of it for the way, over 0.5 mm a turn',
+      'slackBeltMm',
     ),
   },
   {
-    title: 'A short span, ends held: the string’s formula alone reads 6.5 % high',
+    key: 'shortSpanEnds',
     given: { ...known, f: '167.8335 Hz ± 0', EI: '100 N·mm² ± 0' },
     choices: { ...typed, ends: 'clamped' },
     expect: { T_0: [21.2953, 0.0005], T: [20, 0.005], epsilon: [0.014907, 1e-5] },
     source: derived(
-      'exact frequency of a held beam under 20 N, E·I 10⁻⁴ N·m², by a root finder of a numerical library',
+      'shortSpanEnds',
     ),
   },
   {
-    title: 'The same span, ends free to swing: hardly a difference',
+    key: 'sameSpanEnds',
     given: { ...known, f: '162.8283 Hz ± 0', EI: '100 N·mm² ± 0', l_o: '40 mm ± 0' },
     choices: { ...typed, ends: 'pinned' },
     expect: { B: [0.0044444, 1e-7], T: [20, 0.0005], q_T: [0.21932, 0.0005], y_o: [0.263602, 1e-6] },
-    source: derived('π² × 10⁻⁴ / 0.15² = 0.043865 N on top of 20 N; 0.0084 × 9.80665 × 0.04⁴ / (8 × 10⁻⁴)'),
+    source: derived('sameSpanEnds'),
   },
   {
-    title: 'Pressed by 3 N, 300 mm of belt give 10 mm: half of that tension is the pressing’s own',
+    key: 'pressedNMm',
     given: {
       L_1: '300 mm ± 0',
       F: '3 N ± 0',
@@ -88,6 +88,6 @@ export const examples = [
       T: [10.1637, 1e-4],
       s: [3.33333, 1e-5],
     },
-    source: derived('3 × 300 / 40; √(150² + 10²) = 150.332964; 18 600 N × 0.665927 mm / 1000 mm'),
+    source: derived('pressedNMm'),
   },
 ] as const;

@@ -1,24 +1,24 @@
-import { cite, derived } from '../../reference/citation';
+import { cite, derived } from '../../engine/calculator';
 
-const twoToOne = cite('Plain-bearing supplier’s design page', 'offset over length at most 2 at a friction of 0.25');
+const twoToOne = cite('Plain-bearing supplier’s design page', 'offsetOverLength');
 const still = { a: '0 mm/s²', e: '0 mm ± 0', dx: '0 mm ± 0' } as const;
 
 export const examples = [
   {
-    title: 'The 2:1 rule: a friction of a quarter binds at twice the length',
+    key: 'ruleFrictionQuarter',
     given: { ...still, mu_p: '0.25 ± 0', L: '40 mm ± 0', d_0: '80 mm ± 0' },
     expect: { q: [100, 1e-9], d_b: [80, 1e-9] },
     source: twoToOne,
   },
   {
-    title: 'Half of the way to binding doubles the force',
+    key: 'halfWayBinding',
     given: { ...still, mu_p: '0.25 ± 0', L: '40 mm ± 0', d_0: '40 mm ± 0', F_0: '2 N ± 0', F_m: '40 N' },
     expect: { q: [50, 1e-9], N: [4, 1e-9], F: [4, 1e-9], k_F: [2, 1e-9], d_m: [40, 1e-9], L_m: [40, 1e-9] },
     verdict: 'within',
-    source: derived('2/(1 − 0.5) = 4 N; balance: 4 · 40/40 = 4 N at each end, 2 · 0.25 · 4 = 2 N of friction'),
+    source: derived('halfWayBinding'),
   },
   {
-    title: 'Two pulls: 2 N in line, 3 N at 60 mm',
+    key: 'pullsNLine',
     given: {
       ...still,
       F_a: '2 N ± 0',
@@ -31,10 +31,10 @@ export const examples = [
     choices: { by: 'scale' },
     expect: { kappa: [1 / 180, 1e-9], mu: [0.1, 1e-9], q: [11.11111, 1e-4], F_d: [2, 1e-9], F: [2.25, 1e-9] },
     verdict: 'within',
-    source: derived('κ = (3 − 2)/(3 · 60) = 1/180 per mm; μ = 36/360; 20/180; 2/(1 − 1/9)'),
+    source: derived('pullsNLine'),
   },
   {
-    title: 'An arm on an upright rail, lifted near the rail: hangs up on the way down',
+    key: 'armUprightRail',
     given: {
       mu_p: '0.2 ± 0',
       L: '60 mm ± 0',
@@ -54,10 +54,10 @@ export const examples = [
       F: [17.882715, 1e-5],
     },
     verdict: 'beyond',
-    source: derived('−9.80665 · 140 N·mm; over 60 · (1 + 2/15); 9.80665 + 0.4 · 20.19'),
+    source: derived('armUprightRail'),
   },
   {
-    title: 'Two drives that pull alike cancel; one end 2 mm ahead clamps',
+    key: 'drivesPullAlike',
     given: {
       ...still,
       mu_p: '0.15 ± 0',
@@ -74,6 +74,6 @@ export const examples = [
     choices: { drive: 'both' },
     expect: { d: [0, 1e-9], s_0: [50, 1e-9], dx_0: [0.5, 1e-9], N_c: [30, 1e-9], F_c: [9, 1e-9], F: [11, 1e-9] },
     verdict: 'within',
-    source: derived('2/300 · 60 = 0.4 mm, less 0.1; 100 · 0.3 = 30 N; 2 · 0.15 · 30 = 9 N'),
+    source: derived('drivesPullAlike'),
   },
 ] as const;

@@ -1,39 +1,37 @@
+import { placed } from '../../engine/shared-places';
 import { acceleration, force, length, mass, ratio, stiffness } from '../../quantity/kinds';
-import { cite, commonPractice } from '../../reference/citation';
-import { input } from '../../engine/calculator';
+import { commonPractice } from '../../reference/citation';
+import { input, cite } from '../../engine/calculator';
 
 const pulls = { by: 'scale' };
 const both = { drive: 'both' };
 
 /** What is asked: the guide, the drive, the friction or two pulls for it, the load, the skew. */
 export const inputs = {
-  L: input('Guide length', length.mm, {
+  L: input(length.mm, {
     typical: 40,
     spread: 1,
     range: [2, 3000],
     tool: 'rule',
     from: 'guide.length',
-    hint: 'Along the travel, between the outer ends of what guides sideways: one bush, or from the first to the last of several; wheels from axle to axle.',
   }),
-  d_0: input('Drive’s line from the guide', length.mm, {
+  d_0: input(length.mm, {
     typical: 30,
     spread: 1,
     range: [0, 3000],
     tool: 'rule',
     from: 'carriage.drive-offset',
-    hint: 'Square to the travel, from the belt, screw or hand to the middle of the guide that takes the sideways force.',
     when: { drive: 'one' },
   }),
-  d_1: input('Left drive’s line from the guide', length.mm, {
+  d_1: input(length.mm, {
     typical: 150,
     spread: 1,
     range: [0, 3000],
     tool: 'rule',
     from: 'carriage.left-drive-offset',
-    hint: 'Seen along the travel, from behind. From the guide that takes the sideways force.',
     when: both,
   }),
-  d_2: input('Right drive’s line from the guide', length.mm, {
+  d_2: input(length.mm, {
     typical: 150,
     spread: 1,
     range: [0, 3000],
@@ -41,90 +39,82 @@ export const inputs = {
     from: 'carriage.right-drive-offset',
     when: both,
   }),
-  s: input('Left drive’s share of the pull', ratio.percent, {
+  s: input(ratio.percent, {
     typical: 50,
     spread: 10,
     basis: commonPractice,
     range: [0, 100],
-    hint: 'Half each where both belts or screws pull alike. Two drives a step apart do not.',
     when: both,
   }),
-  mu_p: input('Friction of the pair', ratio.one, {
+  mu_p: input(ratio.one, {
     typical: 0.15,
     spread: 0.07,
-    basis: cite('Suppliers’ engineering tables of plain and rolling bearings', 'friction by pair', true),
+    basis: cite('Suppliers’ engineering tables of plain and rolling bearings', 'frictionPair', true),
     range: [0.001, 1.5],
     when: { by: 'pair' },
   }),
-  F_a: input('Pull near the guide', force.N, {
+  F_a: input(force.N, {
     range: [0.05, 500],
     tool: 'luggage-scale',
-    hint: 'Motors off, belt off. Hook the scale in at the drive’s point, or nearer, and pull slowly along the travel: the steady reading, mean of five.',
     when: pulls,
   }),
-  a_1: input('That pull’s line from the guide', length.mm, {
+  a_1: input(length.mm, {
     typical: 0,
     spread: 1,
     range: [0, 3000],
     tool: 'rule',
     when: pulls,
   }),
-  F_b: input('Pull far out', force.N, {
+  F_b: input(force.N, {
     range: [0.05, 2000],
     tool: 'luggage-scale',
-    hint: 'The same at the far end, on the same side of the guide. If nothing moves it there, hook in nearer.',
     when: pulls,
   }),
-  a_2: input('That pull’s line from the guide, far out', length.mm, {
+  a_2: input(length.mm, {
     typical: 60,
     spread: 1,
     range: [1, 3000],
     tool: 'rule',
     when: pulls,
   }),
-  F_0: input('Drag when pushed in the guide’s line', force.N, {
+  F_0: input(force.N, {
     typical: 2,
     spread: 1,
     basis: commonPractice,
     range: [0, 500],
     from: 'guide.drag',
-    hint: 'Pushed dead in line, slowly, with a luggage scale; upright, less the weight.',
     when: { by: 'pair' },
   }),
-  M: input('Moving mass', mass.kg, { typical: 0.5, spread: 0.1, range: [0.01, 100], from: 'carriage.mass' }),
-  a: input('Acceleration', acceleration.mm_s2, { typical: 1000, range: [0, 1e5], from: 'carriage.acceleration' }),
-  e: input('Mass centre from the guide, positive on the drive’s side', length.mm, {
+  M: placed('carriage.mass', { range: [0.01, 100] }),
+  a: placed('carriage.acceleration', { range: [0, 1e5] }),
+  e: input(length.mm, {
     typical: 0,
     spread: 10,
     range: [-2000, 2000],
     signed: true,
     tool: 'rule',
     from: 'carriage.load-offset',
-    hint: 'Where it would balance, square to the travel. With two drives: positive on the left.',
   }),
-  F_m: input('Most that the drive can pull', force.N, {
+  F_m: input(force.N, {
     typical: 40,
     basis: commonPractice,
     range: [0.5, 5000],
     from: 'carriage.drive-force',
-    hint: 'Motor torque at speed over pulley radius; half the holding torque is a fair guess.',
   }),
-  q_lim: input('Most of the push that friction may eat', ratio.percent, {
+  q_lim: input(ratio.percent, {
     typical: 50,
     range: [5, 100],
     basis: commonPractice,
-    hint: '100 % is binding; 50 % keeps a margin of two.',
   }),
-  dx: input('One end of the gantry ahead of the other', length.mm, {
+  dx: input(length.mm, {
     seldom: true,
     typical: 0,
     spread: 0.1,
     basis: commonPractice,
     range: [0, 50],
     tool: 'caliper',
-    hint: 'Forced so by its drives, belts or rails: from each end to the frame, the difference.',
   }),
-  W_g: input('Distance between the gantry’s ends', length.mm, {
+  W_g: input(length.mm, {
     seldom: true,
     typical: 300,
     spread: 1,
@@ -132,7 +122,7 @@ export const inputs = {
     tool: 'rule',
     from: 'guide.span',
   }),
-  j: input('Sideways play of the guide', length.mm, {
+  j: input(length.mm, {
     seldom: true,
     typical: 0.1,
     spread: 0.05,
@@ -140,15 +130,13 @@ export const inputs = {
     range: [0, 5],
     tool: 'feeler',
     from: 'guide.play',
-    hint: 'How far one end of the guide can be rocked against the rail.',
   }),
-  c_g: input('Sideways stiffness at an end of the guide', stiffness.N_mm, {
+  c_g: input(stiffness.N_mm, {
     seldom: true,
     typical: 100,
     spread: 50,
     basis: commonPractice,
     range: [1, 50000],
     from: 'guide.stiffness',
-    hint: 'Push there with a luggage scale, dial indicator opposite: force over movement beyond the play.',
   }),
 };

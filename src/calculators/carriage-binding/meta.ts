@@ -1,23 +1,6 @@
 import type { Meta } from '../../engine/calculator';
 
 export default {
-  title: 'Carriage binding',
-  question: 'Does this carriage jam on its guide because it is pushed beside it?',
-  sayings: [
-    'carriage sticks',
-    'carriage jams',
-    'gantry binds',
-    'gantry racks and locks',
-    'moves freely by hand but not by the belt',
-    'easy to push in the middle, hard at the end',
-    'one side drags behind',
-    'drawer effect',
-    'squeaks and jerks along',
-    'stick slip',
-    'bushes too short',
-    'arm hangs up on the way down',
-    'lost steps on the gantry',
-  ],
   topic: 'motion',
   order: 110,
 } satisfies Meta;

@@ -1,20 +1,6 @@
 import type { Meta } from '../../engine/calculator';
 
 export default {
-  title: 'Dual-Z sync',
-  question: 'Is the gantry level, and how many belt teeth is it out?',
-  sayings: [
-    'one side high',
-    'gantry crooked',
-    'first layer thin on one side',
-    'belt jumped a tooth',
-    'two Z motors out of step',
-    'not level',
-    'higher on the right',
-    'left side low',
-    'leaning gantry',
-    'spirit level on the gantry',
-  ],
   topic: 'z',
   phone: ['slope'],
   order: 10,

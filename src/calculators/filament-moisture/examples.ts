@@ -1,8 +1,8 @@
-import { cite, derived } from '../../reference/citation';
+import { cite, derived } from '../../engine/calculator';
 
 const crank = cite(
   'Crank, The Mathematics of Diffusion (2nd edition)',
-  'equation 5.23, summed with a numerical library',
+  'equationSummedNumerical',
   true,
 );
 
@@ -20,43 +20,43 @@ const strand = {
 
 export const examples = [
   {
-    title: 'A loose strand of 1.75 mm at 10⁻¹² m²/s: nine tenths of the water are out after 71 h',
+    key: 'looseStrandMm',
     given: { ...strand, q: '10 %', t: '80 h', U_0: '50 % ± 0', T_g: '60 °C ± 0' },
     expect: { x_q: [0.3344, 1e-4], t_q: [71.1, 0.3], U_b: [9.447, 0.01], u_e: [18.89, 0.02], Q: [27, 0.02] },
     verdict: 'within',
     source: crank,
   },
   {
-    title: 'PLA on its spool, 6 h at 45 °C: the published rates do not settle it',
+    key: 'plaSpoolH',
     given: { T: '20 °C ± 1', U: '45 % ± 5 %', T_b: '45 °C ± 2', t: '6 h' },
     expect: { x_q: [0.3344, 1e-4], T_max: [55, 1e-9] },
     verdict: 'too close',
-    source: derived('the band of D reaches from a sixth of the middle to six times it'),
+    source: derived('plaSpoolH'),
   },
   {
-    title: 'An oven too hot for it',
+    key: 'ovenTooHot',
     given: { T: '20 °C ± 1', U: '45 % ± 5 %', T_b: '70 °C ± 2' },
     expect: { T_max: [55, 1e-9] },
     verdict: 'beyond',
-    source: derived('60 °C less 5 K'),
+    source: derived('ovenTooHot'),
   },
   {
-    title: 'Half-way: 13.4 h in the oven leave half of what it can take out',
+    key: 'halfWayH',
     given: { ...strand, t: '13.41 h' },
     choices: { ask: 'weigh' },
     expect: { x: [0.06305, 1e-4], q_t: [50, 0.02] },
     source: crank,
   },
   {
-    title: 'A week on the bench: as wet as the room allows',
+    key: 'weekBenchWet',
     given: { T: '23 °C ± 0', U: '60 % ± 0', t_o: '168 h', d_f: '1.75 mm ± 0', k_s: '1 ± 0', D_1: '1e-12 m²/s ± 0', b: '0 ± 0', T_1: '23 °C ± 0', W_s: '0.3 % ± 0', W_lim: '0.1 %' }, // prettier-ignore
     choices: { ask: 'store' },
     expect: { x: [0.78994, 1e-4], q_t: [0.7175, 0.001], W_o: [0.17871, 1e-5] },
     verdict: 'beyond',
-    source: derived('10⁻¹² · 604 800 / 0.000875² = 0.78994; 0.69166 · e^(−4.5684) = 0.00717'),
+    source: derived('weekBenchWet'),
   },
   {
-    title: 'A spool of 1 kg gets 3 g lighter and is not dry yet',
+    key: 'spoolKgGets',
     given: {
       ...strand,
       t: '20 h',
@@ -70,7 +70,7 @@ export const examples = [
     expect: { w_l: [0.3, 1e-9], x: [0.094041, 1e-6], q_t: [40.911, 0.01], W_x: [0.5077, 1e-4], W_2: [0.2549, 2e-4] },
     verdict: 'beyond',
     source: derived(
-      '3 g / 1000 g; 1 − 0.59089 of it still to go; 0.3 % / 0.59089, and 0.0472 % stay for the oven’s air',
+      'spoolKgGets',
     ),
   },
 ] as const;

@@ -1,28 +1,29 @@
-import { cite, commonPractice, derived } from '../../reference/citation';
+import { cite, derived } from '../../engine/calculator';
+import { commonPractice } from '../../reference/citation';
 import { materials } from '../../reference/materials';
 
 export const sources = {
   /** Found: polylactic acid, 50 °C and 90 %: 2 to 10 × 10⁻¹¹ m²/s. The others from memory. */
   diffusion: cite(
     'Journal papers on water in polymers. Polylactic acid: 2 to 10 × 10⁻¹¹ m²/s at 50 °C and 90 %, others lower; copolyester: 4 to 8 × 10⁻¹³ near 24 °C; polyamide: 10⁻¹³ dry to 10⁻¹² wet',
-    'middle by logarithms',
+    'middleLogarithms',
     true,
   ),
-  spread: derived('published coefficients of one polymer lie apart by ten to a hundred times'),
-  activation: cite('Journal papers on water in glassy polymers', 'activation energies of diffusion', true),
+  spread: derived('publishedCoefficientsPolymer'),
+  activation: cite('Journal papers on water in glassy polymers', 'activationEnergiesDiffusion', true),
   water: cite(
     'Journal papers: polylactic acid 0.12 to 0.46 % in water at 23 °C; ABS filament 0.75 %; polyamide 6 8.3 % at 95 %, polyamide 66 5 % at 90 %. Copolyester and polycarbonate: supplier’s engineering tables',
-    'brought to saturated air',
+    'broughtSaturatedAir',
     true,
   ),
   allowed: cite(
     'Tables of moulding: ABS 0.1 %, polyamide 0.2 %, polycarbonate 0.02 %. Polylactic acid and copolyester: supplier’s engineering tables',
-    'water allowed before melting',
+    'waterAllowedBefore',
     true,
   ),
   softening: cite(
     'Materials databases and data sheets',
-    'glass transition; polyamide, partly crystalline, stays solid above it: there, where it yellows (common practice)',
+    'glassTransitionPolyamide',
     true,
   ),
   oven: commonPractice,

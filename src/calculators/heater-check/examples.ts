@@ -1,4 +1,4 @@
-import { cite, derived } from '../../reference/citation';
+import { cite, derived } from '../../engine/calculator';
 
 const exact = {
   V: '24 V ± 0',
@@ -48,7 +48,7 @@ const falling = {
 
 export const examples = [
   {
-    title: '24 V 40 W held at 200 °C by 54 % of its power: 0.12 W/K',
+    key: 'vWHeld',
     given: { ...exact, ...edges, R_h: '14.4 ohm ± 0', D_h: '54 % ± 0' },
     choices: { loss: 'held' },
     expect: {
@@ -62,20 +62,20 @@ export const examples = [
     verdict: 'beyond',
     source: cite(
       'Incropera, Fundamentals of Heat and Mass Transfer',
-      'ch. 5: 24² / 14.4; 10.37 g × 0.897; 0.54 × 40 / 180; 9.30 / 0.12; −77.5 ln(1 − 180 × 0.12 / 40)',
+      'chGLn',
       true,
     ),
   },
   {
-    title: 'A 12 V 40 W heater on 24 V: four times the power',
+    key: 'vWHeater',
     given: { ...exact, ...edges, R_h: '3.6 ohm ± 0', D_h: '13.5 % ± 0' },
     choices: { loss: 'held' },
     expect: { P: [160, 1e-9], G_w: [0.12, 1e-9], T_l: [1353.33, 0.01] },
     verdict: 'beyond',
-    source: derived('24² / 3.6 = 160 W; 0.135 × 160 / 180; 20 + 160 / 0.12'),
+    source: derived('vWHeater'),
   },
   {
-    title: 'Metal all the way, a weak heater and a cut-off at 270 °C',
+    key: 'metalAllWay',
     given: {
       ...exact,
       ...edges,
@@ -89,10 +89,10 @@ export const examples = [
     choices: { loss: 'held', liner: 'none', cutoff: 'fitted' },
     expect: { P: [30, 1e-9], G_w: [0.1, 1e-9], T_l: [320, 1e-6], t_d: [0.1798, 0.0001], t_x: [25.18, 0.001] },
     verdict: 'within',
-    source: derived('24² / 19.2; 0.6 × 30 / 180; 20 + 30 / 0.1; 8 ln(180 / 176); + 25'),
+    source: derived('metalAllWay'),
   },
   {
-    title: 'Loss and heat capacity from a heating curve',
+    key: 'lossHeatCapacity',
     given: {
       V: '24 V ± 0',
       T_a: '20 °C ± 0',
@@ -105,15 +105,15 @@ export const examples = [
     choices: { loss: 'heating' },
     expect: { P: [40, 1e-9], C: [10, 0.1], tau: [100, 1], T_l: [420, 2] },
     source: derived(
-      'readings made of T = 420 − 400 e^(−t / 100 s): at the start P / C = 4 K/s, so C = 40 W / (4 K/s); G = C / 100 s',
+      'lossHeatCapacity',
     ),
   },
   {
-    title: 'Loss from a cooling curve',
+    key: 'lossCoolingCurve',
     given: { ...exact, ...edges, ...falling, R_h: '14.4 ohm ± 0', epsilon: '0.02 ± 0' },
     choices: { loss: 'cooling', liner: 'none' },
     expect: { P: [40, 1e-9], C: [9.302, 0.001], G_w: [0.093, 0.001], T_l: [450, 4] },
     verdict: 'beyond',
-    source: derived('readings made of T = 20 + 180 e^(−t / 100 s): G = C / 100 s; 20 + 40 / 0.093'),
+    source: derived('lossCoolingCurve'),
   },
 ] as const;

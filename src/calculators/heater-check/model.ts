@@ -1,6 +1,6 @@
+import { cite } from '../../engine/calculator';
 import type { InputValue } from '../../formula/outcome';
 import { decayRate, heatingRate, temperature } from '../../quantity/kinds';
-import { cite } from '../../reference/citation';
 import type { ModelSpec } from '../../engine/calculator';
 import { lines } from './cells';
 import { fitCurve, type Point } from './fit';
@@ -11,7 +11,7 @@ const TOO_UNSURE = 0.25;
 
 const source = cite(
   'JCGM 100 and Birge’s ratio',
-  'least squares of the exact solution, weighted by the readings',
+  'leastSquaresExact',
   true,
 );
 const equation = 'least squares of T(t), where dT/dt = r_m − k (T − T_m)';
@@ -28,13 +28,11 @@ function pointsOf(inputs: Readonly<Record<string, InputValue | undefined>>): Poi
 export const model = {
   outputs: {
     T_m: {
-      meaning: 'Curve: temperature that it tells most about',
       measure: temperature.C,
-      equation: 'the temperature at which the errors of r_m and k do not correlate',
       cite: source,
     },
-    r_m: { meaning: 'Curve: rate of change there', measure: heatingRate.K_s, equation, cite: source },
-    k: { meaning: 'Curve: loss rate, one over the time constant', measure: decayRate.per_min, equation, cite: source },
+    r_m: { measure: heatingRate.K_s, cite: source },
+    k: { measure: decayRate.per_min, cite: source },
   },
   compute(inputs, choices) {
     // A reckoned loss needs no curve: whatever stands in the table is for the eye, beside the drawing.

@@ -1,7 +1,7 @@
 import { formatValue } from '../../quantity/format';
 import { length } from '../../quantity/kinds';
 import type { Instruction, VerdictState } from '../../engine/calculator';
-import { advised, coins, hours, judged, percent, type Ask, type Judged } from './words';
+import { advised, coins, hours, judged, percent, type Ask, type Judged } from './judging';
 
 const open = (state: VerdictState): boolean => state === 'beyond' || state === 'too close';
 

@@ -10,34 +10,26 @@ function plastic({ density }: Material, label: string, joint: Share, glued: Shar
 
 export const choices = {
   by: choice(
-    'What is known of the failure',
     {
-      gap: { label: 'the gap left under the nozzle' },
-      delay: { label: 'how long it ran without feed' },
-      fed: { label: 'how much filament went in' },
+      gap: {},
+      delay: {},
+      fed: {},
     },
     'gap',
-    { hint: 'The gap is worth most, if the nozzle still stands where it stopped.' },
   ),
   band: choice(
-    'Thin, stringy layers at the end',
     {
-      none: { label: 'none: it stopped at once' },
-      trim: { label: 'some, to be cut away' },
-      left: { label: 'some, to be left in and soaked with thin glue' },
+      none: {},
+      trim: {},
+      left: {},
     },
     'none',
-    {
-      hint: 'Run out or snapped: it stops at once. A clog that grows or a gear that grinds starves layer after layer.',
-    },
   ),
   stands: choice(
-    'The part',
-    { stuck: { label: 'still stands on the bed, not moved' }, off: { label: 'has come off or moved' } },
+    { stuck: {}, off: {} },
     'stuck',
   ),
   plastic: choice(
-    'Plastic',
     {
       pla: plastic(materials.pla, 'PLA', [60, 20], [60, 20]),
       petg: plastic(materials.petg, 'PETG', [60, 20], [40, 20]),
@@ -48,14 +40,12 @@ export const choices = {
     'pla',
   ),
   duty: choice(
-    'What the part has to do',
     {
-      shown: { label: 'stand there, be looked at', set: { s_n: 20 } },
-      used: { label: 'be handled and used', set: { s_n: 40 } },
-      loaded: { label: 'carry a load across the seam', set: { s_n: 70 } },
-      safety: { label: 'hold a person, heat, mains or a raised load', set: { s_n: 100 } },
+      shown: { set: { s_n: 20 } },
+      used: { set: { s_n: 40 } },
+      loaded: { set: { s_n: 70 } },
+      safety: { set: { s_n: 100 } },
     },
     'used',
-    { hint: 'For the last one no seam will do, whatever it costs.' },
   ),
 };

@@ -1,5 +1,5 @@
 import type { Way, Ways } from '../../engine/ways';
-import { advised, coins, hours, judged, percent, type Ask, type WayId } from './words';
+import { advised, coins, hours, judged, percent, type Ask, type WayId } from './judging';
 
 const NAMES: Readonly<Record<WayId, string>> = {
   resume: 'Go on where it stands',

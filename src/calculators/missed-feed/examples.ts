@@ -1,4 +1,4 @@
-import { derived } from '../../reference/citation';
+import { derived } from '../../engine/calculator';
 
 const job = {
   h: '0.2 mm',
@@ -15,7 +15,7 @@ const sure = { j_c: '60 % ± 5 %', j_g: '60 % ± 5 %' } as const;
 
 export const examples = [
   {
-    title: 'Ran out at night, 4 mm below the nozzle: it stands, and going on pays',
+    key: 'ranOutNight',
     given: { ...job, ...sure, Z_s: '84 mm', G: '4 mm ± 0.03 mm' },
     expect: {
       Q: [5, 1e-9],
@@ -33,25 +33,25 @@ export const examples = [
       m_a: [150, 1e-9],
     },
     verdict: 'beyond',
-    source: derived('0.2 · 0.5 · 50 = 5 mm³/s, 48 s of 60: 240 mm³, 0.3 g; 25 min of work cost more than a new one'),
+    source: derived('ranOutNight'),
   },
   {
-    title: 'The same with work that costs nothing: worth it',
+    key: 'sameWorkCosts',
     given: { ...job, ...sure, Z_s: '84 mm', G: '4 mm ± 0.03 mm', r_h: '0' },
     expect: { C_n: [7.16667, 1e-5], C_r: [2.86667, 1e-5], C_g: [3.15, 1e-5], z_l: [4, 1e-9] },
     verdict: 'within',
-    source: derived('20 · 0.15 + 0.5 · 8.333 = 7.167; 20 · 0.03 + 0.5 · 1.667 + 0.2 · 7.167 = 2.867'),
+    source: derived('sameWorkCosts'),
   },
   {
-    title: 'Came off the bed: only gluing is left, here known by the time it ran dry',
+    key: 'cameOffBed',
     given: { ...job, ...sure, Z_s: '84 mm', t_d: '20 min ± 10 min', r_h: '0' },
     choices: { by: 'delay', stands: 'off' },
     expect: { n_l: [20, 1e-9], n_g: [400, 1e-9], C_g: [3.15, 1e-5], T_g: [2.33333, 1e-5] },
     verdict: 'within',
-    source: derived('20 min of 60 s are 20 layers, give or take ten; 1 h 40 min and 40 min of work'),
+    source: derived('cameOffBed'),
   },
   {
-    title: 'By weight, with a ground strand and a thin band left in: too weak to be used',
+    key: 'weightGroundStrand',
     given: {
       ...job,
       ...sure,
@@ -66,14 +66,14 @@ export const examples = [
     choices: { by: 'fed', band: 'left' },
     expect: { n_g: [400, 1e-9], s_b: [15, 1e-9], z_b: [2, 1e-9] },
     verdict: 'beyond',
-    source: derived('500 · 120 / 150 = 400; 75 % · 0.1 / 0.5 = 15 %, and 40 % is wanted'),
+    source: derived('weightGroundStrand'),
   },
   {
-    title: 'Typical strengths for a part that carries a load: too close to call',
+    key: 'typicalStrengthsPart',
     given: { ...job, Z_s: '84 mm', G: '4 mm ± 0.03 mm', r_h: '0' },
     choices: { duty: 'loaded' },
     expect: { s_r: [60, 1e-9], tau: [2, 1e-9], t_o: [4.60517, 1e-5], z_b: [0.0191882, 1e-6] },
     verdict: 'too close',
-    source: derived('40 · 25 % / 5 = 2 s; 2 · ln 10 = 4.605 s; 0.2 · 4.605 / 48'),
+    source: derived('typicalStrengthsPart'),
   },
 ] as const;

@@ -1,4 +1,4 @@
-import { derived } from '../../reference/citation';
+import { derived } from '../../engine/calculator';
 import type { Example } from '../../engine/calculator';
 
 /** Nothing for stretching and no friction in the tube: what the formulas of the land, the cone and the rod give alone. */
@@ -11,7 +11,7 @@ const line = { w: '0.5 mm', h: '0.2 mm', v: '50 mm/s' };
 /** Worked by hand from round numbers; test/outside/retraction.test.ts reaches the same figures by integration. */
 export const examples = [
   {
-    title: 'A stiff melt at 5 mm³/s through 0.4 mm',
+    key: 'stiffMeltMm',
     given: { ...nozzle, ...line, K: '8000', n: '0.45 ± 0', beta: '0 ± 0' },
     expect: {
       Q: [5, 1e-9],
@@ -22,26 +22,26 @@ export const examples = [
       dp_c: [0.414, 5e-4],
       F: [3.625, 2e-3],
     },
-    source: derived('power law by hand: 4Q/(πr³) = 795.8 1/s, times 2.35/1.8; 2 · 8000 · 3 · 1038.9^0.45'),
+    source: derived('stiffMeltMm'),
   },
   {
-    title: 'Other nozzle: half the bore at the same flow',
+    key: 'otherNozzleHalf',
     given: { ...nozzle, ...line, K: '5000', n: '0.5 ± 0', beta: '0 ± 0', d_2: '0.2 mm' },
     choices: { land: 'same' },
     expect: { dp_l: [0.94617, 2e-5], dp_c: [0.33161, 2e-5], k_q: [5.65685, 1e-5], k_v: [2.82843, 1e-5] },
     source: derived(
-      '√994.72 = 31.539; 30000 · 31.539; 10000 / (1.5 tan 30°) · 31.539 · (1 − 0.2^1.5); 2^(3n+1) = 2^2.5; at the same speed 2^(n+1) = 2^1.5',
+      'otherNozzleHalf',
     ),
   },
   {
-    title: 'The same with the land scaled: one power of two less',
+    key: 'sameLandScaled',
     given: { ...nozzle, ...line, K: '5000', n: '0.5 ± 0', beta: '0 ± 0', d_2: '0.2 mm' },
     choices: { land: 'scaled' },
     expect: { k_q: [2.82843, 1e-5], k_v: [1.41421, 1e-5] },
-    source: derived('2^(3n) = 2^1.5; at the same speed 2^n = 2^0.5'),
+    source: derived('sameLandScaled'),
   },
   {
-    title: 'Through a tube: slack outweighs the rest',
+    key: 'throughTubeSlack',
     given: {
       ...nozzle,
       ...line,
@@ -69,10 +69,10 @@ export const examples = [
       x_d: [4.31716, 2e-4],
     },
     verdict: 'beyond',
-    source: derived('12.0264 N / 2.40528 mm² = 5 MPa; 5 · 500 / 3500; π · 0.25; 5 · 40 / (1000 · 2.40528); 0.1'),
+    source: derived('throughTubeSlack'),
   },
   {
-    title: 'The same pushed round half a loop with friction: 37 % more at the gear, 17 % more in the filament',
+    key: 'samePushedRound',
     given: {
       ...nozzle,
       ...line,
@@ -86,10 +86,10 @@ export const examples = [
     },
     choices: { drive: 'tube', source: 'force' },
     expect: { F: [12.0264, 1e-4], F_g: [16.4654, 1e-4], s_f: [0.83922, 2e-5] },
-    source: derived('e^(0.1 π) = 1.36911; mean (1.36911 − 1) / 0.314159 = 1.17491, times 0.71429 mm'),
+    source: derived('samePushedRound'),
   },
   {
-    title: 'Drive on the hot end: little is stored',
+    key: 'driveHotEnd',
     given: {
       ...nozzle,
       ...line,
@@ -107,6 +107,6 @@ export const examples = [
     choices: { drive: 'head', source: 'force' },
     expect: { s_f: [0.1, 1e-5], x_r: [0.28315, 1e-4], t_x: [0.015, 1e-9] },
     verdict: 'within',
-    source: derived('5 · 50 / 2500 = 0.1; 0.08315 of melt; 0.1 of backlash; 0.6 / 40'),
+    source: derived('driveHotEnd'),
   },
 ] as const satisfies readonly Example[];

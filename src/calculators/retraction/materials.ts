@@ -1,11 +1,12 @@
-import { cite, derived, type Citation } from '../../reference/citation';
+import { cite, derived } from '../../engine/calculator';
+import { type Citation } from '../../reference/citation';
 
 const REVIEW = 'Materials 2023, 16(24), 7664, review of melt data';
 
 /** Where the options' flow values come from: no one source holds all three plastics. */
 export const flowValues = cite(
   `ABS: ${REVIEW}. PLA: tangent between 100 and 1000 1/s to a Cross–WLF curve of one moulding grade at 210 °C. PETG: no published value found, common practice`,
-  'ABS: Table 1, middle of its range',
+  'absTableMiddle',
   true,
 );
 
@@ -16,13 +17,13 @@ export const flowSpread: Citation = derived(
 
 export const solidValues = cite(
   'PLA: modulus from a materials database, density from a plastics data sheet. ABS and PETG: handbook ranges',
-  'modulus and density, solid',
+  'modulusDensitySolid',
   true,
 );
 
 export const meltModulus = cite(
   'Tait equation with its universal constant 0.0894; polymer p-v-T literature',
-  'modulus = B(T) / 0.0894 at low pressure, order of magnitude only',
+  'modulusBT',
   true,
 );
 

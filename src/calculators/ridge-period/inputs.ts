@@ -1,6 +1,7 @@
+import { placed } from '../../engine/shared-places';
 import { angle, count, length, ratio, speed, time } from '../../quantity/kinds';
-import { commonPractice, derived } from '../../reference/citation';
-import { choice, input } from '../../engine/calculator';
+import { commonPractice } from '../../reference/citation';
+import { choice, input, derived } from '../../engine/calculator';
 
 const up = { way: 'up' } as const;
 const along = { way: 'along' } as const;
@@ -9,17 +10,14 @@ const belt = { way: 'up', lift: 'belt' } as const;
 
 export const choices = {
   by: choice(
-    'The ridges are',
-    { count: { label: 'measured over several with a caliper' }, direct: { label: 'a period: from a photo, or typed' } },
+    { count: {}, direct: {} },
     'count',
   ),
   way: choice(
-    'They run',
-    { up: { label: 'as rings stacked up the wall' }, along: { label: 'as waves along the wall, upright' } },
+    { up: {}, along: {} },
     'up',
-    { hint: 'Waves: take them on a wall that runs along X or Y, and give the parts of that axis.' },
   ),
-  lift: choice('Z is driven by', { screw: { label: 'a screw' }, belt: { label: 'a belt and pinion' } }, 'screw', {
+  lift: choice({ screw: {}, belt: {} }, 'screw', {
     from: 'z.lift',
     when: up,
   }),
@@ -27,111 +25,93 @@ export const choices = {
 
 /** A part that is not known is left out of the comparison: a typical one would be another machine's. */
 export const inputs = {
-  L: input('Length over the ridges', length.mm, {
+  L: input(length.mm, {
     range: [1, 2000],
     tool: 'caliper',
     when: { by: 'count' },
-    hint: 'From the crest of one ridge to the crest of another, as far apart as the caliper and the wall allow, at right angles to the ridges.',
   }),
-  N: input('Spaces between those two crests', count.one, {
+  N: input(count.one, {
     range: [1, 1000],
     when: { by: 'count' },
-    hint: 'One less than the crests counted. Count twice: one too many shifts the period by a whole space.',
   }),
-  P_w: input('Ridge period on the wall', length.mm, {
+  P_w: input(length.mm, {
     range: [0.05, 1000],
     spread: 0.1,
     phone: 'ridges',
     when: { by: 'direct' },
-    hint: 'From crest to crest. Type its ± behind it where you know it.',
   }),
-  h: input('Layer height', length.mm, { optional: true, range: [0.01, 2], from: 'print.layer' }),
-  P_h: input('Screw lead', length.mm, {
+  h: placed('print.layer', { open: true, optional: true, range: [0.01, 2] }),
+  P_h: placed('z.lead', { open: true,
     optional: true,
     range: [0.5, 50],
-    from: 'z.lead',
     when: screw,
-    hint: 'Lead = pitch × starts: travel of the nut in one turn.',
   }),
-  n_s: input('Starts of the screw', count.one, {
+  n_s: input(count.one, {
     optional: true,
     range: [1, 12],
     from: 'z.starts',
     when: screw,
-    hint: 'Threads side by side: count the grooves that end at the screw’s face.',
   }),
-  p: input('Pitch of the Z belt', length.mm, { optional: true, range: [1, 20], from: 'z.belt-pitch', when: belt }),
-  z: input('Teeth of the Z pinion', count.one, {
+  p: placed('z.belt-pitch', { open: true, optional: true, range: [1, 20], when: belt }),
+  z: placed('z.pinion-teeth', { open: true,
     optional: true,
     range: [8, 200],
-    from: 'z.pinion-teeth',
     when: belt,
   }),
-  d_z: input('Diameter of the Z belt’s idler', length.mm, {
+  d_z: input(length.mm, {
     optional: true,
     range: [3, 200],
     tool: 'caliper',
     from: 'z.idler-diameter',
     when: belt,
-    hint: 'What the belt lies on; for a toothed idler over its teeth.',
   }),
-  p_b: input('Belt pitch', length.mm, { optional: true, range: [1, 20], from: 'belt.pitch', when: along }),
-  z_b: input('Teeth of the motor pulley', count.one, {
+  p_b: placed('belt.pitch', { optional: true, range: [1, 20], when: along }),
+  z_b: placed('belt.pulley-teeth', { open: true,
     optional: true,
     range: [8, 200],
-    from: 'belt.pulley-teeth',
     when: along,
   }),
-  d_i: input('Idler diameter', length.mm, {
+  d_i: input(length.mm, {
     optional: true,
     range: [3, 200],
     tool: 'caliper',
     from: 'belt.idler-diameter',
     when: along,
-    hint: 'What the belt lies on; for a toothed idler over its teeth.',
   }),
-  r_w: input('Wheel radius where the flank touches', length.mm, {
+  r_w: placed('wheel.radius', {
     optional: true,
-    spread: 0.3,
     range: [2, 200],
     tool: 'caliper',
-    from: 'wheel.radius',
   }),
-  d_g: input('Feed gear: diameter where it grips', length.mm, {
+  d_g: placed('extruder.gear-diameter', {
     optional: true,
-    spread: 0.2,
     range: [2, 60],
     tool: 'caliper',
-    from: 'extruder.gear-diameter',
-    hint: 'Of the gear that bites the filament, a little less than over its teeth. Or the filament fed in one turn, divided by π.',
   }),
-  w: input('Line width', length.mm, { optional: true, range: [0.05, 4], from: 'print.line-width' }),
-  l_L: input('Length of line in one layer', length.mm, {
+  w: placed('print.line-width', { open: true, optional: true, range: [0.05, 4] }),
+  l_L: input(length.mm, {
     optional: true,
     spread: 2,
     range: [1, 1e6],
     tool: 'rule',
     when: up,
-    hint: 'Of the part with the ridges, all walls and filling of one layer added up. A plain wall: its outline, once for each line side by side.',
   }),
-  t_c: input('Heater’s cycle, from on to on', time.s, {
+  t_c: input(time.s, {
     optional: true,
     spread: 0.3,
     range: [0.1, 3600],
     tool: 'stopwatch',
     from: 'hotend.cycle-time',
-    hint: 'Time ten swings of the temperature shown, or of the heater’s lamp, and divide.',
   }),
-  t_L: input('Time of one layer', time.s, {
+  t_L: input(time.s, {
     optional: true,
     spread: 0.3,
     range: [0.5, 1e5],
     tool: 'stopwatch',
     when: up,
-    hint: 'Of the part with the ridges. Time ten layers and divide.',
   }),
-  v: input('Print speed', speed.mm_s, { optional: true, range: [1, 1000], from: 'print.speed', when: along }),
-  x: input('Jaws off the crests, both together', length.mm, {
+  v: placed('print.speed', { open: true, optional: true, range: [1, 1000], when: along }),
+  x: input(length.mm, {
     seldom: true,
     signed: true,
     typical: 0,
@@ -139,50 +119,40 @@ export const inputs = {
     range: [-0.9, 0.9],
     basis: commonPractice,
     when: { by: 'count' },
-    hint: 'A crest is round: a jaw finds it to about a tenth. Spread over the spaces, so it shrinks with their number.',
   }),
-  s: input('Shrinkage of the print', ratio.percent, {
+  s: input(ratio.percent, {
     seldom: true,
     typical: 0.3,
     spread: 0.3,
     range: [0, 5],
     basis: commonPractice,
-    hint: 'The wall is shorter than the machine moved. Stiff plastics that print near 210 °C shrink about 0.3 %, those that want a hot chamber up to 1 %.',
   }),
-  theta_s: input('Full step of the motors', angle.deg, {
+  theta_s: placed('z.step-angle', {
     seldom: true,
-    typical: 1.8,
     range: [0.1, 15],
-    from: 'z.step-angle',
   }),
-  i_g: input('Gear ratio, motor turns per turn of the drive', ratio.one, {
+  i_g: placed('z.gear-ratio', {
     seldom: true,
-    typical: 1,
     range: [0.05, 200],
-    from: 'z.gear-ratio',
     when: up,
   }),
-  a: input('Belt’s cords above what the idler touches', length.mm, {
+  a: input(length.mm, {
     seldom: true,
     typical: 0.4,
     spread: 0.2,
     range: [0, 5],
     basis: commonPractice,
-    hint: 'The cords set the length. Back of a 2 mm belt about 0.4 mm; over a toothed idler 0.25 mm; teeth on a smooth idler about 1 mm.',
   }),
-  d_f: input('Filament diameter', length.mm, {
+  d_f: placed('filament.diameter', {
     seldom: true,
-    typical: 1.75,
-    spread: 0.03,
     range: [1, 4],
     tool: 'caliper',
-    from: 'filament.diameter',
   }),
-  k_A: input('Share of width × height that a line fills', ratio.one, {
+  k_A: input(ratio.one, {
     seldom: true,
     typical: 0.95,
     spread: 0.05,
     range: [0.5, 1.2],
-    basis: derived('between a rectangle (1) and round ends, 1 − (1 − π/4) h/w, about 0.9'),
+    basis: derived('betweenRectangleRound'),
   }),
 };

@@ -1,10 +1,10 @@
-import { derived } from '../../reference/citation';
+import { derived } from '../../engine/calculator';
 
 const EXACT = { theta_w: '0° ± 0', x_0: '8 mm ± 0' } as const;
 
 export const examples = [
   {
-    title: 'Five ripples over 8 mm at 80 mm/s swing at 50 Hz',
+    key: 'fiveRipplesOver',
     given: { ...EXACT, x_N: '8 mm ± 0', v: '80', a: '900', x_tol: '0.02 mm' },
     expect: {
       lambda: [1.6, 1e-9],
@@ -21,10 +21,10 @@ export const examples = [
       a_k: [800, 1e-9],
     },
     verdict: 'within',
-    source: derived('80 / 1.6 = 50; 0.02 × (2π × 50)² / 2 = 986.96; 80² / 1800; 80 × 50 / 5 = 800'),
+    source: derived('fiveRipplesOver'),
   },
   {
-    title: '40 Hz and 3000 mm/s²: nearly five times too much',
+    key: 'hzMmS',
     given: { ...EXACT, x_N: '6.25 mm ± 0', v: '50', a: '3000', x_tol: '0.02 mm', n_h: '3 ± 0', M: '0.5 kg ± 0' },
     expect: {
       lambda: [1.25, 1e-9],
@@ -38,33 +38,33 @@ export const examples = [
       k_r: [31.5827, 1e-3],
     },
     verdict: 'beyond',
-    source: derived('50 / 1.25 = 40; 0.02 × (2π × 40)² / 2; ln 2 / 3; 3000 / 631.65'),
+    source: derived('hzMmS'),
   },
   {
-    title: 'Ripples 2 mm apart: as far as the belt’s teeth, so one speed cannot tell',
+    key: 'ripplesMmApart',
     given: { ...EXACT, x_N: '10 mm ± 0', v: '100', a: '700', p: '2 mm', z: '20' },
     expect: { f: [50, 1e-9], g_p: [0, 1e-9] },
     verdict: 'beyond',
-    source: derived('10 / 5 = 2 mm; the belt’s pitch is 2 mm'),
+    source: derived('ripplesMmApart'),
   },
   {
-    title: 'The same at half the speed: the spacing halves, so it swings',
+    key: 'sameHalfSpeed',
     given: { ...EXACT, x_N: '10 mm ± 0', v: '100', a: '700', x_N2: '5 mm ± 0', v_2: '50' },
     choices: { test: 'two' },
     expect: { f: [50, 1e-9], f_2: [50, 1e-9], kappa: [1, 1e-9] },
     verdict: 'within',
-    source: derived('ln(1 / 2) / ln(50 / 100) = 1; 50 / 1 = 50'),
+    source: derived('sameHalfSpeed'),
   },
   {
-    title: 'The same at half the speed, spacing kept: a machine part',
+    key: 'sameHalfSpeed2',
     given: { ...EXACT, P_w: '2 mm ± 0', v: '100', a: '700', P_w2: '2 mm ± 0', v_2: '50' },
     choices: { test: 'two', by: 'direct' },
     expect: { f: [50, 1e-9], f_2: [25, 1e-9], kappa: [0, 1e-9] },
     verdict: 'beyond',
-    source: derived('ln(1) / ln(50 / 100) = 0'),
+    source: derived('sameHalfSpeed2'),
   },
   {
-    title: 'A frame that gives 0.5 mm under 20 N with 4 kg on it: slower than the belt, and nearer to the ripples',
+    key: 'frameGivesMm',
     given: {
       ...EXACT,
       P_w: '5 mm ± 0',
@@ -91,6 +91,6 @@ export const examples = [
       f_b: [76.7417, 1e-4],
       x_c: [0.00994718, 1e-7],
     },
-    source: derived('√(40 000 / 4) / 2π; 18.6 / 0.2 + 18.6 / 0.8 = 116.25; √(116 250 / 0.5) / 2π; 1 / (2π × 16)'),
+    source: derived('frameGivesMm'),
   },
 ] as const;

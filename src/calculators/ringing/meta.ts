@@ -1,21 +1,6 @@
 import type { Meta } from '../../engine/calculator';
 
 export default {
-  title: 'Ringing',
-  question: 'Ripples after a corner: what swings, and which acceleration keeps them low?',
-  sayings: [
-    'ripples after corners',
-    'ripples beside letters',
-    'echo of an edge on the wall',
-    'ghost of the corner',
-    'waves that die away',
-    'ringing',
-    'frame shakes',
-    'how fast may it accelerate',
-    'acceleration too high',
-    'printing fast makes waves',
-    'machine wobbles on its table',
-  ],
   topic: 'motion',
   order: 74,
   phone: ['ridges'],

@@ -17,7 +17,6 @@ export const PLAIN = [...STANDARD, 'own'] as const;
 
 export const choices = {
   screw: choice(
-    'Screw',
     {
       'tr8x1.5': trapezoidal(8, 1.5, 1.5),
       tr8x2: trapezoidal(8, 2, 2),
@@ -31,64 +30,57 @@ export const choices = {
       tr16x4: trapezoidal(16, 4, 4),
       // ASME B1.5 (from memory): 29°, clearance 0.005 in a side when finer than 10 threads per inch.
       acme: {
-        label: 'Acme 3/8-12; type others',
         set: { d: [9.525, 0.13], P: 2.1167, P_h: 2.1167, a_c: 0.127, alpha: 14.5 },
       },
-      own: { label: 'trapezoidal, core measured', set: { alpha: 15 } },
-      ball: { label: 'ball screw', set: { P_h: 4, d_k: [6.5, 0.5] } },
+      own: { set: { alpha: 15 } },
+      ball: { set: { P_h: 4, d_k: [6.5, 0.5] } },
     },
     'tr8x8',
     {
       from: 'z.screw-thread',
-      hint: 'The number after × is the lead: travel in one turn. P in brackets is the pitch between neighbouring grooves.',
     },
   ),
   // Static friction of threads. Metals: Shigley, table of threaded pairs; the range of the table is kept as half-width.
   pair: choice(
-    'Nut on steel screw',
     {
-      'bronze-greased': { label: 'bronze or brass, greased or oiled', set: { mu: [0.13, 0.04] } },
-      'bronze-dry': { label: 'bronze or brass, dry', set: { mu: [0.19, 0.05] } },
-      polyacetal: { label: 'polyoxymethylene, dry', set: { mu: [0.17, 0.07] } },
-      filled: { label: 'plastic with lubricant in it', set: { mu: [0.12, 0.05] } },
-      steel: { label: 'steel, oiled', set: { mu: [0.14, 0.04] } },
+      'bronze-greased': { set: { mu: [0.13, 0.04] } },
+      'bronze-dry': { set: { mu: [0.19, 0.05] } },
+      polyacetal: { set: { mu: [0.17, 0.07] } },
+      filled: { set: { mu: [0.12, 0.05] } },
+      steel: { set: { mu: [0.14, 0.04] } },
     },
     'bronze-greased',
     { from: 'z.nut', when: { screw: PLAIN } },
   ),
   screws: choice(
-    'Hangs on',
-    { one: { label: 'one screw' }, two: { label: 'two screws' }, more: { label: 'three or more, a motor each' } },
+    { one: {}, two: {}, more: {} },
     'two',
     { from: 'z.screws' },
   ),
-  drive: choice('Screws joined by', { belt: { label: 'a closed belt' }, motors: { label: 'two motors' } }, 'motors', {
+  drive: choice({ belt: {}, motors: {} }, 'motors', {
     from: 'z.drive',
     when: { screws: 'two' },
   }),
-  side: choice('Carriage stands towards', { left: { label: 'the left' }, right: { label: 'the right' } }, 'left', {
+  side: choice({ left: {}, right: {} }, 'left', {
     when: { screws: 'two', drive: 'motors' },
   }),
   // End factors: Euler's, and the squared first roots of the bending beam.
   ends: choice(
-    'Ends of the screw in the machine',
     {
-      pinned: { label: 'a bearing at each end, neither holds its direction', set: { K: 1, k_1: 9.8696 } },
-      mixed: { label: 'one end clamped true, a single bearing at the other', set: { K: 0.7, k_1: 15.418 } },
-      clamped: { label: 'both ends clamped true', set: { K: 0.5, k_1: 22.373 } },
-      free: { label: 'held by the coupling only, top free', set: { K: 2, k_1: 3.516 } },
+      pinned: { set: { K: 1, k_1: 9.8696 } },
+      mixed: { set: { K: 0.7, k_1: 15.418 } },
+      clamped: { set: { K: 0.5, k_1: 22.373 } },
+      free: { set: { K: 2, k_1: 3.516 } },
     },
     'pinned',
     {
       from: 'z.screw-ends',
-      hint: 'Clamped true: a rigid coupling on the motor’s shaft, or a pair of bearings. A flexible coupling counts as a bearing.',
     },
   ),
   material: choice(
-    'Material of the screw',
     {
-      steel: { label: 'steel', set: { E: [206, 4], R_e: [400, 150] } },
-      stainless: { label: 'stainless steel', set: { E: [196, 6], R_e: [400, 200] } },
+      steel: { set: { E: [206, 4], R_e: [400, 150] } },
+      stainless: { set: { E: [196, 6], R_e: [400, 200] } },
     },
     'steel',
     { from: 'z.screw-material' },

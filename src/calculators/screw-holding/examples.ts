@@ -1,11 +1,11 @@
-import { cite, derived } from '../../reference/citation';
+import { cite, derived } from '../../engine/calculator';
 
 const bare = { T_d: '0 N·mm', T_b: '0 N·mm', mu_c: '0' } as const;
 const kilo = { M_z: '2 kg ± 0', M: '0.5 kg ± 0', S: '400 mm ± 0' } as const;
 
 export const examples = [
   {
-    title: 'A square thread with a collar',
+    key: 'squareThreadCollar',
     given: {
       M_z: '65.2618 kg',
       d: '32 mm ± 0',
@@ -28,10 +28,10 @@ export const examples = [
       T_n: [977, 1],
       eta_c: [31.1, 0.05],
     },
-    source: cite('Shigley, Mechanical Engineering Design', 'example 8-1, at a tenth of its load', true),
+    source: cite('Shigley, Mechanical Engineering Design', 'exampleTenthLoad', true),
   },
   {
-    title: 'Four starts on 8 mm, two motors: the thread does not lock, the near side goes first',
+    key: 'fourStartsMm',
     given: { ...kilo, ...bare, x: '100 mm ± 0', mu: '0.15 ± 0' },
     expect: {
       F: [11.03248125, 1e-8],
@@ -43,10 +43,10 @@ export const examples = [
       h_e: [0.16, 1e-9],
     },
     verdict: 'beyond',
-    source: derived('1.125 and 0.875 kg · 9.80665; tan λ = 8/(7 π); 0.15/0.3514; 7.2/360 of 8 mm'),
+    source: derived('fourStartsMm'),
   },
   {
-    title: 'One start on 8 mm, one motor by a belt: locks by the thread alone',
+    key: 'startMmMotor',
     given: { M_z: '2 kg ± 0', ...bare, mu: '0.15 ± 0', tau_h: '150 N·mm' },
     choices: { screw: 'tr8x2', drive: 'belt', ends: 'mixed' },
     expect: {
@@ -57,18 +57,18 @@ export const examples = [
       eta: [36.4, 0.05],
     },
     verdict: 'within',
-    source: derived('tan λ = 2/(7 π), times cos 15°; 0.15/0.0878'),
+    source: derived('startMmMotor'),
   },
   {
-    title: 'A ball screw of 90 %: runs down, three motors',
+    key: 'ballScrewRuns',
     given: { M_z: '3 kg ± 0', n_z: '3', k_u: '1 ± 0', P_h: '4 mm', eta_b: '90 % ± 0', ...bare },
     choices: { screw: 'ball', screws: 'more' },
     expect: { F: [9.80665, 1e-9], T_R: [6.9367, 0.0005], T_L: [-5.5494, 0.0005], m: [0.11111, 1e-5] },
     verdict: 'beyond',
-    source: derived('9.80665 · 4/(2 π) = 6.2430; over 0.9; times 2 − 1/0.9; 1/0.9 − 1'),
+    source: derived('ballScrewRuns'),
   },
   {
-    title: 'Core measured, buckling and whirling of a long thin screw',
+    key: 'coreMeasuredBuckling',
     given: {
       d: '8 mm ± 0',
       d_k: '5.5 mm ± 0',
@@ -79,6 +79,6 @@ export const examples = [
     },
     choices: { screw: 'own', screws: 'one' },
     expect: { F_E: [570.8, 0.5], n_c: [4149, 2] },
-    source: derived('π² · 206 GPa · 44.918 mm⁴ / (400 mm)²; first bending note of a pinned round bar, 69.15 Hz'),
+    source: derived('coreMeasuredBuckling'),
   },
 ] as const;

@@ -1,57 +1,49 @@
+import { placed } from '../../engine/shared-places';
 import { angle, count, density, length, mass, pressure, ratio, speed, torque } from '../../quantity/kinds';
-import { cite, commonPractice, derived } from '../../reference/citation';
-import { input } from '../../engine/calculator';
+import { commonPractice } from '../../reference/citation';
+import { input, cite, derived } from '../../engine/calculator';
 import { PLAIN, STANDARD } from './choices';
 
-const iso = cite('ISO 2904, trapezoidal threads', 'basic profile and crest clearance', true);
-const euler = cite('Roark’s Formulas for Stress and Strain', 'elastic stability of bars, end factors', true);
+const iso = cite('ISO 2904, trapezoidal threads', 'basicProfileCrest', true);
+const euler = cite('Roark’s Formulas for Stress and Strain', 'elasticStabilityBars2', true);
 const bearings = derived(
-  'a rolling bearing’s friction of 0.001 to 0.005 at its mean diameter (handbooks, from memory)',
+  'rollingBearingsFriction',
 );
 const plain = { screw: PLAIN };
 const twoMotors = { screws: 'two', drive: 'motors' };
 
 /** What is asked: the load, the screw, the motor, then what bends and whirls it. */
 export const inputs = {
-  M_z: input('Mass that the Z drive carries', mass.kg, {
+  M_z: input(mass.kg, {
     typical: 2,
     spread: 0.3,
     basis: commonPractice,
     range: [0.05, 200],
     from: 'z.carried-mass',
-    hint: 'Gantry with its carriage, or bed with a print on it. Motors off, lift it clear with a luggage scale, screws uncoupled.',
   }),
-  M: input('Moving mass', mass.kg, {
-    typical: 0.5,
-    spread: 0.1,
+  M: placed('carriage.mass', {
     range: [0.01, 100],
-    from: 'carriage.mass',
-    hint: 'The carriage alone; it counts in the mass carried as well.',
     when: twoMotors,
   }),
-  x: input('Carriage from the middle', length.mm, {
+  x: input(length.mm, {
     typical: 150,
     spread: 5,
     range: [0, 1000],
     tool: 'rule',
-    hint: 'Where it stands when the motors go off: the nearer screw carries more.',
     when: twoMotors,
   }),
-  S: input('Distance between the screws', length.mm, {
-    typical: 400,
-    spread: 1,
+  S: placed('z.screw-distance', {
     range: [20, 2000],
     tool: 'rule',
-    from: 'z.screw-distance',
     when: twoMotors,
   }),
-  n_z: input('Screws that share the load', count.one, {
+  n_z: input(count.one, {
     typical: 3,
     range: [3, 8],
     from: 'z.screw-count',
     when: { screws: 'more' },
   }),
-  k_u: input('Fullest screw’s load over the mean', ratio.one, {
+  k_u: input(ratio.one, {
     seldom: true,
     typical: 1.3,
     spread: 0.2,
@@ -59,22 +51,18 @@ export const inputs = {
     range: [1, 8],
     when: { screws: 'more' },
   }),
-  P_h: input('Screw lead', length.mm, {
-    typical: 8,
+  P_h: placed('z.lead', {
     range: [0.5, 50],
-    from: 'z.lead',
-    hint: 'Lead = pitch × starts: travel of the nut in one turn.',
   }),
-  P: input('Pitch of the thread', length.mm, {
+  P: input(length.mm, {
     seldom: true,
     typical: 2,
     range: [0.5, 12],
     basis: iso,
     from: 'z.thread-pitch',
-    hint: 'From groove to the next groove.',
     when: plain,
   }),
-  d: input('Outer diameter of the screw', length.mm, {
+  d: input(length.mm, {
     seldom: true,
     typical: 8,
     spread: 0.13,
@@ -84,79 +72,68 @@ export const inputs = {
     from: 'z.thread-diameter',
     when: plain,
   }),
-  a_c: input('Crest clearance of the thread', length.mm, {
+  a_c: input(length.mm, {
     seldom: true,
     typical: 0.25,
     range: [0, 1],
     basis: iso,
     when: { screw: STANDARD },
   }),
-  d_k: input('Core diameter of the screw', length.mm, {
-    typical: 5.5,
-    spread: 0.15,
+  d_k: placed('z.core-diameter', {
     basis: iso,
     range: [1, 60],
     tool: 'caliper',
-    from: 'z.core-diameter',
-    hint: 'At the bottom of the thread.',
     when: { screw: ['own', 'ball'] },
   }),
-  alpha: input('Half angle of the thread’s flanks', angle.deg, {
+  alpha: input(angle.deg, {
     seldom: true,
     typical: 15,
     range: [0, 45],
     basis: iso,
     decided: true,
-    hint: '15° trapezoidal, 14.5° Acme, 0° square.',
     when: plain,
   }),
-  mu: input('Friction in the thread, from rest', ratio.one, {
+  mu: input(ratio.one, {
     typical: 0.13,
     spread: 0.04,
-    basis: cite('Shigley, Mechanical Engineering Design', 'chapter 8, friction of threaded pairs', true),
+    basis: cite('Shigley, Mechanical Engineering Design', 'chapterFrictionThreaded', true),
     range: [0.01, 0.6],
-    hint: 'To have your own: measure the torque that just raises the load, and ask the other way round which friction gives it.',
     when: plain,
   }),
-  eta_b: input('Efficiency of the ball screw', ratio.percent, {
+  eta_b: input(ratio.percent, {
     typical: 90,
     spread: 5,
-    basis: cite('Suppliers’ engineering tables', 'ball screws, raising', true),
+    basis: cite('Suppliers’ engineering tables', 'ballScrewsRaising', true),
     range: [20, 99],
     when: { screw: 'ball' },
   }),
-  T_d: input('Idle torque of a motor without current', torque.N_mm, {
+  T_d: input(torque.N_mm, {
     typical: 15,
     spread: 10,
-    basis: cite('Usual line of a stepping motor’s data sheet', 'detent torque: 2 to 10 % of holding torque', true),
+    basis: cite('Usual line of a stepping motor’s data sheet', 'detentTorqueHolding', true),
     range: [0, 2000],
     from: 'z.detent-torque',
-    hint: 'Detent torque in the data sheet. Or a thread round the pulley, pulled until the bare motor clicks on: force × radius. 0 counts on none.',
   }),
-  i_g: input('Gear ratio, motor turns per turn of the drive', ratio.one, {
+  i_g: placed('z.gear-ratio', {
     seldom: true,
-    typical: 1,
     range: [0.05, 200],
-    from: 'z.gear-ratio',
   }),
-  T_b: input('Drag of bearings and seals at one screw', torque.N_mm, {
+  T_b: input(torque.N_mm, {
     seldom: true,
     typical: 2,
     spread: 2,
     basis: commonPractice,
     range: [0, 500],
     from: 'z.bearing-drag',
-    hint: 'Without load and without motor.',
   }),
-  mu_c: input('Friction of the thrust bearing or collar', ratio.one, {
+  mu_c: input(ratio.one, {
     seldom: true,
     typical: 0.003,
     spread: 0.002,
     basis: bearings,
     range: [0, 0.5],
-    hint: 'About 0.003 for balls, 0.15 for a plain washer or a screw standing on its end.',
   }),
-  d_c: input('Mean diameter of that bearing', length.mm, {
+  d_c: input(length.mm, {
     seldom: true,
     typical: 10,
     spread: 2,
@@ -164,87 +141,78 @@ export const inputs = {
     range: [0, 80],
     from: 'z.collar-diameter',
   }),
-  m_lim: input('Least margin wanted', ratio.one, { typical: 1.5, range: [1, 10], basis: commonPractice }),
-  theta_s: input('Full step of the motors', angle.deg, {
+  m_lim: input(ratio.one, { typical: 1.5, range: [1, 10], basis: commonPractice }),
+  theta_s: placed('z.step-angle', {
     seldom: true,
-    typical: 1.8,
     range: [0.1, 15],
-    from: 'z.step-angle',
   }),
-  L: input('Screw length', length.mm, {
-    typical: 400,
-    spread: 1,
+  L: placed('z.screw-length', {
     range: [50, 3000],
     tool: 'rule',
-    from: 'z.screw-length',
-    hint: 'Between the places that hold it in the machine; to the end where the top is free.',
   }),
-  tau_h: input('Holding torque of the motor', torque.N_mm, {
-    typical: 400,
+  tau_h: placed('z.holding-torque', {
     range: [5, 20000],
     basis: commonPractice,
-    from: 'z.holding-torque',
-    hint: 'From its data sheet; less in proportion where the driver gives it less than the rated current.',
   }),
-  m_bl: input('Least margin against buckling', ratio.one, {
+  m_bl: input(ratio.one, {
     seldom: true,
     typical: 2,
     range: [1, 10],
     basis: commonPractice,
   }),
-  v: input('Fastest move of the Z drive', speed.mm_s, {
+  v: input(speed.mm_s, {
     typical: 10,
     range: [0.1, 500],
     basis: commonPractice,
     from: 'z.speed',
   }),
-  k_n: input('Share of the critical speed allowed', ratio.percent, {
+  k_n: input(ratio.percent, {
     seldom: true,
     typical: 80,
     range: [10, 100],
-    basis: cite('Suppliers’ engineering tables', 'critical speed of screws: 80 % of the calculated value'),
+    basis: cite('Suppliers’ engineering tables', 'criticalSpeedScrews'),
   }),
-  K: input('End factor for buckling', ratio.one, {
+  K: input(ratio.one, {
     seldom: true,
     typical: 1,
     range: [0.4, 3],
     basis: euler,
     decided: true,
   }),
-  k_1: input('End factor for whirling', ratio.one, {
+  k_1: input(ratio.one, {
     seldom: true,
     typical: 9.8696,
     range: [1, 30],
     basis: cite(
       'Blevins, Formulas for Natural Frequency and Mode Shape',
-      'single-span beams, first root squared',
+      'singleSpanBeams2',
       true,
     ),
     decided: true,
   }),
-  E: input('Young’s modulus of the screw', pressure.GPa, {
+  E: input(pressure.GPa, {
     seldom: true,
     typical: 206,
     spread: 4,
-    basis: cite('Machinery’s Handbook', 'moduli of elasticity of steels', true),
+    basis: cite('Machinery’s Handbook', 'moduliElasticitySteels', true),
     range: [1, 400],
   }),
-  R_e: input('Yield strength of the screw', pressure.MPa, {
+  R_e: input(pressure.MPa, {
     seldom: true,
     typical: 400,
     spread: 150,
     basis: cite(
       'Shigley, Mechanical Engineering Design',
-      'tables of hot-rolled, cold-drawn and stainless steels',
+      'tablesHotRolled',
       true,
     ),
     range: [10, 2000],
   }),
-  rho: input('Density of the screw', density.kg_m3, {
+  rho: input(density.kg_m3, {
     seldom: true,
     typical: 7850,
     spread: 50,
-    basis: cite('Machinery’s Handbook', 'density of steels', true),
+    basis: cite('Machinery’s Handbook', 'densitySteels', true),
     range: [1000, 20000],
   }),
 };

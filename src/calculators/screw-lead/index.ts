@@ -1,33 +1,30 @@
+import { placed } from '../../engine/shared-places';
 import { count, length } from '../../quantity/kinds';
-import { cite, commonPractice, derived } from '../../reference/citation';
-import { calculator, formula, input } from '../../engine/calculator';
+import { commonPractice } from '../../reference/citation';
+import { calculator, formula, input, cite, derived } from '../../engine/calculator';
+import words from './words/en';
 
-const lead = cite('Machinery’s Handbook', 'power screws: the lead is the travel in one turn', true);
+const lead = cite('Machinery’s Handbook', 'powerScrewsLead', true);
 
 /** The smallest calculator there is, and the one to copy: see ../README.md. */
 export default calculator({
-  cautions: ['Switch off and unplug; turn the screw by its coupling and keep fingers out of the gap under the nut.'],
+  cautions: ['switchOffUnplug'],
   choices: {},
   inputs: {
-    x: input('Travel of the nut', length.mm, {
+    x: input(length.mm, {
       // A reading that names no tool is no surer than a caliper's: its digits would be printed as if all were known.
       spread: 0.03,
       range: [0.5, 2000],
       tool: 'caliper',
-      hint: 'From a mark before turning to the mark after it, always turning the same way, so that play does not count.',
     }),
-    N: input('Whole turns', count.one, {
+    N: input(count.one, {
       typical: 5,
       range: [1, 200],
-      hint: 'A dot on the screw against a line on the frame; more turns, less doubt.',
     }),
-    P_h: input('Screw lead', length.mm, {
-      typical: 8,
+    P_h: placed('z.lead', {
       range: [0.5, 50],
-      from: 'z.lead',
-      hint: 'As marked, or as set in the machine.',
     }),
-    a: input('Allowed difference', length.mm, {
+    a: input(length.mm, {
       seldom: true,
       typical: 0.03,
       range: [0.001, 5],
@@ -35,10 +32,10 @@ export default calculator({
     }),
   },
   formulas: [
-    formula('P_m = x / N', 'Lead as measured', length.mm, lead),
-    formula('dP = P_m - P_h', 'Measured less marked', length.mm, derived('difference')),
+    formula('P_m = x / N', length.mm, lead),
+    formula('dP = P_m - P_h', length.mm, derived('difference')),
   ],
-  limits: [{ of: 'dP', max: 'a', symmetric: true, label: 'Difference from the marked lead', cite: commonPractice }],
+  limits: [{ of: 'dP', max: 'a', symmetric: true, cite: commonPractice }],
   action(ctx) {
     const measured = ctx.text('P_m');
     if (ctx.verdict === 'within') {
@@ -67,31 +64,30 @@ export default calculator({
       movements: [{ part: 'set lead', direction: longer ? 'raise' : 'lower', amount: Math.abs(ctx.number('dP')) }],
     };
   },
-  proof: 'Command a known travel, the longest the machine has, and measure it: it should agree within the tool.',
-  beware: ['A lead that is right on average may still be uneven along the screw; measure at both ends.'],
+  beware: ['leadRightAverage'],
   examples: [
     {
-      title: 'Ten turns of a four-start screw of 2 mm pitch',
+      key: 'tenTurnsFour',
       given: { x: '80 mm', N: '10', P_h: '8 mm' },
       expect: { P_m: [8, 1e-9], dP: [0, 1e-9] },
       verdict: 'within',
       source: derived(
-        'lead = pitch × starts = 2 mm × 4 = 8 mm; ten turns make 80 mm; Tr 8×8(P2) means lead and pitch (designation as in ISO 2902, whose list lacks this size)',
+        'tenTurnsFour',
       ),
     },
     {
-      title: 'A single-start screw where four starts were expected',
+      key: 'singleStartScrew',
       given: { x: '10 mm', N: '5', P_h: '8 mm' },
       expect: { P_m: [2, 1e-9], dP: [-6, 1e-9] },
       verdict: 'beyond',
-      source: derived('10 mm / 5 = 2 mm'),
+      source: derived('singleStartScrew'),
     },
     {
-      title: 'One turn by steel rule cannot tell',
+      key: 'turnSteelRule',
       given: { x: '8 mm ± 0.5 mm', N: '1', P_h: '8 mm' },
       expect: { P_m: [8, 1e-9] },
       verdict: 'too close',
-      source: derived('± 0.5 mm on one turn is wider than the allowed 0.03 mm'),
+      source: derived('turnSteelRule'),
     },
   ],
-});
+}, words);

@@ -1,22 +1,6 @@
 import type { Meta } from '../../engine/calculator';
 
 export default {
-  title: 'Squareness',
-  question: 'Are the axes square, and which end of the beam must move?',
-  sayings: [
-    'circles come out oval',
-    'prints not square',
-    'parts come out as a parallelogram',
-    'skewed print',
-    'diagonals not equal',
-    'corners are not 90 degrees',
-    'X and Y not square',
-    'frame out of square',
-    'rack the gantry',
-    'beam crooked front to back',
-    'lid does not fit the box',
-    'try square does not fit',
-  ],
   topic: 'bed',
   order: 305,
 } satisfies Meta;

@@ -4,7 +4,7 @@ import { formatValue } from '../../quantity/format';
 import type { Instruction, Movement } from '../../engine/calculator';
 import { ofPrint } from './of-print';
 import { suspicion } from './suspect';
-import { AXES, stepsText, type Ask } from './words';
+import { AXES, stepsText, type Ask } from './asked';
 
 /** Above this a number would paper over a wrong part. Common practice, no source. */
 const FUDGE = 0.01;

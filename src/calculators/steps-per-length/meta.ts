@@ -1,23 +1,6 @@
 import type { Meta } from '../../engine/calculator';
 
 export default {
-  title: 'Steps per length',
-  question: 'Does the drive move as far as it is told, or is it the plastic that shrinks?',
-  sayings: [
-    'parts come out too small',
-    'parts come out too large',
-    'wrong size',
-    'cube measures 19.8 instead of 20',
-    'holes too small',
-    'moves twice as far as it should',
-    'steps per mm',
-    'calibrate the axis',
-    'too little filament comes out',
-    'feeds too much filament',
-    'under-extrusion everywhere',
-    'changed the pulley or the motor driver',
-    'part shrinks',
-  ],
   topic: 'motion',
   order: 72,
 } satisfies Meta;

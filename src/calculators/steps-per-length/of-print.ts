@@ -1,6 +1,6 @@
 import { expanded } from '../../formula/outcome';
 import type { Instruction, Movement } from '../../engine/calculator';
-import { AXES, stepsText, type Ask } from './words';
+import { AXES, stepsText, type Ask } from './asked';
 
 interface Done {
   readonly said: string;

@@ -1,5 +1,5 @@
 import { formatNumber } from '../../quantity/format';
-import type { Ask } from './words';
+import type { Ask } from './asked';
 
 /** Leads that screws are made with, mm; the last five of inch screws. Common practice, no source. */
 const LEADS = [1, 1.25, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 16, 20, 1.27, 2.54, 3.175, 5.08, 6.35];

@@ -7,20 +7,15 @@ function plastic({ E, density }: Material, label: string): OptionSpec {
 }
 
 export const choices = {
-  section: choice('Section of the column', { square: { label: 'square' }, round: { label: 'round' } }, 'square', {
-    hint: 'An oblong one: take it as square with its smaller width, the way it gives most.',
-  }),
+  section: choice({ square: {}, round: {} }, 'square'),
   core: choice(
-    'Inside',
     {
-      solid: { label: 'solid: lines all through' },
-      shell: { label: 'walls, with infill or nothing between' },
+      solid: {},
+      shell: {},
     },
     'solid',
-    { hint: 'Infill counts as weight only: it is far softer sideways than the walls.' },
   ),
   plastic: choice(
-    'Plastic',
     {
       pla: plastic(materials.pla, 'PLA'),
       petg: plastic(materials.petg, 'PETG'),
@@ -31,32 +26,27 @@ export const choices = {
     'pla',
   ),
   warmth: choice(
-    'While it prints, the column is',
     {
-      cool: { label: 'cool: fan on, layers long', set: { q_T: [0.95, 0.05] } },
-      warm: { label: 'warm: short layers or a hot bed', set: { q_T: [0.75, 0.2] } },
-      soft: { label: 'hardly set: it gives to the finger', set: { q_T: [0.25, 0.2] } },
+      cool: { set: { q_T: [0.95, 0.05] } },
+      warm: { set: { q_T: [0.75, 0.2] } },
+      soft: { set: { q_T: [0.25, 0.2] } },
     },
     'cool',
-    { hint: 'PLA goes soft near 60 °C, PETG near 80 °C. A thin column hardly cools between its short layers.' },
   ),
   bed: choice(
-    'What holds it to the bed',
     {
-      film: { label: 'sheet with a plastic film, clean and warm', set: { sigma_a: [1, 0.7] } },
-      glass: { label: 'bare glass, clean and warm', set: { sigma_a: [0.6, 0.5] } },
-      glue: { label: 'glue stick or spray', set: { sigma_a: [1, 0.7] } },
-      tested: { label: 'measured: a test block pushed off' },
+      film: { set: { sigma_a: [1, 0.7] } },
+      glass: { set: { sigma_a: [0.6, 0.5] } },
+      glue: { set: { sigma_a: [1, 0.7] } },
+      tested: {},
     },
     'film',
-    { hint: 'The first three are typical and wide. A block pushed off with a scale is worth more than any of them.' },
   ),
   foot: choice(
-    'Foot',
     {
-      bare: { label: 'as wide as the column', set: { r: 0, q_r: [50, 20] } },
-      brim: { label: 'with a rim one layer thick', set: { r: 5, q_r: [50, 20] } },
-      pad: { label: 'with a pad some 2 mm thick', set: { r: 5, q_r: [100, 0] } },
+      bare: { set: { r: 0, q_r: [50, 20] } },
+      brim: { set: { r: 5, q_r: [50, 20] } },
+      pad: { set: { r: 5, q_r: [100, 0] } },
     },
     'bare',
   ),

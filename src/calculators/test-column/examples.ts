@@ -1,4 +1,4 @@
-import { derived } from '../../reference/citation';
+import { derived } from '../../engine/calculator';
 
 const exact = {
   E: '3.5 GPa ± 0',
@@ -12,7 +12,7 @@ const exact = {
 
 export const examples = [
   {
-    title: 'A pin of 5 mm square and 50 mm height, one newton at its top',
+    key: 'pinMmSquare',
     given: { ...exact, b: '5 mm ± 0', L: '50 mm ± 0', sigma_a: '10 MPa ± 0', q_p: '50 % ± 0' },
     expect: {
       I: [52.083, 0.001],
@@ -23,24 +23,24 @@ export const examples = [
       s: [10, 1e-9],
     },
     verdict: 'beyond',
-    source: derived('5⁴ / 12 = 52.083; 3 · 3500 · 52.083 / 50³ = 4.375; 6 · 1 · 50 / 5³ = 2.4'),
+    source: derived('pinMmSquare'),
   },
   {
-    title: 'Twice as wide and tall: twice as stiff, a quarter of the pull',
+    key: 'twiceWideTall',
     given: { ...exact, b: '10 mm ± 0', L: '100 mm ± 0', F: '0.5 N ± 0', sigma_a: '2 MPa ± 0', q_p: '50 % ± 0' },
     expect: { k: [8.75, 1e-6], x: [0.05714, 1e-5], f: [271.5, 0.5], sigma: [0.3, 1e-9], x_lim: [0.1125, 1e-9] },
     verdict: 'within',
-    source: derived('10⁴ / 12 = 833.33; 3 · 3500 · 833.33 / 100³ = 8.75; 6 · 0.5 · 100 / 10³ = 0.3'),
+    source: derived('twiceWideTall'),
   },
   {
-    title: 'The same column twice as tall: an eighth of the stiffness, and it breaks loose',
+    key: 'sameColumnTwice',
     given: { ...exact, b: '10 mm ± 0', L: '200 mm ± 0', sigma_a: '2 MPa ± 0', q_p: '50 % ± 0' },
     expect: { k: [1.09375, 1e-6], x: [0.914286, 1e-6], f: [67.87, 0.05], sigma: [1.2, 1e-9], B_n: [10.6266, 1e-4] },
     verdict: 'beyond',
-    source: derived('8.75 / 8; (6 · 1 · 200 / 1) ^ (1 / 3) = 10.627'),
+    source: derived('sameColumnTwice'),
   },
   {
-    title: 'A tube of 10 mm with walls of 1 mm: over half of the stiffness of a bar, on a third of the plastic',
+    key: 'tubeMmWalls',
     given: {
       ...exact,
       b: '10 mm ± 0',
@@ -54,10 +54,10 @@ export const examples = [
     choices: { section: 'round', core: 'shell' },
     expect: { b_i: [8, 1e-9], I: [289.81, 0.01], A: [28.2743, 1e-4], k: [3.043, 0.001], Z: [98.175, 0.001] },
     verdict: 'within',
-    source: derived('π (10⁴ − 8⁴) / 64 = 289.81; a solid bar has π 10⁴ / 64 = 490.87'),
+    source: derived('tubeMmWalls'),
   },
   {
-    title: 'Hold measured with a test block, and a rim that makes up for it',
+    key: 'holdMeasuredTest',
     given: {
       ...exact,
       b: '8 mm ± 0',
@@ -72,6 +72,6 @@ export const examples = [
     choices: { bed: 'tested', foot: 'brim' },
     expect: { sigma_h: [0.6, 1e-9], B: [12, 1e-9], sigma: [0.125, 1e-9], B_n: [7.1138, 1e-4], r_n: [-0.8862, 1e-4] },
     verdict: 'beyond',
-    source: derived('6 · 5 · 20 / 10³ = 0.6; 6 · 0.3 · 120 / 12³ = 0.125; (360 · 0.6) ^ (1 / 3) with 216 / 0.6 = 360'),
+    source: derived('holdMeasuredTest'),
   },
 ] as const;

@@ -1,22 +1,6 @@
 import type { Meta } from '../../engine/calculator';
 
 export default {
-  title: 'Test column',
-  question: 'Will this tall, thin piece sway under the nozzle, or break loose from the bed?',
-  sayings: [
-    'tall thin part wobbles',
-    'tower sways while printing',
-    'slender part bends under the nozzle',
-    'column gets rough towards the top',
-    'test piece knocked over',
-    'part breaks loose from the bed',
-    'tall part comes off',
-    'do I need a brim',
-    'how wide a rim',
-    'how tall can I print it',
-    'is it the machine or the test piece',
-    'pin or spike comes out wavy',
-  ],
   topic: 'part',
   order: 310,
 } satisfies Meta;

@@ -1,7 +1,7 @@
 import type { Instruction } from '../../engine/calculator';
 import { advisedWay, SYMBOLS, type Judged, type WayId } from './model';
 import { stepsOf, tighten } from './steps';
-import { judged, largerName, NAMES, objectionsText, spanIn, type Ask } from './words';
+import { judged, largerName, NAMES, objectionsText, spanIn, type Ask } from './judging';
 
 /** Best strength first met in words: "about 113 % of the proof load". */
 const strength = (ctx: Ask, id: WayId): string =>

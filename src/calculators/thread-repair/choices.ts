@@ -75,9 +75,8 @@ const printed = (part: Solid): OptionSpec => ({
 
 /** By the names of the classes and threads, for looking them up again. */
 export const choices = {
-  size: choice('Screw', Object.fromEntries(threads.map((thread) => [thread.name, sizeOption(thread)])), 'M3'),
+  size: choice(Object.fromEntries(threads.map((thread) => [thread.name, sizeOption(thread)])), 'M3'),
   grade: choice(
-    'Marking on the screw’s head',
     Object.fromEntries(
       propertyClasses.map(({ name, Sp, Rm, shear }) => [
         name,
@@ -85,10 +84,8 @@ export const choices = {
       ]),
     ),
     '8.8',
-    { hint: 'No marking: reckon with 4.6. Black socket-head screws are mostly 12.9, zinc-plated ones 8.8.' },
   ),
   part: choice(
-    'The threaded part is of',
     {
       'al-6063': metal(materials['al-6063']),
       'al-6061': metal(materials['al-6061']),
@@ -110,35 +107,31 @@ export const choices = {
     'al-6063',
   ),
   hole: choice(
-    'The hole',
     {
-      reached: { label: 'goes through, and its back can be reached' },
-      shut: { label: 'goes through, but its back cannot be reached' },
-      blind: { label: 'is blind' },
+      reached: {},
+      shut: {},
+      blind: {},
     },
     'blind',
   ),
   insert: choice(
-    'Length of the wire thread insert',
     {
-      '1d': { label: '1 screw diameter', set: { k_i: 1 } },
-      '1.5d': { label: '1.5 screw diameters', set: { k_i: 1.5 } },
-      '2d': { label: '2 screw diameters', set: { k_i: 2 } },
-      '2.5d': { label: '2.5 screw diameters', set: { k_i: 2.5 } },
-      '3d': { label: '3 screw diameters', set: { k_i: 3 } },
+      '1d': { set: { k_i: 1 } },
+      '1.5d': { set: { k_i: 1.5 } },
+      '2d': { set: { k_i: 2 } },
+      '2.5d': { set: { k_i: 2.5 } },
+      '3d': { set: { k_i: 3 } },
     },
     '1.5d',
-    { hint: 'The lengths they are made in.' },
   ),
   way: choice(
-    'Drawing and steps for',
     {
-      advised: { label: 'the way advised' },
-      longer: { label: 'a longer screw' },
-      insert: { label: 'a wire thread insert' },
-      next: { label: 'the next larger screw' },
-      bolt: { label: 'a bolt through, with a nut' },
-      replace: { label: 'a new part' },
+      advised: {},
+      longer: {},
+      insert: {},
+      next: {},
+      bolt: {},
+      replace: {},
     },
     'advised',
   ),

@@ -2,7 +2,7 @@ import { formatValue } from '../../quantity/format';
 import { ratio } from '../../quantity/kinds';
 import type { Way, Ways } from '../../engine/ways';
 import { advisedWay, SYMBOLS } from './model';
-import { judged, NAMES, needsOf, objectionsText, spanIn, type Ask } from './words';
+import { judged, NAMES, needsOf, objectionsText, spanIn, type Ask } from './judging';
 
 const PERCENT = ratio.percent.unit;
 

@@ -1,6 +1,6 @@
 import { expanded } from '../../formula/outcome';
 import { SYMBOLS, type WayId } from './model';
-import { classFor, largerName, rough, type Ask } from './words';
+import { classFor, largerName, rough, type Ask } from './judging';
 
 /** A share as whole percent. */
 const percent = (share: number): string => `${Math.round(share * 100)} %`;

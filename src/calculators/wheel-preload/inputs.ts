@@ -1,95 +1,88 @@
+import { placed } from '../../engine/shared-places';
 import { acceleration, angle, count, force, length, mass, pressure, ratio, stiffness } from '../../quantity/kinds';
-import { cite, commonPractice } from '../../reference/citation';
-import { input } from '../../engine/calculator';
+import { commonPractice } from '../../reference/citation';
+import { input, cite } from '../../engine/calculator';
 
 /** What is asked, in the order of the screen: the test, the bush, the carriage, the contact, the arm. */
 export const inputs = {
-  F_slip: input('Slip force at the tread', force.N, {
+  F_slip: input(force.N, {
     range: [0, 500],
     // A scale reads finer, but wheels stick and slip: the half-width is that of repeating the test.
     spread: 0.5,
-    hint: 'Hold the wheel back at its tread while the carriage is pushed slowly; the pull at which it just slides on the rail. Mean of five.',
     when: { by: ['slip', 'hanging'] },
   }),
-  theta_t: input('Bush angle where the wheel first touched', angle.deg, {
+  theta_t: input(angle.deg, {
     range: [0, 180],
     spread: 2,
-    hint: 'From fully retracted, at the angle where the wheel just stops spinning freely; by eye within 2°.',
     when: { by: 'bush' },
   }),
-  theta_0: input('Present bush angle', angle.deg, {
+  theta_0: input(angle.deg, {
     typical: 90,
     spread: 5,
     basis: commonPractice,
     range: [0, 180],
-    hint: 'From fully retracted (0°) to fully towards the rail (180°).',
   }),
-  theta: input('Bush angle to try out', angle.deg, {
+  theta: input(angle.deg, {
     seldom: true,
     optional: true,
     range: [0, 180],
     spread: 2,
-    hint: 'May be left empty. Shows the gap, the preload and the slip force to expect there.',
   }),
-  M: input('Moving mass', mass.kg, { typical: 0.5, spread: 0.1, range: [0.01, 100], from: 'carriage.mass' }),
-  d: input('Mass centre out from the wheels', length.mm, {
+  M: placed('carriage.mass', { range: [0.01, 100] }),
+  d: input(length.mm, {
     typical: 40,
     spread: 5,
     range: [0, 2000],
     tool: 'rule',
     from: 'carriage.offset',
-    hint: 'Level distance from the middle between the wheels to the point where the carriage would balance, in the plane of the wheels only: an arm on an upright rail, an overhang along a level one.',
   }),
-  h: input('Mass centre above or below the wheels', length.mm, {
+  h: input(length.mm, {
     typical: 20,
     spread: 5,
     range: [0, 1000],
     tool: 'rule',
     from: 'carriage.height',
-    hint: 'The size only: the push goes both ways.',
   }),
-  a: input('Acceleration', acceleration.mm_s2, { typical: 1000, range: [0, 1e5], from: 'carriage.acceleration' }),
-  s: input('Wheel spacing along the rail', length.mm, {
+  a: placed('carriage.acceleration', { range: [0, 1e5] }),
+  s: input(length.mm, {
     typical: 60,
     spread: 0.5,
     range: [5, 2000],
     tool: 'rule',
     from: 'wheel.spacing',
   }),
-  n_w: input('Wheels that share the force at one end', count.one, {
+  n_w: input(count.one, {
     seldom: true,
     typical: 1,
     range: [1, 12],
     from: 'wheel.sharing',
   }),
-  k: input('Margin against lifting off', ratio.one, {
+  k: input(ratio.one, {
     seldom: true,
     typical: 1.5,
     range: [1, 10],
     basis: commonPractice,
   }),
-  N_0: input('Preload to keep on every wheel besides', force.N, {
+  N_0: input(force.N, {
     seldom: true,
     typical: 1,
     range: [0, 200],
     basis: commonPractice,
-    hint: 'So that a wheel without a moment to hold still turns with the carriage.',
   }),
-  mu: input('Friction coefficient, wheel on rail, dry', ratio.one, {
+  mu: input(ratio.one, {
     typical: 0.25,
     spread: 0.07,
     basis: commonPractice,
     range: [0.02, 2],
-    hint: 'Lay a wheel on its flat face on the rail’s flat side and tilt: the tangent of the tilt at which it slides.',
   }),
-  c_rr: input('Rolling friction coefficient', ratio.one, {
+  c_rr: input(ratio.one, {
     seldom: true,
     typical: 0.015,
     spread: 0.007,
     basis: commonPractice,
     range: [0, 0.5],
   }),
-  e: input('Eccentricity of the bush', length.mm, {
+  e: input(length.mm, {
     seldom: true,
     typical: 0.8,
     spread: 0.05,
@@ -97,41 +90,36 @@ export const inputs = {
     range: [0.05, 10],
     tool: 'caliper',
     from: 'wheel.eccentricity',
-    hint: 'Thickest wall minus thinnest wall, halved.',
   }),
-  c_w: input('Stiffness of wheel, bolt and plate', stiffness.N_mm, {
+  c_w: input(stiffness.N_mm, {
     seldom: true,
     typical: 300,
     spread: 200,
     basis: commonPractice,
     range: [1, 50000],
     from: 'wheel.stiffness',
-    hint: 'A rough estimate. Two slip tests give yours: change in preload over gap closed between them.',
   }),
-  phi_s: input('Largest turn between two tests', angle.deg, {
+  phi_s: input(angle.deg, {
     seldom: true,
     typical: 5,
     range: [0.5, 45],
     basis: commonPractice,
   }),
-  r_w: input('Wheel radius where the flank touches', length.mm, {
+  r_w: placed('wheel.radius', {
     seldom: true,
     typical: 10.5,
-    spread: 0.3,
     range: [2, 200],
     tool: 'caliper',
-    from: 'wheel.radius',
   }),
-  beta: input('Half angle of the V', angle.deg, {
+  beta: input(angle.deg, {
     seldom: true,
     typical: 45,
     spread: 1,
     range: [15, 90],
     tool: 'protractor',
     from: 'wheel.half-angle',
-    hint: 'From the wheel’s middle plane to a flank; 90° for a flat tread.',
   }),
-  l_f: input('Length of contact across one flank', length.mm, {
+  l_f: input(length.mm, {
     seldom: true,
     typical: 1.5,
     spread: 0.3,
@@ -139,10 +127,9 @@ export const inputs = {
     range: [0.05, 50],
     tool: 'caliper',
     from: 'wheel.flank-length',
-    hint: 'Width of the bright band on one flank.',
     when: { contact: 'line' },
   }),
-  r_e: input('Radius across: rail’s edge, or wheel’s crown', length.mm, {
+  r_e: input(length.mm, {
     seldom: true,
     typical: 0.5,
     spread: 0.2,
@@ -151,49 +138,47 @@ export const inputs = {
     from: 'wheel.edge-radius',
     when: { contact: 'edge' },
   }),
-  E_w: input('Elastic modulus of the wheel', pressure.GPa, {
+  E_w: input(pressure.GPa, {
     seldom: true,
     typical: 2.8,
     spread: 0.3,
-    basis: cite('Engineering Plastics Handbook', 'properties of polyacetals: 2.5 to 3.0 GPa; others from memory', true),
+    basis: cite('Engineering Plastics Handbook', 'propertiesPolyacetalsGpa', true),
     range: [0.002, 250],
   }),
-  nu_w: input('Poisson’s ratio of the wheel', ratio.one, {
+  nu_w: input(ratio.one, {
     seldom: true,
     typical: 0.35,
     spread: 0.03,
     basis: commonPractice,
     range: [0, 0.499],
   }),
-  E_r: input('Elastic modulus of the rail', pressure.GPa, {
+  E_r: input(pressure.GPa, {
     seldom: true,
     typical: 70,
     spread: 1,
-    basis: cite('EN 1999-1-1, aluminium structures', 'material constants', true),
+    basis: cite('EN 1999-1-1, aluminium structures', 'materialConstants', true),
     range: [0.1, 250],
   }),
-  nu_r: input('Poisson’s ratio of the rail', ratio.one, {
+  nu_r: input(ratio.one, {
     seldom: true,
     typical: 0.33,
     spread: 0.01,
     basis: commonPractice,
     range: [0, 0.499],
   }),
-  p_lim: input('Allowable contact pressure, standing', pressure.MPa, {
+  p_lim: input(pressure.MPa, {
     seldom: true,
     typical: 35,
     basis: commonPractice,
     range: [0.1, 5000],
-    hint: 'First yield under a line contact is at 1.67 times the yield stress; a third of that for a load that stands for days.',
   }),
-  j: input('Play felt at the wheels', length.mm, {
+  j: input(length.mm, {
     seldom: true,
     optional: true,
     range: [0, 10],
     tool: 'feeler',
-    hint: 'May be left empty. Rock the carriage: travel of the plate against the rail at one wheel.',
   }),
-  R: input('Reach of the arm from the wheels', length.mm, {
+  R: input(length.mm, {
     seldom: true,
     typical: 200,
     spread: 1,

@@ -1,4 +1,4 @@
-import { cite, derived } from '../../reference/citation';
+import { cite, derived } from '../../engine/calculator';
 
 const swing = {
   h_1: '0.2 mm',
@@ -10,54 +10,54 @@ const swing = {
 
 export const examples = [
   {
-    title: 'A cold bed of 8 °C comes into 20 °C and 50 %: the dew point is 9.3 °C',
+    key: 'coldBedC',
     given: { T: '20 °C ± 0', U: '50 % ± 0', T_s: '8 °C ± 0', p: '1013.25 hPa ± 0' },
     expect: { e_w: [23.326, 0.001], e: [11.663, 0.001], T_d: [9.26, 0.005], dT_d: [-1.26, 0.005], T_o: [11.26, 0.005] },
     verdict: 'beyond',
     source: derived(
-      '6.112 · e^(17.62 · 20 / 263.12) = 23.326; ln(11.663 / 6.112) = 0.64622; 243.12 · 0.64622 / 16.97378',
+      'coldBedC',
     ),
   },
   {
-    title: 'Muggy: 25 °C and 80 %, a part of 22 °C',
+    key: 'muggyCPart',
     given: { T: '25 °C ± 0', U: '80 % ± 0', T_s: '22 °C ± 0', p: '1013.25 hPa ± 0' },
     expect: { T_d: [21.309, 0.02], dT_d: [0.69, 0.02] },
     verdict: 'beyond',
-    source: cite('Published worked value of a dew point', '25 °C, 80 %: 21.309 °C'),
+    source: cite('Published worked value of a dew point', 'cC'),
   },
   {
-    title: 'With a room hygrometer, 4 K above the dew point is too close to call',
+    key: 'roomHygrometerK',
     given: { T: '20 °C ± 1 °C', U: '50 % ± 10 %', T_s: '13 °C ± 1 °C' },
     expect: { dT_d: [3.74, 0.01] },
     verdict: 'too close',
-    source: derived('10 % of humidity are 3 K of dew point'),
+    source: derived('roomHygrometerK'),
   },
   {
-    title: 'Room air of 22 °C and 50 % in a box of 60 °C',
+    key: 'roomAirC',
     given: { T: '22 °C ± 0', U: '50 % ± 0', T_b: '60 °C ± 0', p: '1013.25 hPa ± 0' },
     choices: { ask: 'box' },
     expect: { e: [13.187, 0.001], e_b: [199.93, 0.02], U_b: [6.596, 0.002] },
     verdict: 'within',
-    source: derived('6.112 · e^(17.62 · 60 / 303.12) = 199.93 hPa; 13.187 / 199.93'),
+    source: derived('roomAirC'),
   },
   {
-    title: 'Aluminium uprights and steel screws, 15 K warmer: the gap closes by 0.05 mm',
+    key: 'aluminiumUprightsSteel',
     given: { ...swing, T_1: '10 °C ± 0', T_2: '25 °C ± 0', l_f: '300 mm ± 0', q_1: '20 %' },
     choices: { ask: 'swing' },
     expect: { dl_s: [0.054, 1e-9], dl_f: [0.1035, 1e-9], dg: [-0.0495, 1e-9], dg_lim: [0.04, 1e-9] },
     verdict: 'beyond',
-    source: derived('(12 − 23) × 10⁻⁶ × 300 mm × 15 = −0.0495 mm'),
+    source: derived('aluminiumUprightsSteel'),
   },
   {
-    title: 'The same with the bed on the screws: the gap opens',
+    key: 'sameBedScrews',
     given: { ...swing, T_1: '10 °C ± 0', T_2: '25 °C ± 0', l_f: '280 mm ± 0' },
     choices: { ask: 'swing', lift: 'bed-foot' },
     expect: { dl_f: [0.0966, 1e-9], dl_r: [0.0069, 1e-9], dg: [0.0495, 1e-9] },
     verdict: 'within',
-    source: derived('frame and rest are of one material here, so where the frame ends does not matter'),
+    source: derived('sameBedScrews'),
   },
   {
-    title: 'Zero from a switch on the frame, carriage and bed posts printed',
+    key: 'zeroSwitchFrame',
     given: {
       T_1: '15 °C ± 0',
       T_2: '35 °C ± 0',
@@ -69,6 +69,6 @@ export const examples = [
     choices: { ask: 'swing', zero: 'switch' },
     expect: { dl_f: [0.0368, 1e-9], dl_r: [0.1088, 1e-9], dg: [-0.072, 1e-9] },
     verdict: 'beyond',
-    source: derived('(23 − 68) × 10⁻⁶ × 80 mm × 20'),
+    source: derived('zeroSwitchFrame'),
   },
 ] as const;

@@ -1,0 +1,198 @@
+/** Words of the check “Bed tram”. */
+const en = {
+  inputs: {
+    b_a: {
+      label: 'Adjusters from the bed’s edges',
+      hint: 'From the edge of the bed inwards to the middle of an adjuster; outside the bed is −.',
+    },
+    X_a: {
+      label: 'First adjuster, from the left edge',
+    },
+    Y_a: {
+      label: 'First adjuster, from the front edge',
+    },
+    X_b: {
+      label: 'Second adjuster, from the left edge',
+    },
+    Y_b: {
+      label: 'Second adjuster, from the front edge',
+    },
+    X_c: {
+      label: 'Third adjuster, from the left edge',
+    },
+    Y_c: {
+      label: 'Third adjuster, from the front edge',
+    },
+    X_d: {
+      label: 'Fourth adjuster, from the left edge',
+    },
+    Y_d: {
+      label: 'Fourth adjuster, from the front edge',
+    },
+    P_s: {
+      label: 'Pitch of the adjusters',
+      hint: 'Travel in one turn: the pitch of a plain screw (M3 0.5 mm, M4 0.7 mm), the lead of a Z screw.',
+    },
+    c_m: {
+      label: 'Margin of the points',
+      hint: 'For the keys over the table: how far inside the edges the outer points lie.',
+    },
+    k_t: {
+      label: 'Share of the first layer allowed for tilt',
+    },
+    k_F: {
+      label: 'Share of the first layer allowed for warp',
+    },
+    phi_h: {
+      label: 'Least turn a hand can set',
+    },
+  },
+  choices: {
+    by: {
+      label: 'The third column holds',
+      hint: 'An indicator carried in place of the nozzle reads heights: plunger pushed in is +. A feeler gauge or paper under the nozzle, which stays at one Z, reads gaps.',
+      options: {
+        height: 'heights of the bed: + is higher',
+        gap: 'gaps under the nozzle: thicker is lower',
+      },
+    },
+    layout: {
+      label: 'Adjusters',
+      options: {
+        corners: 'four, at the corners',
+        front: 'three: two in front, one behind',
+        back: 'three: one in front, two behind',
+        three: 'three, places typed in',
+        four: 'four, places typed in',
+      },
+    },
+    build: {
+      label: 'What is turned',
+      hint: 'Not sure? Turn one knob half a turn clockwise, seen from above, look whether the bed rises there, and pick “tried”.',
+      options: {
+        nut: 'nut or knob under the carrier; its screw hangs from the bed, spring between',
+        screw: 'screw, from above; thread or held nut in the carrier',
+        rest: 'nut on a standing screw; the bed rests on the nut',
+        z: 'the Z screws themselves; their nuts carry the bed',
+        raises: 'tried: clockwise, seen from above, raises the bed',
+        lowers: 'tried: clockwise, seen from above, lowers the bed',
+      },
+    },
+    thread: {
+      label: 'Thread of the adjusters',
+      options: {
+        M4: 'M4',
+        M3: 'M3',
+        M5: 'M5',
+      },
+    },
+    hand: {
+      label: 'Its hand',
+      options: {
+        right: 'right-hand',
+        left: 'left-hand',
+      },
+    },
+    keep_3: {
+      label: 'Adjuster to leave alone',
+      hint: 'The first layer’s height is then set anew only once.',
+      options: {
+        1: 'the first',
+        2: 'the second',
+        3: 'the third',
+        all: 'none: keep the mean height',
+      },
+    },
+    keep_4: {
+      label: 'Adjuster to leave alone',
+      hint: 'First front left, second front right, third back right, fourth back left.',
+      options: {
+        1: 'the first',
+        2: 'the second',
+        3: 'the third',
+        4: 'the fourth',
+        all: 'none: keep the mean height',
+      },
+    },
+    judge: {
+      label: 'To judge',
+      hint: 'Three points always lie in a plane: they can show tilt, never warp.',
+      options: {
+        both: 'tilt, and what no screw can fix',
+        tilt: 'tilt alone',
+      },
+    },
+  },
+  results: {
+    i_x: 'Slope, left to right',
+    t_x: 'Rise from left to right',
+    t_y: 'Rise from front to back',
+    t_p: 'Tilt, front left to back right',
+    t_q: 'Tilt, back left to front right',
+    t_lim: 'Tilt allowed',
+    F_lim: 'Warp allowed',
+    X_1: 'First adjuster, from left',
+    Y_1: 'First adjuster, from front',
+    X_2: 'Second adjuster, from left',
+    Y_2: 'Second adjuster, from front',
+    X_3: 'Third adjuster, from left',
+    Y_3: 'Third adjuster, from front',
+    X_4: 'Fourth adjuster, from left',
+    Y_4: 'Fourth adjuster, from front',
+    H_1: 'Bed at the first adjuster',
+    H_2: 'Bed at the second adjuster',
+    H_3: 'Bed at the third adjuster',
+    H_4: 'Bed at the fourth adjuster',
+    H_0: 'Height to bring all to',
+    dh_m: 'Rise of the bed’s middle by it',
+    psi_1: 'Turn at the first adjuster, raising is +',
+    psi_2: 'Turn at the second adjuster, raising is +',
+    psi_3: 'Turn at the third adjuster, raising is +',
+    psi_4: 'Turn at the fourth adjuster, raising is +',
+  },
+  limits: {
+    t_p: 'Tilt, front left to back right',
+    t_q: 'Tilt, back left to front right',
+    F: 'What no screw can fix',
+  },
+  cautions: {
+    warmBedBurns: 'A warm bed burns; take the readings with a gauge, not a finger, and let nothing loose touch heater or its wires.',
+    switchMotorsOff: 'Switch the motors off before turning a screw by hand; keep fingers from under the bed, which is sprung or can drop.',
+    liftNozzleClear: 'Lift the nozzle clear before any adjuster is turned: a bed that rises under it is scored.',
+  },
+  proof: 'Measure the same points again: the tilt along both diagonals should now be within its limit, and what no screw can fix as before. Then print one layer over the whole bed.',
+  beware: {
+    doubtCountsTool: 'The doubt counts what the tool can miss. Readings that do not repeat have more: take one point three times, lifting off in between.',
+    leftManyPoints: 'What is left of many points is never nothing, since each reading errs by itself: 25 readings with a feeler of ± 0.01 mm show some 0.02 mm on a bed that is dead flat.',
+    bedTakenCold: 'A bed taken cold tells of a cold bed: plates of two metals bow as they warm.',
+    heightsUnderNozzle: 'Heights under the nozzle also hold the bend of what carries the nozzle; a straight edge laid on the bed tells which it is.',
+  },
+  examples: {
+    fivePointsThree: 'Five points, three adjusters counted from the first',
+    fourCornersRising: 'Four corners: rising to the right, knobs on M4',
+    gapsUnderNozzle: 'Gaps under the nozzle, a hollow in the middle: nothing to turn',
+    threeZScrews: 'Three Z screws of 8 mm lead, all turned, mean height kept',
+  },
+  sources: {
+    fivePointsThree: 'normal equations by hand: slopes −0.875 and 0.375 mm/m, residuals 4, −6, 4, −6, 4 µm; the right adjuster lies 0.175 mm low, 0.35 turn of 0.5 mm',
+    fourCornersRising: '1 mm/m over 160 mm between adjusters is 0.16 mm, by 0.7 mm a turn; the middle comes down half of it',
+    gapsUnderNozzle: 'mean gap 0.14 mm; the middle 0.16 mm below it, the corners 0.04 mm above: √((4·0.04² + 0.16²)/5) = 0.08',
+    threeZScrews: 'mean height 0.1 mm: −0.1, +0.05, +0.05 mm at 8 mm a turn, 45° a millimetre',
+    whereAdjusterSits: 'where an adjuster sits, from the edges of the bed',
+    heightPlanePlace: 'height of a plane at a place',
+    screwThreadsTurn: 'screw threads: one turn travels one lead',
+    riseSlopeRun: 'rise = slope × run',
+    fittedPlaneAlong: 'the fitted plane along x alone',
+    sectionLeastSquares: 'section 5.3, least squares by an orthogonal basis',
+    covarianceCoefficientsTaken: 'covariance of the coefficients taken apart as L D Lᵀ, so that none moves with another',
+    clauseDeviationReference: 'clause 3: deviation from the reference plane',
+    whichAdjusterStays: 'which adjuster stays, or all alike',
+  },
+  orders: {
+
+  },
+  steps: {
+
+  },
+};
+export default en;

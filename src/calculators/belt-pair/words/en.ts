@@ -1,0 +1,214 @@
+/** Words of the check “Belt pair”. */
+const en = {
+  inputs: {
+    L_1: {
+      hint: 'Tangent point to tangent point: from where the belt leaves one pulley, or its clamp, to where it meets the next.',
+    },
+    f_1: {
+      label: 'Note of the first belt',
+      hint: 'Pluck the middle softly across its flat side, nothing touching it. The lowest note counts.',
+    },
+    f_2: {
+      label: 'Note of the second belt',
+      hint: 'Pluck the middle softly across its flat side, nothing touching it. The lowest note counts.',
+    },
+    w_2: {
+      label: 'Width of the second belt',
+    },
+    m_s: {
+      label: 'Mass of the piece weighed',
+    },
+    l_s: {
+      label: 'Length of the piece weighed',
+    },
+    m_s2: {
+      label: 'Mass of the piece weighed, second belt',
+    },
+    l_s2: {
+      label: 'Length of the piece weighed, second belt',
+    },
+    mu_b: {
+      label: 'Mass per metre of the second belt',
+    },
+    EI_1: {
+      hint: 'The check “Belt tension” finds it from the droop of an overhanging piece.',
+    },
+    EI_2: {
+      label: 'Bending stiffness E·I of the second belt',
+    },
+    x: {
+      label: 'Offset of the tensioners, + second further out',
+      hint: 'May be left empty. From the same edge of the frame to each tensioned pulley, second less first, once both pull alike.',
+    },
+    x_d: {
+      label: 'Offset that the machine has by design, + second further out',
+    },
+    theta_w: {
+      hint: 'Half round is 180°. Where a clamp is moved in line with the belt, enter 60°: it takes up once its way.',
+    },
+    d_lim: {
+      label: 'Difference allowed, of the mean tension',
+    },
+    w_0: {
+      label: 'Width that the table’s values stand for',
+    },
+    m_0: {
+      label: 'Mass per metre at that width',
+    },
+    m_02: {
+      label: 'Mass per metre at that width, second belt',
+    },
+    T_b: {
+      label: 'Least tension that seats the teeth, at that width',
+    },
+    T_a: {
+      label: 'Allowable working tension, at that width',
+    },
+    T_b2: {
+      label: 'Least tension that seats the teeth, second belt',
+    },
+    T_a2: {
+      label: 'Allowable working tension, second belt',
+    },
+    h: {
+      label: 'Belt height over the teeth',
+    },
+    k_h: {
+      label: 'Least span, in belt heights',
+    },
+    epsilon_max: {
+      label: 'Most stiffness for which the correction holds',
+    },
+  },
+  choices: {
+    belts: {
+      label: 'The two belts',
+      options: {
+        same: 'are of one sort and width',
+        different: 'differ in sort or width',
+      },
+    },
+    belt: {
+      label: 'Sort of belt',
+      options: {
+
+      },
+    },
+    belt_2: {
+      label: 'Sort of the second belt',
+      options: {
+
+      },
+    },
+    mass: {
+      label: 'Mass of the belts',
+      hint: 'For two belts of one sort the difference does not hang on it, only the tension itself does.',
+      options: {
+        weigh: 'weighed: a known length',
+        table: 'from the table, by width',
+        typed: 'known: per metre',
+      },
+    },
+    ends: {
+      label: 'Bending stiffness of the spans',
+      hint: 'For short spans, above all where one is much shorter than the other.',
+      options: {
+        string: 'left out: long, thin spans',
+        pinned: 'counted, ends free to swing',
+        clamped: 'counted, ends held: a clamp, or tight round a pulley',
+      },
+    },
+  },
+  results: {
+    mu_1: 'Mass per metre, first belt',
+    mu_2: 'Mass per metre, second belt',
+    T_01: 'First belt, as of a string without stiffness',
+    T_02: 'Second belt, as of a string without stiffness',
+    B_1: 'Share of the stiffness, first belt',
+    B_2: 'Share of the stiffness, second belt',
+    beta_1: 'First belt’s stiffness against its note',
+    beta_2: 'Second belt’s stiffness against its note',
+    T_1: 'Tension of the first belt',
+    T_2: 'Tension of the second belt',
+    epsilon_1: 'First belt’s stiffness against its tension',
+    epsilon_2: 'Second belt’s stiffness against its tension',
+    d_T: 'Second belt tighter than the first by',
+    f_2e: 'Note the second belt should have to match the first',
+    f_1e: 'Note the first belt should have to match the second',
+    T_lo1: 'Least tension, first belt',
+    T_hi1: 'Allowable tension, first belt',
+    T_lo2: 'Least tension, second belt',
+    T_hi2: 'Allowable tension, second belt',
+    x_1: 'Way of a tensioner that takes up one tooth',
+    n: 'Teeth by which the second loop is longer, as measured',
+    n_w: 'Whole teeth by which the second loop is longer',
+    r_x: 'Offset that whole teeth leave',
+    L_min: 'Least span for this check',
+  },
+  limits: {
+    d_T: 'Difference between the two belts',
+    T_1: 'First belt between slack and overloaded',
+    T_2: 'Second belt between slack and overloaded',
+    L_1: 'First span long enough',
+    L_2: 'Second span long enough',
+    epsilon_1: 'First belt’s stiffness small',
+    epsilon_2: 'Second belt’s stiffness small',
+  },
+  cautions: {
+    motorsOffUnplugged: 'Motors off and unplugged: a moving belt takes a finger in between belt and pulley.',
+    beltUnderTension: 'A belt under tension stores energy: ease the tensioner before a clamp is undone, keep the face away, hold what it carries.',
+    blockUprightCarriage: 'Block an upright carriage before its belts are eased: it drops. Let hot parts cool first.',
+  },
+  proof: 'Move the carriage through its whole way and back to the same place, pluck both again: the difference must stay within the limit. Then print or draw a square and compare its diagonals.',
+  beware: {
+    sameTensionSame: 'The same tension is the same note only where the spans are alike: f₂ = f₁ · L₁ / L₂ for belts of one sort.',
+    equalPlacesTensioners: 'Equal places of the tensioners are equal tension only where the loops are equally long.',
+    suspectNoteWhere: 'Suspect the note where one belt seems four times as tight as the other: a microphone took the octave for the note. Halve it, and pluck at the middle.',
+    crossedBeltsMotor: 'On crossed belts a motor that holds keeps the two apart: switch the motors off and push the carriage to and fro before reading.',
+    leftOutStiffness: 'Left out, stiffness raises the note of the shorter span more, so that it seems the tighter one.',
+    offsetTeethTold: 'Offset in teeth is told only where both pull alike: stretch of a soft belt looks like part of a tooth.',
+    toothBeltClamp: 'A tooth of belt at the clamp and a tooth on the motor pulley look the same here; on two drives with one shaft only the pulley’s tooth sets the gantry askew.',
+    rangeCountsBelt: 'The range counts the belt at rest; what accelerating adds is in the check “Belt tension”.',
+  },
+  examples: {
+    equalTensionUnlike: 'Equal tension, unlike spans: 80 Hz on 300 mm is 100 Hz on 240 mm',
+    sameNoteBoth: 'The same note on both: the longer span is the tighter belt, by 44 %',
+    teethShowMm: 'Two teeth show as 2 mm of tensioner at half a turn of wrap',
+    quarterWrapTooth: 'A quarter of wrap: a tooth of 3 mm is 2.12 mm of tensioner',
+    beltsDifferNine: 'Belts that differ: nine times the mass, a third of the note',
+    shortSpansEnds: 'Short spans, ends held: counted, two belts that seemed 4.5 % apart are alike',
+    sameEndsFree: 'The same with ends free to swing',
+  },
+  sources: {
+    equalTensionUnlike: '80 × 300 / 240; 4 × 0.0078 × 0.3² × 80²',
+    sameNoteBoth: 'tensions as 0.3² to 0.24², 0.09 to 0.0576: 2 × (0.0576 − 0.09) / 0.1476',
+    teethShowMm: '2 mm / (2 × sin 90°) = 1 mm; 2.1 mm are 2 teeth and 0.1 mm',
+    quarterWrapTooth: '3 mm / (2 × sin 45°) = 3 / √2',
+    chapterNoteGoes: 'chapter 16: the note goes with one over the root of the mass',
+    shortSpansEnds: 'exact frequency of held beams under 20 N, E·I 5 × 10⁻⁵ N·m², by a root finder of a numerical library',
+    sameEndsFree: '√((20 + π² · 5·10⁻⁵ / L²) / 0.008) / 2L',
+    chapterWavesStretched: 'chapter 16, waves on a stretched string',
+    equationBeamUnder: 'equation 8.20, beam under tension, pinned ends, as corrected in a published validation case',
+    stiffStringHeld: 'stiff string with held ends, series to second order',
+    seriesHeldStiff: 'the series of a held stiff string, √T₀ = √T · (1 + 2ε + (4 + π²/2) ε²), solved for T (Morse, from memory)',
+    massOverLength: 'mass over length of the piece weighed',
+    pitchGeometryTooth: 'pitch geometry: one tooth is one pitch',
+    entered: 'as entered',
+    sortWidth: 'of one sort and width',
+    differenceOverMean: 'difference over the mean of both',
+    eachStrandsGrows: 'each of two strands grows by the way times the sine of half the wrap: half a pitch at 180°',
+    nearestWholeNumber: 'nearest whole number',
+    difference: 'difference',
+    minimumInstallationAllowable: 'minimum installation and allowable working tension',
+    exactFrequencyHeld: 'exact frequency of a held span: there the corrected tension is 0.5 % high',
+    loopsEqualLength: 'two loops of equal length',
+    allRowsBrought: 'all rows are brought to this width',
+  },
+  orders: {
+
+  },
+  steps: {
+
+  },
+};
+export default en;

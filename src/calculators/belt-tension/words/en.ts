@@ -1,0 +1,246 @@
+/** Words of the check “Belt tension”. */
+const en = {
+  inputs: {
+    L_1: {
+      hint: 'Tangent point to tangent point: from where the belt leaves one pulley, or its clamp, to where it meets the next. Bring the carriage where this is longest.',
+    },
+    L_2: {
+      hint: 'Tangent point to tangent point: from where the belt leaves one pulley, or its clamp, to where it meets the next. Bring the carriage where this is longest.',
+    },
+    f: {
+      label: 'Note of the plucked span',
+      hint: 'Pluck the middle softly across its flat side, nothing touching it. The lowest note counts.',
+    },
+    F: {
+      label: 'Force on the middle of the span',
+      hint: 'Hook the scale round the middle and pull square to the belt.',
+    },
+    y: {
+      label: 'Way the middle moves under it',
+      hint: 'Against a straightedge along the belt at rest. About a sixtieth of the span is usual.',
+    },
+    m_s: {
+      label: 'Mass of the piece weighed',
+      hint: 'Of the same belt. With a kitchen scale weigh several metres; a letter or jeweller’s scale does with one: type its ±.',
+    },
+    l_s: {
+      label: 'Length of the piece weighed',
+    },
+    mu_1: {
+      hint: 'As marked by its supplier, or as weighed before.',
+    },
+    EI: {
+      hint: 'No table has it. Let a piece droop over an edge, then ask below for the E·I that gives the droop you see.',
+    },
+    l_o: {
+      label: 'Overhang for finding E·I',
+      hint: 'Flat side down, end free, without a curl. So short that it droops by a quarter of itself at most.',
+    },
+    M_2: {
+      label: 'Mass that the second belt moves',
+    },
+    L_t1: {
+      hint: 'All of it that stretches: round the pulleys, from one clamp to the other.',
+    },
+    L_t2: {
+      label: 'Length of the second belt, clamp to clamp',
+      hint: 'All of it that stretches: round the pulleys, from one clamp to the other.',
+    },
+    P_a: {
+      label: 'Pitch of the tensioner’s screw',
+    },
+    theta_w: {
+      hint: 'Half round is 180°. Where a clamp is moved in line with the belt, enter 60°: it takes up once its way.',
+    },
+    w_0: {
+      label: 'Width that the table’s values stand for',
+    },
+    m_0: {
+      label: 'Mass per metre at that width',
+    },
+    T_b: {
+      label: 'Least tension that seats the teeth, at that width',
+    },
+    T_a: {
+      label: 'Allowable working tension, at that width',
+    },
+    C_0: {
+      label: 'Specific spring rate, at that width',
+      hint: 'Force that would stretch it to double its length: a piece of length l has the stiffness C / l.',
+    },
+    h: {
+      label: 'Belt height over the teeth',
+    },
+    k_h: {
+      label: 'Least span, in belt heights',
+    },
+    epsilon_max: {
+      label: 'Most stiffness for which the correction holds',
+    },
+    s_max: {
+      label: 'Most deflection, as a share of the span',
+    },
+  },
+  choices: {
+    by: {
+      label: 'Tension read by',
+      hint: 'The note disturbs the belt less; pressing needs no phone and no mass.',
+      options: {
+        note: 'the note of the plucked span',
+        press: 'pressing its middle: a scale and a rule',
+      },
+    },
+    which: {
+      label: 'Belt on this machine',
+      options: {
+        first: 'the first (X, or A)',
+        second: 'the second (Y, or B)',
+      },
+    },
+    belt: {
+      label: 'Sort of belt',
+      options: {
+
+      },
+    },
+    mass: {
+      label: 'Mass of the belt',
+      hint: 'Tables differ by a sixth. Weighing two metres of it settles that.',
+      options: {
+        weigh: 'weighed: a known length of it',
+        table: 'from the table, by width',
+        typed: 'known: per metre',
+      },
+    },
+    ends: {
+      label: 'Bending stiffness of the span',
+      hint: 'For short spans. A belt on pulleys lies between the two; held ends matter far more.',
+      options: {
+        string: 'left out: a long, thin span',
+        pinned: 'counted, ends free to swing',
+        clamped: 'counted, ends held: a clamp, or tight round a pulley',
+      },
+    },
+    adjuster: {
+      label: 'Tensioner',
+      options: {
+        clockwise: 'a screw: clockwise tightens, seen from its head',
+        anticlockwise: 'a screw: anticlockwise tightens, seen from its head',
+        slide: 'no screw: motor or idler slides and is clamped',
+      },
+    },
+  },
+  results: {
+    L: 'Free span',
+    L_t: 'Length that stretches',
+    C: 'Spring rate of this belt',
+    mu: 'Mass per metre',
+    T_0: 'Tension as of a string without stiffness',
+    B: 'Share of the stiffness',
+    beta: 'Stiffness against the string’s tension',
+    T: 'Tension',
+    epsilon: 'Stiffness against the tension',
+    q_T: 'The string’s formula alone reads too high by',
+    y_o: 'Droop of the overhang',
+    T_h: 'Tension if the note heard is the octave of the true one',
+    T_1: 'Tension by the rule for small deflections',
+    T_y: 'Tension while pressed',
+    dl: 'Length added by pressing',
+    dT_y: 'Tension added by pressing',
+    s: 'Deflection as a share of the span',
+    q_y: 'Pressing adds, as a share of the tension',
+    F_d: 'Force of accelerating',
+    T_lo: 'Least tension',
+    T_hi: 'Most tension',
+    T_aim: 'Tension to aim at',
+    f_lo: 'Note at the least tension',
+    f_aim: 'Note to tune to',
+    f_hi: 'Note at the most tension',
+    F_lo: 'Force for this deflection at the least tension',
+    F_aim: 'Force for this deflection to aim at',
+    F_hi: 'Force for this deflection at the most tension',
+    dT: 'Tension to add',
+    dl_t: 'Belt to take up',
+    dx: 'Way of the tensioner, outwards',
+    psi: 'Turn of its screw, tightening',
+    F_s: 'Pull on the shaft of a pulley wrapped half round',
+    L_min: 'Least span for this check',
+  },
+  limits: {
+    T: 'Tension between slack and overloaded',
+    T_lo: 'Room between slack and overloaded',
+    L: 'Span long enough to be a string',
+    epsilon: 'Bending stiffness small against the tension',
+    s: 'Pressed no further than needed',
+  },
+  cautions: {
+    motorsOffUnplugged: 'Motors off and unplugged: a moving belt takes a finger in between belt and pulley.',
+    beltUnderTension: 'A belt under tension stores energy: ease the tensioner before a clamp is undone, keep the face away, hold what it carries.',
+    blockUprightCarriage: 'Block an upright carriage before its belt is eased: it drops. Let hot parts cool first.',
+  },
+  proof: 'Move the carriage to and fro by hand, bring it back to the same place and read again, the mean of five: the tension must lie in the range and stay there. Then print a circle: a flat where an axis turns round means it is still slack.',
+  beware: {
+    everyRelativeError: 'Every relative error of note or span counts double, one of the mass once: a span read 2 % long makes the tension 4 % high.',
+    microphoneHearsOctave: 'A microphone that hears the octave shows four times the tension, one that halves the note a quarter. If the answer is off by four, suspect the note: halve or double it, and pluck at the middle.',
+    leftOutStiffness: 'Left out, stiffness makes the tension seem higher than it is. Held ends count in first order, free ones only in second; a belt on pulleys lies between.',
+    pressedStiffBelt: 'Pressed, a stiff belt reads high as well: by about twice the stiffness ratio ε with free ends, four times with held ones.',
+    strandsLoopPull: 'The strands of a loop pull alike only at rest and after the carriage was moved to and fro; friction of a tight guide holds the difference.',
+    pullShaftTwice: 'The pull on a shaft is twice the tension or nearly so. Hold it against the motor’s or bearing’s data sheet, above all where the pulley sits far out on the shaft.',
+    beltHeldTight: 'A belt held tight by a spring has the spring’s tension: another spring changes it, not the way of the tensioner.',
+    valuesRubberBelts: 'The values of rubber belts in the table are partly from memory, and suppliers differ. Where the belt’s own supplier states them, enter those.',
+    narrowBeltsCarry: 'Narrow belts carry less for their width than wide ones: cords at the cut edges are not whole loops.',
+  },
+  examples: {
+    spanMmG: 'A span of 150 mm of an 8.4 g/m belt sounds 110 Hz',
+    textbooksStringG: 'The textbook’s string: 6 g/m, 2 m, 19.6 N sounds 14.29 Hz',
+    slackBeltMm: 'A slack belt, 6 mm wide: which notes it should have, and the turn of the screw',
+    shortSpanEnds: 'A short span, ends held: the string’s formula alone reads 6.5 % high',
+    sameSpanEnds: 'The same span, ends free to swing: hardly a difference',
+    pressedNMm: 'Pressed by 3 N, 300 mm of belt give 10 mm: half of that tension is the pressing’s own',
+  },
+  sources: {
+    spanMmG: '4 × 0.0084 × 0.15² × 110² = 9.1476',
+    chapterWavesStretched: 'chapter 16, waves on a stretched string',
+    slackBeltMm: '15.5 × 0.6 + 0.5; 43.7 × 0.6 − 0.5; √(9.8 / 0.0078) / 0.5; 12.885 N × 1000 mm / 18 600 N, half of it for the way, over 0.5 mm a turn',
+    shortSpanEnds: 'exact frequency of a held beam under 20 N, E·I 10⁻⁴ N·m², by a root finder of a numerical library',
+    sameSpanEnds: 'π² × 10⁻⁴ / 0.15² = 0.043865 N on top of 20 N; 0.0084 × 9.80665 × 0.04⁴ / (8 × 10⁻⁴)',
+    pressedNMm: '3 × 300 / 40; √(150² + 10²) = 150.332964; 18 600 N × 0.665927 mm / 1000 mm',
+    equationBeamUnder: 'equation 8.20, beam under tension, pinned ends, as corrected in a published validation case',
+    stiffStringHeld: 'stiff string with held ends, series to second order',
+    specificSpringRate: 'specific spring rate: stiffness = C / length',
+    tTL: '(T + (t/L)·Y)/16 at a deflection of t/64: a stretch term on top of the string’s',
+    balanceForcesPulley: 'balance of forces on a pulley that the belt wraps half round',
+    firstBelts: 'the first belt’s',
+    secondBelts: 'the second belt’s',
+    massOverLength: 'mass over length of the piece weighed',
+    entered: 'as entered',
+    seriesHeldStiff: 'the series of a held stiff string, √T₀ = √T · (1 + 2ε + (4 + π²/2) ε²), solved for T (Morse, from memory)',
+    shareStiffnessOver: 'the share of the stiffness over the tension',
+    tTSeries: 'T₀ / T − 1 with the series of a held stiff string (Morse, from memory)',
+    beamFixedEnd: 'beam fixed at one end, load spread evenly',
+    halfNoteQuarter: 'half the note is a quarter of the tension',
+    balanceForcesPoint: 'balance of forces at the point pressed',
+    pythagorasSidesTriangle: 'Pythagoras: two sides of the triangle less the span',
+    leftWhenFinger: 'what is left when the finger is taken away',
+    deflectionOverSpan: 'deflection over span',
+    ratio: 'ratio of the two',
+    newtonsSecondLaw: 'Newton’s second law',
+    suppliersLeastTension: 'suppliers’ least tension by width, kept also on the strand that accelerating relieves of all its force',
+    suppliersAllowableWorking: 'suppliers’ allowable working tension by width, less the force that accelerating adds to one strand',
+    difference: 'difference',
+    eachStrandsGrows: 'each of two strands grows by the way times the sine of half the wrap',
+    pitchTurn: 'one pitch a turn',
+    minimumInstallationAllowable: 'minimum installation and allowable working tension',
+    leastTensionBelow: 'least tension below the most',
+    exactFrequencyHeld: 'exact frequency of a held span: there the corrected tension is 0.5 % high',
+    coarsePitchM: 'coarse pitch of M3: 0.5 mm',
+    allRowsBrought: 'all rows are brought to this width',
+  },
+  orders: {
+
+  },
+  steps: {
+
+  },
+};
+export default en;

@@ -1,0 +1,108 @@
+/** Words of the check “Dual-Z sync”. */
+const en = {
+  inputs: {
+    dh: {
+      label: 'Height difference, right minus left',
+      hint: 'Of what the screws lift, from the frame up, at two places. By a gauge under the nozzle: thicker = higher where the gantry is lifted, lower where the bed is.',
+    },
+    S_m: {
+      label: 'Distance between the two places',
+      hint: 'At the screws this is the distance between the screws.',
+    },
+    i_g: {
+      label: 'Slope of the gantry, right end higher is +',
+      hint: 'Along what the screws lift, from screw to screw, on a straight bar laid across it if it is narrow.',
+    },
+    i_f: {
+      label: 'Slope of the frame below, right end higher is +',
+      hint: 'The same way on what the screws stand on: a printer on a crooked table leans as a whole, and that is no fault. Enter 0 ± 0 only for a frame that was levelled with something finer.',
+    },
+    P_h: {
+      hint: 'Lead = pitch × starts: travel of the nut in one turn.',
+    },
+    z: {
+      label: 'Teeth of a sync pulley',
+    },
+    k_1: {
+      label: 'Share of the first layer allowed',
+    },
+  },
+  choices: {
+    by: {
+      label: 'Height difference known from',
+      hint: 'The phone’s level reads against gravity, so the frame is read too; two heights by caliper are usually finer.',
+      options: {
+        heights: 'two heights',
+        level: 'slope of the gantry, with the level',
+      },
+    },
+    drive: {
+      label: 'Screws joined by',
+      options: {
+        belt: 'a closed belt',
+        motors: 'two motors',
+      },
+    },
+    hand: {
+      label: 'Thread',
+      options: {
+        right: 'right-hand',
+        left: 'left-hand',
+      },
+    },
+  },
+  results: {
+    h_t_belt: 'Height of one tooth',
+    h_t_motors: 'Height of one full step',
+    dh_s: 'Difference at the screws',
+    n: 'Teeth or steps out, as measured',
+    n_w: 'Whole teeth or steps out',
+    r: 'Remainder',
+    phi: 'Remainder as screw rotation',
+    psi: 'Whole difference as screw rotation',
+    i: 'Slope',
+    alpha: 'Slope angle',
+    dh_bed: 'Error across the bed',
+    dh_lim: 'Allowed across the bed',
+  },
+  limits: {
+    dh_bed: 'Height difference across the bed',
+  },
+  cautions: {
+    switchOffUnplug: 'Switch off and unplug before a hand goes near belts or screws; a homing move pinches.',
+    supportGantryBefore: 'Support the gantry before loosening a screw or a belt: it can drop.',
+    letNozzleBed: 'Let nozzle and bed cool before a gauge or a hand goes under the nozzle.',
+  },
+  proof: 'Measure both ends again at the same places: the difference across the bed should now be within the limit. Then run the gantry up and down once and measure a third time; if it has moved again, something slips.',
+  beware: {
+    heightsTakenBent: 'Two heights taken from a bent frame or an untrue bed show the frame, not the sync: measure from something flat.',
+    wholeNumberTeeth: 'A whole number of teeth can also come from a grub screw that slipped; mark screw and pulley with a pen and look again in a week.',
+  },
+  examples: {
+    teethOutRead: 'Two teeth out, read with a caliper',
+    sameDifferenceOver: 'The same difference over half the distance counts double',
+    motorsStepsInstead: 'Two motors: steps instead of teeth',
+    levelTableLeans: 'With the level, on a table that leans',
+  },
+  sources: {
+    pitchGeometryTooth: 'pitch geometry: one tooth is one pitch',
+    powerScrewsLead: 'power screws: lead = pitch × starts',
+    similarTriangles: 'similar triangles',
+    riseSlopeRun: 'rise = slope × run, the gantry against the frame',
+    heightOverHeight: 'height over height of one',
+    nearestWholeNumber: 'nearest whole number',
+    wholeTeethSteps: 'what whole teeth or steps leave',
+    riseOverRun: 'rise over run',
+    teethOutRead: '8 mm / 20 = 0.4 mm; 0.75 = 2 × 0.4 − 0.05; 360° × −0.05 / 8 = −2.25°',
+    sameDifferenceOver: 'similar triangles by hand',
+    motorsStepsInstead: '8 mm × 1.8° / 360° = 0.04 mm; 0.12 / 8 × 360° = 5.4°',
+    levelTableLeans: '(5 − 3) mm/m × 0.4 m = 0.8 mm, two teeth of 0.4 mm',
+  },
+  orders: {
+
+  },
+  steps: {
+
+  },
+};
+export default en;

@@ -1,0 +1,270 @@
+/** Words of the check “Retraction and nozzle”. */
+const en = {
+  inputs: {
+    x_set: {
+      label: 'Pull-back length now',
+    },
+    d: {
+      label: 'Nozzle bore',
+    },
+    l: {
+      label: 'Length of the land',
+      hint: 'The straight part of the bore, at the tip.',
+    },
+    alpha: {
+      label: 'Half angle of the cone',
+      hint: 'Between axis and wall. The formula holds to about 30°: for a steeper cone enter 30°.',
+    },
+    d_0: {
+      label: 'Bore above the cone',
+    },
+    f_c: {
+      label: 'Stretching of the melt: the cone’s pressure, times',
+    },
+    K: {
+      label: 'Consistency of the melt',
+      hint: 'Shear stress at a shear rate of 1/s. Tables differ widely: see the factor below.',
+    },
+    f_K: {
+      label: 'Factor by which that may be off',
+    },
+    beta: {
+      label: 'Consistency of this batch, thicker than listed is +',
+      hint: '0 is as listed, +1 the high end of the factor above, −1 the low end. Leave at 0 ± 1. After a test piece, ask for the value here that gives the length you found.',
+    },
+    F_m: {
+      label: 'Push force measured at this flow',
+      hint: 'Hot end at heat, tube off: at the hot end’s inlet press the filament in with a scale or a weight at the feed speed given below.',
+    },
+    n: {
+      label: 'Flow index of the melt',
+      hint: 'Below 1, which would flow like oil: for that enter 0.99.',
+    },
+    gamma_min: {
+      label: 'Least shear rate the power law is good for',
+    },
+    E: {
+      label: 'Modulus of the filament',
+    },
+    B: {
+      label: 'Bulk modulus of the melt',
+    },
+    rho: {
+      label: 'Density of the plastic',
+    },
+    L: {
+      label: 'Free length from gear to melt',
+    },
+    D_t: {
+      label: 'Bore of the tube',
+    },
+    Theta: {
+      label: 'All bends of the tube added up',
+      hint: 'Half a loop is 180°. Bends to either side add.',
+    },
+    mu_t: {
+      label: 'Friction coefficient, filament in the tube',
+    },
+    s_b: {
+      label: 'Backlash of the drive',
+      hint: 'How far the filament moves to and fro while the motor holds still.',
+    },
+    v_x: {
+      label: 'Pull-back speed',
+    },
+    v_t: {
+      label: 'Travel speed',
+    },
+    a_lo: {
+      label: 'Shortfall allowed',
+    },
+    a_hi: {
+      label: 'Excess allowed',
+      hint: 'More than the shortfall: the springiness of the melt wants some and is not in the figure.',
+    },
+    x_max: {
+      label: 'Most to pull back: the soft end stays below the cold part',
+      hint: 'Softened filament pulled into the cold part swells, sets there and jams. Less where the hot end is metal all through.',
+    },
+    F_max: {
+      label: 'Most that the drive pushes',
+      hint: 'Above it the gear slips or grinds: hook a scale to the cold filament and let the drive pull.',
+    },
+    x_step: {
+      label: 'Step to change it by',
+    },
+    d_2: {
+      label: 'Bore of the other nozzle',
+    },
+    phi: {
+      label: 'Pressure share at which oozing counts as over',
+      hint: 'The flow falls much faster than the pressure: see the share of the flow left then.',
+    },
+    g: {
+      label: 'Planned test piece: gap between the blocks',
+    },
+    b: {
+      label: 'Planned test piece: side of a block',
+    },
+    h_b: {
+      label: 'Planned test piece: height',
+    },
+    d_v: {
+      label: 'Thinnest hair you can see',
+    },
+  },
+  choices: {
+    drive: {
+      label: 'Filament drive',
+      options: {
+        tube: 'pushes through a tube',
+        head: 'sits on the hot end',
+      },
+    },
+    material: {
+      label: 'Plastic',
+      options: {
+
+      },
+    },
+    source: {
+      label: 'Pressure from',
+      options: {
+        table: 'the plastic’s flow values',
+        force: 'a push force you measured',
+      },
+    },
+    land: {
+      label: 'Land of the other nozzle',
+      options: {
+        same: 'as long as this one’s',
+        scaled: 'scales with its bore',
+      },
+    },
+  },
+  results: {
+    A_f: 'Cross-section of the filament',
+    Q: 'Flow',
+    q_r: 'Less flow than that for a lone line with half-round edges',
+    v_f: 'Feed speed of the filament',
+    r: 'Radius of the bore',
+    gamma_w: 'Shear rate at the wall of the land',
+    K_e_consistencyUsed: 'Consistency used',
+    K_e_consistencyExplainsPush: 'Consistency that explains the push',
+    dp_l: 'Pressure over the land',
+    dp_c: 'Pressure over the cone, shear times a factor for stretching',
+    dp: 'Pressure in the melt',
+    F: 'Force on the filament',
+    F_g_pushDriveFriction: 'Push of the drive, with the friction of the tube',
+    F_g_pushDrive: 'Push of the drive',
+    s_f: 'Filament compressed',
+    s_t: 'Slack of the filament in the tube',
+    s_m: 'Melt compressed, as filament',
+    x_r: 'Length to pull back',
+    x_lo: 'Band, lower end',
+    x_hi: 'Band, upper end',
+    x_d: 'Set length less the computed one',
+    t_x: 'Time the pull-back takes',
+    k_q: 'Other nozzle, same flow: pressure over the land, times',
+    k_v: 'Other nozzle, same speed, line and layer in proportion: pressure over the land, times',
+    k_c: 'Other nozzle, same flow: pressure over the cone, times',
+    x_q: 'Other nozzle, same flow: length to pull back',
+    x_v: 'Other nozzle, same speed: length to pull back',
+    t_b: 'Time for the pressure to fall to that share, nothing pulled back',
+    q_b: 'Share of the flow left then',
+    gamma_b: 'Shear rate left then',
+    x_b: 'Travel in that time: the nozzle oozes over this length',
+    t_1: 'Time for a drop as wide as the bore, nothing pulled back',
+    x_1: 'Travel before that drop: shorter ones hardly show',
+    V_o: 'Plastic that oozes in the bleeding time',
+    d_s: 'Hair it draws across the planned gap, thickness',
+    b_min: 'Least side of a block: four lines',
+    N_t: 'Layers of the planned piece, two travels in each',
+    m_p: 'Plastic for the planned piece, solid',
+  },
+  limits: {
+    x_set: 'Pull-back length against the computed band',
+    x_r: 'Computed length leaves the soft end below the cold part',
+    x_max: 'Length set now leaves the soft end below the cold part',
+    F_g: 'Push that the drive can give',
+    gamma_w: 'Shear rate high enough for the power law',
+    D_t: 'Tube wide enough for the filament',
+    d_0: 'Cone wider above than at the tip',
+  },
+  cautions: {
+    nozzleHeaterBlock: 'Nozzle, heater block and fresh plastic burn the skin at once: keep hands off, and use pliers for strings.',
+    hotPlasticGives: 'Hot plastic gives off fumes: print and purge only where the air is changed, and follow the plastic’s safety sheet.',
+    driveGearPinches: 'The drive gear pinches: keep fingers and sleeves away from it while it is powered.',
+  },
+  proof: 'Print the test piece at the new length. The gap should stay clean and the first line after each travel should start full width; a thin or late start means too much was pulled back.',
+  beware: {
+    absolutePressuresTabulated: 'Absolute pressures from tabulated flow values are good to a factor of three at best; trust the ratios between nozzles and flows, and let the test piece decide the rest.',
+    conesFormulaCounts: 'The cone’s formula counts shear only. Stretching of the melt is in it as a judged factor, from none to as much again.',
+    bendsTakenEven: 'The bends are taken as even along the tube, and one friction coefficient for all of it; a kink or a scraped wall holds more.',
+    partLagSpringiness: 'Part of the lag is the springiness of the melt itself: no pull-back length takes it up.',
+    slackCountsWhole: 'The slack counts the whole way from the outer wall of the tube to the inner; filament that keeps the curl of its spool moves less.',
+    coldDriveWorn: 'A cold drive, a worn bore, or plastic leaking back past the filament adds force that is not in the figures. Wet filament foams and strings whatever the length.',
+    towardsEndBleeding: 'Towards the end of the bleeding the melt flows more easily than a power law says, so that the true time is shorter.',
+  },
+  examples: {
+    stiffMeltMm: 'A stiff melt at 5 mm³/s through 0.4 mm',
+    otherNozzleHalf: 'Other nozzle: half the bore at the same flow',
+    sameLandScaled: 'The same with the land scaled: one power of two less',
+    throughTubeSlack: 'Through a tube: slack outweighs the rest',
+    samePushedRound: 'The same pushed round half a loop with friction: 37 % more at the gear, 17 % more in the filament',
+    driveHotEnd: 'Drive on the hot end: little is stored',
+  },
+  sources: {
+    stiffMeltMm: 'power law by hand: 4Q/(πr³) = 795.8 1/s, times 2.35/1.8; 2 · 8000 · 3 · 1038.9^0.45',
+    otherNozzleHalf: '√994.72 = 31.539; 30000 · 31.539; 10000 / (1.5 tan 30°) · 31.539 · (1 − 0.2^1.5); 2^(3n+1) = 2^2.5; at the same speed 2^(n+1) = 2^1.5',
+    sameLandScaled: '2^(3n) = 2^1.5; at the same speed 2^n = 2^0.5',
+    throughTubeSlack: '12.0264 N / 2.40528 mm² = 5 MPa; 5 · 500 / 3500; π · 0.25; 5 · 40 / (1000 · 2.40528); 0.1',
+    samePushedRound: 'e^(0.1 π) = 1.36911; mean (1.36911 − 1) / 0.314159 = 1.17491, times 0.71429 mm',
+    driveHotEnd: '5 · 50 / 2500 = 0.1; 0.08315 of melt; 0.1 of backlash; 0.6 / 40',
+    powerLawTube: '§8.3, power law in a tube',
+    chWallShear: 'ch. 4, wall shear rate',
+    shearTermConverging: '§4.4.1, shear term of converging flow',
+    beltFrictionF: 'belt friction: F = F₀ · e^(μΘ)',
+    powerLawBoth: 'power law at both bores; K cancels, so its spread does too',
+    areaCircle: 'area of a circle',
+    rectangleLineWidth: 'rectangle of line width and layer: lines laid side by side without gaps',
+    halfCirclesDiameter: 'two half circles of diameter h in place of the two ends of the rectangle',
+    volumeVolumeOut: 'volume in = volume out',
+    halfBore: 'half the bore',
+    evenScaleRatios: 'even on a scale of ratios between K / f and K · f',
+    pressuresLandCone: 'the pressures of land and cone below, solved for K',
+    landConeLine: 'land and cone in line',
+    pressureCrossSection: 'pressure on its cross-section',
+    tubeBetween: 'no tube between',
+    hookesLawL: 'Hooke’s law, ΔL = F · L / (E · A) with F = Δp · A, under the mean of a push that grows evenly along the tube’s bends to e^(μΘ) times: Simpson’s rule, 0.5 % high at μΘ = 2, 2 % at 3, true at 0',
+    hookesLawL2: 'Hooke’s law, ΔL = F · L / (E · A) with F = Δp · A',
+    centreLinesAlong: 'centre lines along the outer and the inner wall, radii R ± (D − d) / 2: the arcs differ by Θ (D − d), whatever R',
+    bulkModulusV: 'bulk modulus: ΔV = V Δp / B, over the cross-section',
+    storedBetweenGear: 'what is stored between gear and tip',
+    difference: 'difference',
+    wayOverSpeed: 'way over speed',
+    pressureStoresGrows: 'what the pressure stores grows with it; slack and backlash do not',
+    sameFlowSquare: 'the same, with the flow as the square of the bore',
+    dpDtQ: 'dp/dt = −Q / C, Q as p^(1/n), C = stored volume over pressure; integrated',
+    shearRateGoes: 'shear rate goes with flow',
+    speedTime: 'speed × time',
+    volumeBallOver: 'volume of a ball over the flow at the moment of stopping, which only falls',
+    storedVolumeFalls: 'stored volume falls with the pressure',
+    volumeRoundThread: 'that volume as a round thread of the gap’s length',
+    heightOverLayer: 'height over layer',
+    blocks: 'two blocks',
+    pass: 'it must pass',
+    shapeNozzle: 'shape of a nozzle',
+    judgedBetweenNone: 'judged: between none and as much again as the shear, which is all that the formula holds',
+    absTableMiddle: 'ABS: Table 1, middle of its range',
+    modulusDensitySolid: 'modulus and density, solid',
+    modulusBT: 'modulus = B(T) / 0.0894 at low pressure, order of magnitude only',
+  },
+  orders: {
+
+  },
+  steps: {
+
+  },
+};
+export default en;

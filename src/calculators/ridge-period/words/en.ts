@@ -1,0 +1,190 @@
+/** Words of the check “Ridge period”. */
+const en = {
+  inputs: {
+    L: {
+      label: 'Length over the ridges',
+      hint: 'From the crest of one ridge to the crest of another, as far apart as the caliper and the wall allow, at right angles to the ridges.',
+    },
+    N: {
+      label: 'Spaces between those two crests',
+      hint: 'One less than the crests counted. Count twice: one too many shifts the period by a whole space.',
+    },
+    P_w: {
+      label: 'Ridge period on the wall',
+      hint: 'From crest to crest. Type its ± behind it where you know it.',
+    },
+    P_h: {
+      hint: 'Lead = pitch × starts: travel of the nut in one turn.',
+    },
+    n_s: {
+      label: 'Starts of the screw',
+      hint: 'Threads side by side: count the grooves that end at the screw’s face.',
+    },
+    d_z: {
+      label: 'Diameter of the Z belt’s idler',
+      hint: 'What the belt lies on; for a toothed idler over its teeth.',
+    },
+    d_i: {
+      label: 'Idler diameter',
+      hint: 'What the belt lies on; for a toothed idler over its teeth.',
+    },
+    d_g: {
+      hint: 'Of the gear that bites the filament, a little less than over its teeth. Or the filament fed in one turn, divided by π.',
+    },
+    l_L: {
+      label: 'Length of line in one layer',
+      hint: 'Of the part with the ridges, all walls and filling of one layer added up. A plain wall: its outline, once for each line side by side.',
+    },
+    t_c: {
+      label: 'Heater’s cycle, from on to on',
+      hint: 'Time ten swings of the temperature shown, or of the heater’s lamp, and divide.',
+    },
+    t_L: {
+      label: 'Time of one layer',
+      hint: 'Of the part with the ridges. Time ten layers and divide.',
+    },
+    x: {
+      label: 'Jaws off the crests, both together',
+      hint: 'A crest is round: a jaw finds it to about a tenth. Spread over the spaces, so it shrinks with their number.',
+    },
+    s: {
+      label: 'Shrinkage of the print',
+      hint: 'The wall is shorter than the machine moved. Stiff plastics that print near 210 °C shrink about 0.3 %, those that want a hot chamber up to 1 %.',
+    },
+    a: {
+      label: 'Belt’s cords above what the idler touches',
+      hint: 'The cords set the length. Back of a 2 mm belt about 0.4 mm; over a toothed idler 0.25 mm; teeth on a smooth idler about 1 mm.',
+    },
+    k_A: {
+      label: 'Share of width × height that a line fills',
+    },
+  },
+  choices: {
+    by: {
+      label: 'The ridges are',
+      options: {
+        count: 'measured over several with a caliper',
+        direct: 'a period: from a photo, or typed',
+      },
+    },
+    way: {
+      label: 'They run',
+      hint: 'Waves: take them on a wall that runs along X or Y, and give the parts of that axis.',
+      options: {
+        up: 'as rings stacked up the wall',
+        along: 'as waves along the wall, upright',
+      },
+    },
+    lift: {
+      label: 'Z is driven by',
+      options: {
+        screw: 'a screw',
+        belt: 'a belt and pinion',
+      },
+    },
+  },
+  results: {
+    P_m: 'Ridge period as measured',
+    P: 'Ridge period as the machine moved it',
+    p_lead: 'Screw, one turn',
+    p_thread: 'Screw, one thread: its pitch',
+    p_motor: 'Z motor, one turn',
+    q: 'Travel of one full step',
+    p_tooth_zBeltTooth: 'Z belt, one tooth',
+    p_tooth_beltTooth: 'Belt, one tooth',
+    p_pulley_zPinionTurn: 'Z pinion, one turn',
+    p_pulley_motorPulleyTurn: 'Motor pulley, one turn',
+    p_idler_idlerZBelt: 'Idler of the Z belt, one turn',
+    p_idler_idlerTurn: 'Idler, one turn',
+    p_min: 'Shortest spacing that layers can show',
+    n: 'Full steps in one layer',
+    n_w: 'Nearest whole number of full steps',
+    k_odd: 'Odd layers per height, from rounding',
+    p_step: 'Motor, one full step',
+    p_cycle: 'Motor, four full steps: one cycle of its current',
+    p_wheel: 'Guide wheel, one turn',
+    A_f: 'Section of the filament',
+    V_g: 'Plastic fed in one turn of the gear',
+    p_gear_feedGearTurn: 'Feed gear, one turn, in height',
+    p_gear_feedGearTurn2: 'Feed gear, one turn, along the line',
+    p_heat_heaterCycleHeight: 'Heater, one cycle, in height',
+    p_heat_heaterCycleAlong: 'Heater, one cycle, along the line',
+    p_day: 'Day and night, in height',
+    e_lead: 'Ridges against the turn of the screw',
+    e_thread: 'Ridges against the screw’s pitch',
+    e_motor: 'Ridges against the turn of the Z motor',
+    e_odd: 'Ridges against the odd layers of rounding',
+    e_tooth: 'Ridges against the belt’s tooth',
+    e_pulley_ridgesAgainstTurn: 'Ridges against the turn of the pinion',
+    e_pulley_ridgesAgainstTurn2: 'Ridges against the turn of the pulley',
+    e_idler: 'Ridges against the turn of the idler',
+    e_step: 'Ridges against one full step',
+    e_cycle: 'Ridges against four full steps',
+    e_wheel: 'Ridges against the turn of a guide wheel',
+    e_gear: 'Ridges against the turn of the feed gear',
+    e_heat: 'Ridges against the heater’s cycle',
+    e_day: 'Ridges against day and night',
+  },
+  limits: {
+
+  },
+  cautions: {
+    switchOffUnplug: 'Switch off and unplug before a hand goes near a belt, a screw or a gear; a homing move pinches.',
+    supportGantryBed: 'Support the gantry or bed before a screw’s coupling or its belt is freed: it can drop.',
+    hotEndStays: 'The hot end stays hot for long: let it cool before a hand goes near the feed gear below it.',
+  },
+  proof: 'Turn the part half a turn against its mate and print the same wall again: the ridges must move by half their spacing, with the part. What cannot be turned is proved by changing what its period hangs on: the ridges must change their spacing with it. After the repair print the wall a third time: the ridges are gone.',
+  beware: {
+    periodAgreesSuspicion: 'A period that agrees is a suspicion, not a proof: parts are many and periods common. The half turn proves it.',
+    onlyPartsListed: 'Only the parts listed are compared. Bearings, balls of a guide, gears inside a feed drive and the room’s heating are not.',
+    wavesAfterCorner: 'Waves after a corner that die away are ringing: their spacing goes with the speed, that of a part does not.',
+    wallDoesRun: 'On a wall that does not run along X or Y a part’s waves are farther apart; on a slanted wall rings are too. Take an upright wall along an axis.',
+    whereMotorsMove: 'Where two motors move one axis together (a crossed belt), a wall at 45° shows one motor alone and gives another spacing.',
+    cycleHeaterShorter: 'A cycle of the heater that is shorter than two layers shows up the wall at a spacing of its own, as the two beat; it is not compared.',
+    layerHeightScrew: 'Layer height, screw and motor count as set, without a doubt: with one, whether a layer is a whole number of steps cannot be told.',
+  },
+  examples: {
+    tenSpacesOver: 'Ten spaces over 79.8 mm: the screw',
+    layerMmSteps: 'Layer 0.25 mm on steps of 0.04 mm: an odd layer every fourth',
+    pulleyIdlerWheel: 'Pulley, idler and wheel of nearly one size: a rough reading cannot tell them',
+    zBeltRidges: 'Z by belt: ridges at 13 mm that nothing listed makes',
+    feedGearMm: 'Feed gear of 11 mm on a wall of two lines',
+  },
+  sources: {
+    tenSpacesOver: '79.8 / 10 = 7.98; 7.98 / 0.997 = 8.004 mm, against 8, 2 and 2π × 10.5 mm; 0.2 / 0.04 = 5 full steps',
+    layerMmSteps: '0.25 / 0.04 = 6.25: a quarter step over in each layer, one step in 4 layers = 1 mm',
+    pulleyIdlerWheel: '2 × 20 = 40; π × (12 + 2 × 0.4) = 40.21; 2π × 6.3 = 39.58 mm: all within 1.5 mm of the reading',
+    zBeltRidges: '13 / 0.997 = 13.04 mm, against 2, 40 and 0.3 / 0.5 = 0.6 mm',
+    mmMmMm: '2.4053 mm²; × π × 11 mm / (0.95 × 0.45 × 32 mm²)',
+    powerScrewsLead: 'power screws: lead = pitch × starts',
+    pitchGeometryTooth: 'pitch geometry: one tooth is one pitch',
+    pitchDiameterPitch: 'pitch diameter = pitch × teeth / π: one turn moves pitch × teeth',
+    stepAngleSubdivision: 'step angle and its subdivision',
+    circumferenceDiameter: 'circumference = π × diameter',
+    beltBendsAbout: 'a belt bends about its cords: circumference of the circle on which they run',
+    ratioPeriodsLess: 'ratio of the two periods, less one',
+    nearestWholeNumber: 'nearest whole number',
+    heightsRoundedWhole: 'heights are rounded to whole steps: the part of a step left over in each layer adds up to one step in so many layers',
+    samplingSamplesPeriod: 'sampling: two samples a period at least',
+    plasticFedPlastic: 'plastic fed = plastic laid',
+    lengthOverNumber: 'length over number',
+    taken: 'taken as it is',
+    definitionLinearShrinkage: 'definition of linear shrinkage',
+    leadOverGear: 'lead over gear ratio',
+    turnPinionOver: 'turn of the pinion over gear ratio',
+    heightOverHeight: 'height over height of one',
+    areaCircle: 'area of a circle',
+    circumferenceSection: 'circumference × section',
+    layersCycleHeight: 'layers in a cycle × height',
+    speedTime: 'speed × time',
+    layersDayHeight: 'layers in a day × height',
+    betweenRectangleRound: 'between a rectangle (1) and round ends, 1 − (1 − π/4) h/w, about 0.9',
+  },
+  orders: {
+
+  },
+  steps: {
+
+  },
+};
+export default en;

@@ -1,0 +1,231 @@
+/** Words of the check “Ringing”. */
+const en = {
+  inputs: {
+    x_N: {
+      label: 'Length over the ripples',
+      hint: 'From one crest to another, several ripples on. Light from the side shows them; a pencil rubbed flat over the wall marks the crests.',
+    },
+    N: {
+      label: 'Spaces between those two crests',
+      hint: 'One less than the crests counted.',
+    },
+    P_w: {
+      label: 'Spacing of the ripples',
+      hint: 'From crest to crest. Type its ± behind it where you know it.',
+    },
+    v: {
+      hint: 'Of that very wall, where the ripples are: not of the ramp, not of other walls. Outer walls are often set slower.',
+    },
+    x_0: {
+      label: 'From the corner to where counting began',
+      hint: 'Along the wall, after the corner. The first ripples lie in the ramp, closer together: leave them out.',
+    },
+    a: {
+      hint: 'As set for that wall.',
+    },
+    theta_w: {
+      label: 'Angle between wall and axis',
+      hint: 'The axis that swings. 0 where the wall runs along it, as behind a plain corner of X and Y.',
+    },
+    x_N2: {
+      label: 'Length over the ripples, second print',
+    },
+    N_2: {
+      label: 'Spaces between those crests, second print',
+    },
+    P_w2: {
+      label: 'Spacing of the ripples, second print',
+    },
+    v_2: {
+      label: 'Speed of the second print',
+      hint: 'The same wall at half the speed or less, or twice. Nothing else changed.',
+    },
+    n_h: {
+      label: 'Ripples until they are half as high',
+      hint: 'May be left empty. From the highest on; by eye, to half a ripple.',
+    },
+    v_c: {
+      label: 'Speed kept through the corner',
+      hint: 'What the axis has when the corner comes, and loses there at once.',
+    },
+    L_1: {
+      label: 'Belt from the carriage to the motor pulley',
+      hint: 'The straight strand, the carriage where the ripples were printed.',
+    },
+    L_t1: {
+      hint: 'All of it that stretches: round the pulleys, from one clamp to the other.',
+    },
+    w_0: {
+      label: 'Width that the table’s values stand for',
+    },
+    C_0: {
+      label: 'Specific spring rate, at that width',
+      hint: 'Force that would stretch it to double its length: a piece of length l has the stiffness C / l.',
+    },
+    F: {
+      label: 'Pull on the frame',
+      hint: 'May be left empty. Level, along the axis, where its rail is held; machine on its usual table, motors off.',
+    },
+    y_f: {
+      label: 'Way the frame gives under it',
+      hint: 'Dial indicator at the same height, its stand on the table beside the machine.',
+    },
+    M_f: {
+      label: 'Mass that sways with the frame',
+      hint: 'What stands above the soft place: frame top, gantry, spool if it hangs there.',
+    },
+    x_tol: {
+      label: 'Ripple height allowed',
+      hint: 'From the even wall to a crest. A gloss wall shows 0.01 mm, a dull one hides 0.03 mm.',
+    },
+    g_lim: {
+      label: 'Spacing counts as another from',
+    },
+    kappa_lim: {
+      label: 'Exponent from which it swings',
+    },
+  },
+  choices: {
+    by: {
+      label: 'The ripples are',
+      options: {
+        count: 'measured over several with a caliper',
+        direct: 'a spacing: from a photo, or typed',
+      },
+    },
+    along: {
+      label: 'Spacing taken',
+      options: {
+        wall: 'along the wall',
+        axis: 'along the axis, the wall at an angle to it',
+      },
+    },
+    test: {
+      label: 'Printed at',
+      hint: 'What swings keeps its time, so its ripples spread with the speed. A tooth or a step keeps its place.',
+      options: {
+        one: 'one speed',
+        two: 'two speeds: tells swinging from a machine part',
+      },
+    },
+    corner: {
+      label: 'Round a corner the machine',
+      hint: 'That speed drops at once, which rings by itself, whatever the acceleration.',
+      options: {
+        rest: 'comes to rest, or it is not known',
+        kept: 'keeps a speed that is known',
+      },
+    },
+    belt: {
+      label: 'Sort of belt',
+      options: {
+
+      },
+    },
+  },
+  results: {
+    P: 'Spacing of the ripples, as read',
+    lambda: 'Spacing along the wall',
+    lambda_a: 'Spacing along the axis',
+    f: 'Frequency of the ripples',
+    omega: 'Angular frequency',
+    l_r: 'Length of the ramp up to this speed',
+    P_2: 'Spacing of the second print, as read',
+    lambda_2: 'Spacing along the wall, second print',
+    f_2: 'Frequency, second print',
+    kappa: 'Exponent: 1 swings, 0 is a machine part',
+    g_p: 'Spacing apart from the belt’s teeth',
+    x_f: 'Travel of four full steps, one turn of the motor’s field',
+    g_s: 'Spacing apart from four full steps',
+    a_s: 'Acceleration that keeps it low, started at once',
+    a_q: 'Acceleration above which even a gentle start bends it as far',
+    X: 'Most ripple at the present acceleration',
+    n_a: 'Swings while the ramp lasts, from rest',
+    a_1: 'Acceleration whose ramp lasts one swing',
+    k_a: 'Next whole number of swings',
+    a_k: 'Acceleration whose ramp lasts so many',
+    v_m: 'Corner speed that alone rings as high',
+    x_c: 'Ripple of the corner speed alone',
+    delta: 'Logarithmic decrement',
+    zeta: 'Share of critical damping',
+    n_10: 'Ripples until a tenth is left',
+    l_10: 'Length of wall that they take',
+    k_r: 'Stiffness that the ripples speak for, if this mass swings',
+    C: 'Spring rate of this belt',
+    k_b: 'Stiffness of the belt, both strands',
+    f_b: 'Frequency of the mass on its belt',
+    r_b: 'Ripples against the belt’s frequency',
+    k_f: 'Stiffness of the frame',
+    f_f: 'Frequency of the frame',
+    r_f: 'Ripples against the frame’s frequency',
+    r_k: 'Stiffer, or lighter, by this factor would do as well',
+  },
+  limits: {
+    a: 'Acceleration that keeps the ripples low',
+    x_0: 'Counted beyond the ramp',
+    g_p: 'Spaced unlike the belt’s teeth',
+    g_s: 'Spaced unlike the motor’s steps',
+    kappa: 'Spreads with the speed: it swings',
+    x_c: 'Ripple of the corner speed alone',
+  },
+  cautions: {
+    keepHandsOut: 'Keep hands out of the machine while it prints; look at ripples on the finished part.',
+    motorsOffUnplugged: 'Motors off, unplugged, nozzle and bed cold before the frame is pulled. Hold the machine on its table: pulled high up, it tips.',
+  },
+  proof: 'Print the same corner again with nothing else changed, light from the side: count the ripples and measure them over as many as before. They must be lower; after stiffening or lightening they must also be closer together.',
+  beware: {
+    speedWallRipples: 'The speed must be that of the wall at the ripples. Short walls never reach the set speed, outer walls are often slower: print one long straight wall.',
+    partsSwingOnce: 'Two parts that swing at once beat: the ripples swell and fade along the wall, and no one spacing fits. Then X and Y, or belt and frame, want a print each.',
+    xYSwing: 'X and Y swing by themselves: a corner into X shows Y’s ripples as steps of width on the next wall, and the other way round. Measure both.',
+    stifferBeltMore: 'A stiffer belt is one of more or shorter cords. Tension hardly changes a belt’s stiffness, unless it is so slack that one strand hangs loose: then half the stiffness is gone.',
+    motorsMagneticField: 'The motor’s magnetic field is a spring too, in line with the belt: a weak current softens it.',
+    dampingShiftsFrequency: 'Damping shifts the frequency by less than a hundredth while ripples need two or more to halve; that is left out.',
+    rampLastsWhole: 'A ramp that lasts whole swings cancels its own ripples only for that one speed and only as well as the frequency is known: a help, no remedy.',
+    accelerationStartsSoftly: 'Acceleration that starts softly rings less than reckoned here. The limit is for a start at once, the worst case.',
+  },
+  examples: {
+    fiveRipplesOver: 'Five ripples over 8 mm at 80 mm/s swing at 50 Hz',
+    hzMmS: '40 Hz and 3000 mm/s²: nearly five times too much',
+    ripplesMmApart: 'Ripples 2 mm apart: as far as the belt’s teeth, so one speed cannot tell',
+    sameHalfSpeed: 'The same at half the speed: the spacing halves, so it swings',
+    sameHalfSpeed2: 'The same at half the speed, spacing kept: a machine part',
+    frameGivesMm: 'A frame that gives 0.5 mm under 20 N with 4 kg on it: slower than the belt, and nearer to the ripples',
+  },
+  sources: {
+    fiveRipplesOver: '80 / 1.6 = 50; 0.02 × (2π × 50)² / 2 = 986.96; 80² / 1800; 80 × 50 / 5 = 800',
+    hzMmS: '50 / 1.25 = 40; 0.02 × (2π × 40)² / 2; ln 2 / 3; 3000 / 631.65',
+    ripplesMmApart: '10 / 5 = 2 mm; the belt’s pitch is 2 mm',
+    sameHalfSpeed: 'ln(1 / 2) / ln(50 / 100) = 1; 50 / 1 = 50',
+    sameHalfSpeed2: 'ln(1) / ln(50 / 100) = 0',
+    frameGivesMm: '√(40 000 / 4) / 2π; 18.6 / 0.2 + 18.6 / 0.8 = 116.25; √(116 250 / 0.5) / 2π; 1 / (2π × 16)',
+    chapterFreeVibration: 'chapter 2, free vibration',
+    sectionLogarithmicDecrement: 'section 2.6, logarithmic decrement',
+    responseSuddenlyApplied: 'response to a suddenly applied force: twice the static one',
+    pushOppositeWhole: 'a push and its opposite a whole period later leave nothing',
+    springRateStiffness: 'spring rate: stiffness = C / length',
+    uniformAccelerationV: 'uniform acceleration: v² = 2 · a · l',
+    frequencyOverOther: 'one frequency over the other',
+    nozzleGoesRipple: 'the nozzle goes one ripple in one swing',
+    projectionWallAxis: 'projection of the wall on the axis',
+    lengthOverNumber: 'length over the number of spaces',
+    read: 'as read',
+    spacingGrowsSpeed: 'spacing grows as speed to this power: λ = v / f for what swings, constant for a part',
+    logarithmRatio: 'logarithm of the ratio',
+    fourFullSteps: 'four full steps make one electrical period',
+    forceMassAcceleration: 'force = mass × acceleration against stiffness × way: way = a / ω²',
+    rampTimeV: 'ramp time v / a times frequency',
+    freeVibrationSudden: 'free vibration from a sudden speed: way = speed / ω',
+    forceOverWay: 'force over way',
+    forceOnceBends: 'a force at once bends twice as far as at rest',
+    rampSpeedYet: 'in the ramp the speed is not yet that of the wall',
+    midwayBetweenPart: 'midway between 0 for a part and 1 for what swings',
+    allRowsBrought: 'all rows are brought to this width',
+  },
+  orders: {
+
+  },
+  steps: {
+
+  },
+};
+export default en;

@@ -1,0 +1,276 @@
+/** Words of the check “Screw holding”. */
+const en = {
+  inputs: {
+    M_z: {
+      label: 'Mass that the Z drive carries',
+      hint: 'Gantry with its carriage, or bed with a print on it. Motors off, lift it clear with a luggage scale, screws uncoupled.',
+    },
+    M: {
+      hint: 'The carriage alone; it counts in the mass carried as well.',
+    },
+    x: {
+      label: 'Carriage from the middle',
+      hint: 'Where it stands when the motors go off: the nearer screw carries more.',
+    },
+    n_z: {
+      label: 'Screws that share the load',
+    },
+    k_u: {
+      label: 'Fullest screw’s load over the mean',
+    },
+    P_h: {
+      hint: 'Lead = pitch × starts: travel of the nut in one turn.',
+    },
+    P: {
+      label: 'Pitch of the thread',
+      hint: 'From groove to the next groove.',
+    },
+    d: {
+      label: 'Outer diameter of the screw',
+    },
+    a_c: {
+      label: 'Crest clearance of the thread',
+    },
+    d_k: {
+      hint: 'At the bottom of the thread.',
+    },
+    alpha: {
+      label: 'Half angle of the thread’s flanks',
+      hint: '15° trapezoidal, 14.5° Acme, 0° square.',
+    },
+    mu: {
+      label: 'Friction in the thread, from rest',
+      hint: 'To have your own: measure the torque that just raises the load, and ask the other way round which friction gives it.',
+    },
+    eta_b: {
+      label: 'Efficiency of the ball screw',
+    },
+    T_d: {
+      label: 'Idle torque of a motor without current',
+      hint: 'Detent torque in the data sheet. Or a thread round the pulley, pulled until the bare motor clicks on: force × radius. 0 counts on none.',
+    },
+    T_b: {
+      label: 'Drag of bearings and seals at one screw',
+      hint: 'Without load and without motor.',
+    },
+    mu_c: {
+      label: 'Friction of the thrust bearing or collar',
+      hint: 'About 0.003 for balls, 0.15 for a plain washer or a screw standing on its end.',
+    },
+    d_c: {
+      label: 'Mean diameter of that bearing',
+    },
+    m_lim: {
+      label: 'Least margin wanted',
+    },
+    L: {
+      hint: 'Between the places that hold it in the machine; to the end where the top is free.',
+    },
+    tau_h: {
+      hint: 'From its data sheet; less in proportion where the driver gives it less than the rated current.',
+    },
+    m_bl: {
+      label: 'Least margin against buckling',
+    },
+    v: {
+      label: 'Fastest move of the Z drive',
+    },
+    k_n: {
+      label: 'Share of the critical speed allowed',
+    },
+    K: {
+      label: 'End factor for buckling',
+    },
+    k_1: {
+      label: 'End factor for whirling',
+    },
+    E: {
+      label: 'Young’s modulus of the screw',
+    },
+    R_e: {
+      label: 'Yield strength of the screw',
+    },
+    rho: {
+      label: 'Density of the screw',
+    },
+  },
+  choices: {
+    screw: {
+      label: 'Screw',
+      hint: 'The number after × is the lead: travel in one turn. P in brackets is the pitch between neighbouring grooves.',
+      options: {
+        acme: 'Acme 3/8-12; type others',
+        own: 'trapezoidal, core measured',
+        ball: 'ball screw',
+      },
+    },
+    pair: {
+      label: 'Nut on steel screw',
+      options: {
+        'bronze-greased': 'bronze or brass, greased or oiled',
+        'bronze-dry': 'bronze or brass, dry',
+        polyacetal: 'polyoxymethylene, dry',
+        filled: 'plastic with lubricant in it',
+        steel: 'steel, oiled',
+      },
+    },
+    screws: {
+      label: 'Hangs on',
+      options: {
+        one: 'one screw',
+        two: 'two screws',
+        more: 'three or more, a motor each',
+      },
+    },
+    drive: {
+      label: 'Screws joined by',
+      options: {
+        belt: 'a closed belt',
+        motors: 'two motors',
+      },
+    },
+    side: {
+      label: 'Carriage stands towards',
+      options: {
+        left: 'the left',
+        right: 'the right',
+      },
+    },
+    ends: {
+      label: 'Ends of the screw in the machine',
+      hint: 'Clamped true: a rigid coupling on the motor’s shaft, or a pair of bearings. A flexible coupling counts as a bearing.',
+      options: {
+        pinned: 'a bearing at each end, neither holds its direction',
+        mixed: 'one end clamped true, a single bearing at the other',
+        clamped: 'both ends clamped true',
+        free: 'held by the coupling only, top free',
+      },
+    },
+    material: {
+      label: 'Material of the screw',
+      options: {
+        steel: 'steel',
+        stainless: 'stainless steel',
+      },
+    },
+  },
+  results: {
+    F: 'Weight on the screw that lets go first',
+    F_2: 'Weight on the other screw',
+    n_s: 'Starts',
+    d_2: 'Pitch diameter',
+    d_3: 'Core diameter',
+    lambda: 'Lead angle',
+    mu_l: 'Friction at which the thread just locks',
+    m_t_marginThreadAlone: 'Margin of the thread alone',
+    m_t_marginBallScrew: 'Margin of the ball screw alone',
+    T_R_torqueRaiseThread: 'Torque to raise, thread alone',
+    T_R_torqueRaiseBall: 'Torque to raise, ball screw alone',
+    T_L_torqueLowerThread: 'Torque to lower, thread alone (below zero: it runs down)',
+    T_L_torqueLowerBall: 'Torque to lower, ball screw alone (below zero: it runs down)',
+    T_c: 'Torque of the thrust bearing or collar',
+    T_u: 'Torque to raise, from rest',
+    T_n: 'Torque to lower, motor uncoupled',
+    eta: 'Efficiency raising, thread alone',
+    eta_s: 'The same as of a square thread, a cross-check',
+    eta_c: 'Efficiency raising, with the collar',
+    T_m: 'The motor’s idle torque at one screw',
+    T_1: 'Torque that counts as a margin of one',
+    m_p: 'Margin of screw and thrust bearing',
+    m: 'Margin with everything that holds',
+    m_2: 'Margin at the other screw',
+    T_k: 'Brake torque wanting at a screw (below zero: to spare)',
+    F_m: 'Weight on a screw with the margin wanted (below zero: any)',
+    P_n: 'Lead with the margin wanted, thread alone',
+    F_p: 'Pull down for the trial',
+    h_e: 'A side that slipped comes back out by this, or a multiple',
+    F_s: 'Push of the screw when the motor stalls',
+    I: 'Second moment of area',
+    s: 'Slenderness',
+    s_c: 'Slenderness below which Johnson’s parabola holds',
+    F_E: 'Buckling load after Euler',
+    sigma: 'Buckling stress, Euler or Johnson',
+    F_b: 'Buckling load',
+    m_b: 'Margin against buckling',
+    n: 'Turning at the fastest move',
+    n_c: 'Critical speed, without a margin',
+    n_m: 'Fastest turning, with the margin',
+    v_m: 'Fastest move, with the margin',
+  },
+  limits: {
+    m: 'Margin against running down, motors off',
+    m_b: 'Margin against buckling when a motor stalls',
+    n: 'Turning below the critical speed',
+  },
+  cautions: {
+    gantryBedMay: 'The gantry or bed may fall the moment the current goes: put blocks under it first, whatever the numbers say.',
+    keepHandsOther: 'Keep hands, and the other hand, out from under it, and away from nuts and screws: a falling gantry turns them.',
+    trialLetHave: 'For the trial let it have a finger’s breadth to fall, onto blocks, never onto a hand. Hot end and bed cold.',
+    fallingLoadMakes: 'A falling load makes a generator of the motor: unplug the motors only with the power off, and never let the gantry run down freely on a connected board.',
+  },
+  proof: 'Gantry a finger’s breadth above blocks, a pen line on each coupling and its mount. Motors off for an hour, a fan or a door slammed now and then; then the trial again, with the pull given. The pen lines must still meet. Repeat after every cleaning, greasing or new nut.',
+  beware: {
+    marginPromiseFriction: 'A margin is no promise. Friction of threads scatters by a third and more, falls with grease and wear, and vibration can let go of a thread that stands still by the numbers.',
+    frictionRestOnce: 'The friction is that from rest. Once it moves, friction is less: what has begun to run runs on.',
+    motorsIdleTorque: 'A motor’s idle torque is felt as steps; it holds only up to its peak, and pulling the load from one step to the next costs up to half a step of height each time.',
+    withoutCurrentMotor: 'Without current a motor goes to its nearest full step: even a gantry that holds can move by up to half a step, two motors not alike.',
+    factorsCriticalSpeed: 'Factors of critical speed in suppliers’ tables often hold the 80 % already (3.4, 9.7, 15.1, 21.9), others do not (the inch form with 4.76 million). Here the margin is taken once, and shown.',
+    bucklingCountsOnly: 'Buckling counts only a screw that is pushed. One that hangs from a bearing at the top is pulled by the load, and pushed when the gantry is driven down onto something.',
+    pitchesMmMm: 'Pitches of 2 mm on 8 mm are not in the list of ISO 2902; their limits are those of neighbours, and makers differ. The core decides about buckling: measure it.',
+    efficiencyWithoutCollar: 'Efficiency with and without collar differ, and tables by the square thread’s formula read a few percent high.',
+  },
+  examples: {
+    squareThreadCollar: 'A square thread with a collar',
+    fourStartsMm: 'Four starts on 8 mm, two motors: the thread does not lock, the near side goes first',
+    startMmMotor: 'One start on 8 mm, one motor by a belt: locks by the thread alone',
+    ballScrewRuns: 'A ball screw of 90 %: runs down, three motors',
+    coreMeasuredBuckling: 'Core measured, buckling and whirling of a long thin screw',
+  },
+  sources: {
+    exampleTenthLoad: 'example 8-1, at a tenth of its load',
+    fourStartsMm: '1.125 and 0.875 kg · 9.80665; tan λ = 8/(7 π); 0.15/0.3514; 7.2/360 of 8 mm',
+    startMmMotor: 'tan λ = 2/(7 π), times cos 15°; 0.15/0.0878',
+    ballScrewRuns: '9.80665 · 4/(2 π) = 6.2430; over 0.9; times 2 − 1/0.9; 1/0.9 − 1',
+    coreMeasuredBuckling: 'π² · 206 GPa · 44.918 mm⁴ / (400 mm)²; first bending note of a pinned round bar, 69.15 Hz',
+    clauseBasicDimensions: 'clause 5, basic dimensions',
+    sectionMechanicsPower: 'section 8-2, mechanics of power screws',
+    chapterTorqueAcme: 'chapter 17, torque of Acme screws, example 17-1',
+    ballScrewsForward: 'ball screws: forward and backward efficiency',
+    elasticStabilityBars: 'elastic stability of bars',
+    eulerJB: 'Euler and J. B. Johnson columns',
+    singleSpanBeams: 'single-span beams',
+    weight: 'weight',
+    balanceMomentsAbout: 'balance of moments about the other screw',
+    lockingConditionTan: 'the locking condition μ > tan λ · cos α with the other torques counted as friction',
+    beltMakesScrews: 'a belt makes two screws turn as one',
+    meanShareTimes: 'mean share times unevenness',
+    designationLeadPitch: 'designation: lead and pitch',
+    measured: 'as measured',
+    trapezoidalScrewsEfficiency: 'trapezoidal screws: efficiency by lead angle and friction',
+    loadRaisedRatio: 'load raised in the ratio of the margin',
+    torqueThroughGearing: 'torque through the gearing',
+    motorScrews: 'one motor, two screws',
+    phaseMotorFour: 'two-phase motor: four full steps are one electrical turn, so after slipping more than two it comes back a whole one out',
+    energyTurnTimes: 'energy of one turn times efficiency',
+    bucklingLoadOver: 'buckling load over push',
+    leadTurn: 'one lead a turn',
+    basicProfileCrest: 'basic profile and crest clearance',
+    elasticStabilityBars2: 'elastic stability of bars, end factors',
+    rollingBearingsFriction: 'a rolling bearing’s friction of 0.001 to 0.005 at its mean diameter (handbooks, from memory)',
+    chapterFrictionThreaded: 'chapter 8, friction of threaded pairs',
+    ballScrewsRaising: 'ball screws, raising',
+    detentTorqueHolding: 'detent torque: 2 to 10 % of holding torque',
+    criticalSpeedScrews: 'critical speed of screws: 80 % of the calculated value',
+    singleSpanBeams2: 'single-span beams, first root squared',
+    moduliElasticitySteels: 'moduli of elasticity of steels',
+    tablesHotRolled: 'tables of hot-rolled, cold-drawn and stainless steels',
+    densitySteels: 'density of steels',
+  },
+  orders: {
+
+  },
+  steps: {
+
+  },
+};
+export default en;

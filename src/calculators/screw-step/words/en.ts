@@ -1,0 +1,119 @@
+/** Words of the check “Layer height and screw step”. */
+const en = {
+  inputs: {
+    P_h: {
+      hint: 'Lead = pitch × starts, as marked: the pattern follows from the nominal value, not from a measured one.',
+    },
+    i_g: {
+      hint: '1 where the motor sits on the screw. A small wheel on the motor and a large one on the screw give more than 1.',
+    },
+    tau_h: {
+      hint: 'From its data sheet; less in proportion where the driver gives it less than the rated current.',
+    },
+    tau_f: {
+      label: 'Friction torque at the motor',
+      hint: 'Motor off and uncoupled: a thread wound round the screw’s pulley, pulled with a scale until it turns. Force × radius, divided by the gear ratio.',
+    },
+    a: {
+      label: 'Step error of the motor, share of a full step',
+    },
+    k: {
+      label: 'Share of the layer allowed',
+    },
+    k_h: {
+      label: 'Most the layer height may be changed by, share of it',
+      hint: 'A whole step farther away than this is not offered: the steps are then too coarse for the layer.',
+    },
+  },
+  choices: {
+    lift: {
+      label: 'Z is driven by',
+      options: {
+        screw: 'a screw',
+        belt: 'a belt and pinion',
+      },
+    },
+    grid: {
+      label: 'Position is held to',
+      hint: 'Full steps are the worst case, and where a motor settles when its current is cut between moves. A driver that keeps the current on holds microsteps, as far as friction allows.',
+      options: {
+        full: 'full steps',
+        micro: 'microsteps',
+      },
+    },
+  },
+  results: {
+    q: 'Travel of one full step',
+    q_m: 'Travel of one microstep',
+    g: 'Step that heights are rounded to',
+    n: 'Steps in one layer',
+    n_f: 'Whole steps below',
+    n_c: 'Whole steps above',
+    h_f: 'Nearest whole-step height below',
+    h_c: 'Nearest whole-step height above',
+    e: 'Largest error of a layer',
+    s: 'The same as a share of the layer',
+    r: 'Height above the bed is off by at most',
+    tau_inc: 'Torque that one microstep of lag makes',
+    delta: 'Electrical lag before it moves',
+    m_f: 'Microsteps asked for before it moves',
+    x_f: 'Smallest reliable move',
+    x_a: 'The motor’s own step error, plus or minus',
+    e_lim: 'Allowed',
+  },
+  limits: {
+    s: 'Largest error of a layer, share of the layer',
+    x_f: 'Smallest reliable move',
+  },
+  cautions: {
+    switchOffUnplug: 'Switch off and unplug before a hand goes near the screw or belt of the Z drive; a homing move pinches.',
+    supportGantryBed: 'Support the gantry or bed before the drive is freed or uncoupled: it can drop.',
+    motorsTheirDrivers: 'Motors and their drivers run hot. Never pull a motor’s plug with the power on: it can destroy the driver.',
+  },
+  proof: 'Print two plain walls, at least ten repeats of the pattern high, one at the old layer height and one at the new, and look along them under a low lamp: the ridges at the spacing of the pattern should be gone from the second. For friction: put a dial indicator on the gantry, ask for ten single microsteps up, then ten down; each may fall short by the smallest reliable move, after a change of direction by twice that, and no more.',
+  beware: {
+    torqueMicrostepLag: 'The torque of one microstep of lag is not the torque the motor has left: the peak hardly depends on the number of microsteps. It only says how far the motor must lag before it overcomes friction.',
+    afterFirstMove: 'After the first move in one direction the lag stays about the same, so layers that all go up keep their height; it shows after every move the other way, then twice.',
+    wholeStepsMake: 'Whole steps make layers alike; they do not make them true. The motor’s own step error and the screw’s lead error remain.',
+    sineTorqueLeaves: 'The sine of the torque leaves out the detent torque (2 to 10 % of the holding torque, from memory) and the driver’s current error.',
+    firstLayerAnother: 'A first layer of another height shifts the pattern; its repeat and the errors of the later layers’ thickness stay of the same size.',
+    ridgesOncePer: 'Ridges once per turn of the screw (one lead apart) are not rounding: look for a bent screw.',
+  },
+  examples: {
+    leadMmLayer: 'Lead 8 mm, layer 0.20 mm: five full steps, no rounding',
+    leadMmLayer2: 'Lead 8 mm, layer 0.25 mm: 25/4 full steps, repeats every 4 layers',
+    sameHeldSixteenths: 'The same held to sixteenths of a step: 100 microsteps, no rounding',
+    leadMmLayer3: 'Lead 2 mm, layer 0.125 mm: between steps, but too little to matter',
+    beltPinionTeeth: 'Belt and pinion, 20 teeth of 2 mm, no gear: a full step is a whole layer',
+    frictionHalfHolding: 'Friction of half the holding torque: a third of a full step',
+  },
+  sources: {
+    powerScrewsLead: 'power screws: lead = pitch × starts',
+    pitchGeometryTurn: 'pitch geometry: one turn moves pitch × teeth',
+    stepAngleSubdivision: 'step angle and its subdivision',
+    eqTable: 'eq. 1 and Table 1',
+    torqueHoldingTorque: 'torque = holding torque × sine of the electrical lag; a full step is 90° electrical',
+    layerEitherWhole: 'a layer is either the whole steps below or the whole steps above its height',
+    cumulative: '±3 % to ±5 %, not cumulative',
+    positionHeldFull: 'position held to full steps',
+    positionHeldMicrosteps: 'position held to microsteps',
+    heightOverHeight: 'height over height of one',
+    betweenWholeSteps: 'between whole steps both kinds of layer occur, because their mean is the layer height',
+    errorOverLayer: 'error over layer height',
+    roundingNearestStep: 'rounding to the nearest step',
+    shareFullStep: 'share of a full step',
+    leadMmLayer: '8 mm × 1.8° / 360° = 0.04 mm; 0.20 / 0.04 = 5',
+    leadMmLayer2: '0.25 / 0.04 = 6.25; 0.28 − 0.25 = 0.03 mm; 0.03 / 0.25 = 12 %',
+    sameHeldSixteenths: '0.25 / 0.0025 = 100',
+    leadMmLayer3: '2 mm × 1.8° / 360° = 0.01 mm; half a step of 0.01 mm in 0.125 mm is 4 %',
+    beltPinionTeeth: '2 mm × 20 × 1.8° / 360° = 0.2 mm; 0.3 mm lies midway between 0.2 and 0.4 mm',
+    tableMicrostepsAsin: 'Table 1: 9.80 % at 16 microsteps; asin 0.5 = 30°',
+  },
+  orders: {
+
+  },
+  steps: {
+
+  },
+};
+export default en;

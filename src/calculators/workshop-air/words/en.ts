@@ -1,0 +1,177 @@
+/** Words of the check “Workshop air”. */
+const en = {
+  inputs: {
+    T: {
+      hint: 'Where the hygrometer stands, out of the sun and away from the machine.',
+    },
+    U: {
+      hint: 'Give the hygrometer half an hour. In a closed jar over a wet heap of kitchen salt a good one reads 75 %.',
+    },
+    T_s: {
+      label: 'Surface of the cold thing',
+      hint: 'The bed, part, spool or board as it comes in. Not known yet: take the temperature where it stood.',
+    },
+    m_d: {
+      label: 'Wanted above the dew point',
+      hint: 'For corners colder than the place measured.',
+    },
+    T_b: {
+      label: 'Temperature in the box',
+    },
+    U_lim: {
+      label: 'Most humidity wanted in the box',
+    },
+    p: {
+      label: 'Air pressure',
+      hint: 'As it is here, not reduced to sea level: about 12 hPa less for each 100 m of height.',
+    },
+    T_1: {
+      label: 'Temperature when Z zero was set',
+      hint: 'Of the frame, not of the air: the sensor held to an upright. With a switch: when bed and switch were last set to each other.',
+    },
+    T_2: {
+      label: 'Temperature when printing',
+      hint: 'Same place, same sensor, at the other end of the day or with the machine warmed through.',
+    },
+    l_s: {
+      label: 'Screw, from where it is held to its nut',
+      hint: 'With the nozzle at the bed, as in the first layer.',
+    },
+    l_f: {
+      label: 'Upright that counts',
+      hint: 'From the height where the screws are held, or from the switch, to the mount of what does not move in Z: the bed, or the nozzle’s beam.',
+    },
+    q_1: {
+      label: 'Allowed share of the first layer',
+    },
+    alpha_f: {
+      label: 'Expansion of the frame',
+    },
+    alpha_s: {
+      label: 'Expansion of the screw',
+    },
+    alpha_r: {
+      label: 'Expansion of the rest',
+    },
+  },
+  choices: {
+    ask: {
+      label: 'The question',
+      options: {
+        cold: 'will something cold get wet?',
+        box: 'how dry is this air in a warm box?',
+        swing: 'how far does the first-layer gap move over the day?',
+      },
+    },
+    zero: {
+      label: 'Z zero',
+      hint: 'Felt on the bed itself before each print, it takes all of this away: then nothing need be worked out.',
+      options: {
+        kept: 'set once, when trammed, and kept since',
+        switch: 'found on a switch on the frame before each print',
+      },
+    },
+    lift: {
+      label: 'The screws carry',
+      hint: 'Held endways: by a thrust bearing, or by the motor it is coupled to. The other end floats.',
+      options: {
+        'nozzle-foot': 'the nozzle; held endways at their lower end',
+        'nozzle-head': 'the nozzle; held endways at their upper end',
+        'bed-foot': 'the bed; held endways at their lower end',
+        'bed-head': 'the bed; held endways at their upper end',
+      },
+    },
+    frame: {
+      label: 'Material of the frame’s uprights',
+      options: {
+        other: 'another: enter its expansion',
+      },
+    },
+    screw: {
+      label: 'Material of the screw',
+      options: {
+
+      },
+    },
+    rest: {
+      label: 'The rest of the way, mostly',
+      hint: 'What fills the height that screw and frame leave open: carriage and hot-end mount, or the bed’s posts.',
+      options: {
+
+      },
+    },
+  },
+  results: {
+    e: 'Vapour pressure',
+    gamma: 'Logarithm of the vapour pressure',
+    T_d: 'Dew point',
+    rho_v: 'Absolute humidity',
+    w: 'Water to dry air',
+    dT_d: 'Surface above the dew point',
+    U_s: 'Relative humidity at the surface',
+    T_o_surfaceTemperatureWait: 'Surface temperature to wait for',
+    T_o_boxTemperatureEnough: 'Box temperature that is enough',
+    U_b: 'Relative humidity in the box',
+    gamma_b: 'Logarithm of the saturation pressure needed',
+    dT: 'Swing',
+    dl_s: 'Growth of the screw',
+    dl_f: 'Growth of the frame',
+    dl_r: 'Growth of the rest',
+    dg: 'Growth of the gap under the nozzle',
+    dg_lim: 'Allowed change of the gap',
+  },
+  limits: {
+    dT_d: 'Surface above the dew point',
+    U_b: 'Humidity in the box',
+    dg: 'Change of the first-layer gap',
+  },
+  cautions: {
+    anythingGotWet: 'Anything that got wet stays unplugged until it is dry inside as well: mains and water kill. In doubt, ask someone qualified.',
+    heatersDryBoxes: 'Heaters and dry boxes: nothing that burns against them, cables out of the heat, never unattended.',
+    doShutRoom: 'Do not shut a room with a fuel-burning heater in it, and keep the air fresh where plastics are melted.',
+  },
+  proof: 'Breathe on a small mirror as cold as the part: if the mist goes within seconds and none comes back, the surface is above the dew point. For the gap: a feeler under the nozzle, cold and warm, shows the change worked out here.',
+  beware: {
+    mostHygrometersTrade: 'Most hygrometers of the trade are right to 5 %, old ones less; in the box it counts for more than the formula.',
+    againstPrintedTables: 'Against printed tables Magnus’s formula is 0.3 % low in the middle of its range, 0.2 % high at 60 °C and 2.5 % at 100 °C; that vapour is no ideal gas adds up to 0.5 %. Both are left out, being small against any hygrometer.',
+    belowCHygrometers: 'Below 0 °C hygrometers refer to water, not ice; so does this.',
+    swingTakenSame: 'The swing is taken to be the same in frame, screw and all: in the first hour after switching on it is not, and the gap moves more, or the other way.',
+    unevenWarmthBends: 'Uneven warmth bends a frame; this counts growth in length only. A sheet of glass or a bed held at four corners bows more than it grows.',
+    printedBracketsExpansion: 'Printed brackets: expansion differs between grades and directions by a third or more, and damp polyamide swells as well.',
+  },
+  examples: {
+    coldBedC: 'A cold bed of 8 °C comes into 20 °C and 50 %: the dew point is 9.3 °C',
+    muggyCPart: 'Muggy: 25 °C and 80 %, a part of 22 °C',
+    roomHygrometerK: 'With a room hygrometer, 4 K above the dew point is too close to call',
+    roomAirC: 'Room air of 22 °C and 50 % in a box of 60 °C',
+    aluminiumUprightsSteel: 'Aluminium uprights and steel screws, 15 K warmer: the gap closes by 0.05 mm',
+    sameBedScrews: 'The same with the bed on the screws: the gap opens',
+    zeroSwitchFrame: 'Zero from a switch on the frame, carriage and bed posts printed',
+  },
+  sources: {
+    coldBedC: '6.112 · e^(17.62 · 20 / 263.12) = 23.326; ln(11.663 / 6.112) = 0.64622; 243.12 · 0.64622 / 16.97378',
+    cC: '25 °C, 80 %: 21.309 °C',
+    roomHygrometerK: '10 % of humidity are 3 K of dew point',
+    roomAirC: '6.112 · e^(17.62 · 60 / 303.12) = 199.93 hPa; 13.187 / 199.93',
+    aluminiumUprightsSteel: '(12 − 23) × 10⁻⁶ × 300 mm × 15 = −0.0495 mm',
+    sameBedScrews: 'frame and rest are of one material here, so where the frame ends does not matter',
+    zeroSwitchFrame: '(23 − 68) × 10⁻⁶ × 80 mm × 20',
+    chapterPsychrometrics: 'chapter 1, psychrometrics',
+    heatingAddsWater: 'heating adds no water: the vapour pressure stays',
+    magnussFormulaSolved: 'Magnus’s formula solved for the temperature',
+    linearExpansionLength: 'linear expansion: length × coefficient × change of temperature',
+    lengthsHeldEnd: 'lengths from the held end up to the nozzle less those up to the bed; both ways are equally long',
+    definitionRelativeHumidity: 'definition of relative humidity',
+    difference: 'difference',
+    dewPointMargin: 'dew point and margin',
+    waterSettlesColder: 'water settles on what is colder than the dew point; the margin is common practice',
+    seaLevelM: 'sea level to 300 m of height, any weather',
+  },
+  orders: {
+
+  },
+  steps: {
+
+  },
+};
+export default en;

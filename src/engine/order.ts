@@ -1,0 +1,108 @@
+/** A quantity that words can print or speak: SI value, the half-width that its digits deserve, and its unit by id. */
+export interface Amount {
+  readonly si: number;
+  readonly width: number;
+  readonly kind: string;
+  readonly unit: string;
+}
+
+/** What words are made from: plain data, so that it can be kept and said again, in another language or unit. */
+export type Arg = string | number | boolean | undefined | Amount | readonly Arg[] | { readonly [name: string]: Arg };
+export type Args = Readonly<Record<string, Arg>>;
+
+/** Something to say: the key of its words, and what they are made from. */
+export interface Told<K extends string = string> {
+  readonly say: K;
+  readonly args: Args;
+}
+
+/** What the hand does, in a form a test can mirror. `amount` in SI. */
+export interface Movement {
+  readonly part: string;
+  readonly direction: string;
+  readonly amount: number;
+}
+
+/** What to do, as data. */
+export interface Order<K extends string = string> extends Told<K> {
+  readonly steps: readonly Told[];
+  readonly movements: readonly Movement[];
+  /** The reading does not suffice: the screen says what would. */
+  readonly measureAgain: boolean;
+}
+
+/** How words print what they are given. */
+export interface Print {
+  /** To the digits its width supports, with its unit. */
+  (amount: Amount): string;
+  /** The same without its sign: the sentence says the direction. */
+  readonly size: (amount: Amount) => string;
+  /** A bare number, to so many decimals, with the person's mark. */
+  readonly number: (value: number, decimals?: number) => string;
+  /** An input's or result's name, as it stands inside a sentence. */
+  readonly name: (symbol: string) => string;
+}
+
+/** The order in words. `glance` is a symbol and at most five words; `spoken` is given only where the sentence read out is not enough. */
+export interface OrderText {
+  readonly glance: string;
+  readonly sentence: string;
+  readonly spoken?: string;
+}
+
+// Arguments are contravariant: only `never` takes in every function.
+export type Say = string | ((args: never, print: Print) => string);
+export type SayOrder = OrderText | ((args: never, print: Print) => OrderText);
+export type Says = Readonly<Record<string, Say>>;
+
+type NoArgs = Readonly<Record<never, never>>;
+/** What the words of one key are made from. */
+type ArgsOf<W> = W extends (args: infer A, print: Print) => unknown ? (unknown extends A ? NoArgs : A) : NoArgs;
+/** Nothing to pass where the words need nothing. */
+type Given<W> = NoArgs extends ArgsOf<W> ? [args?: ArgsOf<W>] : [args: ArgsOf<W>];
+
+interface Rest {
+  readonly steps?: readonly Told[];
+  readonly movements?: readonly Movement[];
+  readonly measureAgain?: boolean;
+}
+
+/** The words that orders are told by. */
+interface Telling {
+  readonly orders: Readonly<Record<string, SayOrder>>;
+  readonly steps: Says;
+  readonly problems?: Says;
+}
+
+/**
+ * The three ways to say something by these words, which are meant as a type only: `telling<typeof words>()`. A misspelt
+ * key, a lacking argument or one of the wrong kind does not compile.
+ */
+export function telling<W extends Telling>() {
+  return {
+    tell: <K extends keyof W['orders'] & string>(say: K, args: ArgsOf<W['orders'][K]>, rest: Rest = {}): Order<K> => ({
+      say,
+      args: args as Args,
+      steps: rest.steps ?? [],
+      movements: rest.movements ?? [],
+      measureAgain: rest.measureAgain ?? false,
+    }),
+    step: <K extends keyof W['steps'] & string>(say: K, ...[args]: Given<W['steps'][K]>): Told<K> => ({
+      say,
+      args: (args ?? {}) as Args,
+    }),
+    problem: <K extends keyof NonNullable<W['problems']> & string>(
+      say: K,
+      ...[args]: Given<NonNullable<W['problems']>[K]>
+    ): Told<K> => ({ say, args: (args ?? {}) as Args }),
+  };
+}
+
+/** One entry of the words with its arguments put in; undefined where the words have no such key. */
+export function said<T>(
+  entry: T | ((args: never, print: Print) => T) | undefined,
+  args: Args,
+  print: Print,
+): T | undefined {
+  return typeof entry === 'function' ? (entry as (args: Args, print: Print) => T)(args, print) : entry;
+}

@@ -1,0 +1,88 @@
+/** Words of the engine: what every check says. */
+const lower = (label: string): string => (/^(?:Young|Poisson)|^.[A-Z]/.test(label) ? label : label.charAt(0).toLowerCase() + label.slice(1));
+
+const en = {
+  /** A label as it stands inside a sentence: small first letter, but for names and abbreviations. */
+  inSentence: lower,
+  enter: (label: string) => `Enter: ${label}.`,
+  tooWide: (low: string, high: string) =>
+    `The half-width after ± is wider than all that this check can use: ${low} to ${high}.`,
+  below: (value: string, low: string, high: string) =>
+    `${value} is below what this check can use. Accepted: ${low} to ${high}.`,
+  above: (value: string, low: string, high: string) =>
+    `${value} is above what this check can use. Accepted: ${low} to ${high}.`,
+  keptDoesNotFit: (reason: string) => `The machine’s value does not fit: ${reason}`,
+  stillNeeded: (names: readonly string[]) => `Still needed: ${names.map(lower).join(', ')}.`,
+  cannotWorkOut: (problem: string, names: readonly string[], more: number) =>
+    `Cannot be worked out: ${problem}. Look at: ${names.map(lower).join('; ')}${more > 0 ? `; and ${more} more` : ''}.`,
+  undetermined: (name: string, from: string, to: string) =>
+    `The ${lower(name)} cannot be told from this reading: anything between ${from} and ${to}.`,
+  ofInput: (name: string, reason: string) => `${name}: ${reason}`,
+  notKnown: (name: string) => `${name} is not known.`,
+  link: {
+    putRight: (name: string, reason: string) => `Put this right first, then there is a link. ${name}: ${reason}`,
+    typicalKept: (name: string) =>
+      `${name}: the machine keeps it as a typical value, and a link cannot say that. Measure it or enter it here.`,
+    tooLong: 'This link is too long to be one of Trammel’s. Nothing was taken over.',
+    noForm: 'This link does not say which form its numbers have. Nothing was taken over. Ask for a new link.',
+    newer: (form: number, known: number) =>
+      `This link was made by a newer Trammel (form ${form}; this one reads up to ${known}). Nothing was taken over. Bring this Trammel up to date, then open the link again.`,
+    tooMany: 'This link holds more values than any check has. Nothing was taken over.',
+    quoted: (text: string, cut: boolean) => `“${text}${cut ? '…' : ''}”`,
+    twice: (name: string) => `${name} stands in the link twice: the first was taken.`,
+    noOption: (name: string, quoted: string) =>
+      `Left out: ${name}. The link says ${quoted}, which is not an option here.`,
+    noValue: (quoted: string) => `Left out: ${quoted}. This check has no such value.`,
+    left: {
+      garbled: (name: string, quoted: string) => `Left out: ${name}. What the link says, ${quoted}, is garbled.`,
+      tooLong: (name: string, quoted: string) => `Left out: ${name}. What the link says, ${quoted}, is too long.`,
+      noUnit: (name: string, quoted: string) => `Left out: ${name}. What the link says, ${quoted}, has no unit.`,
+      unit: (name: string, quoted: string, unit: string) =>
+        `Left out: ${name}. What the link says, ${quoted}, has the unit ${unit}, which this check does not know.`,
+      tool: (name: string, quoted: string, tool: string) =>
+        `Left out: ${name}. What the link says, ${quoted}, was read with ${tool}, which this check does not know.`,
+      number: (name: string, quoted: string) =>
+        `Left out: ${name}. What the link says, ${quoted}, cannot be read as a number with a unit.`,
+    },
+  },
+  places: {
+    'bed.width': "Bed width",
+    'bed.depth': "Bed depth",
+    'print.first-layer': "First layer",
+    'belt.span': "Free span of the first belt",
+    'belt.second-span': "Free span of the second belt",
+    'belt.width': "Belt width",
+    'belt.mass-per-length': "Mass per metre of the belt",
+    'belt.bending-stiffness': "Bending stiffness E·I of the belt",
+    'belt.pitch': "Belt pitch",
+    'belt.tensioner-wrap': "Wrap of the belt on the pulley that is moved",
+    'carriage.mass': "Moving mass",
+    'carriage.acceleration': "Acceleration",
+    'belt.length': "Length of the first belt, clamp to clamp",
+    'z.screw-distance': "Distance between the screws",
+    'z.lead': "Screw lead",
+    'z.step-angle': "Full step of the motors",
+    'room.air-temperature': "Air temperature in the room",
+    'room.relative-humidity': "Relative humidity in the room",
+    'filament.diameter': "Filament diameter",
+    'heater.resistance': "Heater’s resistance",
+    'heater.voltage': "Supply voltage",
+    'heater.temperature': "Working temperature",
+    'z.screw-length': "Screw length",
+    'z.core-diameter': "Core diameter of the screw",
+    'print.line-width': "Line width",
+    'print.layer': "Layer height",
+    'print.speed': "Print speed",
+    'extruder.melt-volume': "Volume of melt",
+    'z.belt-pitch': "Pitch of the Z belt",
+    'z.pinion-teeth': "Teeth of the Z pinion",
+    'belt.pulley-teeth': "Teeth of the motor pulley",
+    'wheel.radius': "Wheel radius where the flank touches",
+    'extruder.gear-diameter': "Feed gear: diameter where it grips",
+    'z.gear-ratio': "Gear ratio, motor turns per turn of the drive",
+    'belt.gear-ratio': "Gear ratio, motor turns per turn of the pulley",
+    'z.holding-torque': "Holding torque of the motor",
+    'z.microsteps': "Microsteps per full step",
+  },
+};
+export default en;
