@@ -19,7 +19,7 @@ import type {
 import type { Topic } from './topics';
 import type { PhoneInstrument } from './spec';
 import type { ComparedWays } from './ways';
-import { join } from './join';
+import { join, type Data } from './join';
 import type { Sayings, WordsFor } from './words';
 
 export { cite, derived } from './source';
@@ -121,7 +121,11 @@ export type AskOf<
     readonly outputs?: Readonly<Record<string, OutputData>>;
   },
 > = Context<
-  SymbolsIn<D['inputs'], D['formulas'], D extends { readonly outputs: infer M } ? M : Readonly<Record<never, OutputData>>>,
+  SymbolsIn<
+    D['inputs'],
+    D['formulas'],
+    D extends { readonly outputs: infer M } ? M : Readonly<Record<never, OutputData>>
+  >,
   D extends { readonly choices: infer C } ? C : Readonly<Record<never, ChoiceData>>
 >;
 
@@ -144,20 +148,20 @@ interface Definition<
   readonly model?: ModelData<M>;
   readonly choices: C;
   readonly formulas: F;
-  readonly limits: L & readonly LimitData<SymbolsIn<I, F, M>>[];
+  readonly limits: L & NoInfer<readonly LimitData<SymbolsIn<I, F, M>>[]>;
   /** Keys of what is to be minded first, in their order. */
   readonly cautions: readonly A[];
   /**
    * The verdict where no limit can say it, such as which of several parts fits. Asked before there is one: `ask.verdict` is
    * that of the limits. The list's words then name the states.
    */
-  readonly judge?: (ask: Context<SymbolsIn<I, F, M>, C>) => VerdictState;
-  readonly action: (ask: Context<SymbolsIn<I, F, M>, C>) => Order;
+  readonly judge?: (ask: NoInfer<Context<SymbolsIn<I, F, M>, C>>) => VerdictState;
+  readonly action: (ask: NoInfer<Context<SymbolsIn<I, F, M>, C>>) => Order;
   /** Several ways to the same end, side by side. */
-  readonly ways?: (ask: Context<SymbolsIn<I, F, M>, C>) => ComparedWays;
+  readonly ways?: (ask: NoInfer<Context<SymbolsIn<I, F, M>, C>>) => ComparedWays;
   /** Keys of what the check cannot tell. */
   readonly beware?: readonly B[];
-  readonly examples: E & readonly ExampleData<SymbolsIn<I, F, M>>[];
+  readonly examples: E & NoInfer<readonly ExampleData<SymbolsIn<I, F, M>>[]>;
 }
 
 /** A calculator as the rest of the app sees it: its data with their words. `S` names its inputs and results. */
@@ -201,7 +205,10 @@ export interface ListWords {
   readonly verdicts?: Readonly<Partial<Record<VerdictState, string>>>;
 }
 
-export function input<const K extends string = never>(measure: Measure, rest: Omit<InputData<K>, 'measure'>): InputData<K> {
+export function input<const K extends string = never>(
+  measure: Measure,
+  rest: Omit<InputData<K>, 'measure'>,
+): InputData<K> {
   return { measure, ...rest };
 }
 
@@ -234,7 +241,9 @@ export function formula<const T extends string, const K extends string = never, 
 /** Extra keys are misspelt ones: they become `never`. */
 type Exact<W, T> = W extends string | ((...args: never) => unknown) | readonly unknown[]
   ? W
-  : { readonly [K in keyof W]: K extends keyof T ? Exact<W[K], T[K]> : never };
+  : { readonly [K in keyof W]: K extends keyof T ? Exact<W[K], NonNullable<T[K]>> : never };
+
+type ExactGroup = 'inputs' | 'choices' | 'results' | 'limits' | 'cautions' | 'beware' | 'examples' | 'sources';
 
 /** Makes a calculator of its data and its words; types carry every symbol and key through, so that a lacking or misspelt one does not compile. */
 export function calculator<
@@ -251,9 +260,10 @@ export function calculator<
   const B extends string = never,
 >(
   definition: Definition<I, C, F, M, L, E, T, A, B>,
-  words: W & Pick<Exact<W, WordsFor<I, C, F, M, L, E, T, A, B>>, keyof W & 'inputs'>,
+  words: W & Pick<Exact<W, WordsFor<I, C, F, M, L, E, T, A, B>>, keyof W & ExactGroup>,
 ): Calculator<SymbolsIn<I, F, M>, C> {
-  return join(definition, words);
+  // Actions ask by their own symbols only, which the erased type cannot say.
+  return join(definition as unknown as Data, words) as unknown as Calculator<SymbolsIn<I, F, M>, C>;
 }
 
 /** Names of a calculator's symbols, for typing its drawing. */

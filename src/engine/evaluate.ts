@@ -16,6 +16,8 @@ import { readEntry, type Entry, type InputState, type KeptValue } from './entry'
 import type { Ways } from './ways';
 import { judge, settle, type Settling, type Verdict } from './verdict';
 
+export { nameOf, symbolOf };
+
 /** Everything a calculator's screen knows about one set of entries. */
 export interface Situation {
   readonly entries: Readonly<Record<string, Entry | undefined>>;
@@ -216,8 +218,7 @@ export function evaluate(calc: Calculator, situation: Situation): Evaluation {
   const typical = typicalBehind(calc, found);
   const { instruction, cannot } = advise(calc, found, situation);
   // A calculator that judges for itself says itself what would settle it.
-  const isOpen =
-    !calc.judge && (judged.state === 'too close' || instruction === undefined || instruction.measureAgain);
+  const isOpen = !calc.judge && (judged.state === 'too close' || instruction === undefined || instruction.measureAgain);
   let settling: Settling | undefined | 'not asked' = isOpen ? 'not asked' : undefined;
   const verdict: Verdict = {
     ...judged,
@@ -242,7 +243,10 @@ function ownVerdict(calc: Calculator, found: Found, situation: Situation): Verdi
 
 function advise(calc: Calculator, found: Found, situation: Situation): Pick<Evaluation, 'instruction' | 'cannot'> {
   try {
-    return { instruction: instructionOf(calc, calc.action(contextFor(calc, found, situation)), situation.mark), cannot: undefined };
+    return {
+      instruction: instructionOf(calc, calc.action(contextFor(calc, found, situation)), situation.mark),
+      cannot: undefined,
+    };
   } catch (error) {
     if (!(error instanceof Unavailable)) throw error;
     return { instruction: undefined, cannot: reasonFor(calc, found, error.symbol) };

@@ -1,12 +1,4 @@
-import type {
-  ChoiceSpec,
-  Example,
-  FormulaSpec,
-  InputSpec,
-  LimitSpec,
-  OutputSpec,
-  TableSpec,
-} from './calculator';
+import type { ChoiceSpec, Example, FormulaSpec, InputSpec, LimitSpec, OutputSpec, TableSpec } from './calculator';
 import type {
   ChoiceData,
   ExampleData,
@@ -24,7 +16,7 @@ import engine from './words/en';
 type Map<T> = Readonly<Record<string, T>>;
 
 /** A calculator's data, its keys forgotten. */
-interface Data {
+export interface Data {
   readonly inputs: Map<InputData>;
   readonly tables?: Map<TableData>;
   readonly model?: ModelData;
@@ -39,7 +31,9 @@ interface Data {
 /** Its words, their keys forgotten: the types have held them equal to the data's. */
 interface AnyWords extends Sayings {
   readonly inputs: Map<Partial<InputWords> | undefined>;
-  readonly choices: Map<{ readonly label?: string; readonly hint?: string; readonly options?: Map<string> } | undefined>;
+  readonly choices: Map<
+    { readonly label?: string; readonly hint?: string; readonly options?: Map<string> } | undefined
+  >;
   readonly results: Map<string>;
   readonly equations?: Map<string>;
   readonly limits: Map<string>;
@@ -133,7 +127,7 @@ function example(data: ExampleData, words: AnyWords): Example {
 }
 
 /** Puts the words beside the data that they belong to: what the rest of the app reads. */
-export function join<D extends Data>(data: D, anyWords: unknown) {
+export function join(data: Data, anyWords: unknown) {
   const words = anyWords as AnyWords;
   const { model, ...rest } = data;
   return {

@@ -3,7 +3,8 @@ import { fromSi, toSi, unitById, type Kind, type Unit } from '../quantity/unit';
 import { AS_MARKED, toolById } from '../reference/tools';
 import type { Calculator, InputSpec } from './calculator';
 import type { Entry, Reading } from './entry';
-import { nameOf, type Evaluation, type Situation } from './evaluate';
+import type { Evaluation, Situation } from './evaluate';
+import { nameOf } from './name';
 import say from './words/en';
 
 /*
@@ -185,8 +186,7 @@ function readPart(spec: InputSpec, raw: string, mark: DecimalMark): Entry | stri
  */
 export function decodeLink(calc: Calculator, query: string, mark: DecimalMark = 'point'): Decoded {
   const refuse = (reason: string): Decoded => ({ ok: false, reason });
-  if (query.length > LONGEST_QUERY)
-    return refuse(say.link.tooLong);
+  if (query.length > LONGEST_QUERY) return refuse(say.link.tooLong);
   const [first = '', ...parts] = query.replace(/^\?/, '').split('&');
   const version = Number(/^v=([1-9]\d{0,8})$/.exec(first)?.[1]);
   if (Number.isNaN(version)) {
@@ -195,8 +195,7 @@ export function decodeLink(calc: Calculator, query: string, mark: DecimalMark = 
   if (version > VERSION) {
     return refuse(say.link.newer(version, VERSION));
   }
-  if (parts.length > MOST_PARTS)
-    return refuse(say.link.tooMany);
+  if (parts.length > MOST_PARTS) return refuse(say.link.tooMany);
   const entries: Record<string, Entry> = {};
   const choices: Record<string, string> = {};
   const leftOut: string[] = [];
@@ -211,8 +210,7 @@ export function decodeLink(calc: Calculator, query: string, mark: DecimalMark = 
     } else if (choice) {
       const option = unescaped(raw);
       if (option !== undefined && Object.hasOwn(choice.options, option)) choices[name] = option;
-      else
-        leftOut.push(say.link.noOption(choice.label, quoted(option ?? raw)));
+      else leftOut.push(say.link.noOption(choice.label, quoted(option ?? raw)));
     } else if (spec) {
       const read = readPart(spec, raw, mark);
       if (typeof read !== 'string') entries[name] = read;

@@ -14,4 +14,3 @@ export function nameOf(calc: Calculator, symbol: string): string {
     symbol
   );
 }
-

@@ -1,4 +1,20 @@
-import { acceleration, angle, bendingStiffness, count, humidity, length, linearDensity, mass, ratio, resistance, speed, temperature, torque, voltage, volume } from '../quantity/kinds';
+import {
+  acceleration,
+  angle,
+  bendingStiffness,
+  count,
+  humidity,
+  length,
+  linearDensity,
+  mass,
+  ratio,
+  resistance,
+  speed,
+  temperature,
+  torque,
+  voltage,
+  volume,
+} from '../quantity/kinds';
 import type { InputData } from './spec';
 import type { Placed } from './words';
 

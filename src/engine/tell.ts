@@ -1,5 +1,5 @@
 import { formatValue } from '../quantity/format';
-import { kindById } from '../quantity/kinds';
+import { kindById } from '../quantity/all-kinds';
 import type { DecimalMark } from '../quantity/parse';
 import { speakNumber, speakValue } from '../quantity/speak';
 import { unitById } from '../quantity/unit';
@@ -89,14 +89,12 @@ export function waysOf(calc: Calculator, compared: ComparedWays, mark: DecimalMa
     title: words.title,
     note: words.note,
     columns: compared.columns.map((key) => need(words.columns[key], key)),
-    ways: compared.ways.map(
-      ({ id, standing, facts, why, needs }: ComparedWay): Way => ({
-        name: need(words.names[id], id),
-        standing,
-        facts: texts(words.facts, facts),
-        why: texts(words.why, why).join(' '),
-        needs: texts(words.needs, needs),
-      }),
-    ),
+    ways: compared.ways.map(({ id, standing, facts, why, needs }: ComparedWay): Way => ({
+      name: need(words.names[id], id),
+      standing,
+      facts: texts(words.facts, facts),
+      why: texts(words.why, why).join(' '),
+      needs: texts(words.needs, needs),
+    })),
   };
 }

@@ -9,7 +9,7 @@ export interface InputWords {
   readonly hint?: string;
 }
 
-interface TableWords<P extends string> {
+export interface TableWords<P extends string> {
   readonly label: string;
   /** What one line is: `Point`. */
   readonly line: string;
@@ -56,7 +56,9 @@ type LimitKey<L> = L extends { readonly as: infer A extends string }
     ? S
     : never;
 type KeyOfSource<T> = T extends Citation ? never : T extends Source<infer K> ? K : never;
-type Remarks<T, P extends PropertyKey> = T extends { readonly [Q in P]?: infer C } ? KeyOfSource<Exclude<C, undefined>> : never;
+type Remarks<T, P extends PropertyKey> = T extends { readonly [Q in P]?: infer C }
+  ? KeyOfSource<Exclude<C, undefined>>
+  : never;
 type OptionsWithWords<C> = C extends { readonly options: infer O }
   ? { readonly [N in keyof O as O[N] extends { readonly label: string } ? never : N]: string }
   : never;

@@ -70,8 +70,5 @@ export const choices = {
     '1',
     { when: { layout: FOUR } },
   ),
-  judge: choice(
-    { both: {}, tilt: {} },
-    'both',
-  ),
+  judge: choice({ both: {}, tilt: {} }, 'both'),
 };

@@ -33,9 +33,7 @@ export const examples: readonly Example[] = [
       psi_3: [9, 1e-6],
     },
     verdict: 'beyond',
-    source: derived(
-      'fivePointsThree',
-    ),
+    source: derived('fivePointsThree'),
   },
   {
     key: 'fourCornersRising',
@@ -58,9 +56,7 @@ export const examples: readonly Example[] = [
       dh_m: [-0.08, 1e-9],
     },
     verdict: 'beyond',
-    source: derived(
-      'fourCornersRising',
-    ),
+    source: derived('fourCornersRising'),
   },
   {
     key: 'gapsUnderNozzle',
@@ -77,9 +73,7 @@ export const examples: readonly Example[] = [
       k_l: [5, 0],
     },
     verdict: 'beyond',
-    source: derived(
-      'gapsUnderNozzle',
-    ),
+    source: derived('gapsUnderNozzle'),
   },
   {
     key: 'threeZScrews',

@@ -50,11 +50,7 @@ export const formulas = [
   formula('H_4 = h_m + i_x * (X_4 - x_m) + i_y * (Y_4 - y_m)', length.mm, plane, fours),
   formula('H_0 = w_1 * H_1 + w_2 * H_2 + w_3 * H_3', length.mm, plane, { layout: THREE }),
   formula('H_0 = w_1 * H_1 + w_2 * H_2 + w_3 * H_3 + w_4 * H_4', length.mm, plane, fours),
-  formula(
-    'dh_m = H_0 - h_m - i_x * (W / 2 - x_m) - i_y * (D / 2 - y_m)',
-    length.mm,
-    plane,
-  ),
+  formula('dh_m = H_0 - h_m - i_x * (W / 2 - x_m) - i_y * (D / 2 - y_m)', length.mm, plane),
   formula('psi_1 = rev * (H_0 - H_1) / P_s', angle.deg, thread),
   formula('psi_2 = rev * (H_0 - H_2) / P_s', angle.deg, thread),
   formula('psi_3 = rev * (H_0 - H_3) / P_s', angle.deg, thread),

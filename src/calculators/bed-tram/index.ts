@@ -12,19 +12,22 @@ import words from './words/en';
 // A spread alone forgets the names of the cells.
 const readings: typeof cells & typeof inputs = { ...cells, ...inputs };
 
-export default calculator({
-  cautions: ['warmBedBurns', 'switchMotorsOff', 'liftNozzleClear'],
-  choices,
-  inputs: readings,
-  tables,
-  model,
-  formulas,
-  limits: [
-    { of: 't_p', max: 't_lim', symmetric: true, cite: commonPractice },
-    { of: 't_q', max: 't_lim', symmetric: true, cite: commonPractice },
-    { of: 'F', max: 'F_lim', cite: commonPractice, when: { judge: 'both' } },
-  ],
-  action,
-  beware: ['doubtCountsTool', 'leftManyPoints', 'bedTakenCold', 'heightsUnderNozzle'],
-  examples,
-}, words);
+export default calculator(
+  {
+    cautions: ['warmBedBurns', 'switchMotorsOff', 'liftNozzleClear'],
+    choices,
+    inputs: readings,
+    tables,
+    model,
+    formulas,
+    limits: [
+      { of: 't_p', max: 't_lim', symmetric: true, cite: commonPractice },
+      { of: 't_q', max: 't_lim', symmetric: true, cite: commonPractice },
+      { of: 'F', max: 'F_lim', cite: commonPractice, when: { judge: 'both' } },
+    ],
+    action,
+    beware: ['doubtCountsTool', 'leftManyPoints', 'bedTakenCold', 'heightsUnderNozzle'],
+    examples,
+  },
+  words,
+);

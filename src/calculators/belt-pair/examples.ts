@@ -51,11 +51,7 @@ export const examples = [
     },
     choices: { belts: 'different', mass: 'typed' },
     expect: { f_2e: [40, 1e-9], T_1: [18.432, 1e-9], T_2: [18.432, 1e-9], d_T: [0, 1e-9] },
-    source: cite(
-      'OpenStax, University Physics volume 1',
-      'chapterNoteGoes',
-      true,
-    ),
+    source: cite('OpenStax, University Physics volume 1', 'chapterNoteGoes', true),
   },
   {
     key: 'shortSpansEnds',
@@ -70,9 +66,7 @@ export const examples = [
     choices: { mass: 'typed', ends: 'clamped' },
     expect: { T_1: [20, 0.01], T_2: [20, 0.01] },
     verdict: 'within',
-    source: derived(
-      'shortSpansEnds',
-    ),
+    source: derived('shortSpansEnds'),
   },
   {
     key: 'sameEndsFree',

@@ -4,20 +4,11 @@ import { commonPractice } from '../../reference/citation';
 import { formula, cite, derived } from '../../engine/calculator';
 
 const string = cite('OpenStax, University Physics volume 1', 'chapterWavesStretched', true);
-const pinnedBeam = cite(
-  'Blevins, Formulas for Natural Frequency and Mode Shape (1979)',
-  'equationBeamUnder',
-);
+const pinnedBeam = cite('Blevins, Formulas for Natural Frequency and Mode Shape (1979)', 'equationBeamUnder');
 const clampedString = cite('Morse, Vibration and Sound', 'stiffStringHeld', true);
-const clampedSolved = derived(
-  'seriesHeldStiff',
-);
+const clampedSolved = derived('seriesHeldStiff');
 const weighing = derived('massOverLength');
-const oneTooth = cite(
-  'ISO 5296 and ISO 13050, synchronous belt drives',
-  'pitchGeometryTooth',
-  true,
-);
+const oneTooth = cite('ISO 5296 and ISO 13050, synchronous belt drives', 'pitchGeometryTooth', true);
 const entered = derived('entered');
 const alike = derived('sortWidth');
 
@@ -71,17 +62,8 @@ export const formulas = [
     clamped,
   ),
   formula('epsilon_1 = sqrt(B_1 / T_1)', ratio.one, clampedString, stiff),
-  formula(
-    'epsilon_2 = sqrt(B_2 / T_2)',
-    ratio.one,
-    clampedString,
-    stiff,
-  ),
-  formula(
-    'd_T = 2 * (T_2 - T_1) / (T_1 + T_2)',
-    ratio.percent,
-    derived('differenceOverMean'),
-  ),
+  formula('epsilon_2 = sqrt(B_2 / T_2)', ratio.one, clampedString, stiff),
+  formula('d_T = 2 * (T_2 - T_1) / (T_1 + T_2)', ratio.percent, derived('differenceOverMean')),
   formula('f_2e = f_1 * L_1 / L_2', frequency.Hz, string, { ...same, ...ideal }),
   formula('f_2e = f_1 * L_1 / L_2 * sqrt(mu_1 / mu_2)', frequency.Hz, string, { ...different, ...ideal }),
   formula('f_2e = sqrt((T_1 + pi^2 * B_2) / mu_2) / (2 * L_2)', frequency.Hz, pinnedBeam, pinned),
@@ -106,17 +88,9 @@ export const formulas = [
   formula('T_hi2 = T_hi1', force.N, alike, same),
   formula('T_lo2 = T_b2 * w_2 / w_0', force.N, byWidth, different),
   formula('T_hi2 = T_a2 * w_2 / w_0', force.N, byWidth, different),
-  formula(
-    'x_1 = p / (2 * sin(theta_w / 2))',
-    length.mm,
-    derived('eachStrandsGrows'),
-  ),
+  formula('x_1 = p / (2 * sin(theta_w / 2))', length.mm, derived('eachStrandsGrows')),
   formula('n = (x - x_d) / x_1', ratio.one, oneTooth),
-  formula(
-    'n_w = round(n)',
-    count.one,
-    derived('nearestWholeNumber'),
-  ),
+  formula('n_w = round(n)', count.one, derived('nearestWholeNumber')),
   formula('r_x = x - x_d - n_w * x_1', length.mm, derived('difference')),
   formula('L_min = k_h * h', length.mm, commonPractice),
 ];

@@ -1,5 +1,5 @@
 import { placed } from '../../engine/shared-places';
-import { angle, bendingStiffness, force, frequency, length, linearDensity, mass, ratio } from '../../quantity/kinds';
+import { bendingStiffness, force, frequency, length, linearDensity, mass, ratio } from '../../quantity/kinds';
 import { beltSources, TABLE_WIDTH } from '../../reference/belts';
 import { commonPractice } from '../../reference/citation';
 import { input, derived } from '../../engine/calculator';

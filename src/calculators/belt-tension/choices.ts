@@ -2,14 +2,8 @@ import { BELT_LABELS, beltOptions } from '../../reference/belts';
 import { choice } from '../../engine/calculator';
 
 export const choices = {
-  by: choice(
-    { note: {}, press: {} },
-    'note',
-  ),
-  which: choice(
-    { first: {}, second: {} },
-    'first',
-  ),
+  by: choice({ note: {}, press: {} }, 'note'),
+  which: choice({ first: {}, second: {} }, 'first'),
   belt: choice(
     beltOptions({ height: 'h', mass: 'm_0', least: 'T_b', allowable: 'T_a', springRate: 'C_0' }),
     'curved2',

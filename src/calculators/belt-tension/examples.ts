@@ -49,18 +49,14 @@ export const examples = [
       psi: [0.692742, 1e-6],
     },
     verdict: 'beyond',
-    source: derived(
-      'slackBeltMm',
-    ),
+    source: derived('slackBeltMm'),
   },
   {
     key: 'shortSpanEnds',
     given: { ...known, f: '167.8335 Hz ± 0', EI: '100 N·mm² ± 0' },
     choices: { ...typed, ends: 'clamped' },
     expect: { T_0: [21.2953, 0.0005], T: [20, 0.005], epsilon: [0.014907, 1e-5] },
-    source: derived(
-      'shortSpanEnds',
-    ),
+    source: derived('shortSpanEnds'),
   },
   {
     key: 'sameSpanEnds',

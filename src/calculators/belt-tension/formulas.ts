@@ -4,19 +4,10 @@ import { commonPractice } from '../../reference/citation';
 import { formula, cite, derived } from '../../engine/calculator';
 
 const string = cite('OpenStax, University Physics volume 1', 'chapterWavesStretched', true);
-const pinnedBeam = cite(
-  'Blevins, Formulas for Natural Frequency and Mode Shape (1979)',
-  'equationBeamUnder',
-);
+const pinnedBeam = cite('Blevins, Formulas for Natural Frequency and Mode Shape (1979)', 'equationBeamUnder');
 const clampedString = cite('Morse, Vibration and Sound', 'stiffStringHeld', true);
-const springRate = cite(
-  'Supplier’s engineering table, polyurethane belts',
-  'specificSpringRate',
-);
-const pressed = cite(
-  'Supplier’s engineering guide, force and deflection',
-  'tTL',
-);
+const springRate = cite('Supplier’s engineering table, polyurethane belts', 'specificSpringRate');
+const pressed = cite('Supplier’s engineering guide, force and deflection', 'tTL');
 const twoStrands = derived('balanceForcesPulley');
 
 const note = { by: 'note' };
@@ -53,70 +44,30 @@ export const formulas = [
   formula(
     'T = T_0 * ((1 - 2 * beta + sqrt((1 - 2 * beta)^2 - (16 + 2 * pi^2) * beta^2)) / 2)^2',
     force.N,
-    derived(
-      'seriesHeldStiff',
-    ),
+    derived('seriesHeldStiff'),
     clamped,
   ),
   formula('epsilon = sqrt(B / T)', ratio.one, clampedString, stiff),
-  formula(
-    'q_T = pi^2 * B / T',
-    ratio.percent,
-    derived('shareStiffnessOver'),
-    pinned,
-  ),
+  formula('q_T = pi^2 * B / T', ratio.percent, derived('shareStiffnessOver'), pinned),
   formula(
     'q_T = epsilon * (2 + (4 + pi^2 / 2) * epsilon) * (2 + epsilon * (2 + (4 + pi^2 / 2) * epsilon))',
     ratio.percent,
     derived('tTSeries'),
     clamped,
   ),
-  formula(
-    'y_o = mu * g_n * l_o^4 / (8 * EI)',
-    length.mm,
-    cite('Machinery’s Handbook', 'beamFixedEnd', true),
-    stiff,
-  ),
-  formula(
-    'T_h = T_0 / 4',
-    force.N,
-    derived('halfNoteQuarter'),
-    note,
-  ),
+  formula('y_o = mu * g_n * l_o^4 / (8 * EI)', length.mm, cite('Machinery’s Handbook', 'beamFixedEnd', true), stiff),
+  formula('T_h = T_0 / 4', force.N, derived('halfNoteQuarter'), note),
   formula('T_1 = F * L / (4 * y)', force.N, pressed, press),
-  formula(
-    'T_y = F * sqrt((L / 2)^2 + y^2) / (2 * y)',
-    force.N,
-    derived('balanceForcesPoint'),
-    press,
-  ),
-  formula(
-    'dl = 2 * sqrt((L / 2)^2 + y^2) - L',
-    length.mm,
-    derived('pythagorasSidesTriangle'),
-    press,
-  ),
+  formula('T_y = F * sqrt((L / 2)^2 + y^2) / (2 * y)', force.N, derived('balanceForcesPoint'), press),
+  formula('dl = 2 * sqrt((L / 2)^2 + y^2) - L', length.mm, derived('pythagorasSidesTriangle'), press),
   formula('dT_y = C * dl / L_t', force.N, springRate, press),
   formula('T = T_y - dT_y', force.N, derived('leftWhenFinger'), press),
   formula('s = y / L', ratio.percent, derived('deflectionOverSpan'), press),
-  formula(
-    'q_y = dT_y / T',
-    ratio.percent,
-    derived('ratio'),
-    press,
-  ),
+  formula('q_y = dT_y / T', ratio.percent, derived('ratio'), press),
   formula('F_d = M * a', force.N, derived('newtonsSecondLaw'), { which: 'first' }),
   formula('F_d = M_2 * a', force.N, derived('newtonsSecondLaw'), { which: 'second' }),
-  formula(
-    'T_lo = T_b * w / w_0 + F_d',
-    force.N,
-    derived('suppliersLeastTension'),
-  ),
-  formula(
-    'T_hi = T_a * w / w_0 - F_d',
-    force.N,
-    derived('suppliersAllowableWorking'),
-  ),
+  formula('T_lo = T_b * w / w_0 + F_d', force.N, derived('suppliersLeastTension')),
+  formula('T_hi = T_a * w / w_0 - F_d', force.N, derived('suppliersAllowableWorking')),
   formula('T_aim = (T_lo + T_hi) / 2', force.N, commonPractice),
   formula('f_lo = sqrt(T_lo / mu) / (2 * L)', frequency.Hz, string, ideal),
   formula('f_aim = sqrt(T_aim / mu) / (2 * L)', frequency.Hz, string, ideal),
@@ -142,31 +93,12 @@ export const formulas = [
     clampedString,
     clamped,
   ),
-  formula(
-    'F_lo = 2 * y * (T_lo + dT_y) / sqrt((L / 2)^2 + y^2)',
-    force.N,
-    pressed,
-    press,
-  ),
-  formula(
-    'F_aim = 2 * y * (T_aim + dT_y) / sqrt((L / 2)^2 + y^2)',
-    force.N,
-    pressed,
-    press,
-  ),
-  formula(
-    'F_hi = 2 * y * (T_hi + dT_y) / sqrt((L / 2)^2 + y^2)',
-    force.N,
-    pressed,
-    press,
-  ),
+  formula('F_lo = 2 * y * (T_lo + dT_y) / sqrt((L / 2)^2 + y^2)', force.N, pressed, press),
+  formula('F_aim = 2 * y * (T_aim + dT_y) / sqrt((L / 2)^2 + y^2)', force.N, pressed, press),
+  formula('F_hi = 2 * y * (T_hi + dT_y) / sqrt((L / 2)^2 + y^2)', force.N, pressed, press),
   formula('dT = T_aim - T', force.N, derived('difference')),
   formula('dl_t = dT * L_t / C', length.mm, springRate),
-  formula(
-    'dx = dl_t / (2 * sin(theta_w / 2))',
-    length.mm,
-    derived('eachStrandsGrows'),
-  ),
+  formula('dx = dl_t / (2 * sin(theta_w / 2))', length.mm, derived('eachStrandsGrows')),
   formula('psi = rev * dx / P_a', angle.turn, derived('pitchTurn'), screw),
   formula('F_s = 2 * T', force.N, twoStrands),
   formula('L_min = k_h * h', length.mm, commonPractice),

@@ -1,15 +1,5 @@
 import { placed } from '../../engine/shared-places';
-import {
-  acceleration,
-  angle,
-  bendingStiffness,
-  force,
-  frequency,
-  length,
-  linearDensity,
-  mass,
-  ratio,
-} from '../../quantity/kinds';
+import { force, frequency, length, linearDensity, mass, ratio } from '../../quantity/kinds';
 import { beltSources, TABLE_WIDTH } from '../../reference/belts';
 import { commonPractice } from '../../reference/citation';
 import { input, cite, derived } from '../../engine/calculator';

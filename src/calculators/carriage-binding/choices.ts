@@ -1,10 +1,7 @@
 import { choice } from '../../engine/calculator';
 
 export const choices = {
-  by: choice(
-    { pair: {}, scale: {} },
-    'pair',
-  ),
+  by: choice({ pair: {}, scale: {} }, 'pair'),
   // Sliding pairs: suppliers' engineering tables and common practice, from memory; half-widths span dry to run-in.
   pair: choice(
     {

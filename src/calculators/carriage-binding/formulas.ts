@@ -2,10 +2,7 @@ import { angle, force, length, perLength, ratio, torque } from '../../quantity/k
 import { commonPractice } from '../../reference/citation';
 import { formula, cite, derived } from '../../engine/calculator';
 
-const rule = cite(
-  'Plain-bearing supplier’s design page and Machine Design magazine',
-  'ruleOffsetOver',
-);
+const rule = cite('Plain-bearing supplier’s design page and Machine Design magazine', 'ruleOffsetOver');
 const statics = derived('balanceForcesMoments');
 const twoPulls = derived('fSameBoth');
 const triangles = derived('similarTriangles');
@@ -18,16 +15,17 @@ const DRAG = 'Drag in the guide’s line';
 
 export const formulas = [
   formula('d = d_0', length.mm, derived('measured'), { drive: 'one' }, 'd_one'),
-  formula('d = s * d_1 - (1 - s) * d_2', length.mm, statics, {
-    drive: 'both',
-  }, 'd_both'),
-  formula('s_0 = d_2 / (d_1 + d_2)', ratio.percent, statics, { drive: 'both' }),
   formula(
-    'kappa = (F_b - F_a) / (F_b * a_2 - F_a * a_1)',
-    perLength.per_mm,
-    twoPulls,
-    scale,
+    'd = s * d_1 - (1 - s) * d_2',
+    length.mm,
+    statics,
+    {
+      drive: 'both',
+    },
+    'd_both',
   ),
+  formula('s_0 = d_2 / (d_1 + d_2)', ratio.percent, statics, { drive: 'both' }),
+  formula('kappa = (F_b - F_a) / (F_b * a_2 - F_a * a_1)', perLength.per_mm, twoPulls, scale),
   formula('mu = mu_p', ratio.one, derived('pair'), pair, 'mu_friction'),
   formula('mu = kappa * L / 2', ratio.one, twoPulls, scale, 'mu_frictionMeasured'),
   formula('q = 2 * mu * d / L', ratio.percent, rule),
@@ -57,11 +55,7 @@ export const formulas = [
   // A/(1 − q) one way round, −A/(1 + q) the other. The root has no value where the guide binds: nor has the force.
   formula('N = (abs(A) + q * A) / (L * sqrt(1 - q^2)^2)', force.N, statics),
   // Has a value also where the guide binds, so that there is a verdict.
-  formula(
-    'F_t = F_m - 2 * mu * abs(F_m * d - W * e) / L',
-    force.N,
-    statics,
-  ),
+  formula('F_t = F_m - 2 * mu * abs(F_m * d - W * e) / L', force.N, statics),
   formula('F = R + 2 * mu * N', force.N, statics),
   formula('k_F = F / R', ratio.one, derived('ratio')),
 ] as const;

@@ -6,13 +6,24 @@ import { formulas, limits } from './formulas';
 import { inputs } from './inputs';
 import words from './words/en';
 
-export default calculator({
-  cautions: ['motorsOffUnplugged', 'supportCarriageRuns', 'pullSlowlyHand'],
-  choices,
-  inputs,
-  formulas,
-  limits,
-  action: instruct,
-  beware: ['whetherBindsDepends', 'ruleTakesGuide', 'playDoesChange', 'drivesCancelOnly', 'frictionRestGreater', 'wheelsTurnDo', 'offsetsCountSquare'],
-  examples,
-}, words);
+export default calculator(
+  {
+    cautions: ['motorsOffUnplugged', 'supportCarriageRuns', 'pullSlowlyHand'],
+    choices,
+    inputs,
+    formulas,
+    limits,
+    action: instruct,
+    beware: [
+      'whetherBindsDepends',
+      'ruleTakesGuide',
+      'playDoesChange',
+      'drivesCancelOnly',
+      'frictionRestGreater',
+      'wheelsTurnDo',
+      'offsetsCountSquare',
+    ],
+    examples,
+  },
+  words,
+);

@@ -1,5 +1,5 @@
 import { placed } from '../../engine/shared-places';
-import { acceleration, force, length, mass, ratio, stiffness } from '../../quantity/kinds';
+import { force, length, ratio, stiffness } from '../../quantity/kinds';
 import { commonPractice } from '../../reference/citation';
 import { input, cite } from '../../engine/calculator';
 

@@ -1,13 +1,10 @@
 import { placed } from '../../engine/shared-places';
-import { angle, count, length, ratio, slope } from '../../quantity/kinds';
+import { count, length, ratio, slope } from '../../quantity/kinds';
 import { commonPractice } from '../../reference/citation';
 import { choice, input } from '../../engine/calculator';
 
 export const choices = {
-  by: choice(
-    { heights: {}, level: {} },
-    'heights',
-  ),
+  by: choice({ heights: {}, level: {} }, 'heights'),
   drive: choice({ belt: {}, motors: {} }, 'belt', {
     from: 'z.drive',
   }),

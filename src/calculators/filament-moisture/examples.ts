@@ -1,10 +1,6 @@
 import { cite, derived } from '../../engine/calculator';
 
-const crank = cite(
-  'Crank, The Mathematics of Diffusion (2nd edition)',
-  'equationSummedNumerical',
-  true,
-);
+const crank = cite('Crank, The Mathematics of Diffusion (2nd edition)', 'equationSummedNumerical', true);
 
 /** A strand of 1.75 mm, loose, in dry air, whose diffusion coefficient is 10⁻¹² m²/s at the oven's temperature. */
 const strand = {
@@ -69,8 +65,6 @@ export const examples = [
     choices: { ask: 'weigh' },
     expect: { w_l: [0.3, 1e-9], x: [0.094041, 1e-6], q_t: [40.911, 0.01], W_x: [0.5077, 1e-4], W_2: [0.2549, 2e-4] },
     verdict: 'beyond',
-    source: derived(
-      'spoolKgGets',
-    ),
+    source: derived('spoolKgGets'),
   },
 ] as const;

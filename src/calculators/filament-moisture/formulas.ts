@@ -29,12 +29,7 @@ export const formulas = [
   formula('U_b = U * e_w / e_b', humidity.percent, sameVapour, oven),
 
   formula('x_1 = ln(0.69166 / q) / 5.783186', ratio.one, series, dry),
-  formula(
-    'x_q = ln(0.69166 / (q - 0.131271 * exp(-30.471262 * x_1))) / 5.783186',
-    ratio.one,
-    inverse,
-    dry,
-  ),
+  formula('x_q = ln(0.69166 / (q - 0.131271 * exp(-30.471262 * x_1))) / 5.783186', ratio.one, inverse, dry),
   formula('t_q = k_s * x_q * a^2 / D', time.h, derived('xDT'), dry),
   formula('u_e = U_b / U_0', ratio.percent, henry, dry),
   formula('Q = u_e + (1 - u_e) * q', ratio.percent, balance, dry),
@@ -43,22 +38,14 @@ export const formulas = [
 
   formula('x = D * t / (k_s * a^2)', ratio.one, series, oven),
   formula('x = D * t_o / (k_s * a^2)', ratio.one, series, store),
-  formula(
-    'x_l = min(max(x, 0), 3)',
-    ratio.one,
-    derived('seriesPartFifty'),
-  ),
+  formula('x_l = min(max(x, 0), 3)', ratio.one, derived('seriesPartFifty')),
   formula(
     'q_l = 0.69166 * exp(-5.783186 * x_l) + 0.131271 * exp(-30.471262 * x_l) + 0.053414 * exp(-74.887007 * x_l) + 0.028769 * exp(-139.040284 * x_l)',
     ratio.percent,
     series,
   ),
   formula('x_s = min(x, 0.7)', ratio.one, shortTime),
-  formula(
-    'q_s = 1 - 4 * sqrt(x_s / pi) + x_s + x_s^1.5 / (3 * sqrt(pi))',
-    ratio.percent,
-    shortTime,
-  ),
+  formula('q_s = 1 - 4 * sqrt(x_s / pi) + x_s + x_s^1.5 / (3 * sqrt(pi))', ratio.percent, shortTime),
   formula('q_t = max(q_l, q_s)', ratio.percent, larger),
 
   formula('W_o = W_s * U * (1 - q_t)', ratio.percent, henry, store),

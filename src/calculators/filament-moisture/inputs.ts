@@ -1,14 +1,5 @@
 import { placed } from '../../engine/shared-places';
-import {
-  diffusivity,
-  humidity,
-  length,
-  mass,
-  ratio,
-  temperature,
-  temperatureDifference,
-  time,
-} from '../../quantity/kinds';
+import { diffusivity, humidity, mass, ratio, temperature, temperatureDifference, time } from '../../quantity/kinds';
 import { defineKind } from '../../quantity/unit';
 import { commonPractice } from '../../reference/citation';
 import { input } from '../../engine/calculator';

@@ -21,11 +21,7 @@ export const sources = {
     'waterAllowedBefore',
     true,
   ),
-  softening: cite(
-    'Materials databases and data sheets',
-    'glassTransitionPolyamide',
-    true,
-  ),
+  softening: cite('Materials databases and data sheets', 'glassTransitionPolyamide', true),
   oven: commonPractice,
 } as const;
 

@@ -41,16 +41,8 @@ export const choices = {
     'brass',
     { from: 'nozzle.material' },
   ),
-  liner: choice(
-    { ptfe: {}, none: {} },
-    'ptfe',
-    { from: 'heater.liner' },
-  ),
-  cutoff: choice(
-    { none: {}, fitted: {} },
-    'none',
-    {
-      from: 'heater.cutoff',
-    },
-  ),
+  liner: choice({ ptfe: {}, none: {} }, 'ptfe', { from: 'heater.liner' }),
+  cutoff: choice({ none: {}, fitted: {} }, 'none', {
+    from: 'heater.cutoff',
+  }),
 };

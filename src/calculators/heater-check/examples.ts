@@ -60,11 +60,7 @@ export const examples = [
       t_w: [60.2, 0.1],
     },
     verdict: 'beyond',
-    source: cite(
-      'Incropera, Fundamentals of Heat and Mass Transfer',
-      'chGLn',
-      true,
-    ),
+    source: cite('Incropera, Fundamentals of Heat and Mass Transfer', 'chGLn', true),
   },
   {
     key: 'vWHeater',
@@ -104,9 +100,7 @@ export const examples = [
     },
     choices: { loss: 'heating' },
     expect: { P: [40, 1e-9], C: [10, 0.1], tau: [100, 1], T_l: [420, 2] },
-    source: derived(
-      'lossHeatCapacity',
-    ),
+    source: derived('lossHeatCapacity'),
   },
   {
     key: 'lossCoolingCurve',

@@ -23,23 +23,21 @@ const unmeasured = { loss: ['surface', 'held', 'cooling'] };
 export const formulas = [
   formula('P = V^2 / R_h', power.W, derived('ohmsLaw')),
   formula('A = 2 * (a_1 * a_2 + a_1 * a_3 + a_2 * a_3)', area.mm2, derived('sixFaces')),
-  formula(
-    'g_w = epsilon * sigma_SB * A * (T_w^2 + T_a^2) * (T_w + T_a)',
-    heatConductance.W_K,
-    radiation,
-  ),
+  formula('g_w = epsilon * sigma_SB * A * (T_w^2 + T_a^2) * (T_w + T_a)', heatConductance.W_K, radiation),
   formula('C = m_b * c_b + m_x * c_x', heatCapacity.J_K, derived('massSpecificHeat'), unmeasured, 'C_heatCapacity'),
   formula(
     'g_m = 4 * epsilon * sigma_SB * A * T_m^3',
     heatConductance.W_K,
     radiation,
-    { loss: 'heating' }, 'g_m_heating',
+    { loss: 'heating' },
+    'g_m_heating',
   ),
   formula(
     'C = (P + g_m * (T_m - T_a) - epsilon * sigma_SB * A * (T_m^4 - T_a^4)) / (r_m + k * (T_m - T_a))',
     heatCapacity.J_K,
     balance,
-    { loss: 'heating' }, 'C_heating',
+    { loss: 'heating' },
+    'C_heating',
   ),
   formula('G_c = h_c * A + G_x', heatConductance.W_K, lumped, { loss: 'surface' }),
   formula('G_w = D_h * P / (T_w - T_a)', heatConductance.W_K, balance, held),
@@ -51,55 +49,27 @@ export const formulas = [
     'g_m = epsilon * sigma_SB * A * (T_m^2 + T_a^2) * (T_m + T_a)',
     heatConductance.W_K,
     radiation,
-    cooling, 'g_m_radiationPerKelvin',
-  ),
-  formula(
-    'G_w = C * r_m / (T_a - T_m) + (g_w - g_m)',
-    heatConductance.W_K,
-    balance,
     cooling,
+    'g_m_radiationPerKelvin',
   ),
+  formula('G_w = C * r_m / (T_a - T_m) + (g_w - g_m)', heatConductance.W_K, balance, cooling),
   formula('G_w = G_c + g_w', heatConductance.W_K, derived('sumLosses'), {
     loss: 'surface',
   }),
   formula('tau = C / G_w', time.s, lumped),
   formula('T_l = T_a + P / G_w', temperature.C, lumped),
-  formula(
-    't_w = -tau * ln(1 - (T_w - T_a) / (T_l - T_a))',
-    time.s,
-    lumped,
-  ),
+  formula('t_w = -tau * ln(1 - (T_w - T_a) / (T_l - T_a))', time.s, lumped),
 
   formula('t_d = t_s * ln((T_w - T_a) / (T_w - T_a - H))', time.s, lumped),
   formula('t_x = t_d + W', time.s, derived('windowRunsThere')),
-  formula(
-    'T_x = T_l - (T_l - T_w) * exp(-t_x / tau)',
-    temperature.C,
-    lumped,
-  ),
-  formula(
-    'dT_W = W * (T_l - T_w) / tau',
-    temperatureDifference.K,
-    lumped,
-  ),
+  formula('T_x = T_l - (T_l - T_w) * exp(-t_x / tau)', temperature.C, lumped),
+  formula('dT_W = W * (T_l - T_w) / tau', temperatureDifference.K, lumped),
   formula('H_m = f_H * H', temperatureDifference.K, commonPractice),
-  formula(
-    'T_c = T_l - (T_l - T_a) * exp(-t_max / tau)',
-    temperature.C,
-    lumped,
-  ),
+  formula('T_c = T_l - (T_l - T_a) * exp(-t_max / tau)', temperature.C, lumped),
 
-  formula(
-    'T_r = ((P + G_c * T_a) / (epsilon * sigma_SB * A) + T_a^4)^(1 / 4)',
-    temperature.K,
-    balance,
-  ),
+  formula('T_r = ((P + G_c * T_a) / (epsilon * sigma_SB * A) + T_a^4)^(1 / 4)', temperature.K, balance),
   formula('beta = G_c / (epsilon * sigma_SB * A * T_r^3)', ratio.one, balance),
-  formula(
-    'w = (beta^2 / 2 + sqrt(beta^4 / 4 + 64 / 27))^(1 / 3)',
-    ratio.one,
-    quartic,
-  ),
+  formula('w = (beta^2 / 2 + sqrt(beta^4 / 4 + 64 / 27))^(1 / 3)', ratio.one, quartic),
   formula('u = beta^2 / (w^2 + 16 / (9 * w^2) + 4 / 3)', ratio.one, quartic),
   formula(
     'T_e = T_r * 4 * sqrt(u) / ((beta + u * sqrt(u)) * (sqrt(2 * beta / sqrt(u) - u) + sqrt(u)))',
@@ -109,23 +79,14 @@ export const formulas = [
   formula('T_u = T_e', temperature.C, derived('nothingStops'), {
     cutoff: 'none',
   }),
-  formula(
-    'T_u = T_f',
-    temperature.C,
-    derived('cutOffOpens'),
-    { cutoff: 'fitted' },
-  ),
+  formula('T_u = T_f', temperature.C, derived('cutOffOpens'), { cutoff: 'fitted' }),
   formula('T_p = min(T_li, T_se)', temperature.C, derived('lower'), {
     liner: 'ptfe',
   }),
   formula('T_p = min(T_bl, T_se)', temperature.C, derived('lower'), {
     liner: 'none',
   }),
-  formula(
-    't_p = tau * ln((T_l - T_w) / (T_l - T_p))',
-    time.s,
-    lumped,
-  ),
+  formula('t_p = tau * ln((T_l - T_w) / (T_l - T_p))', time.s, lumped),
   formula('T_fw = T_w + dT_f', temperature.C, commonPractice, {
     cutoff: 'fitted',
   }),

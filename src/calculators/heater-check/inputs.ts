@@ -5,12 +5,10 @@ import {
   length,
   mass,
   ratio,
-  resistance,
   specificHeat,
   temperature,
   temperatureDifference,
   time,
-  voltage,
 } from '../../quantity/kinds';
 import { commonPractice } from '../../reference/citation';
 import { materials } from '../../reference/materials';
@@ -18,11 +16,7 @@ import { input, type InputSpec, cite, derived } from '../../engine/calculator';
 import { cells } from './cells';
 
 const emissivity = cite('Incropera, Fundamentals of Heat and Mass Transfer', 'tablesEmissivity', true);
-const plates = cite(
-  'Incropera, Fundamentals of Heat and Mass Transfer',
-  'eqChurchillChu',
-  true,
-);
+const plates = cite('Incropera, Fundamentals of Heat and Mass Transfer', 'eqChurchillChu', true);
 const unmeasured = ['surface', 'held', 'cooling'];
 const surface = { loss: 'surface' };
 const fitted = { cutoff: 'fitted' };

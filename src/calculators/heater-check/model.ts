@@ -9,11 +9,7 @@ export const LEAST = 5;
 /** Of the loss rate in its own value: beyond that a heating curve is as good as straight. */
 const TOO_UNSURE = 0.25;
 
-const source = cite(
-  'JCGM 100 and Birge’s ratio',
-  'leastSquaresExact',
-  true,
-);
+const source = cite('JCGM 100 and Birge’s ratio', 'leastSquaresExact', true);
 const equation = 'least squares of T(t), where dT/dt = r_m − k (T − T_m)';
 
 /** Readings with both numbers, whatever line they stand in. */

@@ -8,11 +8,7 @@ const straightness = cite(
   'perFtRolled',
 );
 const handbook = cite('Machinery’s Handbook', 'moduliElasticitySteels', true);
-const yields = cite(
-  'Shigley, Mechanical Engineering Design',
-  'tablesHotRolled',
-  true,
-);
+const yields = cite('Shigley, Mechanical Engineering Design', 'tablesHotRolled', true);
 
 export const choices = {
   method: choice(
@@ -23,11 +19,7 @@ export const choices = {
     },
     'blocks',
   ),
-  touch: choice(
-    { gap: {}, none: {} },
-    'gap',
-    { when: { method: 'flat' } },
-  ),
+  touch: choice({ gap: {}, none: {} }, 'gap', { when: { method: 'flat' } }),
   // The share b left at the nut: first a smooth bow, then one kink in the middle; the half-width spans both.
   ends: choice(
     {
@@ -146,9 +138,7 @@ export const inputs = {
   b: input(ratio.one, {
     seldom: true,
     typical: 1,
-    basis: derived(
-      'beamSmoothBow',
-    ),
+    basis: derived('beamSmoothBow'),
     range: [0, 5],
   }),
   k_g: input(stiffness.N_mm, {

@@ -25,10 +25,7 @@ export const choices = {
     },
     'none',
   ),
-  stands: choice(
-    { stuck: {}, off: {} },
-    'stuck',
-  ),
+  stands: choice({ stuck: {}, off: {} }, 'stuck'),
   plastic: choice(
     {
       pla: plastic(materials.pla, 'PLA', [60, 20], [60, 20]),

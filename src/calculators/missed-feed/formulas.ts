@@ -8,9 +8,7 @@ const some = { band: ['trim', 'left'] };
 const line = derived('lineWideHigh');
 const layers = derived('firstLayerAll');
 const volumes = derived('goesComesOut');
-const ooze = derived(
-  'flowProportionLeft',
-);
+const ooze = derived('flowProportionLeft');
 const clock = derived('layersTimesTime');
 const sum = derived('plasticWeightHours');
 
@@ -35,21 +33,11 @@ export const formulas = [
   formula('t_o = tau * ln(1 / q_e)', time.s, ooze, none),
   formula('z_b = h * t_o / (q_x * t_L)', length.mm, layers, none),
   formula('z_b = b_m', length.mm, derived('measured'), some),
-  formula(
-    's_b = k_b * w_b / w',
-    ratio.percent,
-    derived('linesBondOver'),
-    { band: 'left' },
-  ),
+  formula('s_b = k_b * w_b / w', ratio.percent, derived('linesBondOver'), { band: 'left' }),
   formula('s_r = j_c', ratio.percent, commonPractice, {
     band: ['none', 'trim'],
   }),
-  formula(
-    's_r = min(j_c, s_b)',
-    ratio.percent,
-    derived('weakerJointBand'),
-    { band: 'left' },
-  ),
+  formula('s_r = min(j_c, s_b)', ratio.percent, derived('weakerJointBand'), { band: 'left' }),
   formula('s_g = j_g', ratio.percent, commonPractice),
   formula('t_p = n_g * t_L', time.h, clock),
   formula('t_r = (n_t - n_g) * t_L', time.h, clock),
@@ -60,14 +48,6 @@ export const formulas = [
   formula('m_r = m_L * (n_t - n_g)', mass.g, volumes),
   formula('m_a = m_L * n_t', mass.g, volumes),
   formula('C_n = c_s * m_a / m_s + (r_m * t_a + r_h * t_hn) / (3600 * one_s)', money.one, sum),
-  formula(
-    'C_r = c_s * m_r / m_s + (r_m * t_r + r_h * t_hr) / (3600 * one_s) + p_r * C_n',
-    money.one,
-    sum,
-  ),
-  formula(
-    'C_g = c_s * m_r / m_s + (r_m * t_r + r_h * t_hg) / (3600 * one_s) + c_g + p_g * C_n',
-    money.one,
-    sum,
-  ),
+  formula('C_r = c_s * m_r / m_s + (r_m * t_r + r_h * t_hr) / (3600 * one_s) + p_r * C_n', money.one, sum),
+  formula('C_g = c_s * m_r / m_s + (r_m * t_r + r_h * t_hg) / (3600 * one_s) + c_g + p_g * C_n', money.one, sum),
 ] as const;

@@ -12,25 +12,42 @@ const stuck = { stands: 'stuck' };
 const off = { stands: 'off' };
 const cheaper = derived('savingCostMore');
 
-export default calculator({
-  cautions: ['jamClearedHot', 'wireDrillNeedle', 'heaterOffMachine', 'plasticBakedBlocked', 'knifeSawAway', 'partHoldsPerson'],
-  choices,
-  inputs,
-  formulas,
-  limits: [
-    { of: 's_r', min: 's_n', cite: commonPractice, when: stuck },
-    {
-      of: 'z_b',
-      max: 'b_lim',
-      cite: commonPractice,
-      when: { ...stuck, band: ['none', 'trim'] },
-    },
-    { of: 'C_r', max: 'C_n', cite: cheaper, when: stuck },
-    { of: 's_g', min: 's_n', cite: commonPractice, when: off },
-    { of: 'C_g', max: 'C_n', cite: cheaper, when: off },
-  ],
-  action: instruct,
-  ways: compare,
-  beware: ['timeWeightTell', 'layersDifferArea', 'strengthsTypicalWide', 'starvedLayerLooks', 'strandHasRun', 'sensorStrandStops'],
-  examples,
-}, words);
+export default calculator(
+  {
+    cautions: [
+      'jamClearedHot',
+      'wireDrillNeedle',
+      'heaterOffMachine',
+      'plasticBakedBlocked',
+      'knifeSawAway',
+      'partHoldsPerson',
+    ],
+    choices,
+    inputs,
+    formulas,
+    limits: [
+      { of: 's_r', min: 's_n', cite: commonPractice, when: stuck },
+      {
+        of: 'z_b',
+        max: 'b_lim',
+        cite: commonPractice,
+        when: { ...stuck, band: ['none', 'trim'] },
+      },
+      { of: 'C_r', max: 'C_n', cite: cheaper, when: stuck },
+      { of: 's_g', min: 's_n', cite: commonPractice, when: off },
+      { of: 'C_g', max: 'C_n', cite: cheaper, when: off },
+    ],
+    action: instruct,
+    ways: compare,
+    beware: [
+      'timeWeightTell',
+      'layersDifferArea',
+      'strengthsTypicalWide',
+      'starvedLayerLooks',
+      'strandHasRun',
+      'sensorStrandStops',
+    ],
+    examples,
+  },
+  words,
+);

@@ -1,5 +1,5 @@
 import { placed } from '../../engine/shared-places';
-import { density, length, mass, money, ratio, speed, time, volume } from '../../quantity/kinds';
+import { density, length, mass, money, ratio, time } from '../../quantity/kinds';
 import { commonPractice } from '../../reference/citation';
 import { input, type InputSpec, cite } from '../../engine/calculator';
 

@@ -10,18 +10,8 @@ const heat = cite('Machinery’s Handbook', 'expansionLengthTimes', true);
 const stack = derived('heightsAddedUp');
 
 export const formulas = [
-  formula(
-    'Z_c = Z_r - g_f',
-    length.mm,
-    derived('leafLiesBetween'),
-    { plan: 'nozzle' },
-  ),
-  formula(
-    'Z_c = H + s',
-    length.mm,
-    derived('firstLayerLost'),
-    { plan: ['rod', 'glue'] },
-  ),
+  formula('Z_c = Z_r - g_f', length.mm, derived('leafLiesBetween'), { plan: 'nozzle' }),
+  formula('Z_c = H + s', length.mm, derived('firstLayerLost'), { plan: ['rod', 'glue'] }),
   formula('c = alpha * (T_p - T_m)', ratio.percent, heat, { heat: 'cold' }),
   formula('c = alpha * dT', ratio.percent, heat, { heat: 'warm' }),
   formula('Z_w = Z_c * (1 + c)', length.mm, heat),
@@ -32,19 +22,9 @@ export const formulas = [
   formula('Z_N = h_1 + (N - 1) * h', length.mm, layers, going),
   formula('Z_n = h_1 + N * h', length.mm, layers, going),
   formula('d = Z_w - Z_N', length.mm, derived('definition'), going),
-  formula(
-    'h_n = h - d',
-    length.mm,
-    derived('gapBetweenNozzle'),
-    going,
-  ),
+  formula('h_n = h - d', length.mm, derived('gapBetweenNozzle'), going),
   formula('d_lim = q * h', length.mm, commonPractice, going),
-  formula(
-    'Z_a = Z_w + h',
-    length.mm,
-    derived('topLayer'),
-    going,
-  ),
+  formula('Z_a = Z_w + h', length.mm, derived('topLayer'), going),
   formula('H_2 = H_t - Z_w + s - g', length.mm, stack, glue),
   formula('Z_k = Z_w + g - s', length.mm, stack, glue),
   formula('x_2 = (H_2 - h_1) / h + 1', ratio.one, layers, glue),

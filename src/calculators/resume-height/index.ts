@@ -6,14 +6,24 @@ import { formulas } from './formulas';
 import { inputs } from './inputs';
 import words from './words/en';
 
-export default calculator({
-  cautions: ['nozzleHotHold', 'moveZSmallest', 'neverLetZ', 'cuttingSandingBlade', 'gluesSolventsGloves'],
-  choices,
-  inputs,
-  formulas,
-  limits: [],
-  judge,
-  action: instruct,
-  beware: ['partMeasuredCold', 'assumesAllLayers', 'elephantFootSqueezed', 'plasticAlsoShrinks', 'offBedPart', 'restartFindsZ'],
-  examples,
-}, words);
+export default calculator(
+  {
+    cautions: ['nozzleHotHold', 'moveZSmallest', 'neverLetZ', 'cuttingSandingBlade', 'gluesSolventsGloves'],
+    choices,
+    inputs,
+    formulas,
+    limits: [],
+    judge,
+    action: instruct,
+    beware: [
+      'partMeasuredCold',
+      'assumesAllLayers',
+      'elephantFootSqueezed',
+      'plasticAlsoShrinks',
+      'offBedPart',
+      'restartFindsZ',
+    ],
+    examples,
+  },
+  words,
+);

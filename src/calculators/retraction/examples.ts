@@ -29,9 +29,7 @@ export const examples = [
     given: { ...nozzle, ...line, K: '5000', n: '0.5 ± 0', beta: '0 ± 0', d_2: '0.2 mm' },
     choices: { land: 'same' },
     expect: { dp_l: [0.94617, 2e-5], dp_c: [0.33161, 2e-5], k_q: [5.65685, 1e-5], k_v: [2.82843, 1e-5] },
-    source: derived(
-      'otherNozzleHalf',
-    ),
+    source: derived('otherNozzleHalf'),
   },
   {
     key: 'sameLandScaled',

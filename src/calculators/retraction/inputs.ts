@@ -1,16 +1,5 @@
 import { placed } from '../../engine/shared-places';
-import {
-  angle,
-  consistency,
-  density,
-  force,
-  length,
-  pressure,
-  ratio,
-  shearRate,
-  speed,
-  volume,
-} from '../../quantity/kinds';
+import { angle, consistency, density, force, length, pressure, ratio, shearRate, speed } from '../../quantity/kinds';
 import { commonPractice } from '../../reference/citation';
 import { input, derived } from '../../engine/calculator';
 import { flowSpread, flowValues, meltModulus, solidValues } from './materials';

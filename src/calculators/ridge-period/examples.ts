@@ -15,9 +15,7 @@ export const examples = [
       e_lead: [0.0501505, 1e-6],
     },
     verdict: 'within',
-    source: derived(
-      'tenSpacesOver',
-    ),
+    source: derived('tenSpacesOver'),
   },
   {
     key: 'layerMmSteps',

@@ -8,34 +8,20 @@ const belt = { way: 'up', lift: 'belt' } as const;
 
 const handbookLead = cite('Machinery’s Handbook', 'powerScrewsLead', true);
 const teeth = cite('ISO 5296 and ISO 13050, synchronous belt drives', 'pitchGeometryTooth', true);
-const turnOfPulley = cite(
-  'ISO 5296 and ISO 13050, synchronous belt drives',
-  'pitchDiameterPitch',
-  true,
-);
+const turnOfPulley = cite('ISO 5296 and ISO 13050, synchronous belt drives', 'pitchDiameterPitch', true);
 const steppers = cite('IEC 60034-20-1, stepping motors', 'stepAngleSubdivision', true);
 const circumference = cite('Euclid’s circle', 'circumferenceDiameter', true);
 const atTheCords = derived('beltBendsAbout');
 const apart = derived('ratioPeriodsLess');
 const whole = derived('nearestWholeNumber');
-const oddLayer = derived(
-  'heightsRoundedWhole',
-);
-const sampling = cite(
-  'Shannon, Communication in the Presence of Noise (1949)',
-  'samplingSamplesPeriod',
-  true,
-);
+const oddLayer = derived('heightsRoundedWhole');
+const sampling = cite('Shannon, Communication in the Presence of Noise (1949)', 'samplingSamplesPeriod', true);
 const volumeKept = derived('plasticFedPlastic');
 
 export const formulas = [
   formula('P_m = (L + x) / N', length.mm, derived('lengthOverNumber'), { by: 'count' }),
   formula('P_m = P_w', length.mm, derived('taken'), { by: 'direct' }),
-  formula(
-    'P = P_m / (1 - s)',
-    length.mm,
-    derived('definitionLinearShrinkage'),
-  ),
+  formula('P = P_m / (1 - s)', length.mm, derived('definitionLinearShrinkage')),
 
   formula('p_lead = P_h', length.mm, handbookLead, screw),
   formula('p_thread = P_h / n_s', length.mm, handbookLead, screw),
@@ -59,26 +45,12 @@ export const formulas = [
 
   formula('p_wheel = 2 * pi * r_w', length.mm, circumference),
   formula('A_f = pi * d_f ^ 2 / 4', area.mm2, derived('areaCircle')),
-  formula(
-    'V_g = pi * d_g * A_f',
-    volume.mm3,
-    derived('circumferenceSection'),
-  ),
+  formula('V_g = pi * d_g * A_f', volume.mm3, derived('circumferenceSection')),
   formula('p_gear = V_g / (k_A * w * l_L)', length.mm, volumeKept, up, 'p_gear_feedGearTurn'),
   formula('p_gear = V_g / (k_A * w * h)', length.mm, volumeKept, along, 'p_gear_feedGearTurn2'),
-  formula(
-    'p_heat = h * t_c / t_L',
-    length.mm,
-    derived('layersCycleHeight'),
-    up, 'p_heat_heaterCycleHeight',
-  ),
+  formula('p_heat = h * t_c / t_L', length.mm, derived('layersCycleHeight'), up, 'p_heat_heaterCycleHeight'),
   formula('p_heat = v * t_c', length.mm, derived('speedTime'), along, 'p_heat_heaterCycleAlong'),
-  formula(
-    'p_day = h * 86400 * one_s / t_L',
-    length.mm,
-    derived('layersDayHeight'),
-    up,
-  ),
+  formula('p_day = h * 86400 * one_s / t_L', length.mm, derived('layersDayHeight'), up),
 
   formula('e_lead = P / p_lead - 1', ratio.percent, apart, screw),
   formula('e_thread = P / p_thread - 1', ratio.percent, apart, screw),

@@ -5,14 +5,25 @@ import { formulas } from './formulas';
 import { choices, inputs } from './inputs';
 import words from './words/en';
 
-export default calculator({
-  cautions: ['switchOffUnplug', 'supportGantryBed', 'hotEndStays'],
-  choices,
-  inputs,
-  formulas,
-  limits: [],
-  judge,
-  action,
-  beware: ['periodAgreesSuspicion', 'onlyPartsListed', 'wavesAfterCorner', 'wallDoesRun', 'whereMotorsMove', 'cycleHeaterShorter', 'layerHeightScrew'],
-  examples,
-}, words);
+export default calculator(
+  {
+    cautions: ['switchOffUnplug', 'supportGantryBed', 'hotEndStays'],
+    choices,
+    inputs,
+    formulas,
+    limits: [],
+    judge,
+    action,
+    beware: [
+      'periodAgreesSuspicion',
+      'onlyPartsListed',
+      'wavesAfterCorner',
+      'wallDoesRun',
+      'whereMotorsMove',
+      'cycleHeaterShorter',
+      'layerHeightScrew',
+    ],
+    examples,
+  },
+  words,
+);

@@ -1,5 +1,5 @@
 import { placed } from '../../engine/shared-places';
-import { angle, count, length, ratio, speed, time } from '../../quantity/kinds';
+import { count, length, ratio, time } from '../../quantity/kinds';
 import { commonPractice } from '../../reference/citation';
 import { choice, input, derived } from '../../engine/calculator';
 
@@ -9,14 +9,8 @@ const screw = { way: 'up', lift: 'screw' } as const;
 const belt = { way: 'up', lift: 'belt' } as const;
 
 export const choices = {
-  by: choice(
-    { count: {}, direct: {} },
-    'count',
-  ),
-  way: choice(
-    { up: {}, along: {} },
-    'up',
-  ),
+  by: choice({ count: {}, direct: {} }, 'count'),
+  way: choice({ up: {}, along: {} }, 'up'),
   lift: choice({ screw: {}, belt: {} }, 'screw', {
     from: 'z.lift',
     when: up,
@@ -41,11 +35,7 @@ export const inputs = {
     when: { by: 'direct' },
   }),
   h: placed('print.layer', { open: true, optional: true, range: [0.01, 2] }),
-  P_h: placed('z.lead', { open: true,
-    optional: true,
-    range: [0.5, 50],
-    when: screw,
-  }),
+  P_h: placed('z.lead', { open: true, optional: true, range: [0.5, 50], when: screw }),
   n_s: input(count.one, {
     optional: true,
     range: [1, 12],
@@ -53,11 +43,7 @@ export const inputs = {
     when: screw,
   }),
   p: placed('z.belt-pitch', { open: true, optional: true, range: [1, 20], when: belt }),
-  z: placed('z.pinion-teeth', { open: true,
-    optional: true,
-    range: [8, 200],
-    when: belt,
-  }),
+  z: placed('z.pinion-teeth', { open: true, optional: true, range: [8, 200], when: belt }),
   d_z: input(length.mm, {
     optional: true,
     range: [3, 200],
@@ -66,11 +52,7 @@ export const inputs = {
     when: belt,
   }),
   p_b: placed('belt.pitch', { optional: true, range: [1, 20], when: along }),
-  z_b: placed('belt.pulley-teeth', { open: true,
-    optional: true,
-    range: [8, 200],
-    when: along,
-  }),
+  z_b: placed('belt.pulley-teeth', { open: true, optional: true, range: [8, 200], when: along }),
   d_i: input(length.mm, {
     optional: true,
     range: [3, 200],

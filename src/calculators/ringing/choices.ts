@@ -9,17 +9,8 @@ export const choices = {
     },
     'count',
   ),
-  along: choice(
-    { wall: {}, axis: {} },
-    'wall',
-  ),
-  test: choice(
-    { one: {}, two: {} },
-    'one',
-  ),
-  corner: choice(
-    { rest: {}, kept: {} },
-    'rest',
-  ),
+  along: choice({ wall: {}, axis: {} }, 'wall'),
+  test: choice({ one: {}, two: {} }, 'one'),
+  corner: choice({ rest: {}, kept: {} }, 'rest'),
   belt: choice(beltOptions({ springRate: 'C_0' }), 'curved2', { from: 'belt.type', hint: BELT_LABELS }),
 };

@@ -14,11 +14,7 @@ import { formula, cite, derived } from '../../engine/calculator';
 
 const oscillator = cite('Thomson, Theory of Vibration with Applications', 'chapterFreeVibration', true);
 const decrement = cite('Thomson, Theory of Vibration with Applications', 'sectionLogarithmicDecrement', true);
-const shock = cite(
-  'Den Hartog, Mechanical Vibrations',
-  'responseSuddenlyApplied',
-  true,
-);
+const shock = cite('Den Hartog, Mechanical Vibrations', 'responseSuddenlyApplied', true);
 const cancel = cite(
   'Singer and Seering, Preshaping Command Inputs to Reduce System Vibration, 1990',
   'pushOppositeWhole',
@@ -55,56 +51,24 @@ export const formulas = [
   formula('lambda_2 = P_2', length.mm, derived('read'), { along: 'wall', ...two }),
   formula('lambda_2 = P_2 / cos(theta_w)', length.mm, angled, { along: 'axis', ...two }),
   formula('f_2 = v_2 / lambda_2', frequency.Hz, path, two),
-  formula(
-    'kappa = ln(lambda_2 / lambda) / ln(v_2 / v)',
-    ratio.one,
-    derived('spacingGrowsSpeed'),
-    two,
-  ),
-  formula(
-    'g_p = abs(ln(lambda_a / p))',
-    ratio.percent,
-    derived('logarithmRatio'),
-    one,
-  ),
+  formula('kappa = ln(lambda_2 / lambda) / ln(v_2 / v)', ratio.one, derived('spacingGrowsSpeed'), two),
+  formula('g_p = abs(ln(lambda_a / p))', ratio.percent, derived('logarithmRatio'), one),
   formula(
     'x_f = 4 * p * z * theta_s / (rev * i_b)',
     length.mm,
     cite('IEC 60034-20-1, stepping motors', 'fourFullSteps', true),
     one,
   ),
-  formula(
-    'g_s = abs(ln(lambda_a / x_f))',
-    ratio.percent,
-    derived('logarithmRatio'),
-    one,
-  ),
+  formula('g_s = abs(ln(lambda_a / x_f))', ratio.percent, derived('logarithmRatio'), one),
   formula('a_s = x_tol * omega^2 / 2', acceleration.mm_s2, shock),
-  formula(
-    'a_q = x_tol * omega^2',
-    acceleration.mm_s2,
-    derived('forceMassAcceleration'),
-  ),
+  formula('a_q = x_tol * omega^2', acceleration.mm_s2, derived('forceMassAcceleration')),
   formula('X = 2 * a / omega^2', length.mm, shock),
-  formula(
-    'n_a = v * f / a',
-    ratio.one,
-    derived('rampTimeV'),
-  ),
+  formula('n_a = v * f / a', ratio.one, derived('rampTimeV')),
   formula('a_1 = v * f', acceleration.mm_s2, cancel),
   formula('k_a = ceil(n_a)', count.one, cancel),
   formula('a_k = v * f / k_a', acceleration.mm_s2, cancel),
-  formula(
-    'v_m = x_tol * omega',
-    speed.mm_s,
-    derived('freeVibrationSudden'),
-  ),
-  formula(
-    'x_c = v_c / omega',
-    length.mm,
-    derived('freeVibrationSudden'),
-    { corner: 'kept' },
-  ),
+  formula('v_m = x_tol * omega', speed.mm_s, derived('freeVibrationSudden')),
+  formula('x_c = v_c / omega', length.mm, derived('freeVibrationSudden'), { corner: 'kept' }),
   formula('delta = ln(2) / n_h', ratio.one, decrement),
   formula('zeta = delta / sqrt(4 * pi^2 + delta^2)', ratio.percent, decrement),
   formula('n_10 = ln(10) / delta', ratio.one, decrement),

@@ -1,5 +1,5 @@
 import { placed } from '../../engine/shared-places';
-import { acceleration, angle, count, force, length, mass, ratio, speed } from '../../quantity/kinds';
+import { angle, count, force, length, mass, ratio, speed } from '../../quantity/kinds';
 import { beltSources, TABLE_WIDTH } from '../../reference/belts';
 import { commonPractice } from '../../reference/citation';
 import { input, derived } from '../../engine/calculator';
@@ -28,9 +28,7 @@ export const inputs = {
     phone: 'ridges',
     when: direct,
   }),
-  v: placed('print.speed', { open: true,
-    range: [1, 1000],
-  }),
+  v: placed('print.speed', { open: true, range: [1, 1000] }),
   x_0: input(length.mm, {
     typical: 5,
     spread: 0.5,

@@ -52,11 +52,7 @@ export const choices = {
     'bronze-greased',
     { from: 'z.nut', when: { screw: PLAIN } },
   ),
-  screws: choice(
-    { one: {}, two: {}, more: {} },
-    'two',
-    { from: 'z.screws' },
-  ),
+  screws: choice({ one: {}, two: {}, more: {} }, 'two', { from: 'z.screws' }),
   drive: choice({ belt: {}, motors: {} }, 'motors', {
     from: 'z.drive',
     when: { screws: 'two' },

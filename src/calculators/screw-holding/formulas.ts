@@ -52,21 +52,18 @@ const thread = [
     'T_R = F * d_2 / 2 * (P_h + pi * mu * d_2 / cos(alpha)) / (pi * d_2 - mu * P_h / cos(alpha))',
     torque.N_mm,
     mott,
-    plain, 'T_R_torqueRaiseThread',
+    plain,
+    'T_R_torqueRaiseThread',
   ),
   formula('T_R = F * P_h / (2 * pi * eta_b)', torque.N_mm, ball, balls, 'T_R_torqueRaiseBall'),
   formula(
     'T_L = F * d_2 / 2 * (pi * mu * d_2 / cos(alpha) - P_h) / (pi * d_2 + mu * P_h / cos(alpha))',
     torque.N_mm,
     shigley,
-    plain, 'T_L_torqueLowerThread',
+    plain,
+    'T_L_torqueLowerThread',
   ),
-  formula(
-    'T_L = F * P_h / (2 * pi) * (1 / eta_b - 2)',
-    torque.N_mm,
-    ball,
-    balls, 'T_L_torqueLowerBall',
-  ),
+  formula('T_L = F * P_h / (2 * pi) * (1 / eta_b - 2)', torque.N_mm, ball, balls, 'T_L_torqueLowerBall'),
   formula('T_c = mu_c * F * d_c / 2', torque.N_mm, shigley),
   formula('T_u = T_R + T_c + T_b', torque.N_mm, shigley),
   formula('T_n = T_L + T_c + T_b', torque.N_mm, shigley),
@@ -88,37 +85,21 @@ const holding = [
   formula('T_m = T_d * i_g', torque.N_mm, derived('torqueThroughGearing'), { screws: ['one', 'more'] }),
   formula('T_m = T_d * i_g', torque.N_mm, derived('torqueThroughGearing'), twoMotors),
   formula('T_m = T_d * i_g / 2', torque.N_mm, derived('motorScrews'), belt),
-  formula(
-    'T_1 = F * d_2 / 2 / (1 / tan(lambda) + mu / cos(alpha))',
-    torque.N_mm,
-    same,
-    plain,
-  ),
+  formula('T_1 = F * d_2 / 2 / (1 / tan(lambda) + mu / cos(alpha))', torque.N_mm, same, plain),
   formula('T_1 = F * P_h / (2 * pi)', torque.N_mm, same, balls),
   formula('m_p = m_t + T_c / T_1', ratio.one, same),
   formula('m = m_p + (T_m + T_b) / T_1', ratio.one, same),
   formula('m_2 = m_p + (T_m + T_b) * F / (T_1 * F_2)', ratio.one, same, twoMotors),
   formula('T_k = (m_lim - m) * T_1', torque.N_mm, same),
-  formula(
-    'F_m = (T_m + T_b) * F / (T_1 * (m_lim - m_p))',
-    force.N,
-    same,
-  ),
-  formula(
-    'P_n = pi * d_2 * mu / (cos(alpha) * m_lim)',
-    length.mm,
-    shigley,
-    plain,
-  ),
+  formula('F_m = (T_m + T_b) * F / (T_1 * (m_lim - m_p))', force.N, same),
+  formula('P_n = pi * d_2 * mu / (cos(alpha) * m_lim)', length.mm, shigley, plain),
   formula('F_p = (m_lim - 1) * F', force.N, raised, { screws: ['one', 'more'] }),
   formula('F_p = (m_lim - 1) * F', force.N, raised, twoMotors),
   // Midway, since the belt lets neither screw turn alone.
   formula('F_p = (m_lim - 1) * M_z * g_n', force.N, raised, belt),
 ] as const;
 
-const sync = derived(
-  'phaseMotorFour',
-);
+const sync = derived('phaseMotorFour');
 const SLIPPED = 'A side that slipped comes back out by this, or a multiple';
 
 /** What bends it, what makes it whirl. */
@@ -127,21 +108,13 @@ const slender = [
   formula('h_e = 4 * theta_s * P_h / (rev * i_g)', length.mm, sync, {
     screws: 'more',
   }),
-  formula(
-    'F_s = 2 * pi * tau_h * i_g * eta_c / P_h',
-    force.N,
-    derived('energyTurnTimes'),
-  ),
+  formula('F_s = 2 * pi * tau_h * i_g * eta_c / P_h', force.N, derived('energyTurnTimes')),
   formula('I = pi * d_3^4 / 64', secondMoment.mm4, euler),
   formula('s = 4 * K * L / d_3', ratio.one, columns),
   formula('s_c = sqrt(2 * pi^2 * E / R_e)', ratio.one, columns),
   formula('F_E = pi^2 * E * I / (K * L)^2', force.N, euler),
   // Euler's curve above s_c, the parabola that touches it below: one of the two factors stands still in each.
-  formula(
-    'sigma = R_e * (1 - min(s, s_c)^2 / (2 * s_c^2)) * (s_c / max(s, s_c))^2',
-    pressure.MPa,
-    columns,
-  ),
+  formula('sigma = R_e * (1 - min(s, s_c)^2 / (2 * s_c^2)) * (s_c / max(s, s_c))^2', pressure.MPa, columns),
   formula('F_b = sigma * pi * d_3^2 / 4', force.N, columns),
   formula('m_b = F_b / F_s', ratio.one, derived('bucklingLoadOver')),
   formula('n = v / P_h', rotation.rpm, derived('leadTurn')),

@@ -6,9 +6,7 @@ import { PLAIN, STANDARD } from './choices';
 
 const iso = cite('ISO 2904, trapezoidal threads', 'basicProfileCrest', true);
 const euler = cite('Roark’s Formulas for Stress and Strain', 'elasticStabilityBars2', true);
-const bearings = derived(
-  'rollingBearingsFriction',
-);
+const bearings = derived('rollingBearingsFriction');
 const plain = { screw: PLAIN };
 const twoMotors = { screws: 'two', drive: 'motors' };
 
@@ -183,11 +181,7 @@ export const inputs = {
     seldom: true,
     typical: 9.8696,
     range: [1, 30],
-    basis: cite(
-      'Blevins, Formulas for Natural Frequency and Mode Shape',
-      'singleSpanBeams2',
-      true,
-    ),
+    basis: cite('Blevins, Formulas for Natural Frequency and Mode Shape', 'singleSpanBeams2', true),
     decided: true,
   }),
   E: input(pressure.GPa, {
@@ -201,11 +195,7 @@ export const inputs = {
     seldom: true,
     typical: 400,
     spread: 150,
-    basis: cite(
-      'Shigley, Mechanical Engineering Design',
-      'tablesHotRolled',
-      true,
-    ),
+    basis: cite('Shigley, Mechanical Engineering Design', 'tablesHotRolled', true),
     range: [10, 2000],
   }),
   rho: input(density.kg_m3, {

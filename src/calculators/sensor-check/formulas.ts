@@ -16,9 +16,7 @@ const steinhart = cite(
   true,
 );
 const solved = derived('equationSteinhartHart');
-const back = derived(
-  'newtonsInterpolationLn',
-);
+const back = derived('newtonsInterpolationLn');
 const ohm = derived('ohmsLaw');
 
 export const formulas = [
@@ -35,35 +33,24 @@ export const formulas = [
     ...ohms,
     law: 'beta',
   }),
-  formula(
-    'y_s = a_S + ln(R_m / one_ohm) * (b_S + ln(R_m / one_ohm)^2 * c_S)',
-    expansion.per_K,
-    steinhart,
-    { ...ohms, law: 'three' },
-  ),
+  formula('y_s = a_S + ln(R_m / one_ohm) * (b_S + ln(R_m / one_ohm)^2 * c_S)', expansion.per_K, steinhart, {
+    ...ohms,
+    law: 'three',
+  }),
   formula(
     'T_s = T_a * exp(-ln(y_s * T_a))',
     temperature.C,
     derived('overLogarithmSo'),
-    ohms, 'T_s_temperatureResistanceMeans',
+    ohms,
+    'T_s_temperatureResistanceMeans',
   ),
   formula('T_s = T_r', temperature.C, derived('shown'), shown, 'T_s_temperatureTells'),
   formula('dT_s = T_s - T_a', temperatureDifference.K, derived('difference'), sensor),
 
   formula('R_e = R_n * exp(B * (1 / T_a - 1 / T_n))', resistance.kohm, iec, beta),
-  formula(
-    'R_w = R_n * exp(B * (1 / T_w - 1 / T_n))',
-    resistance.kohm,
-    iec,
-    beta,
-  ),
+  formula('R_w = R_n * exp(B * (1 / T_w - 1 / T_n))', resistance.kohm, iec, beta),
   formula('E_2 = (L_2 - L_1) / (T_1 / T_2 - 1)', ratio.one, back, three),
-  formula(
-    'E_3 = ((L_3 - L_2) / (T_1 / T_3 - T_1 / T_2) - E_2) / (T_1 / T_3 - 1)',
-    ratio.one,
-    back,
-    three,
-  ),
+  formula('E_3 = ((L_3 - L_2) / (T_1 / T_3 - T_1 / T_2) - E_2) / (T_1 / T_3 - 1)', ratio.one, back, three),
   formula(
     'R_e = one_ohm * exp(L_1 + (T_1 / T_a - 1) * (E_2 + (T_1 / T_a - T_1 / T_2) * E_3))',
     resistance.kohm,
@@ -76,32 +63,29 @@ export const formulas = [
     back,
     three,
   ),
+  formula('alpha_w = -B / T_w^2', expansion.per_K, cite('IEC 60539-1', 'bT', true), beta),
+  formula('dT_B = 1 / (1 / T_n + (1 + delta_B) * (1 / T_w - 1 / T_n)) - T_w', temperatureDifference.K, iec, beta),
   formula(
-    'alpha_w = -B / T_w^2',
-    expansion.per_K,
-    cite('IEC 60539-1', 'bT', true),
-    beta,
+    'q = R_m / R_e',
+    ratio.one,
+    derived('overOther'),
+    {
+      ...ohms,
+      law: 'beta',
+    },
+    'q_beta',
   ),
   formula(
-    'dT_B = 1 / (1 / T_n + (1 + delta_B) * (1 / T_w - 1 / T_n)) - T_w',
-    temperatureDifference.K,
+    'q = exp(B * (1 / T_r - 1 / T_a))',
+    ratio.one,
     iec,
-    beta,
+    {
+      ...shown,
+      law: 'beta',
+    },
+    'q_beta2',
   ),
-  formula('q = R_m / R_e', ratio.one, derived('overOther'), {
-    ...ohms,
-    law: 'beta',
-  }, 'q_beta'),
-  formula('q = exp(B * (1 / T_r - 1 / T_a))', ratio.one, iec, {
-    ...shown,
-    law: 'beta',
-  }, 'q_beta2'),
-  formula(
-    'dT_R = ln(q) / alpha_w',
-    temperatureDifference.K,
-    iec,
-    beta,
-  ),
+  formula('dT_R = ln(q) / alpha_w', temperatureDifference.K, iec, beta),
 
   formula('P = V^2 / R_h', power.W, ohm, heater),
   formula('I = V / R_h', current.A, ohm, heater),

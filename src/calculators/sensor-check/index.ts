@@ -6,13 +6,23 @@ import { formulas, limits } from './formulas';
 import { inputs } from './inputs';
 import words from './words/en';
 
-export default calculator({
-  cautions: ['switchOffUnplug', 'mainsHeatersTheir', 'blockBurnsOnce', 'heaterWrongVoltage', 'neverRunHeater'],
-  choices,
-  inputs,
-  formulas,
-  limits,
-  action: instruct,
-  beware: ['testRoomTemperature', 'bValueFit', 'sensorLooseHole', 'platinumSensorsThermocouples', 'equationSteinhartHart', 'heatersResistanceRises'],
-  examples,
-}, words);
+export default calculator(
+  {
+    cautions: ['switchOffUnplug', 'mainsHeatersTheir', 'blockBurnsOnce', 'heaterWrongVoltage', 'neverRunHeater'],
+    choices,
+    inputs,
+    formulas,
+    limits,
+    action: instruct,
+    beware: [
+      'testRoomTemperature',
+      'bValueFit',
+      'sensorLooseHole',
+      'platinumSensorsThermocouples',
+      'equationSteinhartHart',
+      'heatersResistanceRises',
+    ],
+    examples,
+  },
+  words,
+);

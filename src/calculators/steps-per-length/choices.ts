@@ -35,11 +35,7 @@ export const choices = {
     'travel',
     { when: onAxis },
   ),
-  fed: choice(
-    { parts: {}, travel: {} },
-    'travel',
-    { when: onFeed },
-  ),
+  fed: choice({ parts: {}, travel: {} }, 'travel', { when: onFeed }),
   pair: choice(
     {
       sides: {},

@@ -5,9 +5,7 @@ import { fed, onFeed, printed, travelled } from './choices';
 const steppers = cite('IEC 60034-20-1, stepping motors', 'stepAngleOver', true);
 const turn = cite('ISO 5296 and ISO 13050, synchronous belt drives', 'turnMovesPitch', true);
 const lead = cite('Machinery’s Handbook', 'powerScrewsLead', true);
-const sameSteps = derived(
-  'stepsSentStay',
-);
+const sameSteps = derived('stepsSentStay');
 const line = derived('straightLineThrough');
 const expansion = cite('OpenStax, University Physics volume 2', 'chapterLinearExpansion', true);
 
@@ -25,26 +23,11 @@ export const formulas = [
   formula('S_c = rev / theta_s * m_b * i_b / (p * z)', perLength.per_mm, turn, { axis: ['x', 'y'] }),
   formula('S_c = rev / theta_s * m_z * i_z / P_h', perLength.per_mm, lead, { axis: 'z' }),
   formula('S_c = rev / theta_s * m_z * i_z / (p_z * z_z)', perLength.per_mm, turn, { axis: 'zb' }),
-  formula(
-    'S_c = rev / theta_s * m_e * i_e / (pi * d_g)',
-    perLength.per_mm,
-    derived('turnGearFeeds'),
-    onFeed,
-  ),
+  formula('S_c = rev / theta_s * m_e * i_e / (pi * d_g)', perLength.per_mm, derived('turnGearFeeds'), onFeed),
   formula('x_m = 1 / S_c', length.um, steppers),
   formula('q = S_0 / S_c - 1', ratio.percent, derived('ratioLess')),
-  formula(
-    'l_d = x_2 - x_1 + b',
-    length.mm,
-    derived('differencePlacesTook'),
-    travelled, 'l_d_travelDrive',
-  ),
-  formula(
-    'l_d = r_1 - r_2',
-    length.mm,
-    derived('wentMissingMarks'),
-    fed, 'l_d_filamentFed',
-  ),
+  formula('l_d = x_2 - x_1 + b', length.mm, derived('differencePlacesTook'), travelled, 'l_d_travelDrive'),
+  formula('l_d = r_1 - r_2', length.mm, derived('wentMissingMarks'), fed, 'l_d_filamentFed'),
   formula('c = l_d / l_c - 1', ratio.percent, derived('ratioLess'), travelled, 'c_movedAboveCommanded'),
   formula('c = l_d / l_f - 1', ratio.percent, derived('ratioLess'), fed, 'c_fedAboveCommanded'),
   formula('S_n = S_0 * l_c / l_d', perLength.per_mm, sameSteps, travelled, 'S_n_stepsPerLength'),
@@ -56,28 +39,13 @@ export const formulas = [
   }),
   formula('p_e = p_z * S_c / S_n', length.mm, turn, { axis: 'zb', by: 'travel' }),
   formula('P_e = P_h * S_c / S_n', length.mm, lead, { axis: 'z', by: 'travel' }),
-  formula(
-    'd_e = d_g * S_c / S_n',
-    length.mm,
-    derived('turnGearFeeds'),
-    fed,
-  ),
-  formula(
-    's_f = 1 - (r_1 - r_3) / l_d',
-    ratio.percent,
-    derived('shareSlowFeed'),
-    fed,
-  ),
+  formula('d_e = d_g * S_c / S_n', length.mm, derived('turnGearFeeds'), fed),
+  formula('s_f = 1 - (r_1 - r_3) / l_d', ratio.percent, derived('shareSlowFeed'), fed),
   formula('c_t = (m_o + m_i) / (D_o + D_i) - 1', ratio.percent, line, sides),
   formula('o = m_o - D_o * (1 + c_t)', length.mm, line, sides),
   formula('c_t = (m_2 - m_1) / (l_2 - l_1) - 1', ratio.percent, line, lengths),
   formula('o = m_1 - l_1 * (1 + c_t)', length.mm, line, lengths),
-  formula(
-    'y = o / 2',
-    length.mm,
-    derived('outsideSizeHas'),
-    printed,
-  ),
+  formula('y = o / 2', length.mm, derived('outsideSizeHas'), printed),
   formula('s = alpha * (T_g - T_r)', ratio.percent, expansion, {
     ...printed,
     material: ['pla', 'petg', 'abs', 'pc'],
@@ -86,11 +54,6 @@ export const formulas = [
     ...printed,
     material: 'other',
   }),
-  formula(
-    'e_d = (1 + c_t) / (1 - s) - 1',
-    ratio.percent,
-    derived('pieceDriveLaid'),
-    printed,
-  ),
+  formula('e_d = (1 + c_t) / (1 - s) - 1', ratio.percent, derived('pieceDriveLaid'), printed),
   formula('k_s = 1 / (1 + c_t)', ratio.percent, derived('reciprocal'), printed),
 ] as const;

@@ -9,37 +9,49 @@ import words from './words/en';
 
 const COUNT = 'Set against counted from the parts';
 
-export default calculator({
-  cautions: ['keepFingersCaliper', 'filamentFedThrough', 'switchOffUnplug'],
-  choices,
-  inputs,
-  formulas,
-  limits: [
-    {
-      of: 'c',
-      max: 'e_lim',
-      symmetric: true,
-      cite: commonPractice,
-      when: travelled,
-    },
-    { of: 'c', max: 'e_lim', symmetric: true, as: 'cFedAgainstCommanded', cite: commonPractice, when: fed },
-    {
-      of: 'e_d',
-      max: 'e_lim',
-      symmetric: true,
-      cite: commonPractice,
-      when: printed,
-    },
-    { of: 'q', max: 'e_lim', symmetric: true, cite: commonPractice, when: onAxis },
-    {
-      of: 'q',
-      max: 'e_lim',
-      symmetric: true,
-      cite: commonPractice,
-      when: { axis: 'feed', fed: 'parts' },
-    },
-  ],
-  action: instruct,
-  beware: ['beltsPitchDoes', 'stepsCorrectedPrinted', 'beltUnderN', 'lostMotionLooks', 'holesComeOut', 'firstLayersSqueezed', 'filamentNumberFound', 'shrinkageWorkedOut'],
-  examples,
-}, words);
+export default calculator(
+  {
+    cautions: ['keepFingersCaliper', 'filamentFedThrough', 'switchOffUnplug'],
+    choices,
+    inputs,
+    formulas,
+    limits: [
+      {
+        of: 'c',
+        max: 'e_lim',
+        symmetric: true,
+        cite: commonPractice,
+        when: travelled,
+      },
+      { of: 'c', max: 'e_lim', symmetric: true, as: 'cFedAgainstCommanded', cite: commonPractice, when: fed },
+      {
+        of: 'e_d',
+        max: 'e_lim',
+        symmetric: true,
+        cite: commonPractice,
+        when: printed,
+      },
+      { of: 'q', max: 'e_lim', symmetric: true, cite: commonPractice, when: onAxis },
+      {
+        of: 'q',
+        max: 'e_lim',
+        symmetric: true,
+        cite: commonPractice,
+        when: { axis: 'feed', fed: 'parts' },
+      },
+    ],
+    action: instruct,
+    beware: [
+      'beltsPitchDoes',
+      'stepsCorrectedPrinted',
+      'beltUnderN',
+      'lostMotionLooks',
+      'holesComeOut',
+      'firstLayersSqueezed',
+      'filamentNumberFound',
+      'shrinkageWorkedOut',
+    ],
+    examples,
+  },
+  words,
+);

@@ -1,5 +1,5 @@
 import { placed } from '../../engine/shared-places';
-import { angle, count, expansion, length, perLength, ratio, temperature } from '../../quantity/kinds';
+import { count, expansion, length, perLength, ratio, temperature } from '../../quantity/kinds';
 import { commonPractice } from '../../reference/citation';
 import { input, type When, cite, derived } from '../../engine/calculator';
 import { fed, onFeed, printed, travelled } from './choices';
@@ -25,8 +25,7 @@ const SMALL: Range = [1, 300];
 const LARGE: Range = [20, 2000];
 const size = (range: Range, when: When, hint?: string) =>
   input(length.mm, { range, tool: 'caliper', when, ...(hint === undefined ? {} : { hint }) });
-const drawn = (typical: number, range: Range, when: When) =>
-  input(length.mm, { typical, decided: true, range, when });
+const drawn = (typical: number, range: Range, when: When) => input(length.mm, { typical, decided: true, range, when });
 
 /** What is asked: the number set, the parts of the drive, the travel or the piece, the limit. */
 export const inputs = {
@@ -81,19 +80,11 @@ export const inputs = {
     when: fed,
   }),
   D_o: drawn(100, LARGE, sides),
-  m_o: size(
-    LARGE,
-    sides,
-    'Clear of the first layers, which are squeezed wide, and of the seam. Cold.',
-  ),
+  m_o: size(LARGE, sides, 'Clear of the first layers, which are squeezed wide, and of the seam. Cold.'),
   D_i: drawn(80, LARGE, sides),
   m_i: size(LARGE, sides, 'Between flat walls of the same piece, along the same axis.'),
   l_1: drawn(20, SMALL, lengths),
-  m_1: size(
-    SMALL,
-    lengths,
-    'Clear of the first layers, which are squeezed wide, and of the seam. Cold.',
-  ),
+  m_1: size(SMALL, lengths, 'Clear of the first layers, which are squeezed wide, and of the seam. Cold.'),
   l_2: drawn(120, LARGE, lengths),
   m_2: size(LARGE, lengths),
   alpha: input(expansion.um_mK, {
@@ -186,8 +177,6 @@ export const inputs = {
   e_lim: input(ratio.percent, {
     seldom: true,
     range: [0.001, 20],
-    basis: derived(
-      'judgedBeltN',
-    ),
+    basis: derived('judgedBeltN'),
   }),
 };

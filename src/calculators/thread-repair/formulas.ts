@@ -8,9 +8,7 @@ import { formula, cite, derived } from '../../engine/calculator';
 const shearArea = cite('FED-STD-H28/2B and Machinery’s Handbook', 'shearAreaThreads', true);
 const weaker = derived('weakerHoleScrew');
 const share = derived('loadOverProof');
-const outward = derived(
-  'shearAreaScrews',
-);
+const outward = derived('shearAreaScrews');
 const beside = derived('wallLessGrowth');
 const tighten = cite('Machinery’s Handbook and VDI 2230', 'torqueCoefficientPull', true);
 const sum = derived('moneyPlusTime');
@@ -19,16 +17,8 @@ export const formulas = [
   formula('A_s = pi / 4 * (d - 0.938194 * P)^2', area.mm2, iso898Area),
   formula('F_p = S_p * A_s', force.N, iso898),
   formula('tau_s = q_s * R_m', pressure.MPa, derived('shareTensileStrength')),
-  formula(
-    'a_i = pi * D_s / P * (P / 2 + (D_s - E_n) / sqrt(3))',
-    length.mm,
-    shearArea,
-  ),
-  formula(
-    'a_e = pi * K_n / P * (P / 2 + (E_s - K_n) / sqrt(3))',
-    length.mm,
-    shearArea,
-  ),
+  formula('a_i = pi * D_s / P * (P / 2 + (D_s - E_n) / sqrt(3))', length.mm, shearArea),
+  formula('a_e = pi * K_n / P * (P / 2 + (E_s - K_n) / sqrt(3))', length.mm, shearArea),
   formula('f = min(tau * a_i, tau_s * a_e)', stiffness.N_mm, weaker),
   formula('F_e = f * L_e', force.N, shearArea),
   formula('s_e = F_e / F_p', ratio.percent, share),
@@ -47,44 +37,30 @@ export const formulas = [
   formula('w_i = w - (D_i - d) / 2', length.mm, beside),
   formula('m_i = w_i - k_w * D_i', length.mm, commonPractice),
   formula('x_i = L_h - L_i', length.mm, insertLength, { hole: ['reached', 'shut'] }, 'x_i_depthSpareUnder'),
-  formula('x_i = L_h - (L_i + 4 * P)', length.mm, insertLength, {
-    hole: 'blind',
-  }, 'x_i_blind'),
+  formula(
+    'x_i = L_h - (L_i + 4 * P)',
+    length.mm,
+    insertLength,
+    {
+      hole: 'blind',
+    },
+    'x_i_blind',
+  ),
   formula('T_i = K * d * F_p * min(k_t, s_i / k_m)', torque.N_m, tighten),
   formula('C_i = c_i + r_h * t_i / (3600 * one_s)', money.one, sum),
 
-  formula(
-    'a_n = pi * D_sn / P_n * (P_n / 2 + (D_sn - E_nn) / sqrt(3))',
-    length.mm,
-    shearArea,
-  ),
-  formula(
-    'b_n = pi * K_nn / P_n * (P_n / 2 + (E_sn - K_nn) / sqrt(3))',
-    length.mm,
-    shearArea,
-  ),
+  formula('a_n = pi * D_sn / P_n * (P_n / 2 + (D_sn - E_nn) / sqrt(3))', length.mm, shearArea),
+  formula('b_n = pi * K_nn / P_n * (P_n / 2 + (E_sn - K_nn) / sqrt(3))', length.mm, shearArea),
   formula('f_n = min(tau * a_n, tau_s * b_n)', stiffness.N_mm, weaker),
   formula('s_n = f_n * L_r / F_p', ratio.percent, share),
-  formula(
-    'S_n = F_p / (pi / 4 * (d_n - 0.938194 * P_n)^2)',
-    pressure.MPa,
-    iso898Area,
-  ),
+  formula('S_n = F_p / (pi / 4 * (d_n - 0.938194 * P_n)^2)', pressure.MPa, iso898Area),
   formula('w_n = w - (d_n - d) / 2', length.mm, beside),
   formula('m_n = w_n - k_w * d_n', length.mm, commonPractice),
   formula('T_n = K * d_n * F_p * min(k_t, s_n / k_m)', torque.N_m, tighten),
   formula('C_n = c_n + r_h * t_n / (3600 * one_s)', money.one, sum),
 
-  formula(
-    'b_w = p_y * pi / 4 * (d_w^2 - D_c^2) / F_p',
-    ratio.percent,
-    derived('yieldStressTimes'),
-  ),
-  formula(
-    's_b = min(1, b_w)',
-    ratio.percent,
-    cite('ISO 898-2', 'nutBoltsClass', true),
-  ),
+  formula('b_w = p_y * pi / 4 * (d_w^2 - D_c^2) / F_p', ratio.percent, derived('yieldStressTimes')),
+  formula('s_b = min(1, b_w)', ratio.percent, cite('ISO 898-2', 'nutBoltsClass', true)),
   formula('w_b = w - (D_c - d) / 2', length.mm, beside),
   formula('x_w = w - (d_w - d) / 2', length.mm, beside),
   formula('T_b = K * d * F_p * min(k_t, b_w / k_m)', torque.N_m, tighten),
@@ -95,6 +71,4 @@ export const formulas = [
   formula('C_r = c_r + r_h * t_r / (3600 * one_s)', money.one, sum),
 ] as const;
 
-export const limits = [
-  { of: 's_e', min: 's_min', cite: commonPractice },
-] as const;
+export const limits = [{ of: 's_e', min: 's_min', cite: commonPractice }] as const;

@@ -7,14 +7,32 @@ import { formulas, limits } from './formulas';
 import { inputs } from './inputs';
 import words from './words/en';
 
-export default calculator({
-  cautions: ['switchOffUnplug', 'eyeProtectionChips', 'clampPartNever', 'drillChipsHot', 'takeOutBoards', 'whereScrewHolds'],
-  choices,
-  inputs,
-  formulas,
-  limits,
-  action: instruct,
-  ways: compare,
-  beware: ['chartsDrillsWire', 'shearAreasThose', 'thinWallWidens', 'torqueCoefficientScatters', 'headsLowButton', 'plasticsLoadCreeps', 'largerScrewNeeds'],
-  examples,
-}, words);
+export default calculator(
+  {
+    cautions: [
+      'switchOffUnplug',
+      'eyeProtectionChips',
+      'clampPartNever',
+      'drillChipsHot',
+      'takeOutBoards',
+      'whereScrewHolds',
+    ],
+    choices,
+    inputs,
+    formulas,
+    limits,
+    action: instruct,
+    ways: compare,
+    beware: [
+      'chartsDrillsWire',
+      'shearAreasThose',
+      'thinWallWidens',
+      'torqueCoefficientScatters',
+      'headsLowButton',
+      'plasticsLoadCreeps',
+      'largerScrewNeeds',
+    ],
+    examples,
+  },
+  words,
+);

@@ -29,11 +29,7 @@ export const choices = {
     'pom',
     { from: 'wheel.material' },
   ),
-  contact: choice(
-    { line: {}, edge: {} },
-    'line',
-    { from: 'wheel.contact' },
-  ),
+  contact: choice({ line: {}, edge: {} }, 'line', { from: 'wheel.contact' }),
   side: choice(
     {
       clockwise: {},

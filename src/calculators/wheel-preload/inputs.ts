@@ -1,5 +1,5 @@
 import { placed } from '../../engine/shared-places';
-import { acceleration, angle, count, force, length, mass, pressure, ratio, stiffness } from '../../quantity/kinds';
+import { angle, count, force, length, pressure, ratio, stiffness } from '../../quantity/kinds';
 import { commonPractice } from '../../reference/citation';
 import { input, cite } from '../../engine/calculator';
 

@@ -14,9 +14,7 @@ export const examples = [
     given: { T: '20 °C ± 0', U: '50 % ± 0', T_s: '8 °C ± 0', p: '1013.25 hPa ± 0' },
     expect: { e_w: [23.326, 0.001], e: [11.663, 0.001], T_d: [9.26, 0.005], dT_d: [-1.26, 0.005], T_o: [11.26, 0.005] },
     verdict: 'beyond',
-    source: derived(
-      'coldBedC',
-    ),
+    source: derived('coldBedC'),
   },
   {
     key: 'muggyCPart',

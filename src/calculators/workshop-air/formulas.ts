@@ -19,9 +19,7 @@ const ashrae = cite('ASHRAE Handbook, Fundamentals', 'chapterPsychrometrics', tr
 const sameVapour = derived('heatingAddsWater');
 const inverse = derived('magnussFormulaSolved');
 const grows = cite('Machinery’s Handbook', 'linearExpansionLength', true);
-const chain = derived(
-  'lengthsHeldEnd',
-);
+const chain = derived('lengthsHeldEnd');
 
 const air = { ask: ['cold', 'box'] };
 const cold = { ask: 'cold' };
@@ -46,17 +44,13 @@ export const formulas = [
 
   formula(saturated('e_b', 'T_b'), 'Vapour pressure saturated in the box', pressure.hPa, magnus, box),
   formula('U_b = e / e_b', humidity.percent, sameVapour, box),
-  formula(
-    'gamma_b = ln(e / (U_lim * magnus_e))',
-    ratio.one,
-    inverse,
-    box,
-  ),
+  formula('gamma_b = ln(e / (U_lim * magnus_e))', ratio.one, inverse, box),
   formula(
     'T_o = zero_C + magnus_T * gamma_b / (17.62 - gamma_b)',
     temperature.C,
     inverse,
-    box, 'T_o_boxTemperatureEnough',
+    box,
+    'T_o_boxTemperatureEnough',
   ),
 
   formula('dT = T_2 - T_1', temperatureDifference.K, derived('difference'), swing),

@@ -7,33 +7,43 @@ import { formulas } from './formulas';
 import { inputs } from './inputs';
 import words from './words/en';
 
-export default calculator({
-  cautions: ['anythingGotWet', 'heatersDryBoxes', 'doShutRoom'],
-  choices,
-  inputs,
-  formulas,
-  limits: [
-    {
-      of: 'dT_d',
-      min: 'm_d',
-      cite: derived('waterSettlesColder'),
-      when: { ask: 'cold' },
-    },
-    {
-      of: 'U_b',
-      max: 'U_lim',
-      cite: commonPractice,
-      when: { ask: 'box' },
-    },
-    {
-      of: 'dg',
-      max: 'dg_lim',
-      symmetric: true,
-      cite: commonPractice,
-      when: { ask: 'swing' },
-    },
-  ],
-  action: instruct,
-  beware: ['mostHygrometersTrade', 'againstPrintedTables', 'belowCHygrometers', 'swingTakenSame', 'unevenWarmthBends', 'printedBracketsExpansion'],
-  examples,
-}, words);
+export default calculator(
+  {
+    cautions: ['anythingGotWet', 'heatersDryBoxes', 'doShutRoom'],
+    choices,
+    inputs,
+    formulas,
+    limits: [
+      {
+        of: 'dT_d',
+        min: 'm_d',
+        cite: derived('waterSettlesColder'),
+        when: { ask: 'cold' },
+      },
+      {
+        of: 'U_b',
+        max: 'U_lim',
+        cite: commonPractice,
+        when: { ask: 'box' },
+      },
+      {
+        of: 'dg',
+        max: 'dg_lim',
+        symmetric: true,
+        cite: commonPractice,
+        when: { ask: 'swing' },
+      },
+    ],
+    action: instruct,
+    beware: [
+      'mostHygrometersTrade',
+      'againstPrintedTables',
+      'belowCHygrometers',
+      'swingTakenSame',
+      'unevenWarmthBends',
+      'printedBracketsExpansion',
+    ],
+    examples,
+  },
+  words,
+);

@@ -156,16 +156,22 @@ const en = {
     F: 'What no screw can fix',
   },
   cautions: {
-    warmBedBurns: 'A warm bed burns; take the readings with a gauge, not a finger, and let nothing loose touch heater or its wires.',
-    switchMotorsOff: 'Switch the motors off before turning a screw by hand; keep fingers from under the bed, which is sprung or can drop.',
+    warmBedBurns:
+      'A warm bed burns; take the readings with a gauge, not a finger, and let nothing loose touch heater or its wires.',
+    switchMotorsOff:
+      'Switch the motors off before turning a screw by hand; keep fingers from under the bed, which is sprung or can drop.',
     liftNozzleClear: 'Lift the nozzle clear before any adjuster is turned: a bed that rises under it is scored.',
   },
-  proof: 'Measure the same points again: the tilt along both diagonals should now be within its limit, and what no screw can fix as before. Then print one layer over the whole bed.',
+  proof:
+    'Measure the same points again: the tilt along both diagonals should now be within its limit, and what no screw can fix as before. Then print one layer over the whole bed.',
   beware: {
-    doubtCountsTool: 'The doubt counts what the tool can miss. Readings that do not repeat have more: take one point three times, lifting off in between.',
-    leftManyPoints: 'What is left of many points is never nothing, since each reading errs by itself: 25 readings with a feeler of ± 0.01 mm show some 0.02 mm on a bed that is dead flat.',
+    doubtCountsTool:
+      'The doubt counts what the tool can miss. Readings that do not repeat have more: take one point three times, lifting off in between.',
+    leftManyPoints:
+      'What is left of many points is never nothing, since each reading errs by itself: 25 readings with a feeler of ± 0.01 mm show some 0.02 mm on a bed that is dead flat.',
     bedTakenCold: 'A bed taken cold tells of a cold bed: plates of two metals bow as they warm.',
-    heightsUnderNozzle: 'Heights under the nozzle also hold the bend of what carries the nozzle; a straight edge laid on the bed tells which it is.',
+    heightsUnderNozzle:
+      'Heights under the nozzle also hold the bend of what carries the nozzle; a straight edge laid on the bed tells which it is.',
   },
   examples: {
     fivePointsThree: 'Five points, three adjusters counted from the first',
@@ -174,9 +180,12 @@ const en = {
     threeZScrews: 'Three Z screws of 8 mm lead, all turned, mean height kept',
   },
   sources: {
-    fivePointsThree: 'normal equations by hand: slopes −0.875 and 0.375 mm/m, residuals 4, −6, 4, −6, 4 µm; the right adjuster lies 0.175 mm low, 0.35 turn of 0.5 mm',
-    fourCornersRising: '1 mm/m over 160 mm between adjusters is 0.16 mm, by 0.7 mm a turn; the middle comes down half of it',
-    gapsUnderNozzle: 'mean gap 0.14 mm; the middle 0.16 mm below it, the corners 0.04 mm above: √((4·0.04² + 0.16²)/5) = 0.08',
+    fivePointsThree:
+      'normal equations by hand: slopes −0.875 and 0.375 mm/m, residuals 4, −6, 4, −6, 4 µm; the right adjuster lies 0.175 mm low, 0.35 turn of 0.5 mm',
+    fourCornersRising:
+      '1 mm/m over 160 mm between adjusters is 0.16 mm, by 0.7 mm a turn; the middle comes down half of it',
+    gapsUnderNozzle:
+      'mean gap 0.14 mm; the middle 0.16 mm below it, the corners 0.04 mm above: √((4·0.04² + 0.16²)/5) = 0.08',
     threeZScrews: 'mean height 0.1 mm: −0.1, +0.05, +0.05 mm at 8 mm a turn, 45° a millimetre',
     whereAdjusterSits: 'where an adjuster sits, from the edges of the bed',
     heightPlanePlace: 'height of a plane at a place',
@@ -184,15 +193,12 @@ const en = {
     riseSlopeRun: 'rise = slope × run',
     fittedPlaneAlong: 'the fitted plane along x alone',
     sectionLeastSquares: 'section 5.3, least squares by an orthogonal basis',
-    covarianceCoefficientsTaken: 'covariance of the coefficients taken apart as L D Lᵀ, so that none moves with another',
+    covarianceCoefficientsTaken:
+      'covariance of the coefficients taken apart as L D Lᵀ, so that none moves with another',
     clauseDeviationReference: 'clause 3: deviation from the reference plane',
     whichAdjusterStays: 'which adjuster stays, or all alike',
   },
-  orders: {
-
-  },
-  steps: {
-
-  },
+  orders: {},
+  steps: {},
 };
 export default en;

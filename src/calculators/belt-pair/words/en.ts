@@ -90,15 +90,11 @@ const en = {
     },
     belt: {
       label: 'Sort of belt',
-      options: {
-
-      },
+      options: {},
     },
     belt_2: {
       label: 'Sort of the second belt',
-      options: {
-
-      },
+      options: {},
     },
     mass: {
       label: 'Mass of the belts',
@@ -156,18 +152,25 @@ const en = {
   },
   cautions: {
     motorsOffUnplugged: 'Motors off and unplugged: a moving belt takes a finger in between belt and pulley.',
-    beltUnderTension: 'A belt under tension stores energy: ease the tensioner before a clamp is undone, keep the face away, hold what it carries.',
+    beltUnderTension:
+      'A belt under tension stores energy: ease the tensioner before a clamp is undone, keep the face away, hold what it carries.',
     blockUprightCarriage: 'Block an upright carriage before its belts are eased: it drops. Let hot parts cool first.',
   },
-  proof: 'Move the carriage through its whole way and back to the same place, pluck both again: the difference must stay within the limit. Then print or draw a square and compare its diagonals.',
+  proof:
+    'Move the carriage through its whole way and back to the same place, pluck both again: the difference must stay within the limit. Then print or draw a square and compare its diagonals.',
   beware: {
-    sameTensionSame: 'The same tension is the same note only where the spans are alike: f₂ = f₁ · L₁ / L₂ for belts of one sort.',
+    sameTensionSame:
+      'The same tension is the same note only where the spans are alike: f₂ = f₁ · L₁ / L₂ for belts of one sort.',
     equalPlacesTensioners: 'Equal places of the tensioners are equal tension only where the loops are equally long.',
-    suspectNoteWhere: 'Suspect the note where one belt seems four times as tight as the other: a microphone took the octave for the note. Halve it, and pluck at the middle.',
-    crossedBeltsMotor: 'On crossed belts a motor that holds keeps the two apart: switch the motors off and push the carriage to and fro before reading.',
+    suspectNoteWhere:
+      'Suspect the note where one belt seems four times as tight as the other: a microphone took the octave for the note. Halve it, and pluck at the middle.',
+    crossedBeltsMotor:
+      'On crossed belts a motor that holds keeps the two apart: switch the motors off and push the carriage to and fro before reading.',
     leftOutStiffness: 'Left out, stiffness raises the note of the shorter span more, so that it seems the tighter one.',
-    offsetTeethTold: 'Offset in teeth is told only where both pull alike: stretch of a soft belt looks like part of a tooth.',
-    toothBeltClamp: 'A tooth of belt at the clamp and a tooth on the motor pulley look the same here; on two drives with one shaft only the pulley’s tooth sets the gantry askew.',
+    offsetTeethTold:
+      'Offset in teeth is told only where both pull alike: stretch of a soft belt looks like part of a tooth.',
+    toothBeltClamp:
+      'A tooth of belt at the clamp and a tooth on the motor pulley look the same here; on two drives with one shaft only the pulley’s tooth sets the gantry askew.',
     rangeCountsBelt: 'The range counts the belt at rest; what accelerating adds is in the check “Belt tension”.',
   },
   examples: {
@@ -185,12 +188,14 @@ const en = {
     teethShowMm: '2 mm / (2 × sin 90°) = 1 mm; 2.1 mm are 2 teeth and 0.1 mm',
     quarterWrapTooth: '3 mm / (2 × sin 45°) = 3 / √2',
     chapterNoteGoes: 'chapter 16: the note goes with one over the root of the mass',
-    shortSpansEnds: 'exact frequency of held beams under 20 N, E·I 5 × 10⁻⁵ N·m², by a root finder of a numerical library',
+    shortSpansEnds:
+      'exact frequency of held beams under 20 N, E·I 5 × 10⁻⁵ N·m², by a root finder of a numerical library',
     sameEndsFree: '√((20 + π² · 5·10⁻⁵ / L²) / 0.008) / 2L',
     chapterWavesStretched: 'chapter 16, waves on a stretched string',
     equationBeamUnder: 'equation 8.20, beam under tension, pinned ends, as corrected in a published validation case',
     stiffStringHeld: 'stiff string with held ends, series to second order',
-    seriesHeldStiff: 'the series of a held stiff string, √T₀ = √T · (1 + 2ε + (4 + π²/2) ε²), solved for T (Morse, from memory)',
+    seriesHeldStiff:
+      'the series of a held stiff string, √T₀ = √T · (1 + 2ε + (4 + π²/2) ε²), solved for T (Morse, from memory)',
     massOverLength: 'mass over length of the piece weighed',
     pitchGeometryTooth: 'pitch geometry: one tooth is one pitch',
     entered: 'as entered',
@@ -204,11 +209,7 @@ const en = {
     loopsEqualLength: 'two loops of equal length',
     allRowsBrought: 'all rows are brought to this width',
   },
-  orders: {
-
-  },
-  steps: {
-
-  },
+  orders: {},
+  steps: {},
 };
 export default en;

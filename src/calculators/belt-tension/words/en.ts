@@ -99,9 +99,7 @@ const en = {
     },
     belt: {
       label: 'Sort of belt',
-      options: {
-
-      },
+      options: {},
     },
     mass: {
       label: 'Mass of the belt',
@@ -175,20 +173,31 @@ const en = {
   },
   cautions: {
     motorsOffUnplugged: 'Motors off and unplugged: a moving belt takes a finger in between belt and pulley.',
-    beltUnderTension: 'A belt under tension stores energy: ease the tensioner before a clamp is undone, keep the face away, hold what it carries.',
+    beltUnderTension:
+      'A belt under tension stores energy: ease the tensioner before a clamp is undone, keep the face away, hold what it carries.',
     blockUprightCarriage: 'Block an upright carriage before its belt is eased: it drops. Let hot parts cool first.',
   },
-  proof: 'Move the carriage to and fro by hand, bring it back to the same place and read again, the mean of five: the tension must lie in the range and stay there. Then print a circle: a flat where an axis turns round means it is still slack.',
+  proof:
+    'Move the carriage to and fro by hand, bring it back to the same place and read again, the mean of five: the tension must lie in the range and stay there. Then print a circle: a flat where an axis turns round means it is still slack.',
   beware: {
-    everyRelativeError: 'Every relative error of note or span counts double, one of the mass once: a span read 2 % long makes the tension 4 % high.',
-    microphoneHearsOctave: 'A microphone that hears the octave shows four times the tension, one that halves the note a quarter. If the answer is off by four, suspect the note: halve or double it, and pluck at the middle.',
-    leftOutStiffness: 'Left out, stiffness makes the tension seem higher than it is. Held ends count in first order, free ones only in second; a belt on pulleys lies between.',
-    pressedStiffBelt: 'Pressed, a stiff belt reads high as well: by about twice the stiffness ratio ε with free ends, four times with held ones.',
-    strandsLoopPull: 'The strands of a loop pull alike only at rest and after the carriage was moved to and fro; friction of a tight guide holds the difference.',
-    pullShaftTwice: 'The pull on a shaft is twice the tension or nearly so. Hold it against the motor’s or bearing’s data sheet, above all where the pulley sits far out on the shaft.',
-    beltHeldTight: 'A belt held tight by a spring has the spring’s tension: another spring changes it, not the way of the tensioner.',
-    valuesRubberBelts: 'The values of rubber belts in the table are partly from memory, and suppliers differ. Where the belt’s own supplier states them, enter those.',
-    narrowBeltsCarry: 'Narrow belts carry less for their width than wide ones: cords at the cut edges are not whole loops.',
+    everyRelativeError:
+      'Every relative error of note or span counts double, one of the mass once: a span read 2 % long makes the tension 4 % high.',
+    microphoneHearsOctave:
+      'A microphone that hears the octave shows four times the tension, one that halves the note a quarter. If the answer is off by four, suspect the note: halve or double it, and pluck at the middle.',
+    leftOutStiffness:
+      'Left out, stiffness makes the tension seem higher than it is. Held ends count in first order, free ones only in second; a belt on pulleys lies between.',
+    pressedStiffBelt:
+      'Pressed, a stiff belt reads high as well: by about twice the stiffness ratio ε with free ends, four times with held ones.',
+    strandsLoopPull:
+      'The strands of a loop pull alike only at rest and after the carriage was moved to and fro; friction of a tight guide holds the difference.',
+    pullShaftTwice:
+      'The pull on a shaft is twice the tension or nearly so. Hold it against the motor’s or bearing’s data sheet, above all where the pulley sits far out on the shaft.',
+    beltHeldTight:
+      'A belt held tight by a spring has the spring’s tension: another spring changes it, not the way of the tensioner.',
+    valuesRubberBelts:
+      'The values of rubber belts in the table are partly from memory, and suppliers differ. Where the belt’s own supplier states them, enter those.',
+    narrowBeltsCarry:
+      'Narrow belts carry less for their width than wide ones: cords at the cut edges are not whole loops.',
   },
   examples: {
     spanMmG: 'A span of 150 mm of an 8.4 g/m belt sounds 110 Hz',
@@ -201,7 +210,8 @@ const en = {
   sources: {
     spanMmG: '4 × 0.0084 × 0.15² × 110² = 9.1476',
     chapterWavesStretched: 'chapter 16, waves on a stretched string',
-    slackBeltMm: '15.5 × 0.6 + 0.5; 43.7 × 0.6 − 0.5; √(9.8 / 0.0078) / 0.5; 12.885 N × 1000 mm / 18 600 N, half of it for the way, over 0.5 mm a turn',
+    slackBeltMm:
+      '15.5 × 0.6 + 0.5; 43.7 × 0.6 − 0.5; √(9.8 / 0.0078) / 0.5; 12.885 N × 1000 mm / 18 600 N, half of it for the way, over 0.5 mm a turn',
     shortSpanEnds: 'exact frequency of a held beam under 20 N, E·I 10⁻⁴ N·m², by a root finder of a numerical library',
     sameSpanEnds: 'π² × 10⁻⁴ / 0.15² = 0.043865 N on top of 20 N; 0.0084 × 9.80665 × 0.04⁴ / (8 × 10⁻⁴)',
     pressedNMm: '3 × 300 / 40; √(150² + 10²) = 150.332964; 18 600 N × 0.665927 mm / 1000 mm',
@@ -214,7 +224,8 @@ const en = {
     secondBelts: 'the second belt’s',
     massOverLength: 'mass over length of the piece weighed',
     entered: 'as entered',
-    seriesHeldStiff: 'the series of a held stiff string, √T₀ = √T · (1 + 2ε + (4 + π²/2) ε²), solved for T (Morse, from memory)',
+    seriesHeldStiff:
+      'the series of a held stiff string, √T₀ = √T · (1 + 2ε + (4 + π²/2) ε²), solved for T (Morse, from memory)',
     shareStiffnessOver: 'the share of the stiffness over the tension',
     tTSeries: 'T₀ / T − 1 with the series of a held stiff string (Morse, from memory)',
     beamFixedEnd: 'beam fixed at one end, load spread evenly',
@@ -225,8 +236,10 @@ const en = {
     deflectionOverSpan: 'deflection over span',
     ratio: 'ratio of the two',
     newtonsSecondLaw: 'Newton’s second law',
-    suppliersLeastTension: 'suppliers’ least tension by width, kept also on the strand that accelerating relieves of all its force',
-    suppliersAllowableWorking: 'suppliers’ allowable working tension by width, less the force that accelerating adds to one strand',
+    suppliersLeastTension:
+      'suppliers’ least tension by width, kept also on the strand that accelerating relieves of all its force',
+    suppliersAllowableWorking:
+      'suppliers’ allowable working tension by width, less the force that accelerating adds to one strand',
     difference: 'difference',
     eachStrandsGrows: 'each of two strands grows by the way times the sine of half the wrap',
     pitchTurn: 'one pitch a turn',
@@ -236,11 +249,7 @@ const en = {
     coarsePitchM: 'coarse pitch of M3: 0.5 mm',
     allRowsBrought: 'all rows are brought to this width',
   },
-  orders: {
-
-  },
-  steps: {
-
-  },
+  orders: {},
+  steps: {},
 };
 export default en;

@@ -1,4 +1,24 @@
+import type { Amount, Print } from '../../../engine/order';
+
 /** Words of the check “Dual-Z sync”. */
+type Side = 'left' | 'right';
+type Turn = 'clockwise' | 'anticlockwise';
+interface Turned {
+  readonly turns: number;
+  readonly degrees: number;
+  readonly angle: Amount;
+}
+
+const sides = { left: 'left', right: 'right' };
+const ways = { clockwise: 'clockwise', anticlockwise: 'anticlockwise' };
+const arrows = { clockwise: '↻', anticlockwise: '↺' };
+const otherCauses = 'look also for a slipped grub screw, a bent mount or a loose wheel';
+const teeth = (n: number) => `${n} ${n === 1 ? 'tooth' : 'teeth'}`;
+
+/** "2 turns and 180°", or the plain angle below one turn. */
+const turned = ({ turns, degrees, angle }: Turned, p: Print) =>
+  turns === 0 ? p.size(angle) : `${turns} ${turns === 1 ? 'turn' : 'turns'} and ${degrees}°`;
+
 const en = {
   inputs: {
     dh: {
@@ -73,10 +93,13 @@ const en = {
     supportGantryBefore: 'Support the gantry before loosening a screw or a belt: it can drop.',
     letNozzleBed: 'Let nozzle and bed cool before a gauge or a hand goes under the nozzle.',
   },
-  proof: 'Measure both ends again at the same places: the difference across the bed should now be within the limit. Then run the gantry up and down once and measure a third time; if it has moved again, something slips.',
+  proof:
+    'Measure both ends again at the same places: the difference across the bed should now be within the limit. Then run the gantry up and down once and measure a third time; if it has moved again, something slips.',
   beware: {
-    heightsTakenBent: 'Two heights taken from a bent frame or an untrue bed show the frame, not the sync: measure from something flat.',
-    wholeNumberTeeth: 'A whole number of teeth can also come from a grub screw that slipped; mark screw and pulley with a pen and look again in a week.',
+    heightsTakenBent:
+      'Two heights taken from a bent frame or an untrue bed show the frame, not the sync: measure from something flat.',
+    wholeNumberTeeth:
+      'A whole number of teeth can also come from a grub screw that slipped; mark screw and pulley with a pen and look again in a week.',
   },
   examples: {
     teethOutRead: 'Two teeth out, read with a caliper',
@@ -99,10 +122,54 @@ const en = {
     levelTableLeans: '(5 − 3) mm/m × 0.4 m = 0.8 mm, two teeth of 0.4 mm',
   },
   orders: {
-
+    leave: { glance: '✓ Leave it', sentence: 'Leave it: the gantry is level enough.' },
+    again: {
+      glance: '⟳ Measure again, better tool',
+      sentence: 'Measure again with a better tool before turning anything.',
+    },
+    tooLittle: (a: { high: Side }) => ({
+      glance: '✓ Leave it',
+      sentence: `The ${sides[a.high]} side is high by less than a hand can set: leave it, or even it out at the bed.`,
+    }),
+    turnScrew: (a: { high: Side; way: Turn; by: Turned }, p: Print) => ({
+      glance: `${arrows[a.way]} ${turned(a.by, p)} · ${sides[a.high]} screw`,
+      sentence: `The ${sides[a.high]} side is high: turn the ${sides[a.high]} screw ${ways[a.way]}, seen from above, by ${turned(a.by, p)}.`,
+    }),
+    turnTeeth: (a: { high: Side; way: Turn; teeth: number }) => ({
+      glance: `${arrows[a.way]} ${teeth(a.teeth)} · ${sides[a.high]} screw`,
+      sentence: `The ${sides[a.high]} side is high: turn the ${sides[a.high]} screw ${ways[a.way]}, seen from above, by ${teeth(a.teeth)}.`,
+    }),
+    turn: (a: { high: Side; way: Turn; by: Amount }, p: Print) => ({
+      glance: `${arrows[a.way]} ${p.size(a.by)} · ${sides[a.high]} screw`,
+      sentence: `The ${sides[a.high]} side is high: turn the ${sides[a.high]} screw ${ways[a.way]}, seen from above, by ${p.size(a.by)}.`,
+    }),
+    countAgain: (a: { high: Side; from: number; to: number }) => ({
+      glance: '⟳ Measure again, better tool',
+      sentence: `The ${sides[a.high]} side is high, but how many teeth cannot be told from this reading: anything between ${a.from} and ${a.to}. Measure with a better tool before turning.`,
+    }),
   },
   steps: {
-
+    note: 'Note the reading for this machine; measure again after the belt or a screw was touched.',
+    mayMakeWorse: 'The reading does not tell whether the gantry is out; turning now may make it worse.',
+    turnNothing: 'Turn nothing yet: the wrong count of teeth may make it worse.',
+    leastTurn: (a: { by: Turned }, p: Print) =>
+      `It would be ${turned(a.by, p)} of screw; about 2° is the least a hand sets.`,
+    atGrubScrew: (a: { drive: 'belt' | 'motors'; high: Side; way: Turn; by: Turned }, p: Print) =>
+      a.drive === 'motors'
+        ? `Loosen the coupling’s grub screw on the ${sides[a.high]} side, hold the motor still, turn the screw ${ways[a.way]} (seen from above) by ${turned(a.by, p)}, tighten.`
+        : `Loosen the pulley’s grub screw on the ${sides[a.high]} side, leave the belt on, turn the screw ${ways[a.way]} (seen from above) by ${turned(a.by, p)}, tighten.`,
+    notTheMotor:
+      'Do not turn the motor by hand instead: switched on, it springs to the nearest of its own places, four full steps apart.',
+    byTeeth: (a: { high: Side; way: Turn; teeth: number }) =>
+      `Slacken the sync belt, lift it off the ${sides[a.high]} pulley, turn that screw ${ways[a.way]} (seen from above) by ${teeth(a.teeth)}, put the belt back.`,
+    remainder: (a: { after: boolean; high: Side; way: Turn; by: Amount; mayStay: boolean }, p: Print) =>
+      `${a.after ? 'Then loosen' : 'Loosen'} the pulley’s grub screw on the ${sides[a.high]} side, turn that screw ${ways[a.way]} by ${p.size(a.by)}, tighten${a.mayStay ? '; or leave it, what remains is within the limit' : ''}.`,
+    leaveRemainder: 'Leave the remainder: it is less than a hand can set (about 2°).',
+    moreThanSlip: (a: { by: Turned }, p: Print) =>
+      `That is ${turned(a.by, p)} of screw, more than a slipped tooth: ${otherCauses}.`,
+    notNearWhole: (a: { teeth: Amount }, p: Print) =>
+      `${p.size(a.teeth)} is not near a whole number of teeth: ${otherCauses}.`,
+    noWholeNumber: (a: { teeth: Amount }, p: Print) => `${p.size(a.teeth)} teeth are no whole number: ${otherCauses}.`,
   },
 };
 export default en;

@@ -77,9 +77,7 @@ const en = {
     },
     plastic: {
       label: 'Plastic',
-      options: {
-
-      },
+      options: {},
     },
     form: {
       label: 'Wound or loose',
@@ -120,19 +118,28 @@ const en = {
     W_2: 'Water still in it',
   },
   cautions: {
-    neverLeaveUnattended: 'Never leave it unattended: hot air and plastics burn. Use a thermostat with a second cut-out, on a surface that does not burn, with a smoke alarm in the room.',
+    neverLeaveUnattended:
+      'Never leave it unattended: hot air and plastics burn. Use a thermostat with a second cut-out, on a surface that does not burn, with a smoke alarm in the room.',
     ovenDryerFilament: 'An oven or dryer that filament has been in is not for food any more, nor the other way round.',
-    warmPlasticGives: 'Warm plastic gives off fumes, fibre-filled ones dust: air the room, and keep to the plastic’s safety sheet.',
-    ovenWallsSpool: 'Oven walls and spool burn the skin; use gloves. The spool itself may soften before the filament does: turn it so that nothing rests on its rim, and look after ten minutes.',
+    warmPlasticGives:
+      'Warm plastic gives off fumes, fibre-filled ones dust: air the room, and keep to the plastic’s safety sheet.',
+    ovenWallsSpool:
+      'Oven walls and spool burn the skin; use gloves. The spool itself may soften before the filament does: turn it so that nothing rests on its rim, and look after ten minutes.',
   },
-  proof: 'Weigh it before drying and after, warm, on the same scale; dry for the same time again: when the second loss is under a tenth of the first it is dry. The share lost is how wet it was. Fed into the air, 10 cm then come out smooth and silent.',
+  proof:
+    'Weigh it before drying and after, warm, on the same scale; dry for the same time again: when the second loss is under a tenth of the first it is dry. The share lost is how wet it was. Fed into the air, 10 cm then come out smooth and silent.',
   beware: {
-    publishedRatesPlastic: 'Published rates of one plastic differ ten to a hundred times, with grade, crystals, fillers and how they were measured. So there is a band, not a time; the middle is no better than its ends.',
-    sumsBareStrand: 'The sums are for a bare strand. A wound spool dries from its outside: twice as long, give or take, is a guess of the trade. It also takes an hour or two to get warm through.',
-    waterPolylacticAcid: 'Water in polylactic acid and polyamide does not quite follow this law: polylactic acid takes up a second, slow part, and in polyamide water moves ten times faster when wet than when dry. The last tenth of polyamide is slow. Polyamide’s uptake bends upwards with the humidity, too: at 50 % it holds about a third of what it holds saturated, not half.',
+    publishedRatesPlastic:
+      'Published rates of one plastic differ ten to a hundred times, with grade, crystals, fillers and how they were measured. So there is a band, not a time; the middle is no better than its ends.',
+    sumsBareStrand:
+      'The sums are for a bare strand. A wound spool dries from its outside: twice as long, give or take, is a guess of the trade. It also takes an hour or two to get warm through.',
+    waterPolylacticAcid:
+      'Water in polylactic acid and polyamide does not quite follow this law: polylactic acid takes up a second, slow part, and in polyamide water moves ten times faster when wet than when dry. The last tenth of polyamide is slow. Polyamide’s uptake bends upwards with the humidity, too: at 50 % it holds about a third of what it holds saturated, not half.',
     softenedWaterDamp: 'Softened by water, a damp strand gives way at a lower temperature than a dry one.',
-    waterHasAlready: 'Water that has already cut the chains in the nozzle cannot be dried out of the part, and filament that stayed hot and wet for long is weaker for good.',
-    allowedWaterMoulding: 'The allowed water is that of moulding shops, who melt for longer; a print may stand more, a clear one less.',
+    waterHasAlready:
+      'Water that has already cut the chains in the nozzle cannot be dried out of the part, and filament that stayed hot and wet for long is weaker for good.',
+    allowedWaterMoulding:
+      'The allowed water is that of moulding shops, who melt for longer; a print may stand more, a clear one less.',
     solventsPlasticiserLeave: 'Solvents and plasticiser leave with the heat as well and count as water on the scale.',
   },
   examples: {
@@ -168,13 +175,10 @@ const en = {
     activationEnergiesDiffusion: 'activation energies of diffusion',
     broughtSaturatedAir: 'brought to saturated air',
     waterAllowedBefore: 'water allowed before melting',
-    glassTransitionPolyamide: 'glass transition; polyamide, partly crystalline, stays solid above it: there, where it yellows (common practice)',
+    glassTransitionPolyamide:
+      'glass transition; polyamide, partly crystalline, stays solid above it: there, where it yellows (common practice)',
   },
-  orders: {
-
-  },
-  steps: {
-
-  },
+  orders: {},
+  steps: {},
 };
 export default en;

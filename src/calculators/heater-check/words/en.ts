@@ -181,20 +181,31 @@ const en = {
     T_f: 'Cut-off above the working heat',
   },
   cautions: {
-    fireBurnsNever: 'Fire and burns: never leave the machine alone during these tests. A hand at the supply’s switch, a smoke alarm above, nothing that burns beside it, a fire blanket or extinguisher within reach.',
-    mainsKillsCovers: 'Mains kills. Covers of the supply and of mains heaters stay shut; what is behind them is for qualified people, to the local code. Switch off and unplug before any wire or sensor is touched, and measure resistance only then.',
-    switchHasFailed: 'A switch that has failed closed is beyond any program. What cuts it off is a separate thermal cut-off in the heater’s own supply, or the supply switched off by hand.',
-    blockBurnsOnce: 'The block burns at once and stays hot for a quarter of an hour. Vent the room: hot PTFE and plastics give off harmful gas.',
+    fireBurnsNever:
+      'Fire and burns: never leave the machine alone during these tests. A hand at the supply’s switch, a smoke alarm above, nothing that burns beside it, a fire blanket or extinguisher within reach.',
+    mainsKillsCovers:
+      'Mains kills. Covers of the supply and of mains heaters stay shut; what is behind them is for qualified people, to the local code. Switch off and unplug before any wire or sensor is touched, and measure resistance only then.',
+    switchHasFailed:
+      'A switch that has failed closed is beyond any program. What cuts it off is a separate thermal cut-off in the heater’s own supply, or the supply switched off by hand.',
+    blockBurnsOnce:
+      'The block burns at once and stays hot for a quarter of an hour. Vent the room: hot PTFE and plastics give off harmful gas.',
     neverSwitchWatchdog: 'Never switch a watchdog off because it gives alarms.',
   },
-  proof: 'Test 1: the real heating time, by the stopwatch, within a quarter of the reckoned one. Test 2: with the sensor out of the cold block, the watchdog cuts the heater by its pass mark. Repeat both after every change of heater, sensor, board or settings. A cut-off cannot be tested so: check that it is of the right rating, in series with the heater, and firmly clamped.',
+  proof:
+    'Test 1: the real heating time, by the stopwatch, within a quarter of the reckoned one. Test 2: with the sensor out of the cold block, the watchdog cuts the heater by its pass mark. Repeat both after every change of heater, sensor, board or settings. A cut-off cannot be tested so: check that it is of the right rating, in series with the heater, and firmly clamped.',
   beware: {
-    blockTakenLump: 'The block is taken as one lump of one temperature: it is, for small metal blocks (Biot number far below 0.1). Heater and sensor lag a few seconds behind: read from 50 °C on.',
-    timesTakeLoss: 'Times take the loss as proportional to the excess over the room, right at the working temperature; so a stuck heater is a little slower than reckoned above it and faster below. The end temperature and the drawing count radiation in full.',
-    airCarriesMore: 'Air carries more heat off a hotter block, and the strand and the fan take their share: the true end temperature of a stuck heater lies rather below the one reckoned. It is the safe side, no promise.',
-    sensorHalfOut: 'A sensor half out reads something in between, and the watchdog may never see it. A sensor fixed by a screw does not fall out.',
-    insulationWiresSolder: 'Insulation of wires, solder, crimps and plastic parts near by give way long before metal melts, and are not reckoned here.',
-    heatedBedObeys: 'A heated bed obeys the same law but is no small lump, and often runs on mains: this sheet does not cover it.',
+    blockTakenLump:
+      'The block is taken as one lump of one temperature: it is, for small metal blocks (Biot number far below 0.1). Heater and sensor lag a few seconds behind: read from 50 °C on.',
+    timesTakeLoss:
+      'Times take the loss as proportional to the excess over the room, right at the working temperature; so a stuck heater is a little slower than reckoned above it and faster below. The end temperature and the drawing count radiation in full.',
+    airCarriesMore:
+      'Air carries more heat off a hotter block, and the strand and the fan take their share: the true end temperature of a stuck heater lies rather below the one reckoned. It is the safe side, no promise.',
+    sensorHalfOut:
+      'A sensor half out reads something in between, and the watchdog may never see it. A sensor fixed by a screw does not fall out.',
+    insulationWiresSolder:
+      'Insulation of wires, solder, crimps and plastic parts near by give way long before metal melts, and are not reckoned here.',
+    heatedBedObeys:
+      'A heated bed obeys the same law but is no small lump, and often runs on mains: this sheet does not cover it.',
     cutOffOpens: 'A cut-off opens at the temperature of its own body, later than the block gets there.',
   },
   examples: {
@@ -208,7 +219,8 @@ const en = {
     chGLn: 'ch. 5: 24² / 14.4; 10.37 g × 0.897; 0.54 × 40 / 180; 9.30 / 0.12; −77.5 ln(1 − 180 × 0.12 / 40)',
     vWHeater: '24² / 3.6 = 160 W; 0.135 × 160 / 180; 20 + 160 / 0.12',
     metalAllWay: '24² / 19.2; 0.6 × 30 / 180; 20 + 30 / 0.1; 8 ln(180 / 176); + 25',
-    lossHeatCapacity: 'readings made of T = 420 − 400 e^(−t / 100 s): at the start P / C = 4 K/s, so C = 40 W / (4 K/s); G = C / 100 s',
+    lossHeatCapacity:
+      'readings made of T = 420 − 400 e^(−t / 100 s): at the start P / C = 4 K/s, so C = 40 W / (4 K/s); G = C / 100 s',
     lossCoolingCurve: 'readings made of T = 20 + 180 e^(−t / 100 s): G = C / 100 s; 20 + 40 / 0.093',
     chLumpedCapacitance: 'ch. 5, lumped capacitance',
     chQT: 'ch. 1: q = ε σ A (T⁴ − T_a⁴)',
@@ -229,11 +241,7 @@ const en = {
     stainlessSteelTube: 'stainless steel tube, 15 W/(m·K), 6 mm outside, 4.2 mm inside, 5 mm long: 0.043 W/K',
     leastSquaresExact: 'least squares of the exact solution, weighted by the readings',
   },
-  orders: {
-
-  },
-  steps: {
-
-  },
+  orders: {},
+  steps: {},
 };
 export default en;

@@ -140,18 +140,27 @@ const en = {
     w_x: 'Wobble of the carriage',
   },
   cautions: {
-    switchOffUnplug: 'Switch off and unplug before a hand goes to a screw; turn it by the coupling, by hand. Never hold or touch a turning screw.',
+    switchOffUnplug:
+      'Switch off and unplug before a hand goes to a screw; turn it by the coupling, by hand. Never hold or touch a turning screw.',
     holdGantryUp: 'Hold the gantry up before a screw, coupling or bearing is loosened: it can drop.',
-    screwsThreadsCan: 'A screw’s threads can carry sharp swarf and burrs, and grease: wipe it with a rag, not with bare fingers, and keep grease off the print.',
+    screwsThreadsCan:
+      'A screw’s threads can carry sharp swarf and burrs, and grease: wipe it with a rag, not with bare fingers, and keep grease off the print.',
   },
-  proof: 'Stand the dial indicator on the frame against the carriage, level with the nut, and run one lead up in eighths of a turn: the swing of the needle should be no more than the wobble allowed. Then print a tall wall: ridges spaced one lead apart should be gone; ridges at another spacing have another cause.',
+  proof:
+    'Stand the dial indicator on the frame against the carriage, level with the nut, and run one lead up in eighths of a turn: the swing of the needle should be no more than the wobble allowed. Then print a tall wall: ridges spaced one lead apart should be gone; ridges at another spacing have another cause.',
   beware: {
-    rollingVBlocks: 'Rolling and V-blocks show the screw alone. A coupling off centre, or ends turned off centre, swing the screw just as much in the machine, and a straight screw then shows a bow that is not there.',
-    tellThemApart: 'To tell them apart: mark screw and coupling, loosen, turn the coupling half a turn on the screw, measure again. The high point stays with the screw: the screw. It goes over with the coupling: the coupling.',
-    vBlocksFeelers: 'V-blocks and feelers ride on the crests: an oval or off-centre crest reads as bow. Let each block span two crests or more.',
-    flatTruerBow: 'The flat must be truer than the bow: a surface plate or thick float glass on a firm table, checked with a straightedge.',
-    bowPerLength: 'One bow per length is assumed. An S-shaped screw can read straight in the middle: read at the quarter points too.',
-    standardWasFound: 'No standard was found for the straightness of trapezoidal screws; ISO 3408-3 is for ball screws only. The classes here are what sellers quote.',
+    rollingVBlocks:
+      'Rolling and V-blocks show the screw alone. A coupling off centre, or ends turned off centre, swing the screw just as much in the machine, and a straight screw then shows a bow that is not there.',
+    tellThemApart:
+      'To tell them apart: mark screw and coupling, loosen, turn the coupling half a turn on the screw, measure again. The high point stays with the screw: the screw. It goes over with the coupling: the coupling.',
+    vBlocksFeelers:
+      'V-blocks and feelers ride on the crests: an oval or off-centre crest reads as bow. Let each block span two crests or more.',
+    flatTruerBow:
+      'The flat must be truer than the bow: a surface plate or thick float glass on a firm table, checked with a straightedge.',
+    bowPerLength:
+      'One bow per length is assumed. An S-shaped screw can read straight in the middle: read at the quarter points too.',
+    standardWasFound:
+      'No standard was found for the straightness of trapezoidal screws; ISO 3408-3 is for ball screws only. The classes here are what sellers quote.',
   },
   examples: {
     vBlocksNeedle: 'On V-blocks: the needle swings twice the bow',
@@ -189,14 +198,11 @@ const en = {
     withoutGapBow: 'without a gap the bow lies anywhere between nil and all that leaf and weight hide',
     steelKgM: 'steel of 7850 kg/m³ at a pitch diameter of 7 mm: 302 g/m',
     dDP: 'd₃ = d − P − 2a_c: 8 mm with a pitch of 2 mm',
-    beamSmoothBow: 'beam with a smooth bow, or one kink midway, under these ends: 1; 1/4 or 5/8; 0 or 1/2; 4 or 2 at a free top',
+    beamSmoothBow:
+      'beam with a smooth bow, or one kink midway, under these ends: 1; 1/4 or 5/8; 0 or 1/2; 4 or 2 at a free top',
     flatArcOff: 'flat arc: off by 4 · (s/L)², which is 0.1 % at 1.6 %',
   },
-  orders: {
-
-  },
-  steps: {
-
-  },
+  orders: {},
+  steps: {},
 };
 export default en;

@@ -127,9 +127,7 @@ const en = {
     },
     plastic: {
       label: 'Plastic',
-      options: {
-
-      },
+      options: {},
     },
     duty: {
       label: 'What the part has to do',
@@ -183,20 +181,29 @@ const en = {
     C_g: 'Cost of gluing',
   },
   cautions: {
-    jamClearedHot: 'A jam is cleared hot, at 200 °C and more: goggles, heat-proof gloves, sleeves down. Melt under pressure spits.',
-    wireDrillNeedle: 'No wire, drill or needle up into a hot nozzle with bare hands, and no steel near the heater’s leads: a short can leave it on.',
-    heaterOffMachine: 'Heater off and machine unplugged before the hot end is taken apart; it stays hot for a quarter of an hour.',
-    plasticBakedBlocked: 'Plastic baked in a blocked nozzle fumes: air the room, and never heat it above its own range.',
+    jamClearedHot:
+      'A jam is cleared hot, at 200 °C and more: goggles, heat-proof gloves, sleeves down. Melt under pressure spits.',
+    wireDrillNeedle:
+      'No wire, drill or needle up into a hot nozzle with bare hands, and no steel near the heater’s leads: a short can leave it on.',
+    heaterOffMachine:
+      'Heater off and machine unplugged before the hot end is taken apart; it stays hot for a quarter of an hour.',
+    plasticBakedBlocked:
+      'Plastic baked in a blocked nozzle fumes: air the room, and never heat it above its own range.',
     knifeSawAway: 'Knife and saw away from the hand, part clamped; mask against dust, gloves and fresh air for glue.',
     partHoldsPerson: 'A part that holds a person, heat, mains or a raised load is never saved with a seam.',
   },
-  proof: 'Before the restart: 100 mm fed hot come out as 100 mm, round and steady. After it: press the seam with a thumb on both sides; it must not give, creak or whiten. Where it has to carry, load a test bar with the same joint first.',
+  proof:
+    'Before the restart: 100 mm fed hot come out as 100 mm, round and steady. After it: press the seam with a thumb on both sides; it must not give, creak or whiten. Where it has to carry, load a test bar with the same joint first.',
   beware: {
-    timeWeightTell: 'Time and weight tell the layer to a few, no more. They say whether it is worth it; the caliper says where to go on.',
-    layersDifferArea: 'Layers that differ in area take different times and plastic: the figures are for the average one. Give layer time and evenness their ±.',
-    strengthsTypicalWide: 'Strengths are typical and wide: they hang on heat, dust and skill. They are for a pull across the layers, the way a print is weakest.',
+    timeWeightTell:
+      'Time and weight tell the layer to a few, no more. They say whether it is worth it; the caliper says where to go on.',
+    layersDifferArea:
+      'Layers that differ in area take different times and plastic: the figures are for the average one. Give layer time and evenness their ±.',
+    strengthsTypicalWide:
+      'Strengths are typical and wide: they hang on heat, dust and skill. They are for a pull across the layers, the way a print is weakest.',
     starvedLayerLooks: 'A starved layer looks closed from outside when only the infill has run dry: cut into a corner.',
-    strandHasRun: 'A strand that has run out stops at once, but the last of it may already have been ground thin: look at the end.',
+    strandHasRun:
+      'A strand that has run out stops at once, but the last of it may already have been ground thin: look at the end.',
     sensorStrandStops: 'A sensor for the strand that stops the machine costs less than most of these repairs.',
   },
   examples: {
@@ -215,7 +222,8 @@ const en = {
     lineWideHigh: 'a line is as wide and high as set, and as long as the way travelled',
     firstLayerAll: 'the first layer, and all others alike on top of it',
     goesComesOut: 'what goes in comes out',
-    flowProportionLeft: 'flow in proportion to what is left: it dies away as e^(−t/τ), τ being the volume over the first flow',
+    flowProportionLeft:
+      'flow in proportion to what is left: it dies away as e^(−t/τ), τ being the volume over the first flow',
     layersTimesTime: 'layers times the time of one',
     plasticWeightHours: 'plastic by weight, hours by their price',
     areaCircle: 'area of a circle',
@@ -228,11 +236,7 @@ const en = {
     savingCostMore: 'saving it must not cost more than a new one, the chance of failing counted',
     density: 'density',
   },
-  orders: {
-
-  },
-  steps: {
-
-  },
+  orders: {},
+  steps: {},
 };
 export default en;

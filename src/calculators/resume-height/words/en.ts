@@ -66,9 +66,7 @@ const en = {
     },
     plastic: {
       label: 'Plastic',
-      options: {
-
-      },
+      options: {},
     },
   },
   results: {
@@ -89,24 +87,31 @@ const en = {
     Z_k: 'Height at which to cut the drawing',
     x_2: 'Layers of the second part, not rounded',
   },
-  limits: {
-
-  },
+  limits: {},
   cautions: {
-    nozzleHotHold: 'The nozzle is hot: hold the leaf with pliers, and let nothing drip on the hand. No fingers between nozzle and part.',
-    moveZSmallest: 'Move Z by the smallest steps near the part; a nozzle that meets it breaks it loose, and the drive is stronger than a finger.',
+    nozzleHotHold:
+      'The nozzle is hot: hold the leaf with pliers, and let nothing drip on the hand. No fingers between nozzle and part.',
+    moveZSmallest:
+      'Move Z by the smallest steps near the part; a nozzle that meets it breaks it loose, and the drive is stronger than a finger.',
     neverLetZ: 'Never let Z look for its zero above the part.',
     cuttingSandingBlade: 'Cutting and sanding: the blade away from you, the part clamped, a mask against dust.',
-    gluesSolventsGloves: 'Glues and solvents: gloves, goggles, fresh air, no flame, and what the label says. Some stick skin within seconds.',
+    gluesSolventsGloves:
+      'Glues and solvents: gloves, goggles, fresh air, no flame, and what the label says. Some stick skin within seconds.',
   },
-  proof: 'Before the first new layer, stop the nozzle over the top at the Z given, cold or not oozing: a leaf as thick as the new layer must just drag. Glued: measure the whole; it must be as drawn within the error allowed.',
+  proof:
+    'Before the first new layer, stop the nozzle over the top at the Z given, cold or not oozing: a leaf as thick as the new layer must just drag. Glued: measure the whole; it must be as drawn within the error allowed.',
   beware: {
-    partMeasuredCold: 'A part measured cold is lower than it was: PLA by about 0.12 mm, ABS by 0.4 mm for each 100 mm of height. That is most of a layer, or two.',
-    assumesAllLayers: 'It assumes that all layers but the first are alike. Where they change with height, add them up by hand.',
-    elephantFootSqueezed: 'Elephant foot: the squeezed-out first layers stand up at the edge and lift a caliper’s jaw. Trim the edge or measure inside it.',
-    plasticAlsoShrinks: 'Plastic also shrinks as it sets and crystallises, but mostly while layers still follow at the right height; what comes after the stop is not counted.',
+    partMeasuredCold:
+      'A part measured cold is lower than it was: PLA by about 0.12 mm, ABS by 0.4 mm for each 100 mm of height. That is most of a layer, or two.',
+    assumesAllLayers:
+      'It assumes that all layers but the first are alike. Where they change with height, add them up by hand.',
+    elephantFootSqueezed:
+      'Elephant foot: the squeezed-out first layers stand up at the edge and lift a caliper’s jaw. Trim the edge or measure inside it.',
+    plasticAlsoShrinks:
+      'Plastic also shrinks as it sets and crystallises, but mostly while layers still follow at the right height; what comes after the stop is not counted.',
     offBedPart: 'Off the bed the part cannot go back: no stop finds the place again to a tenth of a line.',
-    restartFindsZ: 'A restart that finds its Z zero anew finds it to some 0.02 mm at best, elsewhere if the bed was cold: warm everything first.',
+    restartFindsZ:
+      'A restart that finds its Z zero anew finds it to some 0.02 mm at best, elsewhere if the bed was cold: warm everything first.',
   },
   examples: {
     feltNozzleWarm: 'Felt with the nozzle on the warm bed: layer 120 is there',
@@ -133,11 +138,7 @@ const en = {
     topLayer: 'top and one layer',
     linearExpansion: 'linear expansion',
   },
-  orders: {
-
-  },
-  steps: {
-
-  },
+  orders: {},
+  steps: {},
 };
 export default en;

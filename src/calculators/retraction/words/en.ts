@@ -123,9 +123,7 @@ const en = {
     },
     material: {
       label: 'Plastic',
-      options: {
-
-      },
+      options: {},
     },
     source: {
       label: 'Pressure from',
@@ -192,31 +190,42 @@ const en = {
     d_0: 'Cone wider above than at the tip',
   },
   cautions: {
-    nozzleHeaterBlock: 'Nozzle, heater block and fresh plastic burn the skin at once: keep hands off, and use pliers for strings.',
-    hotPlasticGives: 'Hot plastic gives off fumes: print and purge only where the air is changed, and follow the plastic’s safety sheet.',
+    nozzleHeaterBlock:
+      'Nozzle, heater block and fresh plastic burn the skin at once: keep hands off, and use pliers for strings.',
+    hotPlasticGives:
+      'Hot plastic gives off fumes: print and purge only where the air is changed, and follow the plastic’s safety sheet.',
     driveGearPinches: 'The drive gear pinches: keep fingers and sleeves away from it while it is powered.',
   },
-  proof: 'Print the test piece at the new length. The gap should stay clean and the first line after each travel should start full width; a thin or late start means too much was pulled back.',
+  proof:
+    'Print the test piece at the new length. The gap should stay clean and the first line after each travel should start full width; a thin or late start means too much was pulled back.',
   beware: {
-    absolutePressuresTabulated: 'Absolute pressures from tabulated flow values are good to a factor of three at best; trust the ratios between nozzles and flows, and let the test piece decide the rest.',
-    conesFormulaCounts: 'The cone’s formula counts shear only. Stretching of the melt is in it as a judged factor, from none to as much again.',
-    bendsTakenEven: 'The bends are taken as even along the tube, and one friction coefficient for all of it; a kink or a scraped wall holds more.',
+    absolutePressuresTabulated:
+      'Absolute pressures from tabulated flow values are good to a factor of three at best; trust the ratios between nozzles and flows, and let the test piece decide the rest.',
+    conesFormulaCounts:
+      'The cone’s formula counts shear only. Stretching of the melt is in it as a judged factor, from none to as much again.',
+    bendsTakenEven:
+      'The bends are taken as even along the tube, and one friction coefficient for all of it; a kink or a scraped wall holds more.',
     partLagSpringiness: 'Part of the lag is the springiness of the melt itself: no pull-back length takes it up.',
-    slackCountsWhole: 'The slack counts the whole way from the outer wall of the tube to the inner; filament that keeps the curl of its spool moves less.',
-    coldDriveWorn: 'A cold drive, a worn bore, or plastic leaking back past the filament adds force that is not in the figures. Wet filament foams and strings whatever the length.',
-    towardsEndBleeding: 'Towards the end of the bleeding the melt flows more easily than a power law says, so that the true time is shorter.',
+    slackCountsWhole:
+      'The slack counts the whole way from the outer wall of the tube to the inner; filament that keeps the curl of its spool moves less.',
+    coldDriveWorn:
+      'A cold drive, a worn bore, or plastic leaking back past the filament adds force that is not in the figures. Wet filament foams and strings whatever the length.',
+    towardsEndBleeding:
+      'Towards the end of the bleeding the melt flows more easily than a power law says, so that the true time is shorter.',
   },
   examples: {
     stiffMeltMm: 'A stiff melt at 5 mm³/s through 0.4 mm',
     otherNozzleHalf: 'Other nozzle: half the bore at the same flow',
     sameLandScaled: 'The same with the land scaled: one power of two less',
     throughTubeSlack: 'Through a tube: slack outweighs the rest',
-    samePushedRound: 'The same pushed round half a loop with friction: 37 % more at the gear, 17 % more in the filament',
+    samePushedRound:
+      'The same pushed round half a loop with friction: 37 % more at the gear, 17 % more in the filament',
     driveHotEnd: 'Drive on the hot end: little is stored',
   },
   sources: {
     stiffMeltMm: 'power law by hand: 4Q/(πr³) = 795.8 1/s, times 2.35/1.8; 2 · 8000 · 3 · 1038.9^0.45',
-    otherNozzleHalf: '√994.72 = 31.539; 30000 · 31.539; 10000 / (1.5 tan 30°) · 31.539 · (1 − 0.2^1.5); 2^(3n+1) = 2^2.5; at the same speed 2^(n+1) = 2^1.5',
+    otherNozzleHalf:
+      '√994.72 = 31.539; 30000 · 31.539; 10000 / (1.5 tan 30°) · 31.539 · (1 − 0.2^1.5); 2^(3n+1) = 2^2.5; at the same speed 2^(n+1) = 2^1.5',
     sameLandScaled: '2^(3n) = 2^1.5; at the same speed 2^n = 2^0.5',
     throughTubeSlack: '12.0264 N / 2.40528 mm² = 5 MPa; 5 · 500 / 3500; π · 0.25; 5 · 40 / (1000 · 2.40528); 0.1',
     samePushedRound: 'e^(0.1 π) = 1.36911; mean (1.36911 − 1) / 0.314159 = 1.17491, times 0.71429 mm',
@@ -236,9 +245,11 @@ const en = {
     landConeLine: 'land and cone in line',
     pressureCrossSection: 'pressure on its cross-section',
     tubeBetween: 'no tube between',
-    hookesLawL: 'Hooke’s law, ΔL = F · L / (E · A) with F = Δp · A, under the mean of a push that grows evenly along the tube’s bends to e^(μΘ) times: Simpson’s rule, 0.5 % high at μΘ = 2, 2 % at 3, true at 0',
+    hookesLawL:
+      'Hooke’s law, ΔL = F · L / (E · A) with F = Δp · A, under the mean of a push that grows evenly along the tube’s bends to e^(μΘ) times: Simpson’s rule, 0.5 % high at μΘ = 2, 2 % at 3, true at 0',
     hookesLawL2: 'Hooke’s law, ΔL = F · L / (E · A) with F = Δp · A',
-    centreLinesAlong: 'centre lines along the outer and the inner wall, radii R ± (D − d) / 2: the arcs differ by Θ (D − d), whatever R',
+    centreLinesAlong:
+      'centre lines along the outer and the inner wall, radii R ± (D − d) / 2: the arcs differ by Θ (D − d), whatever R',
     bulkModulusV: 'bulk modulus: ΔV = V Δp / B, over the cross-section',
     storedBetweenGear: 'what is stored between gear and tip',
     difference: 'difference',
@@ -260,11 +271,7 @@ const en = {
     modulusDensitySolid: 'modulus and density, solid',
     modulusBT: 'modulus = B(T) / 0.0894 at low pressure, order of magnitude only',
   },
-  orders: {
-
-  },
-  steps: {
-
-  },
+  orders: {},
+  steps: {},
 };
 export default en;

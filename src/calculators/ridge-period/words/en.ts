@@ -125,23 +125,29 @@ const en = {
     e_heat: 'Ridges against the heater’s cycle',
     e_day: 'Ridges against day and night',
   },
-  limits: {
-
-  },
+  limits: {},
   cautions: {
     switchOffUnplug: 'Switch off and unplug before a hand goes near a belt, a screw or a gear; a homing move pinches.',
     supportGantryBed: 'Support the gantry or bed before a screw’s coupling or its belt is freed: it can drop.',
     hotEndStays: 'The hot end stays hot for long: let it cool before a hand goes near the feed gear below it.',
   },
-  proof: 'Turn the part half a turn against its mate and print the same wall again: the ridges must move by half their spacing, with the part. What cannot be turned is proved by changing what its period hangs on: the ridges must change their spacing with it. After the repair print the wall a third time: the ridges are gone.',
+  proof:
+    'Turn the part half a turn against its mate and print the same wall again: the ridges must move by half their spacing, with the part. What cannot be turned is proved by changing what its period hangs on: the ridges must change their spacing with it. After the repair print the wall a third time: the ridges are gone.',
   beware: {
-    periodAgreesSuspicion: 'A period that agrees is a suspicion, not a proof: parts are many and periods common. The half turn proves it.',
-    onlyPartsListed: 'Only the parts listed are compared. Bearings, balls of a guide, gears inside a feed drive and the room’s heating are not.',
-    wavesAfterCorner: 'Waves after a corner that die away are ringing: their spacing goes with the speed, that of a part does not.',
-    wallDoesRun: 'On a wall that does not run along X or Y a part’s waves are farther apart; on a slanted wall rings are too. Take an upright wall along an axis.',
-    whereMotorsMove: 'Where two motors move one axis together (a crossed belt), a wall at 45° shows one motor alone and gives another spacing.',
-    cycleHeaterShorter: 'A cycle of the heater that is shorter than two layers shows up the wall at a spacing of its own, as the two beat; it is not compared.',
-    layerHeightScrew: 'Layer height, screw and motor count as set, without a doubt: with one, whether a layer is a whole number of steps cannot be told.',
+    periodAgreesSuspicion:
+      'A period that agrees is a suspicion, not a proof: parts are many and periods common. The half turn proves it.',
+    onlyPartsListed:
+      'Only the parts listed are compared. Bearings, balls of a guide, gears inside a feed drive and the room’s heating are not.',
+    wavesAfterCorner:
+      'Waves after a corner that die away are ringing: their spacing goes with the speed, that of a part does not.',
+    wallDoesRun:
+      'On a wall that does not run along X or Y a part’s waves are farther apart; on a slanted wall rings are too. Take an upright wall along an axis.',
+    whereMotorsMove:
+      'Where two motors move one axis together (a crossed belt), a wall at 45° shows one motor alone and gives another spacing.',
+    cycleHeaterShorter:
+      'A cycle of the heater that is shorter than two layers shows up the wall at a spacing of its own, as the two beat; it is not compared.',
+    layerHeightScrew:
+      'Layer height, screw and motor count as set, without a doubt: with one, whether a layer is a whole number of steps cannot be told.',
   },
   examples: {
     tenSpacesOver: 'Ten spaces over 79.8 mm: the screw',
@@ -151,7 +157,8 @@ const en = {
     feedGearMm: 'Feed gear of 11 mm on a wall of two lines',
   },
   sources: {
-    tenSpacesOver: '79.8 / 10 = 7.98; 7.98 / 0.997 = 8.004 mm, against 8, 2 and 2π × 10.5 mm; 0.2 / 0.04 = 5 full steps',
+    tenSpacesOver:
+      '79.8 / 10 = 7.98; 7.98 / 0.997 = 8.004 mm, against 8, 2 and 2π × 10.5 mm; 0.2 / 0.04 = 5 full steps',
     layerMmSteps: '0.25 / 0.04 = 6.25: a quarter step over in each layer, one step in 4 layers = 1 mm',
     pulleyIdlerWheel: '2 × 20 = 40; π × (12 + 2 × 0.4) = 40.21; 2π × 6.3 = 39.58 mm: all within 1.5 mm of the reading',
     zBeltRidges: '13 / 0.997 = 13.04 mm, against 2, 40 and 0.3 / 0.5 = 0.6 mm',
@@ -164,7 +171,8 @@ const en = {
     beltBendsAbout: 'a belt bends about its cords: circumference of the circle on which they run',
     ratioPeriodsLess: 'ratio of the two periods, less one',
     nearestWholeNumber: 'nearest whole number',
-    heightsRoundedWhole: 'heights are rounded to whole steps: the part of a step left over in each layer adds up to one step in so many layers',
+    heightsRoundedWhole:
+      'heights are rounded to whole steps: the part of a step left over in each layer adds up to one step in so many layers',
     samplingSamplesPeriod: 'sampling: two samples a period at least',
     plasticFedPlastic: 'plastic fed = plastic laid',
     lengthOverNumber: 'length over number',
@@ -180,11 +188,7 @@ const en = {
     layersDayHeight: 'layers in a day × height',
     betweenRectangleRound: 'between a rectangle (1) and round ends, 1 − (1 − π/4) h/w, about 0.9',
   },
-  orders: {
-
-  },
-  steps: {
-
-  },
+  orders: {},
+  steps: {},
 };
 export default en;

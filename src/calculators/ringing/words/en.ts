@@ -118,9 +118,7 @@ const en = {
     },
     belt: {
       label: 'Sort of belt',
-      options: {
-
-      },
+      options: {},
     },
   },
   results: {
@@ -170,18 +168,28 @@ const en = {
   },
   cautions: {
     keepHandsOut: 'Keep hands out of the machine while it prints; look at ripples on the finished part.',
-    motorsOffUnplugged: 'Motors off, unplugged, nozzle and bed cold before the frame is pulled. Hold the machine on its table: pulled high up, it tips.',
+    motorsOffUnplugged:
+      'Motors off, unplugged, nozzle and bed cold before the frame is pulled. Hold the machine on its table: pulled high up, it tips.',
   },
-  proof: 'Print the same corner again with nothing else changed, light from the side: count the ripples and measure them over as many as before. They must be lower; after stiffening or lightening they must also be closer together.',
+  proof:
+    'Print the same corner again with nothing else changed, light from the side: count the ripples and measure them over as many as before. They must be lower; after stiffening or lightening they must also be closer together.',
   beware: {
-    speedWallRipples: 'The speed must be that of the wall at the ripples. Short walls never reach the set speed, outer walls are often slower: print one long straight wall.',
-    partsSwingOnce: 'Two parts that swing at once beat: the ripples swell and fade along the wall, and no one spacing fits. Then X and Y, or belt and frame, want a print each.',
-    xYSwing: 'X and Y swing by themselves: a corner into X shows Y’s ripples as steps of width on the next wall, and the other way round. Measure both.',
-    stifferBeltMore: 'A stiffer belt is one of more or shorter cords. Tension hardly changes a belt’s stiffness, unless it is so slack that one strand hangs loose: then half the stiffness is gone.',
-    motorsMagneticField: 'The motor’s magnetic field is a spring too, in line with the belt: a weak current softens it.',
-    dampingShiftsFrequency: 'Damping shifts the frequency by less than a hundredth while ripples need two or more to halve; that is left out.',
-    rampLastsWhole: 'A ramp that lasts whole swings cancels its own ripples only for that one speed and only as well as the frequency is known: a help, no remedy.',
-    accelerationStartsSoftly: 'Acceleration that starts softly rings less than reckoned here. The limit is for a start at once, the worst case.',
+    speedWallRipples:
+      'The speed must be that of the wall at the ripples. Short walls never reach the set speed, outer walls are often slower: print one long straight wall.',
+    partsSwingOnce:
+      'Two parts that swing at once beat: the ripples swell and fade along the wall, and no one spacing fits. Then X and Y, or belt and frame, want a print each.',
+    xYSwing:
+      'X and Y swing by themselves: a corner into X shows Y’s ripples as steps of width on the next wall, and the other way round. Measure both.',
+    stifferBeltMore:
+      'A stiffer belt is one of more or shorter cords. Tension hardly changes a belt’s stiffness, unless it is so slack that one strand hangs loose: then half the stiffness is gone.',
+    motorsMagneticField:
+      'The motor’s magnetic field is a spring too, in line with the belt: a weak current softens it.',
+    dampingShiftsFrequency:
+      'Damping shifts the frequency by less than a hundredth while ripples need two or more to halve; that is left out.',
+    rampLastsWhole:
+      'A ramp that lasts whole swings cancels its own ripples only for that one speed and only as well as the frequency is known: a help, no remedy.',
+    accelerationStartsSoftly:
+      'Acceleration that starts softly rings less than reckoned here. The limit is for a start at once, the worst case.',
   },
   examples: {
     fiveRipplesOver: 'Five ripples over 8 mm at 80 mm/s swing at 50 Hz',
@@ -189,7 +197,8 @@ const en = {
     ripplesMmApart: 'Ripples 2 mm apart: as far as the belt’s teeth, so one speed cannot tell',
     sameHalfSpeed: 'The same at half the speed: the spacing halves, so it swings',
     sameHalfSpeed2: 'The same at half the speed, spacing kept: a machine part',
-    frameGivesMm: 'A frame that gives 0.5 mm under 20 N with 4 kg on it: slower than the belt, and nearer to the ripples',
+    frameGivesMm:
+      'A frame that gives 0.5 mm under 20 N with 4 kg on it: slower than the belt, and nearer to the ripples',
   },
   sources: {
     fiveRipplesOver: '80 / 1.6 = 50; 0.02 × (2π × 50)² / 2 = 986.96; 80² / 1800; 80 × 50 / 5 = 800',
@@ -221,11 +230,7 @@ const en = {
     midwayBetweenPart: 'midway between 0 for a part and 1 for what swings',
     allRowsBrought: 'all rows are brought to this width',
   },
-  orders: {
-
-  },
-  steps: {
-
-  },
+  orders: {},
+  steps: {},
 };
 export default en;

@@ -203,21 +203,33 @@ const en = {
     n: 'Turning below the critical speed',
   },
   cautions: {
-    gantryBedMay: 'The gantry or bed may fall the moment the current goes: put blocks under it first, whatever the numbers say.',
-    keepHandsOther: 'Keep hands, and the other hand, out from under it, and away from nuts and screws: a falling gantry turns them.',
-    trialLetHave: 'For the trial let it have a finger’s breadth to fall, onto blocks, never onto a hand. Hot end and bed cold.',
-    fallingLoadMakes: 'A falling load makes a generator of the motor: unplug the motors only with the power off, and never let the gantry run down freely on a connected board.',
+    gantryBedMay:
+      'The gantry or bed may fall the moment the current goes: put blocks under it first, whatever the numbers say.',
+    keepHandsOther:
+      'Keep hands, and the other hand, out from under it, and away from nuts and screws: a falling gantry turns them.',
+    trialLetHave:
+      'For the trial let it have a finger’s breadth to fall, onto blocks, never onto a hand. Hot end and bed cold.',
+    fallingLoadMakes:
+      'A falling load makes a generator of the motor: unplug the motors only with the power off, and never let the gantry run down freely on a connected board.',
   },
-  proof: 'Gantry a finger’s breadth above blocks, a pen line on each coupling and its mount. Motors off for an hour, a fan or a door slammed now and then; then the trial again, with the pull given. The pen lines must still meet. Repeat after every cleaning, greasing or new nut.',
+  proof:
+    'Gantry a finger’s breadth above blocks, a pen line on each coupling and its mount. Motors off for an hour, a fan or a door slammed now and then; then the trial again, with the pull given. The pen lines must still meet. Repeat after every cleaning, greasing or new nut.',
   beware: {
-    marginPromiseFriction: 'A margin is no promise. Friction of threads scatters by a third and more, falls with grease and wear, and vibration can let go of a thread that stands still by the numbers.',
+    marginPromiseFriction:
+      'A margin is no promise. Friction of threads scatters by a third and more, falls with grease and wear, and vibration can let go of a thread that stands still by the numbers.',
     frictionRestOnce: 'The friction is that from rest. Once it moves, friction is less: what has begun to run runs on.',
-    motorsIdleTorque: 'A motor’s idle torque is felt as steps; it holds only up to its peak, and pulling the load from one step to the next costs up to half a step of height each time.',
-    withoutCurrentMotor: 'Without current a motor goes to its nearest full step: even a gantry that holds can move by up to half a step, two motors not alike.',
-    factorsCriticalSpeed: 'Factors of critical speed in suppliers’ tables often hold the 80 % already (3.4, 9.7, 15.1, 21.9), others do not (the inch form with 4.76 million). Here the margin is taken once, and shown.',
-    bucklingCountsOnly: 'Buckling counts only a screw that is pushed. One that hangs from a bearing at the top is pulled by the load, and pushed when the gantry is driven down onto something.',
-    pitchesMmMm: 'Pitches of 2 mm on 8 mm are not in the list of ISO 2902; their limits are those of neighbours, and makers differ. The core decides about buckling: measure it.',
-    efficiencyWithoutCollar: 'Efficiency with and without collar differ, and tables by the square thread’s formula read a few percent high.',
+    motorsIdleTorque:
+      'A motor’s idle torque is felt as steps; it holds only up to its peak, and pulling the load from one step to the next costs up to half a step of height each time.',
+    withoutCurrentMotor:
+      'Without current a motor goes to its nearest full step: even a gantry that holds can move by up to half a step, two motors not alike.',
+    factorsCriticalSpeed:
+      'Factors of critical speed in suppliers’ tables often hold the 80 % already (3.4, 9.7, 15.1, 21.9), others do not (the inch form with 4.76 million). Here the margin is taken once, and shown.',
+    bucklingCountsOnly:
+      'Buckling counts only a screw that is pushed. One that hangs from a bearing at the top is pulled by the load, and pushed when the gantry is driven down onto something.',
+    pitchesMmMm:
+      'Pitches of 2 mm on 8 mm are not in the list of ISO 2902; their limits are those of neighbours, and makers differ. The core decides about buckling: measure it.',
+    efficiencyWithoutCollar:
+      'Efficiency with and without collar differ, and tables by the square thread’s formula read a few percent high.',
   },
   examples: {
     squareThreadCollar: 'A square thread with a collar',
@@ -250,13 +262,15 @@ const en = {
     loadRaisedRatio: 'load raised in the ratio of the margin',
     torqueThroughGearing: 'torque through the gearing',
     motorScrews: 'one motor, two screws',
-    phaseMotorFour: 'two-phase motor: four full steps are one electrical turn, so after slipping more than two it comes back a whole one out',
+    phaseMotorFour:
+      'two-phase motor: four full steps are one electrical turn, so after slipping more than two it comes back a whole one out',
     energyTurnTimes: 'energy of one turn times efficiency',
     bucklingLoadOver: 'buckling load over push',
     leadTurn: 'one lead a turn',
     basicProfileCrest: 'basic profile and crest clearance',
     elasticStabilityBars2: 'elastic stability of bars, end factors',
-    rollingBearingsFriction: 'a rolling bearing’s friction of 0.001 to 0.005 at its mean diameter (handbooks, from memory)',
+    rollingBearingsFriction:
+      'a rolling bearing’s friction of 0.001 to 0.005 at its mean diameter (handbooks, from memory)',
     chapterFrictionThreaded: 'chapter 8, friction of threaded pairs',
     ballScrewsRaising: 'ball screws, raising',
     detentTorqueHolding: 'detent torque: 2 to 10 % of holding torque',
@@ -266,11 +280,7 @@ const en = {
     tablesHotRolled: 'tables of hot-rolled, cold-drawn and stainless steels',
     densitySteels: 'density of steels',
   },
-  orders: {
-
-  },
-  steps: {
-
-  },
+  orders: {},
+  steps: {},
 };
 export default en;

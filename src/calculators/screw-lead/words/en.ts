@@ -1,4 +1,6 @@
 /** Words of the check “Screw lead”. */
+import type { Amount, Print } from '../../../engine/order';
+
 const en = {
   inputs: {
     x: {
@@ -16,9 +18,7 @@ const en = {
       label: 'Allowed difference',
     },
   },
-  choices: {
-
-  },
+  choices: {},
   results: {
     P_m: 'Lead as measured',
     dP: 'Measured less marked',
@@ -27,7 +27,8 @@ const en = {
     dP: 'Difference from the marked lead',
   },
   cautions: {
-    switchOffUnplug: 'Switch off and unplug; turn the screw by its coupling and keep fingers out of the gap under the nut.',
+    switchOffUnplug:
+      'Switch off and unplug; turn the screw by its coupling and keep fingers out of the gap under the nut.',
   },
   proof: 'Command a known travel, the longest the machine has, and measure it: it should agree within the tool.',
   beware: {
@@ -41,15 +42,34 @@ const en = {
   sources: {
     powerScrewsLead: 'power screws: the lead is the travel in one turn',
     difference: 'difference',
-    tenTurnsFour: 'lead = pitch × starts = 2 mm × 4 = 8 mm; ten turns make 80 mm; Tr 8×8(P2) means lead and pitch (designation as in ISO 2902, whose list lacks this size)',
+    tenTurnsFour:
+      'lead = pitch × starts = 2 mm × 4 = 8 mm; ten turns make 80 mm; Tr 8×8(P2) means lead and pitch (designation as in ISO 2902, whose list lacks this size)',
     singleStartScrew: '10 mm / 5 = 2 mm',
     turnSteelRule: '± 0.5 mm on one turn is wider than the allowed 0.03 mm',
   },
   orders: {
-
+    leave: (a: { lead: Amount }, p: Print) => ({
+      glance: '✓ Leave the screw',
+      sentence: `Leave it: the lead is ${p(a.lead)}, as marked.`,
+    }),
+    again: {
+      glance: '⟳ Turn further, measure again',
+      sentence: 'Turn further and measure again.',
+    },
+    set: (a: { lead: Amount; longer: boolean }, p: Print) => ({
+      glance: `≠ Set lead as measured`,
+      sentence: `The screw moves ${p(a.lead)} a turn, ${a.longer ? 'more' : 'less'} than marked: set the machine’s lead to what the screw has.`,
+    }),
   },
   steps: {
-
+    keep: 'Keep the reading for this machine.',
+    moreTurns: 'Twice the turns halve the doubt about one turn.',
+    sameSide: 'Always come from the same side, so that play does not count.',
+    countStarts: 'Count the thread starts at the end of the screw: lead = pitch × starts.',
+    nearestLead:
+      'Take the nearest lead that such a screw is made with (2, 4, 8 mm…; an inch screw: 25.4 mm over its turns per inch), not the measured digits, and set steps and lead of this machine to it.',
+    otherCauses:
+      'If no such lead is near, look for a nut that skips, or a coupling that slips, before blaming the screw.',
   },
 };
 export default en;

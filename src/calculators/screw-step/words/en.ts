@@ -66,17 +66,25 @@ const en = {
     x_f: 'Smallest reliable move',
   },
   cautions: {
-    switchOffUnplug: 'Switch off and unplug before a hand goes near the screw or belt of the Z drive; a homing move pinches.',
+    switchOffUnplug:
+      'Switch off and unplug before a hand goes near the screw or belt of the Z drive; a homing move pinches.',
     supportGantryBed: 'Support the gantry or bed before the drive is freed or uncoupled: it can drop.',
-    motorsTheirDrivers: 'Motors and their drivers run hot. Never pull a motor’s plug with the power on: it can destroy the driver.',
+    motorsTheirDrivers:
+      'Motors and their drivers run hot. Never pull a motor’s plug with the power on: it can destroy the driver.',
   },
-  proof: 'Print two plain walls, at least ten repeats of the pattern high, one at the old layer height and one at the new, and look along them under a low lamp: the ridges at the spacing of the pattern should be gone from the second. For friction: put a dial indicator on the gantry, ask for ten single microsteps up, then ten down; each may fall short by the smallest reliable move, after a change of direction by twice that, and no more.',
+  proof:
+    'Print two plain walls, at least ten repeats of the pattern high, one at the old layer height and one at the new, and look along them under a low lamp: the ridges at the spacing of the pattern should be gone from the second. For friction: put a dial indicator on the gantry, ask for ten single microsteps up, then ten down; each may fall short by the smallest reliable move, after a change of direction by twice that, and no more.',
   beware: {
-    torqueMicrostepLag: 'The torque of one microstep of lag is not the torque the motor has left: the peak hardly depends on the number of microsteps. It only says how far the motor must lag before it overcomes friction.',
-    afterFirstMove: 'After the first move in one direction the lag stays about the same, so layers that all go up keep their height; it shows after every move the other way, then twice.',
-    wholeStepsMake: 'Whole steps make layers alike; they do not make them true. The motor’s own step error and the screw’s lead error remain.',
-    sineTorqueLeaves: 'The sine of the torque leaves out the detent torque (2 to 10 % of the holding torque, from memory) and the driver’s current error.',
-    firstLayerAnother: 'A first layer of another height shifts the pattern; its repeat and the errors of the later layers’ thickness stay of the same size.',
+    torqueMicrostepLag:
+      'The torque of one microstep of lag is not the torque the motor has left: the peak hardly depends on the number of microsteps. It only says how far the motor must lag before it overcomes friction.',
+    afterFirstMove:
+      'After the first move in one direction the lag stays about the same, so layers that all go up keep their height; it shows after every move the other way, then twice.',
+    wholeStepsMake:
+      'Whole steps make layers alike; they do not make them true. The motor’s own step error and the screw’s lead error remain.',
+    sineTorqueLeaves:
+      'The sine of the torque leaves out the detent torque (2 to 10 % of the holding torque, from memory) and the driver’s current error.',
+    firstLayerAnother:
+      'A first layer of another height shifts the pattern; its repeat and the errors of the later layers’ thickness stay of the same size.',
     ridgesOncePer: 'Ridges once per turn of the screw (one lead apart) are not rounding: look for a bent screw.',
   },
   examples: {
@@ -109,11 +117,7 @@ const en = {
     beltPinionTeeth: '2 mm × 20 × 1.8° / 360° = 0.2 mm; 0.3 mm lies midway between 0.2 and 0.4 mm',
     tableMicrostepsAsin: 'Table 1: 9.80 % at 16 microsteps; asin 0.5 = 30°',
   },
-  orders: {
-
-  },
-  steps: {
-
-  },
+  orders: {},
+  steps: {},
 };
 export default en;

@@ -136,19 +136,26 @@ const en = {
     k_P: 'Power against the marking',
   },
   cautions: {
-    switchOffUnplug: 'Switch off, unplug and let it go cold before a wire is touched or resistance is measured: a meter set to ohms on a live wire is destroyed, and you with it on mains.',
+    switchOffUnplug:
+      'Switch off, unplug and let it go cold before a wire is touched or resistance is measured: a meter set to ohms on a live wire is destroyed, and you with it on mains.',
     mainsHeatersTheir: 'Mains heaters and their covers are for qualified people, to the local code.',
     blockBurnsOnce: 'The block burns at once and stays hot for a quarter of an hour.',
-    heaterWrongVoltage: 'A heater of the wrong voltage starts fires. A switch that has failed closed is beyond any program: what cuts it off is a separate thermal cut-off in the heater’s supply, or the supply switched off by hand.',
+    heaterWrongVoltage:
+      'A heater of the wrong voltage starts fires. A switch that has failed closed is beyond any program: what cuts it off is a separate thermal cut-off in the heater’s supply, or the supply switched off by hand.',
     neverRunHeater: 'Never run the heater with the sensor out of its hole, but for the cold test of the heater check.',
   },
-  proof: 'Plug in and compare again, cold: screen and room thermometer within the limit. Then heat to 50 °C with a probe thermometer in the nozzle’s bore and compare once more; steady, without a jump when the cable is moved.',
+  proof:
+    'Plug in and compare again, cold: screen and room thermometer within the limit. Then heat to 50 °C with a probe thermometer in the nozzle’s bore and compare once more; steady, without a jump when the cable is moved.',
   beware: {
-    testRoomTemperature: 'A test at room temperature shows a wrong sensor, a broken wire or a wrong setting of resistance. It does not show a wrong B value or table: that grows with temperature.',
-    bValueFit: 'A B value is a fit between two temperatures (25 and 50, or 25 and 85 °C). Against the maker’s table expect several kelvin at 200 °C: take three lines of the table instead.',
+    testRoomTemperature:
+      'A test at room temperature shows a wrong sensor, a broken wire or a wrong setting of resistance. It does not show a wrong B value or table: that grows with temperature.',
+    bValueFit:
+      'A B value is a fit between two temperatures (25 and 50, or 25 and 85 °C). Against the maker’s table expect several kelvin at 200 °C: take three lines of the table instead.',
     sensorLooseHole: 'A sensor loose in its hole is right in itself and reads too low hot.',
-    platinumSensorsThermocouples: 'Platinum sensors and thermocouples follow other laws: compare only what the screen shows.',
-    equationSteinhartHart: 'The equation of Steinhart and Hart is good between its three lines; beyond them it is a guess.',
+    platinumSensorsThermocouples:
+      'Platinum sensors and thermocouples follow other laws: compare only what the screen shows.',
+    equationSteinhartHart:
+      'The equation of Steinhart and Hart is good between its three lines; beyond them it is a guess.',
     heatersResistanceRises: 'The heater’s resistance rises by a few per cent when hot.',
   },
   examples: {
@@ -165,7 +172,8 @@ const en = {
     rRExp: 'R = R25 exp(B (1/T − 1/T25))',
     tBLn: '1/T = a + b ln R + c (ln R)³',
     equationSteinhartHart: 'the equation of Steinhart and Hart at the three lines, eliminated in turn',
-    newtonsInterpolationLn: 'Newton’s interpolation of ln R over 1/T through the three lines: within 0.1 K of Steinhart and Hart between them',
+    newtonsInterpolationLn:
+      'Newton’s interpolation of ln R over 1/T through the three lines: within 0.1 K of Steinhart and Hart between them',
     ohmsLaw: 'Ohm’s law',
     overLogarithmSo: 'one over it; a logarithm, so that a short has no temperature',
     shown: 'as shown',
@@ -175,11 +183,7 @@ const en = {
     usualClasses: 'usual classes',
     ratedC: 'rated at 25 °C',
   },
-  orders: {
-
-  },
-  steps: {
-
-  },
+  orders: {},
+  steps: {},
 };
 export default en;

@@ -85,11 +85,15 @@ const en = {
     supportBeamUpright: 'Support a beam or an upright before its screws are slackened: it can drop or tip.',
     letNozzleBed: 'Let nozzle and bed cool before a square is laid on the bed.',
   },
-  proof: 'Measure again in the same way, a print printed anew: both diagonals should be alike to within the tool, or the square’s gap gone. Measure a second piece turned by a quarter on the bed: a piece that warped tells another story each time.',
+  proof:
+    'Measure again in the same way, a print printed anew: both diagonals should be alike to within the tool, or the square’s gap gone. Measure a second piece turned by a quarter on the bed: a piece that warped tells another story each time.',
   beware: {
-    differentDiagonalsAlone: 'Two different diagonals alone do not prove skew: opposite sides of different length do it too. Hence the sides, and the check of d₁² + d₂² against them.',
-    shrinkagePrintCancels: 'Shrinkage of a print cancels here: it takes both diagonals and both sides alike. It does not cancel where the piece shrank unevenly, warped, or has thick corners: measure above the first layers, between flat faces.',
-    xAgainstY: 'This is X against Y. A beam that is higher at one end is Dual-Z sync’s matter; a leaning upright shows on a tall piece in the same way, front taken for bottom.',
+    differentDiagonalsAlone:
+      'Two different diagonals alone do not prove skew: opposite sides of different length do it too. Hence the sides, and the check of d₁² + d₂² against them.',
+    shrinkagePrintCancels:
+      'Shrinkage of a print cancels here: it takes both diagonals and both sides alike. It does not cancel where the piece shrank unevenly, warped, or has thick corners: measure above the first layers, between flat faces.',
+    xAgainstY:
+      'This is X against Y. A beam that is higher at one end is Dual-Z sync’s matter; a leaning upright shows on a tall piece in the same way, front taken for bottom.',
   },
   examples: {
     frameMmMillimetre: 'A frame of 300 mm, one millimetre between the diagonals',
@@ -111,11 +115,7 @@ const en = {
     trySquareMm: '0.30 / 200 = 1.5 mm/m, less the square’s own 1 mm/m',
     trySquareTrue: '0.05 mm in 100 mm is 0.11 mm in 220 mm',
   },
-  orders: {
-
-  },
-  steps: {
-
-  },
+  orders: {},
+  steps: {},
 };
 export default en;

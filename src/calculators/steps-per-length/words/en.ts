@@ -172,20 +172,32 @@ const en = {
     q: 'Set against counted from the parts',
   },
   cautions: {
-    keepFingersCaliper: 'Keep fingers and caliper out of the way while the axis moves: a homing move pinches. Measure only when it stands still.',
-    filamentFedThrough: 'Filament is fed through a hot end at printing heat: it burns, and what comes out as well. Keep clear of the nozzle.',
-    switchOffUnplug: 'Switch off and unplug before a pulley, belt or plug is touched. A motor’s plug pulled under power can destroy the driver.',
+    keepFingersCaliper:
+      'Keep fingers and caliper out of the way while the axis moves: a homing move pinches. Measure only when it stands still.',
+    filamentFedThrough:
+      'Filament is fed through a hot end at printing heat: it burns, and what comes out as well. Keep clear of the nozzle.',
+    switchOffUnplug:
+      'Switch off and unplug before a pulley, belt or plug is touched. A motor’s plug pulled under power can destroy the driver.',
   },
-  proof: 'Command the longest move the machine has, both ways, and measure it against a rule or a gauge: it must agree within the limit. For the feed, mark and feed again. Then print the same piece once more and compare it with the drawing.',
+  proof:
+    'Command the longest move the machine has, both ways, and measure it against a rule or a gauge: it must agree within the limit. For the feed, mark and feed again. Then print the same piece once more and compare it with the drawing.',
   beware: {
-    beltsPitchDoes: 'A belt’s pitch does not change with the plastic. If the steps counted from the parts and the drive’s measured travel agree, leave the drive and scale the piece, per plastic.',
-    stepsCorrectedPrinted: 'Steps corrected by a printed piece carry that plastic’s shrinkage into every other one, and into moves that lay nothing down.',
-    beltUnderN: 'A belt under 20 N is longer by about 0.1 % than a slack one (6 mm, rubber with glass cord), and so is its pitch: set the tension before the steps.',
-    lostMotionLooks: 'Lost motion looks like a wrong scale on a short length and like none on a long one. Go away from the stop twice in the same direction and read at the second.',
-    holesComeOut: 'Holes come out smaller than the formula’s inside size: a round wall is laid on the inner side and cut into short chords. Measure flat walls.',
-    firstLayersSqueezed: 'The first layers are squeezed wide and a seam stands proud: measure above the one and beside the other.',
-    filamentNumberFound: 'Filament: a number found cold, or with the hot end off, leaves out the back pressure; one found at print speed hides slip. Find the steps slowly and hot, then lower what makes it slip: flow too high, nozzle too cold or clogged, the idler too soft or too tight.',
-    shrinkageWorkedOut: 'Shrinkage is worked out as the plain cooling from the glass transition. Fillers, thick pieces and half-crystalline plastics shrink otherwise: enter theirs.',
+    beltsPitchDoes:
+      'A belt’s pitch does not change with the plastic. If the steps counted from the parts and the drive’s measured travel agree, leave the drive and scale the piece, per plastic.',
+    stepsCorrectedPrinted:
+      'Steps corrected by a printed piece carry that plastic’s shrinkage into every other one, and into moves that lay nothing down.',
+    beltUnderN:
+      'A belt under 20 N is longer by about 0.1 % than a slack one (6 mm, rubber with glass cord), and so is its pitch: set the tension before the steps.',
+    lostMotionLooks:
+      'Lost motion looks like a wrong scale on a short length and like none on a long one. Go away from the stop twice in the same direction and read at the second.',
+    holesComeOut:
+      'Holes come out smaller than the formula’s inside size: a round wall is laid on the inner side and cut into short chords. Measure flat walls.',
+    firstLayersSqueezed:
+      'The first layers are squeezed wide and a seam stands proud: measure above the one and beside the other.',
+    filamentNumberFound:
+      'Filament: a number found cold, or with the hot end off, leaves out the back pressure; one found at print speed hides slip. Find the steps slowly and hot, then lower what makes it slip: flow too high, nozzle too cold or clogged, the idler too soft or too tight.',
+    shrinkageWorkedOut:
+      'Shrinkage is worked out as the plain cooling from the glass transition. Fillers, thick pieces and half-crystalline plastics shrink otherwise: enter theirs.',
   },
   examples: {
     beltMmPitch: 'A belt of 2 mm pitch on 20 teeth, 16 microsteps: 80 steps per mm, and it moves as told',
@@ -222,13 +234,10 @@ const en = {
     reciprocal: 'reciprocal',
     expansionBelowGlass: 'expansion below the glass transition',
     glassTransition: 'glass transition',
-    judgedBeltN: 'judged: a belt at 20 N is some 0.1 % longer than slack, and tables allow a screw as much; a feed repeats to about 1 %',
+    judgedBeltN:
+      'judged: a belt at 20 N is some 0.1 % longer than slack, and tables allow a screw as much; a feed repeats to about 1 %',
   },
-  orders: {
-
-  },
-  steps: {
-
-  },
+  orders: {},
+  steps: {},
 };
 export default en;

@@ -145,22 +145,16 @@ const en = {
   choices: {
     size: {
       label: 'Screw',
-      options: {
-
-      },
+      options: {},
     },
     grade: {
       label: 'Marking on the screw’s head',
       hint: 'No marking: reckon with 4.6. Black socket-head screws are mostly 12.9, zinc-plated ones 8.8.',
-      options: {
-
-      },
+      options: {},
     },
     part: {
       label: 'The threaded part is of',
-      options: {
-
-      },
+      options: {},
     },
     hole: {
       label: 'The hole',
@@ -242,20 +236,30 @@ const en = {
   },
   cautions: {
     switchOffUnplug: 'Switch off, unplug, and let the hot end and the bed go cold.',
-    eyeProtectionChips: 'Eye protection on: chips fly. Brush them away, never with the hand, and keep them out of belts, screws and boards.',
-    clampPartNever: 'Clamp the part. Never hold it by hand against a drill: it climbs and spins. No gloves, no loose sleeves.',
+    eyeProtectionChips:
+      'Eye protection on: chips fly. Brush them away, never with the hand, and keep them out of belts, screws and boards.',
+    clampPartNever:
+      'Clamp the part. Never hold it by hand against a drill: it climbs and spins. No gloves, no loose sleeves.',
     drillChipsHot: 'Drill and chips are hot. Let plastics cool between passes.',
-    takeOutBoards: 'Take out boards, cables and bearings, or cover them. A tap is glass-hard: stop when it binds, and beware of splinters if it snaps.',
-    whereScrewHolds: 'Where a screw holds up a gantry or a heater, replace the part rather than trust a doubtful thread; leave mains parts to qualified people and the local code.',
+    takeOutBoards:
+      'Take out boards, cables and bearings, or cover them. A tap is glass-hard: stop when it binds, and beware of splinters if it snaps.',
+    whereScrewHolds:
+      'Where a screw holds up a gantry or a heater, replace the part rather than trust a doubtful thread; leave mains parts to qualified people and the local code.',
   },
-  proof: 'Tighten in three steps to the torque given, waiting a minute between: at each the wrench must come up firm, without turning on. Mark screw and part with one pen line; after a day of printing the line must be unbroken and the torque still there.',
+  proof:
+    'Tighten in three steps to the torque given, waiting a minute between: at each the wrench must come up firm, without turning on. Mark screw and part with one pen line; after a day of printing the line must be unbroken and the torque still there.',
   beware: {
-    chartsDrillsWire: 'Charts of drills for wire thread inserts differ by 0.1 mm. The hole before the tap has a window that follows from the profile: d + 0.217 P, and up to 0.1 to 0.2 mm more. The drill given lies inside it; some kits go 0.1 mm smaller and count on the drill cutting wide in aluminium. Follow the kit.',
-    shearAreasThose: 'The shear areas are those of the loosest pair of thread that the tolerances allow (6g in 6H), on whole thread. A worn tap, a hole drilled too wide, or the first and last turn bear less.',
-    thinWallWidens: 'A thin wall widens under load and lets the flanks slip by: below the wall wanted, the strength shown is too high.',
-    torqueCoefficientScatters: 'The torque coefficient scatters by a quarter or more between dry and oiled; stainless on stainless seizes: grease it, and reckon with less.',
+    chartsDrillsWire:
+      'Charts of drills for wire thread inserts differ by 0.1 mm. The hole before the tap has a window that follows from the profile: d + 0.217 P, and up to 0.1 to 0.2 mm more. The drill given lies inside it; some kits go 0.1 mm smaller and count on the drill cutting wide in aluminium. Follow the kit.',
+    shearAreasThose:
+      'The shear areas are those of the loosest pair of thread that the tolerances allow (6g in 6H), on whole thread. A worn tap, a hole drilled too wide, or the first and last turn bear less.',
+    thinWallWidens:
+      'A thin wall widens under load and lets the flanks slip by: below the wall wanted, the strength shown is too high.',
+    torqueCoefficientScatters:
+      'The torque coefficient scatters by a quarter or more between dry and oiled; stainless on stainless seizes: grease it, and reckon with less.',
     headsLowButton: 'Heads that are low or button-shaped bear less than the class says, and are so marked.',
-    plasticsLoadCreeps: 'In plastics the load creeps away in days; a thread in a print depends on walls and layers more than on any table. Prefer a bolt with a nut.',
+    plasticsLoadCreeps:
+      'In plastics the load creeps away in days; a thread in a print depends on walls and layers more than on any table. Prefer a bolt with a nut.',
     largerScrewNeeds: 'A larger screw needs room for its head, and a larger hole in what it clamps.',
   },
   examples: {
@@ -267,12 +271,14 @@ const en = {
   sources: {
     mClassExtrusion: '580 MPa × 5.031 mm²; 3 + 1.299 × 0.5; 1.5 × 3; 12 − 4.5 − 4 × 0.5; 5 − (3.6495 − 3) / 2; 5 − 0.5',
     fourSixMillimetres: 'shear area 5.547 mm² per mm (worked table in references) × 117 MPa × 4 mm, over 2918 N',
-    mpaMmTorque: '8.8: 580 MPa × 20.12 mm²; torque 0.2 × 0.75 × 11 672 N × 6 mm; washer 235 MPa × π / 4 × (12² − 6.6²) mm²',
+    mpaMmTorque:
+      '8.8: 580 MPa × 20.12 mm²; torque 0.2 × 0.75 × 11 672 N × 6 mm; washer 235 MPa × π / 4 × (12² − 6.6²) mm²',
     mPrintWall: '2 − 0.3248 = 1.6752; less 0.75 × 3.6495; 2 − 0.5 = 1.5; less 0.75 × 4',
     shearAreaThreads: 'shear area of threads at the loosest fit',
     weakerHoleScrew: 'the weaker of hole and screw thread gives first',
     loadOverProof: 'load over proof load',
-    shearAreaScrews: 'the shear area of the screw’s thread, carried out to the larger hole: pitch and flanks are the same, the circumference is not',
+    shearAreaScrews:
+      'the shear area of the screw’s thread, carried out to the larger hole: pitch and flanks are the same, the circumference is not',
     wallLessGrowth: 'the wall less the growth of the hole on one side',
     torqueCoefficientPull: 'torque = coefficient × pull × diameter',
     moneyPlusTime: 'money plus what the time is worth',
@@ -280,11 +286,7 @@ const en = {
     yieldStressTimes: 'yield stress times the ring under the washer',
     nutBoltsClass: 'a nut of the bolt’s class bears its proof load',
   },
-  orders: {
-
-  },
-  steps: {
-
-  },
+  orders: {},
+  steps: {},
 };
 export default en;

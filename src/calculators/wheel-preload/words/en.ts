@@ -164,16 +164,24 @@ const en = {
   },
   cautions: {
     motorsOffUnplugged: 'Motors off and unplugged: a homing move takes a finger in between wheel and rail.',
-    pushCarriageHand: 'Push the carriage by hand, slowly, with the finger on the side the wheel leaves the rail, never where it runs on.',
-    blockCarriageUpright: 'Block a carriage on an upright rail before easing a bolt: it can drop. Let a hot nozzle and bed cool first.',
+    pushCarriageHand:
+      'Push the carriage by hand, slowly, with the finger on the side the wheel leaves the rail, never where it runs on.',
+    blockCarriageUpright:
+      'Block a carriage on an upright rail before easing a bolt: it can drop. Let a hot nozzle and bed cool first.',
   },
-  proof: 'Slip test again at five places along the rail, both ends and the middle: every wheel must just slip under the finger and none spin freely. Rock the carriage at the end of its reach: no click, no play. Leave it standing overnight, then roll it by hand: a bump once per turn of a wheel is a flat spot, so take preload off.',
+  proof:
+    'Slip test again at five places along the rail, both ends and the middle: every wheel must just slip under the finger and none spin freely. Rock the carriage at the end of its reach: no click, no play. Leave it standing overnight, then roll it by hand: a bump once per turn of a wheel is a flat spot, so take preload off.',
   beware: {
-    momentHeldOver: 'The moment is held over the spacing along the rail, so it must lie in the plane of the wheels, as that of an arm on an upright rail does. A mass in front of a level rail turns about the rail itself, which is held across the rail: that is not in the sum.',
-    plasticsCreepPreload: 'Plastics creep: the preload falls and the flats grow in the first days. Test again after a night and after a week.',
-    newWheelSharp: 'A new wheel on a sharp rail edge is marked by almost any load; the mark widens until the flank lies along it. Then take the width of the band and reckon with a line.',
-    frictionCoefficientWeakest: 'The friction coefficient is the weakest number here: grease or dust on the rail spoils the slip test. Wipe rail and wheels first.',
-    whereWheelsFace: 'Where the wheels face each other two against one, the single wheel carries twice what each of the two carries: test all, judge lifting by the loosest and pressure by the tightest.',
+    momentHeldOver:
+      'The moment is held over the spacing along the rail, so it must lie in the plane of the wheels, as that of an arm on an upright rail does. A mass in front of a level rail turns about the rail itself, which is held across the rail: that is not in the sum.',
+    plasticsCreepPreload:
+      'Plastics creep: the preload falls and the flats grow in the first days. Test again after a night and after a week.',
+    newWheelSharp:
+      'A new wheel on a sharp rail edge is marked by almost any load; the mark widens until the flank lies along it. Then take the width of the band and reckon with a line.',
+    frictionCoefficientWeakest:
+      'The friction coefficient is the weakest number here: grease or dust on the rail spoils the slip test. Wipe rail and wheels first.',
+    whereWheelsFace:
+      'Where the wheels face each other two against one, the single wheel carries twice what each of the two carries: test all, judge lifting by the loosest and pressure by the tightest.',
     bushNearHardly: 'A bush near 0° or 180° hardly moves the wheel, and small angle errors then count by their square.',
   },
   examples: {
@@ -201,7 +209,8 @@ const en = {
     chapterContactModulus: 'chapter 4, contact modulus',
     sectionCLine: 'section 4.2(c), line contact of cylinders',
     sectionSolidsRevolution: 'section 4.2(a), solids of revolution',
-    abstractRadiusAb: 'abstract: radius (AB(A + B)/2)^(−1/3), A = 1/R_n, B = 1/r_e; pressure 2.3 % low at a ratio of 30',
+    abstractRadiusAb:
+      'abstract: radius (AB(A + B)/2)^(−1/3), A = 1/R_n, B = 1/r_e; pressure 2.3 % low at a ratio of 30',
     coulombsFrictionForce: 'Coulomb’s friction: force over friction coefficient',
     balanceForcesAcross: 'balance of forces across the V: two flanks at the half angle',
     balanceMomentsAbout: 'balance of moments about one pair of wheels',
@@ -216,11 +225,7 @@ const en = {
     propertiesPolyacetalsGpa: 'properties of polyacetals: 2.5 to 3.0 GPa; others from memory',
     materialConstants: 'material constants',
   },
-  orders: {
-
-  },
-  steps: {
-
-  },
+  orders: {},
+  steps: {},
 };
 export default en;

@@ -89,16 +89,12 @@ const en = {
     },
     screw: {
       label: 'Material of the screw',
-      options: {
-
-      },
+      options: {},
     },
     rest: {
       label: 'The rest of the way, mostly',
       hint: 'What fills the height that screw and frame leave open: carriage and hot-end mount, or the bed’s posts.',
-      options: {
-
-      },
+      options: {},
     },
   },
   results: {
@@ -126,18 +122,27 @@ const en = {
     dg: 'Change of the first-layer gap',
   },
   cautions: {
-    anythingGotWet: 'Anything that got wet stays unplugged until it is dry inside as well: mains and water kill. In doubt, ask someone qualified.',
-    heatersDryBoxes: 'Heaters and dry boxes: nothing that burns against them, cables out of the heat, never unattended.',
-    doShutRoom: 'Do not shut a room with a fuel-burning heater in it, and keep the air fresh where plastics are melted.',
+    anythingGotWet:
+      'Anything that got wet stays unplugged until it is dry inside as well: mains and water kill. In doubt, ask someone qualified.',
+    heatersDryBoxes:
+      'Heaters and dry boxes: nothing that burns against them, cables out of the heat, never unattended.',
+    doShutRoom:
+      'Do not shut a room with a fuel-burning heater in it, and keep the air fresh where plastics are melted.',
   },
-  proof: 'Breathe on a small mirror as cold as the part: if the mist goes within seconds and none comes back, the surface is above the dew point. For the gap: a feeler under the nozzle, cold and warm, shows the change worked out here.',
+  proof:
+    'Breathe on a small mirror as cold as the part: if the mist goes within seconds and none comes back, the surface is above the dew point. For the gap: a feeler under the nozzle, cold and warm, shows the change worked out here.',
   beware: {
-    mostHygrometersTrade: 'Most hygrometers of the trade are right to 5 %, old ones less; in the box it counts for more than the formula.',
-    againstPrintedTables: 'Against printed tables Magnus’s formula is 0.3 % low in the middle of its range, 0.2 % high at 60 °C and 2.5 % at 100 °C; that vapour is no ideal gas adds up to 0.5 %. Both are left out, being small against any hygrometer.',
+    mostHygrometersTrade:
+      'Most hygrometers of the trade are right to 5 %, old ones less; in the box it counts for more than the formula.',
+    againstPrintedTables:
+      'Against printed tables Magnus’s formula is 0.3 % low in the middle of its range, 0.2 % high at 60 °C and 2.5 % at 100 °C; that vapour is no ideal gas adds up to 0.5 %. Both are left out, being small against any hygrometer.',
     belowCHygrometers: 'Below 0 °C hygrometers refer to water, not ice; so does this.',
-    swingTakenSame: 'The swing is taken to be the same in frame, screw and all: in the first hour after switching on it is not, and the gap moves more, or the other way.',
-    unevenWarmthBends: 'Uneven warmth bends a frame; this counts growth in length only. A sheet of glass or a bed held at four corners bows more than it grows.',
-    printedBracketsExpansion: 'Printed brackets: expansion differs between grades and directions by a third or more, and damp polyamide swells as well.',
+    swingTakenSame:
+      'The swing is taken to be the same in frame, screw and all: in the first hour after switching on it is not, and the gap moves more, or the other way.',
+    unevenWarmthBends:
+      'Uneven warmth bends a frame; this counts growth in length only. A sheet of glass or a bed held at four corners bows more than it grows.',
+    printedBracketsExpansion:
+      'Printed brackets: expansion differs between grades and directions by a third or more, and damp polyamide swells as well.',
   },
   examples: {
     coldBedC: 'A cold bed of 8 °C comes into 20 °C and 50 %: the dew point is 9.3 °C',
@@ -167,11 +172,7 @@ const en = {
     waterSettlesColder: 'water settles on what is colder than the dew point; the margin is common practice',
     seaLevelM: 'sea level to 300 m of height, any weather',
   },
-  orders: {
-
-  },
-  steps: {
-
-  },
+  orders: {},
+  steps: {},
 };
 export default en;
