@@ -28,7 +28,7 @@ interface TableProps {
   tool: string;
   tools: readonly Option[];
   canAdd: boolean;
-  presets: readonly string[];
+  presets: readonly { readonly id: string; readonly label: string }[];
   /** Where to put the cursor; a new object each time. */
   cursor?: { readonly line: number; readonly column: string } | undefined;
   /** Stands above the table, below its hint. */
@@ -59,9 +59,9 @@ export function ReadingTable(props: TableProps) {
       <Show when={props.presets.length > 0}>
         <div class="row">
           <For each={props.presets}>
-            {(name) => (
-              <button type="button" class="button" onClick={() => props.onPreset(name)}>
-                {name}
+            {(preset) => (
+              <button type="button" class="button" onClick={() => props.onPreset(preset.id)}>
+                {preset.label}
               </button>
             )}
           </For>

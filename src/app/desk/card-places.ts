@@ -1,4 +1,4 @@
-import { input, type InputSpec } from '../../engine/calculator';
+import type { InputSpec } from '../../engine/calculator';
 import { machinePlaces, type Place } from '../../engine/places';
 import { angle, frequency, length, perLength } from '../../quantity/kinds';
 import type { Measure } from '../../quantity/unit';
@@ -7,7 +7,7 @@ import say from './words/en';
 type Own = keyof typeof say.places;
 const own = (place: Own, measure: Measure, rest: Omit<InputSpec, 'label' | 'measure'>): Place => ({
   place,
-  input: input(say.places[place], measure, rest),
+  input: { label: say.places[place], measure, ...rest },
 });
 const STEPS = { range: [0.1, 100_000] } as const;
 const NOTE = { range: [1, 2000] } as const;

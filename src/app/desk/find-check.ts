@@ -1,9 +1,9 @@
 import MiniSearch from 'minisearch';
-import type { Meta } from '../../engine/calculator';
+import type { ListWords } from '../../engine/calculator';
 import say from './words/en';
 
 /** What can be found: a check, or one of the phone's instruments. */
-export interface Findable extends Pick<Meta, 'title' | 'question' | 'sayings'> {
+export interface Findable extends Pick<ListWords, 'title' | 'question' | 'sayings'> {
   readonly id: string;
 }
 

@@ -1,5 +1,5 @@
 import { createMemo, createSignal, For, Show } from 'solid-js';
-import { systemFor } from '../../engine/calculator';
+import { systemFor } from '../../engine/system';
 import { nameOf, symbolOf, unitOf } from '../../engine/evaluate';
 import { parseQuantity } from '../../quantity/parse';
 import type { OnBench } from './bench';

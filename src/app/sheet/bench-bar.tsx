@@ -28,7 +28,7 @@ export function BenchBar(props: OnBench & { id: string; children: JSX.Element })
   // Trying every tool costs several evaluations: done in an idle moment, not at each keystroke.
   const later = createDeferred(() => shown().evaluation, { timeoutMs: 250 });
   const settling = createMemo(() => settlingSentence(props.calculator, later()));
-  const headline = () => shown().evaluation.instruction?.headline ?? shown().evaluation.cannot ?? '';
+  const headline = () => shown().evaluation.instruction?.sentence ?? shown().evaluation.cannot ?? '';
   return (
     <aside class="bench" aria-label={say.bar.title}>
       <div

@@ -44,7 +44,7 @@ function Card(props: { sheet: Sheet }) {
       <Cautions calculator={props.sheet.calculator} />
       <p class="bench-headline">
         <span class="bench-word">{say.bar.word(verdictWord(props.sheet.id, evaluation().verdict.state))}</span>{' '}
-        {evaluation().instruction?.headline ?? evaluation().cannot}
+        {evaluation().instruction?.sentence ?? evaluation().cannot}
       </p>
       <div class="check-card-body">
         <div>

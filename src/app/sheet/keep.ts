@@ -34,7 +34,7 @@ export function readingOf(calc: Calculator, evaluation: Evaluation, situation: S
     choices: evaluation.choices,
     results,
     verdict: evaluation.verdict.state,
-    headline: evaluation.instruction?.headline ?? evaluation.cannot ?? '',
+    headline: evaluation.instruction?.sentence ?? evaluation.cannot ?? '',
     steps: evaluation.instruction?.steps ?? [],
   };
 }
