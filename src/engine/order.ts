@@ -40,7 +40,7 @@ export interface Print {
   /** A bare number, to so many decimals, with the person's mark. */
   readonly number: (value: number, decimals?: number) => string;
   /** An input's or result's name, as it stands inside a sentence. */
-  readonly name: (symbol: string) => string;
+  readonly called: (symbol: string) => string;
 }
 
 /** The order in words. `glance` is a symbol and at most five words; `spoken` is given only where the sentence read out is not enough. */

@@ -20,7 +20,7 @@ function print(calc: Calculator, amount: Format, number: Print['number']): Print
   return Object.assign((one: Amount) => inUnit(one, false), {
     size: (one: Amount) => inUnit(one, true),
     number,
-    name: (symbol: string) => say.inSentence(nameOf(calc, symbol)),
+    called: (symbol: string) => say.inSentence(nameOf(calc, symbol)),
   });
 }
 
