@@ -39,12 +39,13 @@ const { tell, step } = telling<typeof words>();
 
 /** Leave it, measure again over more turns, or set what the screw has. */
 function action(ask: Ask): Order {
+  const lead = ask.quantity('P_m');
   if (ask.verdict === 'within') return tell('leave', { lead: ask.quantity('P_h') }, { steps: [step('keep')] });
   if (ask.verdict === 'too close') return tell('again', {}, { steps: [step('moreTurns'), step('sameSide')] });
   const longer = ask.number('dP') > 0;
   return tell(
     'set',
-    { lead: ask.quantity('P_m'), longer },
+    { lead, longer },
     {
       steps: [step('countStarts'), step('nearestLead'), step('otherCauses')],
       movements: [{ part: 'set lead', direction: longer ? 'raise' : 'lower', amount: Math.abs(ask.number('dP')) }],
