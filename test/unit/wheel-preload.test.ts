@@ -16,14 +16,14 @@ describe('the bush is turned', () => {
     const { instruction, verdict } = run(loose, { side });
     expect(verdict.state).toBe('beyond');
     expect(instruction?.movements?.[0]?.direction).toBe(side);
-    expect(instruction?.headline).toContain('towards the rail');
+    expect(instruction?.sentence).toContain('towards the rail');
   });
 
   it.each(sides)('back when the wheel is tight: %s', (side) => {
     const { instruction, verdict } = run(tight, { side });
     expect(verdict.state).toBe('beyond');
     expect(instruction?.movements?.[0]?.direction).toBe(opposite[side]);
-    expect(instruction?.headline).toContain('away from the rail');
+    expect(instruction?.sentence).toContain('away from the rail');
   });
 
   it('by the estimate, and by no more than one turn between tests allows', () => {
@@ -48,7 +48,7 @@ describe('the bush is left alone', () => {
     ['only the turn known', { theta_t: '85 deg', theta_0: '88 deg' }, { by: 'bush' }, 'too close to call'],
   ] as [string, Given, Given, string][])('%s', (_, given, choices, words) => {
     const { instruction } = run(given, choices);
-    expect(instruction?.headline).toContain(words);
+    expect(instruction?.sentence).toContain(words);
     expect(instruction?.movements ?? []).toEqual([]);
   });
 
@@ -62,7 +62,7 @@ describe('the bush is left alone', () => {
 it('a wheel that spins freely has a verdict, and a slip force is asked for where there is none', () => {
   const free = run({ F_slip: '0 N ± 0.1 N', theta_0: '60 deg' });
   expect(free.verdict.state).toBe('beyond');
-  expect(free.instruction?.headline).toContain('too little');
+  expect(free.instruction?.sentence).toContain('too little');
   const blank = run({});
   expect(blank.instruction).toBeUndefined();
   expect(blank.cannot).toContain('slip force');
@@ -79,7 +79,7 @@ it.each(sides)(
 it('an over-tight wheel without a moment to hold is eased, not aimed at nothing', () => {
   const found = run({ ...tight, d: '0 mm ± 0', h: '0 mm ± 0' });
   expect(found.verdict.state).toBe('beyond');
-  expect(found.instruction?.headline).toContain('away from the rail');
+  expect(found.instruction?.sentence).toContain('away from the rail');
   expect(found.outcomes.N_aim).toMatchObject({ ok: true });
   expect(found.outcomes.N_aim?.ok && found.outcomes.N_aim.low).toBeGreaterThan(1);
 });

@@ -2,6 +2,7 @@ import { Show } from 'solid-js';
 import { DimensionLine, Drawing } from '../../ui/drawing';
 import type { FigureProps } from '../../engine/calculator';
 import type calc from './index';
+import say from './words/en';
 
 const WIDTH = 340;
 const HEIGHT = 262;
@@ -50,7 +51,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
   };
   const out = () => Math.abs(shear()) > 1;
   return (
-    <Drawing width={WIDTH} height={HEIGHT} label="Plan, seen from above: the skewed shape over a true rectangle">
+    <Drawing width={WIDTH} height={HEIGHT} label={say.figure.label}>
       <rect class="d-ghost" x={LEFT} y={BASE - high()} width={wide()} height={high()} />
       <polygon
         class="d-ink d-shade"
@@ -62,7 +63,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
           <g>
             <polyline class="d-accent" points={square()} />
             <text class="d-text" x={LEFT - 24} y={BASE - 6} text-anchor="end">
-              square
+              {say.figure.square}
             </text>
           </g>
         }
@@ -90,7 +91,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
         <circle class="d-fill" cx={LEFT - 24} cy={middle() + (sy() * 24) / wide()} r={5} />
         <circle class="d-fill" cx={LEFT + wide() + 24} cy={middle() - sy() - (sy() * 24) / wide()} r={5} />
         <text class="d-text" x={LEFT - 34} y={middle() - 12} text-anchor="end">
-          beam
+          {say.figure.beam}
         </text>
       </Show>
       <Show when={out()}>
@@ -123,10 +124,10 @@ export default function Figure(props: FigureProps<typeof calc>) {
         </Show>
       </Show>
       <text class="d-text" x={LEFT + wide() / 2} y={BASE + 20 + Math.max(0, -sy()) / 2} text-anchor="middle">
-        front
+        {say.figure.front}
       </text>
       <text class="d-text" x={WIDTH / 2} y={HEIGHT - 4} text-anchor="middle">
-        {factor() > 1 ? `skew drawn ${factor()} times too large` : 'to scale'}
+        {say.figure.scale(factor())}
       </text>
     </Drawing>
   );

@@ -28,13 +28,8 @@ export const choices = {
 const diagonals = { way: 'diagonals' } as const;
 const axes = { of: AXES } as const;
 const side = { range: [10, 3000], tool: 'caliper', when: diagonals } as const;
-const RIGHT =
-  'How much farther right of the blade the side lies at the back than at the front: blade on its left, the gap open at the back is +; blade on its right, the gap open at the front is +. Or by an indicator carried along the blade.';
-
 export const inputs = {
-  d_1: input(length.mm, {
-    ...side,
-  }),
+  d_1: input(length.mm, side),
   d_2: input(length.mm, side),
   A: input(length.mm, side),
   B: input(length.mm, side),
@@ -42,14 +37,12 @@ export const inputs = {
     range: [-20, 20],
     tool: 'feeler',
     signed: true,
-    hint: `Stock of the square along X. ${RIGHT}`,
     when: { way: 'square' },
   }),
   m_1: input(length.mm, {
     range: [-20, 20],
     tool: 'feeler',
     signed: true,
-    hint: `Stock along X. ${RIGHT}`,
     when: { way: 'reversal' },
   }),
   m_2: input(length.mm, {

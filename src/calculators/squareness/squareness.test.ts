@@ -90,13 +90,13 @@ describe('sides and diagonals that do not fit together', () => {
     const d = String(Math.sqrt(20_200));
     const found = measure({ d_1: `${d} ± 0.03`, d_2: `${d} ± 0.03`, A: '100 ± 0.03', B: '100 ± 0.03' });
     expect(found.instruction).toMatchObject({ measureAgain: true, movements: [] });
-    expect(found.instruction!.headline).toMatch(/do not fit together/);
+    expect(found.instruction!.sentence).toMatch(/do not fit together/);
     expect(found.instruction!.steps[0]).toMatch(/0\.705?\d?\smm longer/);
   });
 
   it('are let pass where the doubt covers it', () => {
     expect(
-      measure({ d_1: '141.44 ± 0.03', d_2: '141.42 ± 0.03', A: '100 ± 0.03', B: '100 ± 0.03' }).instruction!.headline,
+      measure({ d_1: '141.44 ± 0.03', d_2: '141.42 ± 0.03', A: '100 ± 0.03', B: '100 ± 0.03' }).instruction!.sentence,
     ).toMatch(/^Leave it/);
   });
 

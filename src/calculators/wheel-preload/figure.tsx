@@ -2,6 +2,7 @@ import { Index, Show } from 'solid-js';
 import { DimensionLine, Drawing, TurnArrow } from '../../ui/drawing';
 import type { FigureProps } from '../../engine/calculator';
 import type calc from './index';
+import say from './words/en';
 
 const WIDTH = 340;
 const HEIGHT = 258;
@@ -56,10 +57,10 @@ export default function Figure(props: FigureProps<typeof calc>) {
   const retracted = BOLT.y + THROW;
 
   return (
-    <Drawing width={WIDTH} height={HEIGHT} label="Wheels on the rail, and the eccentric bush seen from the bolt head">
+    <Drawing width={WIDTH} height={HEIGHT} label={say.figure.label}>
       <rect class="d-ink d-shade" x={RAIL.x} y={RAIL.y} width={RAIL.width} height={RAIL.height} />
       <text class="d-text" x={MIDDLE} y={RAIL.y + 16} text-anchor="middle">
-        rail
+        {say.figure.rail}
       </text>
       <Index each={fixed()}>
         {(x) => (
@@ -80,13 +81,13 @@ export default function Figure(props: FigureProps<typeof calc>) {
       <circle class="d-ink d-fill" cx={MIDDLE} cy={bottom + r()} r={r()} />
       <circle class="d-accent" cx={MIDDLE} cy={bottom + r()} r={r() * 0.4} />
       <text class="d-text" x={206} y={22}>
-        least N = {props.text('N_min')}
+        {say.figure.least(props.text('N_min'))}
       </text>
       <text class="d-text d-text-accent" x={206} y={42}>
-        now N = {props.text('N')}
+        {say.figure.now(props.text('N'))}
       </text>
       <text class="d-text" x={206} y={62}>
-        most N = {props.text('N_max')}
+        {say.figure.most(props.text('N_max'))}
       </text>
       <text class="d-text" x={206} y={82}>
         p₀ = {props.text('p_0')}
@@ -95,7 +96,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
       <line class="d-ghost" x1={BOLT.x} y1={BOLT.y - 64} x2={BOLT.x} y2={BOLT.y + 68} />
       <line class="d-ghost" x1={BOLT.x - 60} y1={BOLT.y} x2={BOLT.x + 60} y2={BOLT.y} />
       <text class="d-text" x={4} y={BOLT.y - 8}>
-        most gain
+        {say.figure.mostGain}
       </text>
       <circle class="d-ink d-shade" cx={now().x} cy={now().y} r={BUSH} />
       <circle class="d-ink d-fill" cx={BOLT.x} cy={BOLT.y} r={HOLE} />
@@ -123,19 +124,19 @@ export default function Figure(props: FigureProps<typeof calc>) {
         x = {props.text('x')}
       </text>
       <text class="d-text" x={210} y={BOLT.y + 8}>
-        gain {props.text('u_1')} per °
+        {say.figure.gain(props.text('u_1'))}
       </text>
       <text class="d-text" x={210} y={BOLT.y + 26}>
-        now at {props.text('theta_0')}
+        {say.figure.nowAt(props.text('theta_0'))}
       </text>
       <text class="d-text" x={210} y={BOLT.y - 50}>
-        ↑ to the rail
+        {say.figure.toTheRail}
       </text>
       <text class="d-text" x={210} y={BOLT.y + 52}>
-        0° fully retracted
+        {say.figure.retracted}
       </text>
       <text class="d-text" x={WIDTH / 2} y={HEIGHT - 5} text-anchor="middle">
-        {times() === undefined ? 'bush angle true' : `bush angle true, throw drawn ${times()} times too large`}
+        {say.figure.scale(times())}
       </text>
     </Drawing>
   );

@@ -1,4 +1,24 @@
 /** Words of the check “Squareness”. */
+import type { Amount, Print } from '../../../engine/order';
+
+type Along = 'forward' | 'back';
+interface Skew {
+  readonly by: Amount;
+  readonly sharp: boolean;
+}
+
+const RIGHT =
+  'How much farther right of the blade the side lies at the back than at the front: blade on its left, the gap open at the back is +; blade on its right, the gap open at the front is +. Or by an indicator carried along the blade.';
+const sides = { left: 'left', right: 'right' };
+const alongs = { forward: 'forward', back: 'back' };
+const skewed = (skew: Skew | undefined, p: Print) => {
+  if (!skew) return 'Square as far as these readings tell.';
+  const corners = skew.sharp
+    ? 'front left and back right sharper than 90°'
+    : 'front left and back right wider than 90°';
+  return `Out by ${p.size(skew.by)}, ${corners}.`;
+};
+
 const en = {
   inputs: {
     d_1: {
@@ -16,9 +36,11 @@ const en = {
     },
     m: {
       label: 'Side runs to the right of the blade',
+      hint: `Stock of the square along X. ${RIGHT}`,
     },
     m_1: {
       label: 'Blade on the left: side runs to its right',
+      hint: `Stock along X. ${RIGHT}`,
     },
     m_2: {
       label: 'Turned over, blade on the right: side runs to its right',
@@ -115,7 +137,67 @@ const en = {
     trySquareMm: '0.30 / 200 = 1.5 mm/m, less the square’s own 1 mm/m',
     trySquareTrue: '0.05 mm in 100 mm is 0.11 mm in 220 mm',
   },
-  orders: {},
-  steps: {},
+  orders: {
+    leave: { glance: '✓ Leave it', sentence: 'Leave it: the axes are square enough.' },
+    again: {
+      glance: '⟳ Measure again, larger piece',
+      sentence: 'Measure again before moving anything: whether it is square enough is too close to call.',
+    },
+    doNotFit: {
+      glance: '⟳ Measure sides and diagonals',
+      sentence: 'Measure again before moving anything: these sides and diagonals do not fit together.',
+    },
+    bringBack: (a: { by: Amount; way: 'left' | 'right' }, p: Print) => ({
+      glance: `${a.way === 'left' ? '←' : '→'} ${p.size(a.by)} · back of frame`,
+      sentence: `Bring the back of the frame ${p.size(a.by)} to the ${sides[a.way]}, seen from above.`,
+    }),
+    bringEnd: (a: { by: Amount; way: Along }, p: Print) => ({
+      glance: `${a.way === 'back' ? '↑' : '↓'} ${p.size(a.by)} · right end`,
+      sentence: `Bring the right end of the beam ${alongs[a.way]} by ${p.size(a.by)}, seen from above.`,
+    }),
+  },
+  steps: {
+    squareTrue: 'The square itself is true as far as these readings tell.',
+    squareOut: (a: { wider: boolean; by: Amount }, p: Print) =>
+      `The square itself is ${a.wider ? 'wider' : 'narrower'} than 90° by ${p.size(a.by)}: write it on the square.`,
+    skewed: (a: { skew: Skew | undefined }, p: Print) => skewed(a.skew, p),
+    skewedOverBed: (a: { skew: Skew | undefined; onBed: Amount }, p: Print) =>
+      `${skewed(a.skew, p)} Over the bed’s depth that is ${p.size(a.onBed)} sideways.`,
+    noParallelogram: (a: { by: Amount; longer: boolean }, p: Print) =>
+      `The diagonals are ${p.size(a.by)} ${a.longer ? 'longer' : 'shorter'} on the mean than those of any parallelogram with these sides.`,
+    allSides:
+      'A reading is wrong, or opposite sides differ in length: measure all four sides and both diagonals, each twice.',
+    enterMeans:
+      'Where opposite sides do differ, enter their means: the result is then the skew between the middle lines, and no one corner has just that angle.',
+    slackenCorners:
+      'Take the load off, stand the frame on a flat plate, and slacken the screws of the corners by half a turn, not more.',
+    drawTogether: (a: { sharp: boolean; by: Amount; way: 'left' | 'right' }, p: Print) =>
+      `Draw the corners ${a.sharp ? 'front left and back right' : 'back left and front right'} together, with a strap or a long clamp across them, until both diagonals are alike: the back goes ${p.size(a.by)} to the ${sides[a.way]}.`,
+    tightenCrosswise:
+      'Tighten crosswise, a little at a time, and measure the diagonals again before the last pull: tightening moves them.',
+    nothingGives: 'See first that nothing gives: rails or rollers of the bed without play, uprights tight on the base.',
+    shiftUpright: (a: { way: Along; back: Along; by: Amount }, p: Print) =>
+      `Slacken the right upright’s foot, shift it ${alongs[a.way]} by ${p.size(a.by)}, tighten; or the left one ${alongs[a.back]} by as much. The same is had by turning the bed’s rails on the base.`,
+    climbsFreely:
+      'If two screws lift the beam, see that it still climbs freely: uprights twisted against each other bind.',
+    whatLetsAskew:
+      'See first what lets a beam run askew: belts that pull unequally (Belt pair), a loose wheel or bearing (Wheel preload), a slipped pulley.',
+    shiftCarriage: (a: { way: Along; back: Along; by: Amount }, p: Print) =>
+      `With equal belts: slacken the screws between the beam and its right carriage, bring the right end ${alongs[a.way]} by ${p.size(a.by)}, tighten; or the left end ${alongs[a.back]} by as much, or half at each.`,
+    slipTooth:
+      'Where a belt drives each end, the same is had by letting one belt slip by a tooth, or by turning one pulley on its shaft. Motors off.',
+    pushByHand:
+      'Push the beam by hand to the front and to the back: both ends should meet their stops together and run freely.',
+    note: 'Note the reading; measure again after a belt, a wheel or the frame was touched.',
+    largerPiece:
+      'A piece twice as large halves the doubt; so does a finer tool. Take each reading twice, turned round in between.',
+  },
+  figure: {
+    label: 'Plan, seen from above: the skewed shape over a true rectangle',
+    square: 'square',
+    beam: 'beam',
+    front: 'front',
+    scale: (factor: number) => (factor > 1 ? `skew drawn ${factor} times too large` : 'to scale'),
+  },
 };
 export default en;

@@ -1,4 +1,19 @@
 /** Words of the check “Wheel preload”. */
+import type { Amount, Print } from '../../../engine/order';
+
+type Turn = 'clockwise' | 'anticlockwise';
+interface BushTurn {
+  readonly way: Turn;
+  readonly raise: boolean;
+  readonly by: Amount;
+  readonly estimated: boolean;
+}
+
+const ways = { clockwise: 'clockwise', anticlockwise: 'anticlockwise' };
+const arrows = { clockwise: '↻', anticlockwise: '↺' };
+const towards = (raise: boolean) => (raise ? 'towards the rail' : 'away from the rail');
+const by = (a: BushTurn, p: Print) => (a.estimated ? `about ${p(a.by)}` : p(a.by));
+
 const en = {
   inputs: {
     F_slip: {
@@ -225,7 +240,79 @@ const en = {
     propertiesPolyacetalsGpa: 'properties of polyacetals: 2.5 to 3.0 GPa; others from memory',
     materialConstants: 'material constants',
   },
-  orders: {},
-  steps: {},
+  orders: {
+    leave: { glance: '✓ Leave the bush', sentence: 'Leave the bush: the wheels hold and do not mark.' },
+    again: {
+      glance: '⟳ Slip test again',
+      sentence: 'Leave the bush where it is and measure again: it is too close to call.',
+    },
+    changeCarriage: {
+      glance: '✕ Change the carriage',
+      sentence: 'Leave the bush alone: the wheels would mark before they hold. Change the carriage.',
+    },
+    wearIn: {
+      glance: '⟳ Let a band wear in',
+      sentence: 'Let a band wear in on the wheels, then judge as a line: an edge marks under almost any load.',
+    },
+    endOfThrow: {
+      glance: '✕ Bush at its end',
+      sentence: 'Leave the bush: it is at the end of its throw and the wheel still presses too little.',
+    },
+    fullyRetracted: {
+      glance: '✕ Bush fully retracted',
+      sentence: 'Leave the bush: it is fully retracted and the wheel still presses too hard.',
+    },
+    turn: (a: BushTurn, p: Print) => ({
+      glance: `${arrows[a.way]} ${p(a.by)} · bush`,
+      sentence: `The wheel presses ${a.raise ? 'too little' : 'too hard'}: turn the bush ${ways[a.way]}, seen from the bolt head, by ${by(a, p)}, ${towards(a.raise)}.`,
+    }),
+  },
+  steps: {
+    markAngle:
+      'Mark the bush’s angle with a pen, note the slip force, and test again after a week: plastic wheels settle.',
+    fartherApart:
+      'Set the wheels farther apart along the rail, or bring the mass nearer to them: both lower the moment.',
+    lessForce: 'Lower the acceleration, or add wheels that share the force.',
+    stifferWheels: 'Fit wheels of a stiffer material or a larger radius.',
+    leaveOrTurnIn: (a: { way: Turn }) =>
+      `Leave the bush where the wheel turns with the carriage. If it spins freely, turn the bush ${ways[a.way]}, seen from the bolt head (towards the rail), a few degrees at a time, until it just turns.`,
+    brightBand:
+      'After a week of use look for the bright band: choose the flank that lies along it, enter its width and judge again.',
+    onlyThenCarriage:
+      'Only if a line leaves no room either, change the carriage: wheels farther apart along the rail, less mass farther in, less acceleration.',
+    doSlipTest: 'Do the slip test: the turn of the bush gives the preload only roughly.',
+    repeatSlip:
+      'Wipe rail and wheels, repeat the slip test five times at one place and take the mean, with ± half the span.',
+    measureFriction: 'Measure the friction coefficient of this wheel on this rail by tilting.',
+    measureBand: 'Measure the bright band on the flank with a caliper: the pressure hangs on its width.',
+    wornWheel: 'Look for a worn wheel, a worn bearing or a bent plate; replace the wheels of that carriage as a set.',
+    onSpacers: 'Check that the fixed wheels sit fully on their spacers; then start again from fully retracted.',
+    belongTogether:
+      'Check that wheel and rail belong together and that no spacer or the bush sits askew; measure the plate’s holes.',
+    easeBolt: 'Motors off. Ease the wheel’s bolt by a quarter turn, no more; hold the bush with an open-ended spanner.',
+    turnBush: (a: BushTurn, p: Print) =>
+      `Turn the bush ${ways[a.way]}, seen from the bolt head (${towards(a.raise)}), by ${by(a, p)}. Hold it there and tighten the bolt.`,
+    slipAgain: 'Slip test again at the same place. Repeat until the verdict is within; never turn on without a test.',
+    nudge: 'This is less than a hand sets surely: nudge it and let the slip test decide.',
+    goOn: 'The estimate goes further than one turn between tests allows, or past the dead centre: go on in turns like this.',
+    nearEnd: (a: { raise: boolean }) =>
+      `The bush stands near ${a.raise ? 'fully retracted' : 'its far end'}, where it hardly moves the wheel: the first degrees do little, the later ones much.`,
+    littleRoom: 'There is little room between holding and marking: watch the flanks for a widening band.',
+    roughStiffness: 'The turn rests on a rough stiffness: the slip test proves it, not the number.',
+  },
+  figure: {
+    label: 'Wheels on the rail, and the eccentric bush seen from the bolt head',
+    rail: 'rail',
+    least: (value: string) => `least N = ${value}`,
+    now: (value: string) => `now N = ${value}`,
+    most: (value: string) => `most N = ${value}`,
+    mostGain: 'most gain',
+    gain: (value: string) => `gain ${value} per °`,
+    nowAt: (value: string) => `now at ${value}`,
+    toTheRail: '↑ to the rail',
+    retracted: '0° fully retracted',
+    scale: (times: number | undefined) =>
+      times === undefined ? 'bush angle true' : `bush angle true, throw drawn ${times} times too large`,
+  },
 };
 export default en;
