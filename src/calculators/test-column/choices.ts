@@ -1,9 +1,9 @@
 import { materials, type Material } from '../../reference/materials';
-import { choice, type OptionSpec } from '../../engine/calculator';
+import { choice } from '../../engine/calculator';
 
 /** A plastic as an option that brings its stiffness and density. */
-function plastic({ E, density }: Material, label: string): OptionSpec {
-  return { label, set: { E: [E.value, E.half], rho: [density.value / 1000, density.half / 1000] } };
+function plastic({ E, density }: Material) {
+  return { set: { E: [E.value, E.half], rho: [density.value / 1000, density.half / 1000] } } as const;
 }
 
 export const choices = {
@@ -17,11 +17,11 @@ export const choices = {
   ),
   plastic: choice(
     {
-      pla: plastic(materials.pla, 'PLA'),
-      petg: plastic(materials.petg, 'PETG'),
-      abs: plastic(materials.abs, 'ABS'),
-      pa: plastic(materials.pa66, 'polyamide'),
-      pc: plastic(materials.pc, 'polycarbonate'),
+      pla: plastic(materials.pla),
+      petg: plastic(materials.petg),
+      abs: plastic(materials.abs),
+      pa: plastic(materials.pa66),
+      pc: plastic(materials.pc),
     },
     'pla',
   ),

@@ -2,6 +2,7 @@ import { Show } from 'solid-js';
 import { DimensionLine, Drawing } from '../../ui/drawing';
 import type { FigureProps } from '../../engine/calculator';
 import type calc from './index';
+import say from './words/en';
 
 const WIDTH = 340;
 const HEIGHT = 250;
@@ -55,7 +56,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
     return value === undefined || limit === undefined || limit <= 0 ? undefined : value / limit;
   };
   return (
-    <Drawing width={WIDTH} height={HEIGHT} label="The column on its foot, swaying under the nozzle">
+    <Drawing width={WIDTH} height={HEIGHT} label={say.figure.label}>
       <rect class="d-ink d-shade" x={20} y={BED} width={200} height={9} />
       <Show when={rim() > 0}>
         <rect
@@ -92,15 +93,14 @@ export default function Figure(props: FigureProps<typeof calc>) {
         dy={16}
       />
       <text class="d-text d-text-accent" x={MIDDLE + 4} y={22} text-anchor="middle">
-        sways {props.text('x')}
-        {factor() > 1 ? `, drawn ${factor()} times` : ''}
+        {say.figure.sways(props.text('x'), factor())}
       </text>
       <text class="d-text" x={GAUGE.x} y={58}>
-        used of limit
+        {say.figure.usedOfLimit}
       </text>
-      <Share y={84} name="sway" share={ratio('x', 'x_lim')} />
-      <Share y={124} name="shaking" share={ratio('r_min', 'r_f')} />
-      <Share y={164} name="foot" share={ratio('sigma', 'sigma_h')} />
+      <Share y={84} name={say.figure.sway} share={ratio('x', 'x_lim')} />
+      <Share y={124} name={say.figure.shaking} share={ratio('r_min', 'r_f')} />
+      <Share y={164} name={say.figure.foot} share={ratio('sigma', 'sigma_h')} />
     </Drawing>
   );
 }

@@ -80,19 +80,19 @@ describe('what it says', () => {
 
   it('names every fault there is', () => {
     const found = look({ ...known, b: '4 mm ± 0', L: '200 mm ± 0', F: '1 N ± 0' });
-    expect(found.instruction!.headline).toMatch(/break loose, sway and be shaken up/);
+    expect(found.instruction!.sentence).toMatch(/break loose, sway and be shaken up/);
   });
 
   it('asks for a pad where a rim would be too wide', () => {
     const found = look({ ...known, b: '4 mm ± 0', L: '200 mm ± 0', F: '10 N ± 0', q_r: '50 % ± 0' });
     // (6 · 10 · 200 / 0.4) ^ (1/3) = 31.07, rounded up to be sure.
-    expect(found.instruction!.headline).toMatch(/pad 2\smm thick and 32\smm wide/);
+    expect(found.instruction!.sentence).toMatch(/pad 2\smm thick and 32\smm wide/);
   });
 
   it('prints a stumpy piece', () => {
     const found = look({ ...known, b: '20 mm', L: '30 mm', F: '0.5 N ± 0.4' });
     expect(found.verdict.state).toBe('within');
-    expect(found.instruction!.headline).toMatch(/^Print it as it is/);
+    expect(found.instruction!.sentence).toMatch(/^Print it as it is/);
   });
 });
 

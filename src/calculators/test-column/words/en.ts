@@ -1,4 +1,33 @@
 /** Words of the check “Test column”. */
+import type { Amount, Print } from '../../../engine/order';
+
+type Fault = 'sigma' | 'x' | 'r_f';
+interface Foot {
+  readonly how: 'newPad' | 'newRim' | 'widerPad' | 'widerRim';
+  readonly width: Amount;
+}
+interface ToBeSafe {
+  readonly toBeSafe: boolean;
+}
+
+const faults = { sigma: 'break loose', x: 'sway', r_f: 'be shaken up' };
+
+/** "break loose, sway and be shaken up". */
+const all = (found: readonly Fault[]) => {
+  const each = found.map((one) => faults[one]);
+  return each.length > 1 ? `${each.slice(0, -1).join(', ')} and ${each.at(-1) ?? ''}` : (each[0] ?? 'fail');
+};
+
+const widened = ({ how, width }: Foot, p: Print) =>
+  ({
+    newPad: `give it a pad 2 mm thick and ${p(width)} wide`,
+    newRim: `give it a rim of ${p(width)} all round`,
+    widerPad: `widen its pad to ${p(width)} all round`,
+    widerRim: `widen its rim to ${p(width)} all round`,
+  })[how];
+
+const safe = ({ toBeSafe }: ToBeSafe, sentence: string) => (toBeSafe ? `Or to be safe. ${sentence}` : sentence);
+
 const en = {
   inputs: {
     b: {
@@ -92,7 +121,7 @@ const en = {
     },
     plastic: {
       label: 'Plastic',
-      options: {},
+      options: { pla: 'PLA', petg: 'PETG', abs: 'ABS', pa: 'polyamide', pc: 'polycarbonate' },
     },
     warmth: {
       label: 'While it prints, the column is',
@@ -211,7 +240,62 @@ const en = {
     modulusRoomTemperature: 'modulus at room temperature',
     density: 'density',
   },
-  orders: {},
-  steps: {},
+  orders: {
+    print: (a: { sway: Amount; allowed: Amount }, p: Print) => ({
+      glance: '✓ Print it',
+      sentence: `Print it as it is: it sways ${p(a.sway)} of the ${p(a.allowed)} allowed, and the foot holds.`,
+    }),
+    makeSure: (a: { faults: readonly Fault[] }) => ({
+      glance: '⟳ Make sure first',
+      sentence: `Make sure before printing it: whether it will ${all(a.faults)} is too close to call.`,
+    }),
+    changeFoot: (a: { faults: readonly Fault[]; foot: Foot | undefined }, p: Print) => ({
+      glance: '✕ Give it a wider foot',
+      sentence: `Change the piece: as drawn it will ${all(a.faults)}. To begin with, ${a.foot ? widened(a.foot, p) : 'give it a wide pad'}.`,
+    }),
+    widen: (a: { faults: readonly Fault[]; to: Amount }, p: Print) => ({
+      glance: `✕ ${p(a.to)} wide, or bridge`,
+      sentence: `Change the piece: as drawn it will ${all(a.faults)}. To begin with, make it ${p(a.to)} wide, or bridge it to a second one.`,
+    }),
+  },
+  steps: {
+    footHolds: (a: { pull: Amount; holds: Amount }, p: Print) =>
+      `At the edge of the foot ${p(a.pull)} pulls, and the bed stands ${p(a.holds)}.`,
+    lookAtMachine: 'If its walls are rough all the same, look at the machine: the piece is stiff enough to tell.',
+    foot: (a: Foot & ToBeSafe, p: Print) =>
+      safe(a, `Foot: ${widened(a, p)}. That holds even if drag and hold are both at their worst.`),
+    anyFoot: (a: ToBeSafe) => safe(a, 'Foot: a pad 2 mm thick, as wide as there is room for.'),
+    shorten: (a: { to: Amount } & ToBeSafe, p: Print) => safe(a, `Shorten: up to ${p(a.to)} it is sure to do.`),
+    thicken: (a: { to: Amount; from: Amount } & ToBeSafe, p: Print) =>
+      safe(a, `Thicken: ${p(a.to)} wide instead of ${p(a.from)} brings the sway to what is allowed.`),
+    bridge: (a: ToBeSafe) =>
+      safe(
+        a,
+        'Bridge: print a second column a few widths away, joined to it at the top and once between. In line with the pair the sway falls to an eighth, across it to a half: set the pair along the faster axis.',
+      ),
+    oneMoreWall: (a: ToBeSafe) => safe(a, 'One more wall line does more than any infill.'),
+    slowDown: (a: ToBeSafe) =>
+      safe(
+        a,
+        'Slow down: less acceleration and half the speed above the height given; its own frequency lies too near the machine’s.',
+      ),
+    printTwo: (a: ToBeSafe) =>
+      safe(a, 'Print two at once, a hand’s width apart, and more fan: the warm column is the soft one.'),
+    measureDrag:
+      'Measure the drag: print a thin column of known size till it wavers, note the height, and ask for the drag here that gives that sway. Or take the drag of a piece that just broke loose.',
+    pushTestBlock:
+      'Push a test block off with a scale and choose “measured”: the typical hold is good to a factor of several.',
+    pushForPeel: 'Push a test block off with a scale and choose “measured”: how an edge peels is then in the reading.',
+    measureRipples: 'Measure the ripples after a corner and enter their frequency: speed over spacing.',
+    touchInPause: 'Touch the column in a pause: if it gives, it is too warm to judge. More fan, or two pieces at once.',
+  },
+  figure: {
+    label: 'The column on its foot, swaying under the nozzle',
+    sways: (by: string, factor: number) => (factor > 1 ? `sways ${by}, drawn ${factor} times` : `sways ${by}`),
+    usedOfLimit: 'used of limit',
+    sway: 'sway',
+    shaking: 'shaking',
+    foot: 'foot',
+  },
 };
 export default en;
