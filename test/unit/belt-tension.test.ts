@@ -21,7 +21,7 @@ const exact = {
 };
 const at = (f: string, choices: Given = {}) => run({ ...exact, f }, choices);
 const words = (found: ReturnType<typeof run>) =>
-  [found.instruction?.headline, ...(found.instruction?.steps ?? [])].join(' ');
+  [found.instruction?.sentence, ...(found.instruction?.steps ?? [])].join(' ');
 
 describe('the tensioner is turned', () => {
   const opposite = { clockwise: 'anticlockwise', anticlockwise: 'clockwise', slide: '' } as const;
@@ -32,10 +32,10 @@ describe('the tensioner is turned', () => {
       const slack = at('60 ± 0', { adjuster: way });
       expect(slack.verdict.state).toBe('beyond');
       expect(slack.instruction?.movements).toMatchObject([{ part: 'tensioner’s screw', direction: way }]);
-      expect(slack.instruction?.headline).toContain('too slack');
+      expect(slack.instruction?.sentence).toContain('too slack');
       const tight = at('130 ± 0', { adjuster: way });
       expect(tight.instruction?.movements).toMatchObject([{ part: 'tensioner’s screw', direction: opposite[way] }]);
-      expect(tight.instruction?.headline).toContain('too tight');
+      expect(tight.instruction?.sentence).toContain('too tight');
     },
   );
 
@@ -86,8 +86,8 @@ describe('the tensioner is left alone', () => {
     ['no room', { ...exact, f: '95', M: '3 kg', a: '10000' }, {}, 'no tension suits this belt'],
   ] as [string, Given, Given, string][])('%s', (_, given, choices, said) => {
     const { instruction } = run(given, choices);
-    expect(instruction?.headline).toContain(said);
-    expect(instruction?.headline).toMatch(/^Leave the tensioner/);
+    expect(instruction?.sentence).toContain(said);
+    expect(instruction?.sentence).toMatch(/^Leave the tensioner/);
     expect(instruction?.movements ?? []).toEqual([]);
   });
 

@@ -1,4 +1,4 @@
-import { BELT_LABELS, beltOptions } from '../../reference/belts';
+import { beltOptions } from '../../reference/belts';
 import { choice } from '../../engine/calculator';
 
 export const choices = {
@@ -7,7 +7,7 @@ export const choices = {
   belt: choice(
     beltOptions({ height: 'h', mass: 'm_0', least: 'T_b', allowable: 'T_a', springRate: 'C_0' }),
     'curved2',
-    { from: 'belt.type', hint: BELT_LABELS },
+    { from: 'belt.type' },
   ),
   mass: choice(
     {

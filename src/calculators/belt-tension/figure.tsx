@@ -2,6 +2,7 @@ import { For, Show } from 'solid-js';
 import { DimensionLine, Drawing } from '../../ui/drawing';
 import type { FigureProps } from '../../engine/calculator';
 import type calc from './index';
+import say from './words/en';
 
 const WIDTH = 340;
 const HEIGHT = 236;
@@ -61,7 +62,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
   const clear = (x: number) => Math.min(Math.max(x, SCALE.left + 34), SCALE.right - 34);
 
   return (
-    <Drawing width={WIDTH} height={HEIGHT} label="The free span of the belt, and its tension against the range">
+    <Drawing width={WIDTH} height={HEIGHT} label={say.figure.label}>
       <For each={[LEFT, RIGHT]}>
         {(x) => (
           <g>
@@ -96,9 +97,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
         </text>
       </Show>
       <text class="d-text" x={WIDTH / 2} y={SPAN + 62} text-anchor="middle">
-        {pressing()
-          ? `span to scale, deflection drawn ${factor()} times too large`
-          : 'span to scale, swing drawn far too large'}
+        {pressing() ? say.figure.pressed(factor()) : say.figure.plucked}
       </text>
 
       <line class="d-thin" x1={SCALE.left} y1={SCALE.y} x2={SCALE.right} y2={SCALE.y} />
@@ -119,10 +118,10 @@ export default function Figure(props: FigureProps<typeof calc>) {
             <line class="d-thin" x1={found().low} y1={SCALE.y + 6} x2={labels()?.low} y2={SCALE.y + 16} />
             <line class="d-thin" x1={found().high} y1={SCALE.y + 6} x2={labels()?.high} y2={SCALE.y + 16} />
             <text class="d-text" x={labels()?.low} y={SCALE.y + 29} text-anchor="middle">
-              least {props.text('T_lo')}
+              {say.figure.least(props.text('T_lo'))}
             </text>
             <text class="d-text" x={labels()?.high} y={SCALE.y + 29} text-anchor="middle">
-              most {props.text('T_hi')}
+              {say.figure.most(props.text('T_hi'))}
             </text>
           </g>
         )}

@@ -18,11 +18,6 @@ const clamped = { by: 'note', ends: 'clamped' };
 const stiff = { by: 'note', ends: ['pinned', 'clamped'] };
 const screw = { adjuster: ['clockwise', 'anticlockwise'] };
 
-const NOTE_LO = 'Note at the least tension';
-const NOTE_HI = 'Note at the most tension';
-const TOO_HIGH = 'The string’s formula alone reads too high by';
-const NOTE_AIM = 'Note to tune to';
-
 /** The reading, the tension, the range and the notes at its ends, the way of the tensioner. */
 export const formulas = [
   formula('L = L_1', length.mm, derived('firstBelts'), { which: 'first' }),
@@ -102,4 +97,4 @@ export const formulas = [
   formula('psi = rev * dx / P_a', angle.turn, derived('pitchTurn'), screw),
   formula('F_s = 2 * T', force.N, twoStrands),
   formula('L_min = k_h * h', length.mm, commonPractice),
-];
+] as const;

@@ -7,8 +7,6 @@ import { formulas } from './formulas';
 import { inputs } from './inputs';
 import words from './words/en';
 
-const SHORT = 'Span long enough to be a string';
-
 export default calculator(
   {
     cautions: ['motorsOffUnplugged', 'beltUnderTension', 'blockUprightCarriage'],

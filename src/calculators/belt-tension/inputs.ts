@@ -9,8 +9,6 @@ const second = { which: 'second' };
 const note = { by: 'note' };
 const press = { by: 'press' };
 const stiff = { by: 'note', ends: ['pinned', 'clamped'] };
-const tangent =
-  'Tangent point to tangent point: from where the belt leaves one pulley, or its clamp, to where it meets the next. Bring the carriage where this is longest.';
 
 /** What is asked: the reading, the belt, what it moves, the tensioner, the limits. */
 export const inputs = {

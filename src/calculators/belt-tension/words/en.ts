@@ -1,4 +1,18 @@
 /** Words of the check “Belt tension”. */
+import type { Amount, Print } from '../../../engine/order';
+import { BELT_LABELS } from '../../../reference/belts';
+
+type Turn = 'clockwise' | 'anticlockwise';
+interface Range {
+  readonly aim: Amount;
+  readonly low: Amount;
+  readonly high: Amount;
+}
+
+const ways = { clockwise: 'clockwise', anticlockwise: 'anticlockwise' };
+const arrows = { clockwise: '↻', anticlockwise: '↺' };
+const why = (slack: boolean) => (slack ? 'The belt is too slack' : 'The belt is too tight');
+
 const en = {
   inputs: {
     L_1: {
@@ -99,6 +113,7 @@ const en = {
     },
     belt: {
       label: 'Sort of belt',
+      hint: BELT_LABELS,
       options: {},
     },
     mass: {
@@ -249,7 +264,87 @@ const en = {
     coarsePitchM: 'coarse pitch of M3: 0.5 mm',
     allRowsBrought: 'all rows are brought to this width',
   },
-  orders: {},
-  steps: {},
+  orders: {
+    leave: (a: { tension: Amount }, p: Print) => ({
+      glance: '✓ Leave the tensioner',
+      sentence: `Leave the tensioner: ${p(a.tension)} is enough to hold and not too much.`,
+    }),
+    again: (a: { slack: boolean }) => ({
+      glance: '⟳ Measure again first',
+      sentence: `Leave the tensioner and measure again: whether the belt is too ${a.slack ? 'slack' : 'tight'} is too close to call.`,
+    }),
+    pressLess: {
+      glance: '⟳ Press less far',
+      sentence: 'Leave the tensioner: press less far and read again.',
+    },
+    tooShort: (a: { span: Amount; least: Amount }, p: Print) => ({
+      glance: '⟳ Take a longer span',
+      sentence: `Leave the tensioner: a free span of ${p(a.span)} is too short for this check, which wants ${p(a.least)} or more.`,
+    }),
+    tooStiff: {
+      glance: '⟳ Take a longer span',
+      sentence: 'Leave the tensioner: this span is too stiff for its note to tell the tension.',
+    },
+    noTension: {
+      glance: '✕ No tension suits',
+      sentence: 'Leave the tensioner: at this acceleration no tension suits this belt.',
+    },
+    slide: (a: { slack: boolean; by: Amount }, p: Print) => ({
+      glance: `${a.slack ? '⇥' : '⇤'} ${p.size(a.by)} ${a.slack ? 'outwards' : 'inwards'}`,
+      sentence: `${why(a.slack)}: slide the motor or idler ${a.slack ? 'outwards' : 'inwards'} by about ${p.size(a.by)}.`,
+    }),
+    turn: (a: { slack: boolean; way: Turn; by: Amount }, p: Print) => ({
+      glance: `${arrows[a.way]} ${p.size(a.by)} · tensioner`,
+      sentence: `${why(a.slack)}: turn the tensioner’s screw ${ways[a.way]}, seen from its head, by about ${p.size(a.by)}.`,
+    }),
+  },
+  steps: {
+    weighLength: 'Weigh a known length of this belt, two metres or more, instead of taking the table’s mass.',
+    weighLonger: 'Weigh a longer piece, or on a finer scale.',
+    measurePiece: 'Measure the piece weighed again, with a tape under light pull.',
+    weighForMass: 'Weigh a known length of this belt: the mass per metre is the weakest number.',
+    measureWidth: 'Measure the belt’s width with a caliper.',
+    pluckFive: 'Pluck five times and take the middle note.',
+    measureSpan: 'Measure the free span again, from tangent point to tangent point.',
+    measureDroop:
+      'Measure the droop again: the bending stiffness is the weakest number here. Or bring the carriage where the span is longer.',
+    finerScale: 'Read the force with a finer scale, mean of five.',
+    readDeflection: 'Read the deflection with a caliper against a straightedge.',
+    pressLessFar: 'Press less far: the stretch that pressing adds is the weakest number here.',
+    measureBelt: 'Measure the belt from clamp to clamp.',
+    repeatFive: 'Repeat the reading five times and take the mean.',
+    stretchesBelt: (a: { share: Amount }, p: Print) =>
+      `A deflection of ${p(a.share)} of the span stretches the belt itself; a sixtieth of the span is usual.`,
+    longestStrand:
+      'Bring the carriage where this strand is longest, or take another strand of the same belt: the pull is the same all along a belt at rest.',
+    countStiffness: 'If there is no longer one, count its bending stiffness.',
+    pressMiddle: 'Or press its middle and read the force.',
+    wouldNeed: (a: { least: Amount; most: Amount }, p: Print) =>
+      `To stay taut it would need ${p(a.least)}, and it may carry ${p(a.most)} at rest.`,
+    lowerAcceleration: 'Lower the acceleration, take mass off, or fit a wider or stronger belt.',
+    octaveHigh:
+      'First make sure of the note: if it is the octave, half of it is right and the tension too. Pluck at the very middle, which hardly sounds the octave.',
+    octaveLow:
+      'First make sure of the note: if the true one is twice as high, the tension is right. Hum or a fan near half the note misleads: switch them off and pluck again.',
+    pluckUntil: (a: Range, p: Print) =>
+      `Pluck again after each step: aim at ${p(a.aim)}, anything from ${p(a.low)} to ${p(a.high)} will do.`,
+    pressUntil: (a: Range & { deflection: Amount }, p: Print) =>
+      `Press to the same ${p(a.deflection)} after each step: aim at ${p(a.aim)} on the scale, anything from ${p(a.low)} to ${p(a.high)} will do.`,
+    byHalf: (a: { slides: boolean; slack: boolean }) =>
+      `${a.slides ? 'Motors off. Ease the clamping screws until it just moves.' : 'Motors off.'} ${a.slack ? 'Tighten' : 'Slacken'} by half of that first; then move the carriage to and fro once, so that all strands share.`,
+    stretchAlone:
+      'The way rests on the belt’s stretch alone; frame and brackets give too, so the reading decides, not the way.',
+    note: (a: { by: 'note' | 'press' }) =>
+      a.by === 'note'
+        ? 'Write the note and the place of the carriage down; a new belt settles, so pluck again after a day and after a week.'
+        : 'Write force, deflection and the place of the carriage down; a new belt settles, so press again after a day and after a week.',
+  },
+  figure: {
+    label: 'The free span of the belt, and its tension against the range',
+    pressed: (factor: number) => `span to scale, deflection drawn ${factor} times too large`,
+    plucked: 'span to scale, swing drawn far too large',
+    least: (tension: string) => `least ${tension}`,
+    most: (tension: string) => `most ${tension}`,
+  },
 };
 export default en;
