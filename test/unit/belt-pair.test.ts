@@ -6,7 +6,7 @@ import { situation } from '../support/calculators';
 type Given = Readonly<Record<string, string>>;
 const run = (given: Given, choices: Given = {}) => evaluate(calc, situation(calc, given, choices));
 const words = (found: ReturnType<typeof run>) =>
-  [found.instruction?.headline, ...(found.instruction?.steps ?? [])].join(' ');
+  [found.instruction?.sentence, ...(found.instruction?.steps ?? [])].join(' ');
 
 // 7.8 g/m, 300 mm: 80 Hz are 17.97 N; least 9.3 N, allowable 26.2 N.
 const belt = { m_0: '13 ± 0', theta_w: '180 ± 0' };
@@ -36,10 +36,10 @@ describe('which belt is turned', () => {
     (_, given, verb, direction) => {
       const found = run(given);
       expect(found.verdict.state).toBe('beyond');
-      expect(found.instruction?.headline).toContain(verb);
+      expect(found.instruction?.sentence).toContain(verb);
       expect(found.instruction?.movements).toMatchObject([{ direction }]);
       const mirrored = run(swapped({ ...given }));
-      expect(mirrored.instruction?.headline).toBe(exchange(found.instruction?.headline ?? ''));
+      expect(mirrored.instruction?.sentence).toBe(exchange(found.instruction?.sentence ?? ''));
       const [here] = found.instruction?.movements ?? [];
       const [there] = mirrored.instruction?.movements ?? [];
       expect(there?.part).toBe(exchange(here?.part ?? ''));
@@ -50,12 +50,12 @@ describe('which belt is turned', () => {
 
   it('until the note that makes the tensions equal: 80 Hz on 300 mm is 100 Hz on 240 mm', () => {
     const found = run({ ...belt, L_1: '300 ± 0', L_2: '240 ± 0', f_1: '80 ± 0', f_2: '90 ± 0' });
-    expect(found.instruction?.headline).toMatch(/tighten the second until it sounds 100\sHz/);
+    expect(found.instruction?.sentence).toMatch(/tighten the second until it sounds 100\sHz/);
   });
 
   it('both, where one is overloaded and the other slack', () => {
     const found = run({ ...even, f_1: '110 ± 0', f_2: '50 ± 0' });
-    expect(found.instruction?.headline).toContain('Slacken the first belt and tighten the second');
+    expect(found.instruction?.sentence).toContain('Slacken the first belt and tighten the second');
     expect(found.instruction?.movements?.map((one) => one.direction)).toEqual(['looser', 'tighter']);
   });
 
@@ -64,7 +64,7 @@ describe('which belt is turned', () => {
     ['120 ± 0.1', 'too much: slacken both', 'looser'],
   ])('both alike at %s Hz', (f, said, direction) => {
     const found = run({ ...even, f_1: f, f_2: f });
-    expect(found.instruction?.headline).toContain(said);
+    expect(found.instruction?.sentence).toContain(said);
     expect(found.instruction?.movements).toMatchObject([{ direction }, { direction }]);
   });
 
@@ -93,8 +93,8 @@ describe('both are left alone', () => {
     ],
   ] as [string, Given, Given, string][])('%s', (_, given, choices, said) => {
     const { instruction } = run(given, choices);
-    expect(instruction?.headline).toContain(said);
-    expect(instruction?.headline).toMatch(/^Leave both tensioners/);
+    expect(instruction?.sentence).toContain(said);
+    expect(instruction?.sentence).toMatch(/^Leave both tensioners/);
     expect(instruction?.movements ?? []).toEqual([]);
   });
 
@@ -110,7 +110,7 @@ describe('teeth', () => {
     ['1.1 ± 0.05', 'second', '1 tooth'],
   ])('an offset of %s mm: the %s loop is %s longer', (x, which, teeth) => {
     const found = run({ ...alike, x });
-    expect(found.instruction?.headline).toContain(`the ${which} loop is ${teeth} longer`);
+    expect(found.instruction?.sentence).toContain(`the ${which} loop is ${teeth} longer`);
     expect(words(found)).toContain(`The ${which} belt’s loop is ${teeth} longer.`);
     expect(words(found)).toContain(`draw it ${teeth} further through its clamp`);
   });

@@ -2,6 +2,7 @@ import { For, Index, Show } from 'solid-js';
 import { DimensionLine, Drawing } from '../../ui/drawing';
 import type { FigureProps } from '../../engine/calculator';
 import type calc from './index';
+import say from './words/en';
 
 const WIDTH = 340;
 const HEIGHT = 280;
@@ -43,7 +44,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
   const place = () => RULER.middle + Math.min(Math.max(teeth() ?? 0, -reach()), reach()) * step();
 
   return (
-    <Drawing width={WIDTH} height={HEIGHT} label="The two spans, their tensions, and the offset of their tensioners">
+    <Drawing width={WIDTH} height={HEIGHT} label={say.figure.label}>
       <Index each={belts}>
         {(belt, i) => {
           const y = () => ROWS[i] ?? 0;
@@ -60,7 +61,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
                 y1={y() - 22}
                 x2={end()}
                 y2={y() - 22}
-                text={`${belt().name}: ${props.text(belt().L)}`}
+                text={say.figure.span(say.figure.names[belt().name], props.text(belt().L))}
                 dx={Math.max(0, 60 - (end() - LEFT) / 2)}
               />
               <rect class="d-ink d-shade" x={BARS.left} y={y() + 18} width={bar(props.value(belt().T))} height={10} />
@@ -68,7 +69,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
                 {props.text(belt().T)}
               </text>
               <text class="d-text" x={BARS.left + 6} y={y() + 43}>
-                sounds {props.text(belt().f)}, alike at {props.text(belt().e)}
+                {say.figure.sounds(props.text(belt().f), props.text(belt().e))}
               </text>
             </g>
           );
@@ -88,13 +89,13 @@ export default function Figure(props: FigureProps<typeof calc>) {
         )}
       </For>
       <text class="d-text" x={8} y={RULER.y - 14}>
-        tensioners,
+        {say.figure.tensioners}
       </text>
       <text class="d-text" x={8} y={RULER.y + 1}>
-        in teeth
+        {say.figure.inTeeth}
       </text>
       <text class="d-text" x={RULER.middle} y={RULER.y + 24} text-anchor="middle">
-        one tooth is {props.text('x_1')} of tensioner
+        {say.figure.oneTooth(props.text('x_1'))}
       </text>
       <Show when={teeth() !== undefined}>
         <DimensionLine accent single x1={place()} y1={RULER.y - 32} x2={place()} y2={RULER.y - 2} text="" />
@@ -104,7 +105,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
           y={RULER.y - 36}
           text-anchor="middle"
         >
-          second {props.text('n')}
+          {say.figure.second(props.text('n'))}
         </text>
       </Show>
     </Drawing>

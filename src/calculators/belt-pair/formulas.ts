@@ -19,16 +19,6 @@ const pinned = { ends: 'pinned' };
 const clamped = { ends: 'clamped' };
 const stiff = { ends: ['pinned', 'clamped'] };
 
-const MU_1 = 'Mass per metre, first belt';
-const MU_2 = 'Mass per metre, second belt';
-const T_1 = 'Tension of the first belt';
-const T_2 = 'Tension of the second belt';
-const B_2 = 'Share of the stiffness, second belt';
-const NOTE_1 = 'Note the first belt should have to match the second';
-const NOTE_2 = 'Note the second belt should have to match the first';
-const LEAST_2 = 'Least tension, second belt';
-const MOST_2 = 'Allowable tension, second belt';
-
 /** Two tensions and their difference, the notes that would make them equal, and the offset of the tensioners in teeth. */
 export const formulas = [
   formula('mu_1 = m_s / l_s', linearDensity.g_m, weighing, { mass: 'weigh' }),

@@ -7,9 +7,6 @@ import { input, derived } from '../../engine/calculator';
 const different = { belts: 'different' };
 const stiff = { ends: ['pinned', 'clamped'] };
 const weighed = { mass: 'weigh' };
-const tangent =
-  'Tangent point to tangent point: from where the belt leaves one pulley, or its clamp, to where it meets the next.';
-const pluck = 'Pluck the middle softly across its flat side, nothing touching it. The lowest note counts.';
 
 /** What is asked: two spans and their notes, the belts, the offset of their tensioners, the limits. */
 export const inputs = {
@@ -21,7 +18,6 @@ export const inputs = {
   L_2: placed('belt.second-span', {
     range: [20, 3000],
     tool: 'tape',
-    hint: `${tangent} Where the carriage allows, make both spans alike.`,
   }),
   f_2: input(frequency.Hz, { range: [5, 1000], spread: 0.5, phone: 'note' }),
   w: placed('belt.width', { range: [2, 100] }),

@@ -1,6 +1,22 @@
 /** Words of the check “Belt pair”. */
+import type { Amount, Print } from '../../../engine/order';
+import { BELT_LABELS } from '../../../reference/belts';
+
+type Belt = 'first' | 'second';
+interface Change {
+  readonly slacken: boolean;
+  readonly moved: Belt;
+  readonly note: Amount;
+}
+
+const names = { first: 'first', second: 'second' };
+const teeth = (n: number) => `${n} ${n === 1 ? 'tooth' : 'teeth'}`;
+
 const en = {
   inputs: {
+    L_2: {
+      hint: 'Tangent point to tangent point: from where the belt leaves one pulley, or its clamp, to where it meets the next. Where the carriage allows, make both spans alike.',
+    },
     L_1: {
       hint: 'Tangent point to tangent point: from where the belt leaves one pulley, or its clamp, to where it meets the next.',
     },
@@ -90,6 +106,7 @@ const en = {
     },
     belt: {
       label: 'Sort of belt',
+      hint: BELT_LABELS,
       options: {},
     },
     belt_2: {
@@ -209,7 +226,83 @@ const en = {
     loopsEqualLength: 'two loops of equal length',
     allRowsBrought: 'all rows are brought to this width',
   },
-  orders: {},
-  steps: {},
+  orders: {
+    leave: { glance: '✓ Leave both tensioners', sentence: 'Leave both tensioners: the belts pull alike.' },
+    longerLoop: (a: { longer: Belt; teeth: number }) => ({
+      glance: `✓ Alike · ${teeth(a.teeth)} longer`,
+      sentence: `Leave the tension: the belts pull alike. But the ${names[a.longer]} loop is ${teeth(a.teeth)} longer.`,
+    }),
+    again: {
+      glance: '⟳ Measure again first',
+      sentence: 'Leave both tensioners and measure again: whether the belts pull alike is too close to call.',
+    },
+    enough: {
+      glance: '⟳ Measure again first',
+      sentence: 'Leave both tensioners: the belts pull alike; whether they pull enough is too close to call.',
+    },
+    tooShort: (a: { least: Amount }, p: Print) => ({
+      glance: '⟳ Take longer spans',
+      sentence: `Leave both tensioners: a free span is too short for this check, which wants ${p(a.least)} or more.`,
+    }),
+    tooStiff: {
+      glance: '⟳ Take longer spans',
+      sentence: 'Leave both tensioners: a span is too stiff for its note to tell the tension.',
+    },
+    bothWays: (a: { tight: Belt; loose: Belt }) => ({
+      glance: `⇄ ${names[a.tight]} slacker, ${names[a.loose]} tighter`,
+      sentence: `Slacken the ${names[a.tight]} belt and tighten the ${names[a.loose]}: one is overloaded, the other slack.`,
+    }),
+    even: (a: { tight: Belt; by: Amount } & Change, p: Print) => ({
+      glance: `${a.slacken ? '−' : '+'} ${names[a.moved]} belt, to ${p(a.note)}`,
+      sentence: `The ${names[a.tight]} belt pulls ${p.size(a.by)} harder: ${a.slacken ? 'slacken' : 'tighten'} the ${names[a.moved]} until it sounds ${p(a.note)}.`,
+    }),
+    bothOff: (a: { slack: boolean }) => ({
+      glance: a.slack ? '+ Tighten both alike' : '− Slacken both alike',
+      sentence: `The belts pull alike but too ${a.slack ? 'little' : 'much'}: ${a.slack ? 'tighten' : 'slacken'} both by the same way.`,
+    }),
+  },
+  steps: {
+    pluckFirst: 'Pluck the first belt five times and take the middle note.',
+    pluckSecond: 'Pluck the second belt five times and take the middle note.',
+    measureFirstSpan: 'Measure the first belt’s span again; best bring the carriage where both spans are alike.',
+    measureSecondSpan: 'Measure the second belt’s span again; best bring the carriage where both spans are alike.',
+    weighBelt: 'Weigh a known length of the belt instead of taking the table’s mass.',
+    weighEach: 'Weigh a known length of each belt instead of taking the table’s masses.',
+    weighLonger: 'Weigh a longer piece, or on a finer scale.',
+    weighForMass: 'Weigh a known length of the belt.',
+    weighSecond: 'Weigh a known length of the second belt.',
+    longerSpans: 'Choose longer spans: the bending stiffness is the weakest number here.',
+    repeatFive: 'Repeat both readings five times and take the means.',
+    offsetAgain: 'Measure the offset of the tensioners again once both pull alike: now part of it is stretch.',
+    betweenTeeth: (a: { teeth: Amount }, p: Print) =>
+      `The tensioners stand ${p.size(a.teeth)} teeth apart, which is no whole number: look for a clamp that slipped, a bent bracket or loops cut unlike.`,
+    cannotTell: (a: { tooth: Amount }, p: Print) =>
+      `How many teeth the tensioners stand apart cannot be told from this offset: one tooth is ${p(a.tooth)}. Measure it with a caliper.`,
+    noTooth: 'No whole tooth lies between the two loops: leave the clamps.',
+    drawThrough: (a: { longer: Belt; teeth: number }) =>
+      `The ${names[a.longer]} belt’s loop is ${teeth(a.teeth)} longer. Slacken it, draw it ${teeth(a.teeth)} further through its clamp, tighten to the same note: the tensioners then stand level.`,
+    bothLong: 'Bring the carriage where both free spans are long and much alike.',
+    countStiffness: 'If there is no longer one, count the bending stiffness.',
+    setOne:
+      'Set one of them by the check “Belt tension” to the middle of its range, then come back here for the other.',
+    bothSlack: 'Both are slack: set the tighter one by the check “Belt tension” first, then bring the other to it.',
+    aLittle: (a: Change, p: Print) =>
+      `${a.slacken ? 'Slacken' : 'Tighten'} the ${names[a.moved]} belt a little, move the carriage to and fro once, pluck again; stop at ${p(a.note)}. Then pluck the other again: on crossed belts each moves the other.`,
+    notSameNote:
+      'Equal tension is not the same note where the spans differ, nor the same place of the tensioners where the loops do.',
+    setFirst: 'Set the first by the check “Belt tension”, then come back here for the note of the second.',
+    writeDown:
+      'Write both notes and the place of the carriage down, and pluck again after a week: new belts settle unlike.',
+  },
+  figure: {
+    label: 'The two spans, their tensions, and the offset of their tensioners',
+    names,
+    span: (name: string, length: string) => `${name}: ${length}`,
+    sounds: (note: string, alike: string) => `sounds ${note}, alike at ${alike}`,
+    tensioners: 'tensioners,',
+    inTeeth: 'in teeth',
+    oneTooth: (offset: string) => `one tooth is ${offset} of tensioner`,
+    second: (teeth: string) => `second ${teeth}`,
+  },
 };
 export default en;
