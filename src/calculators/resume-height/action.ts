@@ -1,17 +1,14 @@
 import { expanded } from '../../formula/outcome';
-import { formatValue } from '../../quantity/format';
 import { length } from '../../quantity/kinds';
-import type { Context, Instruction, VerdictState } from '../../engine/calculator';
+import type { AskOf, VerdictState } from '../../engine/calculator';
+import { telling, type Amount, type Order, type Told } from '../../engine/order';
 import type { choices } from './choices';
 import type { formulas } from './formulas';
 import type { inputs } from './inputs';
+import type words from './words/en';
 
-type Results = (typeof formulas)[number]['text'] extends infer T
-  ? T extends `${infer S} =${string}`
-    ? S
-    : never
-  : never;
-type Ask = Context<Results | keyof typeof inputs, typeof choices>;
+type Ask = AskOf<{ inputs: typeof inputs; choices: typeof choices; formulas: typeof formulas }>;
+const { tell, step } = telling<typeof words>();
 
 interface Fit {
   /** Nearest whole number of layers. */
@@ -23,19 +20,19 @@ interface Fit {
   readonly allowed: number;
 }
 
-const isGlue = (ctx: Ask): boolean => ctx.choice('plan') === 'glue';
+const isGlue = (ask: Ask): boolean => ask.choice('plan') === 'glue';
 
-function fitOf(ctx: Ask): Fit | undefined {
-  const layers = ctx.known(isGlue(ctx) ? 'x_2' : 'x');
+function fitOf(ask: Ask): Fit | undefined {
+  const layers = ask.known(isGlue(ask) ? 'x_2' : 'x');
   if (!layers) return undefined;
   const nearest = Math.round(layers.value);
-  const allowed = (isGlue(ctx) ? ctx.number('e_lim') : ctx.number('d_lim')) / ctx.number('h');
+  const allowed = (isGlue(ask) ? ask.number('e_lim') : ask.number('d_lim')) / ask.number('h');
   return { nearest, over: layers.value - nearest, doubt: expanded(layers), allowed };
 }
 
 /** Whether whole layers meet the height, whatever of the doubt is true. */
-export function judge(ctx: Ask): VerdictState {
-  const fit = fitOf(ctx);
+export function judge(ask: Ask): VerdictState {
+  const fit = fitOf(ask);
   if (!fit) return 'none';
   const off = Math.abs(fit.over);
   if (off + fit.doubt <= fit.allowed) return 'within';
@@ -43,132 +40,121 @@ export function judge(ctx: Ask): VerdictState {
 }
 
 /** A length to a hundredth, without the dust of rounding. */
-const mm = (ctx: Ask, si: number): string =>
-  formatValue(Math.round(si * 1e5) / 1e5, 0, length.mm.unit, { mark: ctx.mark });
+const hundredths = (si: number): Amount => ({
+  si: Math.round(si * 1e5) / 1e5,
+  width: 0,
+  kind: length.mm.kind.id,
+  unit: length.mm.unit.id,
+});
 
-const WARM =
-  'Warm it as it was: part untouched, bed at its printing heat for half an hour; then choose “as warm as it was” and measure. Nearly all of the shrinkage then drops out.';
-const CURES: Readonly<Record<string, string>> = {
-  H: 'Measure five places of the top and take the mean, or feel it with the nozzle.',
-  Z_r: 'Feel the same place three times, coming down each time, with a steel leaf.',
-  g_f: 'Take a steel feeler leaf instead of paper.',
-  s: 'Feel the top with the nozzle instead: how far the first layer was pressed then drops out.',
-  T_m: WARM,
-  T_p: WARM,
-  dT: 'Give the bed an hour at its printing heat, hood shut, and measure then.',
-  alpha: WARM,
-};
+const CURES = {
+  H: 'fivePlaces',
+  Z_r: 'feelThrice',
+  g_f: 'steelLeaf',
+  s: 'feelInstead',
+  T_m: 'warmIt',
+  T_p: 'warmIt',
+  dT: 'hourAtHeat',
+  alpha: 'warmIt',
+} as const;
 
 /** What would settle it: the weakest number first, and how well the top has to be known. */
-function settleBy(ctx: Ask, fit: Fit): string[] {
-  const lead = ctx.known(isGlue(ctx) ? 'x_2' : 'x')?.budget[0]?.symbol;
-  const cure = lead === undefined ? undefined : CURES[lead];
-  const room = (fit.allowed - Math.abs(fit.over)) * ctx.number('h');
-  const need = room > 2e-6 ? [`It would be settled if the top were known to ± ${mm(ctx, room)}.`] : [];
-  return [...(cure === undefined ? [] : [cure]), ...need];
-}
-
-const STAY =
-  'Leave the part alone on the bed. If it has moved at all, or rocks, do not go on: print the rest as a second part.';
-const HOME =
-  'Motors were off: find X and Y again, and Z beside the part, never on it. First try the travel round the part with the nozzle 5 mm higher.';
-
-function startUp(ctx: Ask): string[] {
+function settleBy(ask: Ask, fit: Fit): Told[] {
+  const lead = ask.known(isGlue(ask) ? 'x_2' : 'x')?.budget[0]?.symbol;
+  const cure = Object.entries(CURES).find(([symbol]) => symbol === lead)?.[1];
+  const room = (fit.allowed - Math.abs(fit.over)) * ask.number('h');
   return [
-    'Cut off strings and thin layers down to the sound one, and blow the chips away.',
-    STAY,
-    HOME,
-    `Bed at its printing heat for half an hour, then the nozzle. Let it prime beside the part, wipe it, and start layer ${ctx.number('N_n')}; everything below is left out of the job.`,
-    'Slowly for the first new layer, and 5 to 10 °C hotter: the joint is cold on one side and is the weakest of the part.',
+    ...(cure === undefined ? [] : [step(cure)]),
+    ...(room > 2e-6 ? [step('knownTo', { half: hundredths(room) })] : []),
   ];
 }
 
-function goOn(ctx: Ask): Instruction {
-  const off = ctx.number('d');
-  const step = `The top stands ${mm(ctx, Math.abs(off))} ${off >= 0 ? 'higher' : 'lower'} than its layer should: the first new layer comes out ${mm(ctx, Math.max(ctx.number('h_n'), 0))} thick instead of ${ctx.text('h')}.`;
-  return {
-    headline: `Go on with layer ${ctx.number('N_n')}, nozzle at Z = ${ctx.text('Z_n')}.`,
-    steps: [step, ...startUp(ctx)],
-    movements: [{ part: 'first new layer', direction: off >= 0 ? 'thinner' : 'thicker', amount: Math.abs(off) }],
+function goOn(ask: Ask): Order {
+  const off = ask.number('d');
+  const next = ask.number('N_n');
+  const stands = {
+    off: hundredths(Math.abs(off)),
+    higher: off >= 0,
+    first: hundredths(Math.max(ask.number('h_n'), 0)),
+    layer: ask.quantity('h'),
   };
+  return tell(
+    'goOn',
+    { layer: next, at: ask.quantity('Z_n') },
+    {
+      steps: [
+        step('topStands', stands),
+        step('cutOff'),
+        step('leavePart'),
+        step('findAxes'),
+        step('heatUp', { layer: next }),
+        step('slowly'),
+      ],
+      movements: [{ part: 'first new layer', direction: off >= 0 ? 'thinner' : 'thicker', amount: Math.abs(off) }],
+    },
+  );
 }
 
-function fitsNone(ctx: Ask, fit: Fit): Instruction {
+function fitsNone(ask: Ask, fit: Fit): Order {
   const below = Math.floor(fit.nearest + fit.over);
-  return {
-    headline: `Do not start yet: the top lies between layers ${below} and ${below + 1} and fits neither.`,
-    steps: [
-      'Look for a blob or a curled corner where you measured, and for half a layer: the nozzle may have stopped in the middle of one. Cut back to a whole layer and measure again.',
-      'Compare layer height and first layer with the job; layers of several heights cannot be counted like this.',
-      `If it stays so: start layer ${below + 1} at Z = ${ctx.text('Z_a')} and shift all that follows by as much. The whole then ends off by the misfit.`,
-    ],
-    measureAgain: true,
-  };
+  const steps = [
+    step('lookForBlob'),
+    step('compareWithJob'),
+    step('shiftAll', { layer: below + 1, at: ask.quantity('Z_a') }),
+  ];
+  return tell('between', { below }, { steps, measureAgain: true });
 }
 
-function notSettled(ctx: Ask, fit: Fit): Instruction {
+function notSettled(ask: Ask, fit: Fit): Order {
   const exact = fit.nearest + fit.over;
   const [low, high] = [Math.round(exact - fit.doubt), Math.round(exact + fit.doubt)];
-  const numbered = ctx.known('N') !== undefined || low === high;
-  return {
-    headline: numbered
-      ? `Measure again before starting: layer ${fit.nearest + 1} comes next, but how well it fits is not settled.`
-      : `Measure again before starting: the last layer may be any from ${Math.max(low, 0)} to ${high}.`,
-    steps: [
-      ...settleBy(ctx, fit),
-      numbered
-        ? `If a visible seam does not matter: layer ${fit.nearest + 1}, nozzle at Z = ${mm(ctx, ctx.number('h_1') + fit.nearest * ctx.number('h'))}.`
-        : 'One layer too high leaves a gap that never closes; one too low drives the nozzle into the part. Do not guess.',
-      STAY,
-    ],
-    measureAgain: true,
-  };
+  const numbered = ask.known('N') !== undefined || low === high;
+  const cures = settleBy(ask, fit);
+  if (!numbered) {
+    const steps = [...cures, step('doNotGuess'), step('leavePart')];
+    return tell('anyOf', { from: Math.max(low, 0), to: high }, { steps, measureAgain: true });
+  }
+  const layer = fit.nearest + 1;
+  const at = hundredths(ask.number('h_1') + fit.nearest * ask.number('h'));
+  const steps = [...cures, step('ifSeamIsFine', { layer, at }), step('leavePart')];
+  return tell('notSettled', { layer }, { steps, measureAgain: true });
 }
 
-function glueOn(ctx: Ask, fit: Fit, state: VerdictState): Instruction {
-  const [layers, h] = [Math.max(fit.nearest, 1), ctx.number('h')];
+function glueOn(ask: Ask, fit: Fit, state: VerdictState): Order {
+  const [layers, h] = [Math.max(fit.nearest, 1), ask.number('h')];
   const left = (fit.nearest + fit.over - layers) * h;
-  const first = ctx.number('h_1') + left;
-  const whole = `The whole ends ${mm(ctx, Math.abs(left))} ${left > 0 ? 'too low' : 'too high'} with ${layers} whole layers.`;
-  const odd =
-    state !== 'beyond' || first <= 0
-      ? []
-      : [`A first layer of ${mm(ctx, first)} instead of ${ctx.text('h_1')} takes that up.`];
-  const headline =
-    state === 'too close'
-      ? `Measure again if the height matters: the rest comes to ${ctx.text('H_2')}, about ${layers} layers.`
-      : `Print the rest as a second part of ${ctx.text('H_2')}, ${layers} layers, and glue it on.`;
-  return {
-    headline,
+  const first = ask.number('h_1') + left;
+  const isOpen = state === 'too close';
+  const odd = state === 'beyond' && first > 0;
+  const rest = {
     steps: [
-      ...(state === 'too close' ? settleBy(ctx, fit) : []),
-      `Cut the drawing at ${ctx.text('Z_k')} and print what lies above, cut face down.`,
-      whole,
-      ...odd,
-      'Cut the torn layers off the first part, sand its top flat on a plate, and measure it after that, not before.',
-      'Two dowels of filament in matching holes keep the halves from sliding. Try them dry; then glue, press and let it set under weight.',
+      ...(isOpen ? settleBy(ask, fit) : []),
+      step('cutDrawing', { at: ask.quantity('Z_k') }),
+      step('wholeEnds', { off: hundredths(Math.abs(left)), low: left > 0, layers }),
+      ...(odd ? [step('oddFirst', { first: hundredths(first), set: ask.quantity('h_1') })] : []),
+      step('sandTop'),
+      step('dowels'),
     ],
     movements: [{ part: 'height of the whole', direction: left > 0 ? 'lower' : 'higher', amount: Math.abs(left) }],
-    ...(state === 'too close' ? { measureAgain: true } : {}),
+    measureAgain: isOpen,
   };
+  return tell(isOpen ? 'restAbout' : 'glueOn', { height: ask.quantity('H_2'), layers }, rest);
 }
 
 /** Where to go on, or what to print instead, for every verdict. */
-export function instruct(ctx: Ask): Instruction {
+export function instruct(ask: Ask): Order {
   // Asked first, so that a missing value is named.
-  const exact = ctx.number(isGlue(ctx) ? 'x_2' : 'x');
-  const fit = fitOf(ctx);
+  const exact = ask.number(isGlue(ask) ? 'x_2' : 'x');
+  const fit = fitOf(ask);
   if (!fit || exact < 0.5) {
-    return {
-      headline: isGlue(ctx)
-        ? 'Check the heights: what is left above the part is less than a first layer.'
-        : 'Check the height: it is less than half of a first layer.',
-      steps: ['Compare with the drawing and the layer heights set.'],
-      measureAgain: true,
-    };
+    return tell(
+      isGlue(ask) ? 'checkHeights' : 'checkHeight',
+      {},
+      { steps: [step('compareDrawing')], measureAgain: true },
+    );
   }
-  const state = judge(ctx);
-  if (isGlue(ctx)) return glueOn(ctx, fit, state);
-  if (state === 'within') return goOn(ctx);
-  return state === 'beyond' ? fitsNone(ctx, fit) : notSettled(ctx, fit);
+  const state = judge(ask);
+  if (isGlue(ask)) return glueOn(ask, fit, state);
+  if (state === 'within') return goOn(ask);
+  return state === 'beyond' ? fitsNone(ask, fit) : notSettled(ask, fit);
 }

@@ -3,6 +3,7 @@ import { expanded } from '../../formula/outcome';
 import { DimensionLine, Drawing } from '../../ui/drawing';
 import type { FigureProps } from '../../engine/calculator';
 import type calc from './index';
+import say from './words/en';
 
 const WIDTH = 340;
 const HEIGHT = 240;
@@ -38,7 +39,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
     return around.filter((n) => n >= 0 && Math.abs(n - exact) <= SEEN / 2);
   };
   return (
-    <Drawing width={WIDTH} height={HEIGHT} label="The part on the bed, and its top among the layers">
+    <Drawing width={WIDTH} height={HEIGHT} label={say.figure.label}>
       <rect class="d-ink d-shade" x={28} y={BED} width={128} height={9} />
       <Show when={isGlue()}>
         <rect
@@ -93,13 +94,13 @@ export default function Figure(props: FigureProps<typeof calc>) {
       </For>
       <line class="d-accent" x1={LENS.x} y1={middle} x2={LENS.x + LENS.width} y2={middle} />
       <text class="d-text d-text-accent" x={LENS.x + LENS.width / 2} y={22} text-anchor="middle">
-        top as printed {props.text('Z_w')}
+        {say.figure.top(props.text('Z_w'))}
       </text>
       <text class="d-text" x={LENS.x + LENS.width / 2} y={LENS.bottom + 18} text-anchor="middle">
-        layers, and the doubt
+        {say.figure.layers}
       </text>
       <text class="d-text" x={WIDTH / 2} y={HEIGHT - 6} text-anchor="middle">
-        shrunk since: {props.text('dZ_w')}
+        {say.figure.shrunk(props.text('dZ_w'))}
       </text>
     </Drawing>
   );

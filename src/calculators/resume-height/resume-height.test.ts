@@ -39,7 +39,7 @@ describe('a part built up in a loop, pressed at the foot, cooled and measured', 
       expect(found.verdict.state).toBe('within');
       expect(valueOf(found, 'N')).toBe(layers);
       expect(valueOf(found, 'Z_n') * 1000).toBeCloseTo(top + layer, 9);
-      expect(found.instruction!.headline).toMatch(`layer ${layers + 1},`);
+      expect(found.instruction!.sentence).toMatch(`layer ${layers + 1},`);
     }
   });
 });
@@ -58,7 +58,7 @@ describe('doubt', () => {
     const found = look({ ...sharp, Z_r: '24.3 mm ± 0.3', g_f: '0.1 mm ± 0' });
     expect(found.verdict.state).toBe('too close');
     expect(found.outcomes.N).toMatchObject({ ok: false, failure: { kind: 'undetermined' } });
-    expect(found.instruction!.headline).toMatch(/may be any from 119 to 122/);
+    expect(found.instruction!.sentence).toMatch(/may be any from 119 to 122/);
     expect(found.instruction!.steps.join()).toMatch(/coming down each time/);
   });
 
@@ -71,7 +71,7 @@ describe('doubt', () => {
   it('says how well the top would have to be known, and that settles it', () => {
     const found = look({ ...sharp, T_p: '22 °C ± 0', Z_r: '24.22 mm ± 0.04', g_f: '0.1 mm ± 0' });
     expect(found.verdict.state).toBe('too close');
-    expect(found.instruction!.headline).toMatch(/layer 121 comes next/);
+    expect(found.instruction!.sentence).toMatch(/layer 121 comes next/);
     expect(found.instruction!.steps.join()).toMatch(/known to ± 0.03\smm/);
     // ± 0.03 at two standard uncertainties is a half-width of 0.03 · √3 / 2.
     const better = look({ ...sharp, T_p: '22 °C ± 0', Z_r: '24.22 mm ± 0.0259', g_f: '0.1 mm ± 0' });
@@ -92,16 +92,16 @@ describe('what to do', () => {
   it('does not start midway between two layers', () => {
     const found = at('24.31');
     expect(found.verdict.state).toBe('beyond');
-    expect(found.instruction!.headline).toMatch(/between layers 120 and 121/);
-    expect(at('24.29').instruction!.headline).toMatch(/between layers 120 and 121/);
+    expect(found.instruction!.sentence).toMatch(/between layers 120 and 121/);
+    expect(at('24.29').instruction!.sentence).toMatch(/between layers 120 and 121/);
   });
 
   it('refuses what is lower than half a first layer', () => {
     const found = look({ ...sharp, Z_r: '0.12 mm ± 0', g_f: '0.1 mm ± 0', h: '0.1 mm' });
     expect(found.instruction!.measureAgain).toBe(true);
-    expect(found.instruction!.headline).toMatch(/^Check the height/);
+    expect(found.instruction!.sentence).toMatch(/^Check the height/);
     const none = look({ ...sharp, H: '80 mm', H_t: '79 mm' }, { plan: 'glue' });
-    expect(none.instruction!.headline).toMatch(/^Check the heights/);
+    expect(none.instruction!.sentence).toMatch(/^Check the heights/);
   });
 
   it('takes up what whole thick layers leave over, in the second part’s first one', () => {
@@ -112,7 +112,7 @@ describe('what to do', () => {
       );
     const low = glued('50.2 mm');
     expect(low.verdict.state).toBe('beyond');
-    expect(low.instruction!.headline).toMatch(/second part of 20.2\smm, 20 layers/);
+    expect(low.instruction!.sentence).toMatch(/second part of 20.2\smm, 20 layers/);
     expect(low.instruction!.steps.join()).toMatch(/first layer of 1.2\smm instead of 0.8\smm/);
     expect(low.instruction!.movements![0]).toMatchObject({ direction: 'lower' });
     expect(glued('49.4 mm').instruction!.movements![0]).toMatchObject({ direction: 'higher' });

@@ -1,4 +1,6 @@
 /** Words of the check “Resume height”. */
+import type { Amount, Print } from '../../../engine/order';
+
 const en = {
   inputs: {
     Z_r: {
@@ -66,7 +68,7 @@ const en = {
     },
     plastic: {
       label: 'Plastic',
-      options: {},
+      options: { pla: 'PLA', petg: 'PETG', abs: 'ABS', pa: 'polyamide', pc: 'polycarbonate' },
     },
   },
   results: {
@@ -138,7 +140,87 @@ const en = {
     topLayer: 'top and one layer',
     linearExpansion: 'linear expansion',
   },
-  orders: {},
-  steps: {},
+  orders: {
+    checkHeights: {
+      glance: '⟳ Check the heights',
+      sentence: 'Check the heights: what is left above the part is less than a first layer.',
+    },
+    checkHeight: {
+      glance: '⟳ Check the height',
+      sentence: 'Check the height: it is less than half of a first layer.',
+    },
+    goOn: (a: { layer: number; at: Amount }, p: Print) => ({
+      glance: `▸ Layer ${a.layer} · Z ${p(a.at)}`,
+      sentence: `Go on with layer ${a.layer}, nozzle at Z = ${p(a.at)}.`,
+    }),
+    between: (a: { below: number }) => ({
+      glance: '✕ Do not start yet',
+      sentence: `Do not start yet: the top lies between layers ${a.below} and ${a.below + 1} and fits neither.`,
+    }),
+    notSettled: (a: { layer: number }) => ({
+      glance: '⟳ Measure again first',
+      sentence: `Measure again before starting: layer ${a.layer} comes next, but how well it fits is not settled.`,
+    }),
+    anyOf: (a: { from: number; to: number }) => ({
+      glance: '⟳ Measure again first',
+      sentence: `Measure again before starting: the last layer may be any from ${a.from} to ${a.to}.`,
+    }),
+    glueOn: (a: { height: Amount; layers: number }, p: Print) => ({
+      glance: `▸ Second part, ${a.layers} layers`,
+      sentence: `Print the rest as a second part of ${p(a.height)}, ${a.layers} layers, and glue it on.`,
+    }),
+    restAbout: (a: { height: Amount; layers: number }, p: Print) => ({
+      glance: `⟳ About ${a.layers} layers`,
+      sentence: `Measure again if the height matters: the rest comes to ${p(a.height)}, about ${a.layers} layers.`,
+    }),
+  },
+  steps: {
+    compareDrawing: 'Compare with the drawing and the layer heights set.',
+    fivePlaces: 'Measure five places of the top and take the mean, or feel it with the nozzle.',
+    feelThrice: 'Feel the same place three times, coming down each time, with a steel leaf.',
+    steelLeaf: 'Take a steel feeler leaf instead of paper.',
+    feelInstead: 'Feel the top with the nozzle instead: how far the first layer was pressed then drops out.',
+    warmIt:
+      'Warm it as it was: part untouched, bed at its printing heat for half an hour; then choose “as warm as it was” and measure. Nearly all of the shrinkage then drops out.',
+    hourAtHeat: 'Give the bed an hour at its printing heat, hood shut, and measure then.',
+    knownTo: (a: { half: Amount }, p: Print) => `It would be settled if the top were known to ± ${p(a.half)}.`,
+    topStands: (a: { off: Amount; higher: boolean; first: Amount; layer: Amount }, p: Print) =>
+      `The top stands ${p(a.off)} ${a.higher ? 'higher' : 'lower'} than its layer should: the first new layer comes out ${p(a.first)} thick instead of ${p(a.layer)}.`,
+    cutOff: 'Cut off strings and thin layers down to the sound one, and blow the chips away.',
+    leavePart:
+      'Leave the part alone on the bed. If it has moved at all, or rocks, do not go on: print the rest as a second part.',
+    findAxes:
+      'Motors were off: find X and Y again, and Z beside the part, never on it. First try the travel round the part with the nozzle 5 mm higher.',
+    heatUp: (a: { layer: number }) =>
+      `Bed at its printing heat for half an hour, then the nozzle. Let it prime beside the part, wipe it, and start layer ${a.layer}; everything below is left out of the job.`,
+    slowly:
+      'Slowly for the first new layer, and 5 to 10 °C hotter: the joint is cold on one side and is the weakest of the part.',
+    lookForBlob:
+      'Look for a blob or a curled corner where you measured, and for half a layer: the nozzle may have stopped in the middle of one. Cut back to a whole layer and measure again.',
+    compareWithJob:
+      'Compare layer height and first layer with the job; layers of several heights cannot be counted like this.',
+    shiftAll: (a: { layer: number; at: Amount }, p: Print) =>
+      `If it stays so: start layer ${a.layer} at Z = ${p(a.at)} and shift all that follows by as much. The whole then ends off by the misfit.`,
+    ifSeamIsFine: (a: { layer: number; at: Amount }, p: Print) =>
+      `If a visible seam does not matter: layer ${a.layer}, nozzle at Z = ${p(a.at)}.`,
+    doNotGuess:
+      'One layer too high leaves a gap that never closes; one too low drives the nozzle into the part. Do not guess.',
+    cutDrawing: (a: { at: Amount }, p: Print) =>
+      `Cut the drawing at ${p(a.at)} and print what lies above, cut face down.`,
+    wholeEnds: (a: { off: Amount; low: boolean; layers: number }, p: Print) =>
+      `The whole ends ${p(a.off)} ${a.low ? 'too low' : 'too high'} with ${a.layers} whole layers.`,
+    oddFirst: (a: { first: Amount; set: Amount }, p: Print) =>
+      `A first layer of ${p(a.first)} instead of ${p(a.set)} takes that up.`,
+    sandTop:
+      'Cut the torn layers off the first part, sand its top flat on a plate, and measure it after that, not before.',
+    dowels:
+      'Two dowels of filament in matching holes keep the halves from sliding. Try them dry; then glue, press and let it set under weight.',
+  },
+  figure: {
+    label: 'The part on the bed, and its top among the layers',
+    top: (height: string) => `top as printed ${height}`,
+    layers: 'layers, and the doubt',
+    shrunk: (by: string) => `shrunk since: ${by}`,
+  },
 };
 export default en;
