@@ -1,233 +1,182 @@
 import { expanded } from '../../formula/outcome';
-import type { Context, Instruction, Movement, VerdictState } from '../../engine/calculator';
+import type { AskOf, VerdictState } from '../../engine/calculator';
+import { telling, type Amount, type Movement, type Order, type Told } from '../../engine/order';
 import type { choices } from './choices';
-import { adjusterCount, adjusterName, clockText, placeWords, wayOf, type Way } from './turning';
+import type { formulas } from './formulas';
+import type { inputs } from './inputs';
+import type { outputs } from './model';
+import { adjustersOf, clockOf, spotOf, turnFor, type AdjusterName, type Clock, type Spot, type Turn } from './turning';
+import type words from './words/en';
 
-type Turn = 'psi_1' | 'psi_2' | 'psi_3' | 'psi_4';
-type Place = 'X_1' | 'Y_1' | 'X_2' | 'Y_2' | 'X_3' | 'Y_3' | 'X_4' | 'Y_4';
-type Symbols =
-  | Turn
-  | Place
-  | 't_p'
-  | 't_q'
-  | 't_x'
-  | 't_y'
-  | 'dh_m'
-  | 'F'
-  | 'e_h'
-  | 'e_l'
-  | 'e_r'
-  | 'k_h'
-  | 'k_l'
-  | 'phi_h'
-  | 'W'
-  | 'D';
-type Ask = Context<Symbols, typeof choices>;
+type Ask = AskOf<{
+  inputs: typeof inputs;
+  choices: typeof choices;
+  formulas: typeof formulas;
+  outputs: typeof outputs;
+}>;
+const { tell, step } = telling<typeof words>();
 
-const TURNS: readonly Turn[] = ['psi_1', 'psi_2', 'psi_3', 'psi_4'];
-const PLACES: readonly (readonly [Place, Place])[] = [
-  ['X_1', 'Y_1'],
-  ['X_2', 'Y_2'],
-  ['X_3', 'Y_3'],
-  ['X_4', 'Y_4'],
-];
+const PLACES = [
+  { turn: 'psi_1', x: 'X_1', y: 'Y_1' },
+  { turn: 'psi_2', x: 'X_2', y: 'Y_2' },
+  { turn: 'psi_3', x: 'X_3', y: 'Y_3' },
+  { turn: 'psi_4', x: 'X_4', y: 'Y_4' },
+] as const;
 /** A turn smaller than this, in radians, is none: the adjuster that all are counted from. */
 const NONE = 1e-9;
 
 interface Adjuster {
-  readonly name: string;
-  readonly where: string;
-  readonly turn: number;
-  readonly way: Way;
-  /** "1/4 turn clockwise (94°)". */
-  readonly text: string;
+  /** Its name, and where it sits where the name does not say it. */
+  readonly at: { readonly name: AdjusterName; readonly spot: Spot | undefined };
+  /** Radians, raising is +. */
+  readonly raise: number;
+  readonly turn: { readonly way: Turn; readonly by: Amount; readonly clock: Clock | undefined };
   /** Less than a hand sets, or than the readings can tell from nothing. */
   readonly leave: 'still' | 'small' | 'doubt' | undefined;
 }
 
-function adjusters(ctx: Ask): Adjuster[] {
-  const layout = ctx.choice('layout');
-  const named = layout === 'three' || layout === 'four';
-  return TURNS.slice(0, adjusterCount(layout)).map((symbol, i) => {
-    const turn = ctx.number(symbol);
-    const way = wayOf(turn, ctx.choice('build'), ctx.choice('hand'));
-    const [x, y] = PLACES[i] ?? ['X_1', 'Y_1'];
-    const clock = clockText(turn);
-    const degrees = ctx.text(symbol, { magnitude: true });
-    const known = ctx.known(symbol);
-    const size = Math.abs(turn);
+function adjusters(ask: Ask): Adjuster[] {
+  const layout = ask.choice('layout');
+  const typed = layout === 'three' || layout === 'four';
+  const names = adjustersOf(layout);
+  return PLACES.slice(0, names.length).map(({ turn: symbol, x, y }, i) => {
+    const raise = ask.number(symbol);
+    const known = ask.known(symbol);
+    const size = Math.abs(raise);
     const leave =
       size < NONE
         ? 'still'
-        : size < ctx.number('phi_h')
+        : size < ask.number('phi_h')
           ? 'small'
           : known && size <= expanded(known)
             ? 'doubt'
             : undefined;
     return {
-      name: adjusterName(layout, i),
-      where: named ? `, ${placeWords(ctx.number(x), ctx.number(y), ctx.number('W'), ctx.number('D'))}` : '',
-      turn,
-      way,
-      text: clock === '' ? `${degrees} ${way}` : `${clock} ${way} (${degrees})`,
+      at: {
+        name: names[i] ?? 'first',
+        spot: typed ? spotOf(ask.number(x), ask.number(y), ask.number('W'), ask.number('D')) : undefined,
+      },
+      raise,
+      turn: {
+        way: turnFor(raise, ask.choice('build'), ask.choice('hand')),
+        by: ask.quantity(symbol),
+        clock: clockOf(raise),
+      },
       leave,
     };
   });
 }
 
-const tiltState = (ctx: Ask): VerdictState => {
-  const states = [ctx.check('t_p'), ctx.check('t_q')];
+const tiltState = (ask: Ask): VerdictState => {
+  const states = [ask.check('t_p'), ask.check('t_q')];
   return (['beyond', 'none', 'too close'] as const).find((state) => states.includes(state)) ?? 'within';
 };
 
-/** "rises 0.20 mm from left to right, falls 0.08 mm from front to back". */
-function leaning(ctx: Ask): string {
-  const part = (symbol: 't_x' | 't_y', from: string): string =>
-    `${ctx.number(symbol) >= 0 ? 'rises' : 'falls'} ${ctx.text(symbol, { magnitude: true })} ${from}`;
-  return `${part('t_x', 'from left to right')}, ${part('t_y', 'from front to back')}`;
-}
+/** How it leans, from left to right and from front to back. */
+const leaning = (ask: Ask) => ({
+  right: { rises: ask.number('t_x') >= 0, by: ask.quantity('t_x') },
+  back: { rises: ask.number('t_y') >= 0, by: ask.quantity('t_y') },
+});
 
 /** What no screw can fix, as steps. */
-function warpSteps(ctx: Ask): string[] {
-  const state = ctx.check('F');
-  if (!ctx.known('F')) {
-    return ctx.choice('judge') === 'tilt'
-      ? []
-      : ['Three points always lie in a plane: to see warp take a fourth, or pick “tilt alone”.'];
-  }
-  const where = `point ${ctx.number('k_h')} lies ${ctx.text('e_h', { magnitude: true })} above the plane, point ${ctx.number('k_l')} ${ctx.text('e_l', { magnitude: true })} below it`;
-  const what = `${ctx.text('F')} from top to bottom is left that no screw can fix: ${where}.`;
-  if (state === 'within') return [what];
-  if (state === 'too close') return [`${what} Whether that is too much cannot be told from these readings.`];
-  return [
-    what,
-    'Take off a bed that is clamped or screwed down, look for dirt or plastic beneath, and slacken any adjuster that strains it; measure again.',
-    'If it stays: shim the low place from beneath the loose plate, change the plate, or print a thicker first layer.',
-  ];
-}
-
-function leaveIt(ctx: Ask): Instruction {
-  const flat = ctx.check('F');
-  if (flat === 'beyond') {
-    return {
-      headline: `Turn nothing: the tilt is within its limit, but ${ctx.text('F')} of warp is left that no screw can fix.`,
-      steps: warpSteps(ctx),
-      movements: [],
-    };
-  }
-  if (flat === 'too close') {
-    return {
-      headline:
-        'Leave the adjusters: the tilt is within its limit. Whether the bed is flat enough is too close to call.',
-      steps: [...warpSteps(ctx), 'Measure the points again with a finer tool, each twice.'],
-      movements: [],
-      measureAgain: true,
-    };
-  }
-  return {
-    headline: 'Leave it: the bed is level enough.',
-    steps: [`As measured, it ${leaning(ctx)}.`, ...warpSteps(ctx), 'Note the reading for this machine.'],
-    movements: [],
+function warpSteps(ask: Ask): Told[] {
+  if (!ask.known('F')) return ask.choice('judge') === 'tilt' ? [] : [step('threePoints')];
+  const left = {
+    by: ask.quantity('F'),
+    high: { point: ask.number('k_h'), by: ask.quantity('e_h') },
+    low: { point: ask.number('k_l'), by: ask.quantity('e_l') },
   };
+  const state = ask.check('F');
+  if (state === 'within') return [step('leftOver', left)];
+  if (state === 'too close') return [step('leftOverUnsure', left)];
+  return [step('leftOver', left), step('freeBed'), step('shimLowPlace')];
 }
 
-const full = ({ name, where }: Adjuster): string => `${name} adjuster${where}`;
+function leaveIt(ask: Ask): Order {
+  const flat = ask.check('F');
+  if (flat === 'beyond') return tell('turnNothing', { left: ask.quantity('F') }, { steps: warpSteps(ask) });
+  if (flat === 'too close') {
+    return tell('flatUnsure', {}, { steps: [...warpSteps(ask), step('pointsFinerTool')], measureAgain: true });
+  }
+  return tell('leave', {}, { steps: [step('leans', { lean: leaning(ask) }), ...warpSteps(ask), step('note')] });
+}
 
-const REASONS = {
-  still: 'the others are counted from it',
-  small: 'less than a hand can set',
-  doubt: 'less than these readings can tell',
-} as const;
-
-function turnSteps(all: readonly Adjuster[]): { readonly steps: string[]; readonly moved: Adjuster[] } {
-  const bySize = [...all].sort((a, b) => Math.abs(b.turn) - Math.abs(a.turn));
+function turnSteps(all: readonly Adjuster[]): { readonly steps: Told[]; readonly moved: Adjuster[] } {
+  const bySize = [...all].sort((a, b) => Math.abs(b.raise) - Math.abs(a.raise));
   const moved = bySize.filter(({ leave }) => leave === undefined);
-  const steps: string[] = [];
   // With four on one plate three fix the plane; the one that moves least is brought to it.
-  const turned = bySize.filter(({ turn }) => Math.abs(turn) >= NONE);
+  const turned = bySize.filter(({ raise }) => Math.abs(raise) >= NONE);
   const last = all.length === 4 && turned.length > 1 ? turned.at(-1) : undefined;
+  const steps: Told[] = last ? [step('fourthLast', { at: last.at })] : [];
+  for (const one of moved) {
+    if (one !== last) steps.push(step('turnOne', { at: one.at, turn: one.turn, raises: one.raise > 0 }));
+  }
   if (last) {
     steps.push(
-      `Three carry a plate, a fourth bends it: the ${full(last)} comes last. Slacken it now if it is tight, counting the turns.`,
+      last.leave === undefined
+        ? step('turnLast', { at: last.at, turn: last.turn })
+        : step('returnLast', { at: last.at, why: last.leave }),
     );
   }
-  for (const one of moved) {
-    if (one !== last)
-      steps.push(`The ${full(one)}: ${one.text}, ${one.turn > 0 ? 'raising' : 'lowering'} the bed there.`);
-  }
-  if (last) {
-    const by =
-      last.leave === undefined ? `${last.text} from where it stood` : `back to where it stood (${REASONS[last.leave]})`;
-    steps.push(`Last the ${full(last)}: ${by}, but stop where it just takes up the load without bending the plate.`);
-  }
   for (const one of all) {
-    if (one.leave !== undefined && one !== last) steps.push(`Leave the ${full(one)}: ${REASONS[one.leave]}.`);
+    if (one.leave !== undefined && one !== last) steps.push(step('leaveOne', { at: one.at, why: one.leave }));
   }
   return { steps, moved };
-}
-
-function beneath(ctx: Ask): string[] {
-  return ctx.choice('build') === 'nut'
-    ? ['Clockwise is as seen from above, through the bed; looking up from beneath it is the other way round.']
-    : [];
 }
 
 /** Less than this of the bed's middle, in metres, needs no new first layer. */
 const NO_LIFT = 5e-6;
 
-function middle(ctx: Ask): string {
-  const lift = ctx.number('dh_m');
-  if (Math.abs(lift) < NO_LIFT) return 'The middle of the bed keeps its height; look at the first layer all the same.';
-  return `This ${lift > 0 ? 'raises' : 'lowers'} the middle of the bed by ${ctx.text('dh_m', { magnitude: true })}: set the height of the first layer anew before the nozzle comes down.`;
+function middle(ask: Ask): Told {
+  const lift = ask.number('dh_m');
+  if (Math.abs(lift) < NO_LIFT) return step('middleKeeps');
+  return step('middleMoves', { raises: lift > 0, by: ask.quantity('dh_m') });
 }
 
-function turnThem(ctx: Ask): Instruction {
-  const all = adjusters(ctx);
+function turnThem(ask: Ask): Order {
+  const all = adjusters(ask);
   const { steps, moved } = turnSteps(all);
   const [first] = moved;
   if (!first) {
-    return {
-      headline: 'The bed leans, but no adjuster by as much as a hand can set: leave it, or use a finer thread.',
-      steps: [`As measured, it ${leaning(ctx)}.`, ...steps, ...warpSteps(ctx)],
-      movements: [],
-    };
+    return tell('finerThread', {}, { steps: [step('leans', { lean: leaning(ask) }), ...steps, ...warpSteps(ask)] });
   }
-  const more = moved.length > 1 ? `; then ${moved.length - 1} more, in the steps` : '';
-  const movements: Movement[] = moved.map(({ name, way, turn }) => ({
-    part: `${name} adjuster`,
-    direction: way,
-    amount: Math.abs(turn),
+  const movements = moved.map(({ at, turn, raise }): Movement => ({
+    part: `${at.name} adjuster`,
+    direction: turn.way,
+    amount: Math.abs(raise),
   }));
-  return {
-    headline: `Turn the ${first.name} adjuster ${first.text}, seen from above${more}.`,
-    steps: [
-      `The bed ${leaning(ctx)}. Lift the nozzle well clear first.`,
-      ...beneath(ctx),
-      ...steps,
-      middle(ctx),
-      'Measure all points again and repeat: two rounds bring it in; if a third is needed, something gives or sticks.',
-      ...warpSteps(ctx),
-    ],
-    movements,
-  };
+  return tell(
+    'turn',
+    { name: first.at.name, turn: first.turn, more: moved.length - 1 },
+    {
+      steps: [
+        step('liftNozzle', { lean: leaning(ask) }),
+        ...(ask.choice('build') === 'nut' ? [step('fromAbove')] : []),
+        ...steps,
+        middle(ask),
+        step('measureAll'),
+        ...warpSteps(ask),
+      ],
+      movements,
+    },
+  );
 }
 
 /** Which adjuster, which way, how far, in which order; and what is left over. */
-export function action(ctx: Ask): Instruction {
-  const tilt = tiltState(ctx);
-  if (tilt === 'beyond') return turnThem(ctx);
+export function action(ask: Ask): Order {
+  const tilt = tiltState(ask);
+  if (tilt === 'beyond') return turnThem(ask);
   if (tilt === 'too close') {
-    return {
-      headline: 'Measure again before turning anything: whether the bed leans too far is too close to call.',
-      steps: [
-        `As measured, it ${leaning(ctx)}; the doubt of the readings is as large as what matters.`,
-        'Take a finer tool, more points, or each point twice.',
-        ...warpSteps(ctx),
-      ],
-      measureAgain: true,
-    };
+    return tell(
+      'again',
+      {},
+      {
+        steps: [step('leansInDoubt', { lean: leaning(ask) }), step('finerTool'), ...warpSteps(ask)],
+        measureAgain: true,
+      },
+    );
   }
   // Asked for so that the screen says what the plane still waits for.
-  ctx.number('t_p');
-  return leaveIt(ctx);
+  ask.number('t_p');
+  return leaveIt(ask);
 }

@@ -3,8 +3,10 @@ import { calculators, situation } from '../../../test/support/calculators';
 import { coarseThreads } from '../../reference/threads';
 import type { Choices } from '../../engine/calculator';
 import { evaluate } from '../../engine/evaluate';
-import calc from './index';
-import { clockText, placeWords } from './turning';
+import { choices } from './choices';
+import { model } from './model';
+import { clockOf, spotOf } from './turning';
+import words from './words/en';
 
 const tram = calculators.find(([id]) => id === 'bed-tram')![1];
 type Line = readonly [x: number, y: number, z: number | string];
@@ -129,36 +131,76 @@ function lift(x: number, y: number, a: Corner, b: Corner, c: Corner): number {
   return (area(here, b, c) * a.lift + area(a, here, c) * b.lift + area(a, b, here) * c.lift) / area(a, b, c);
 }
 
+/** What is told: the key of the order, its arguments, and its steps by key. */
+function told(found: ReturnType<typeof evaluate>) {
+  const { say, args, steps } = found.instruction!.order;
+  return { say, args, keys: steps.map((one) => one.say), step: (key: string) => steps.find((one) => one.say === key) };
+}
+
 describe('what is said', () => {
   it('starts with the farthest off, and with four brings the last to touch', () => {
     const found = measure(corners(0, 0.1, 0.4, 0.25, 0.002), { keep_4: '1' });
     expect(found.verdict.state).toBe('beyond');
-    expect(found.instruction!.headline).toMatch(
-      /^Turn the back right adjuster just under 5\/8 turn anticlockwise \(\d+(\.\d)?°\), seen from above/,
-    );
-    const steps = found.instruction!.steps.join('\n');
-    expect(steps).toMatch(/the front right adjuster comes last/);
-    expect(steps.indexOf('The back right adjuster:')).toBeLessThan(steps.indexOf('The back left adjuster:'));
-    expect(steps).toMatch(/Last the front right adjuster: .* but stop where it just takes up the load/);
-    expect(steps).toMatch(/Leave the front left adjuster: the others are counted from it/);
-    expect(steps).toMatch(/lowers the middle of the bed by/);
+    const { say, args, keys, step } = told(found);
+    expect(say).toBe('turn');
+    expect(args).toMatchObject({
+      name: 'back right',
+      turn: { way: 'anticlockwise', clock: { whole: 0, fraction: '5/8', off: 'under' } },
+      more: 2,
+    });
+    expect(keys).toEqual([
+      'liftNozzle',
+      'fromAbove',
+      'fourthLast',
+      'turnOne',
+      'turnOne',
+      'turnLast',
+      'leaveOne',
+      'middleMoves',
+      'measureAll',
+      'leftOver',
+    ]);
+    const turned = found.instruction!.order.steps.filter((one) => one.say === 'turnOne').map(({ args }) => args.at);
+    expect(turned).toMatchObject([{ name: 'back right' }, { name: 'back left' }]);
+    expect(step('fourthLast')?.args.at).toMatchObject({ name: 'front right' });
+    expect(step('turnLast')?.args.at).toMatchObject({ name: 'front right' });
+    expect(step('leaveOne')?.args).toMatchObject({ at: { name: 'front left' }, why: 'still' });
+    expect(step('middleMoves')?.args.raises).toBe(false);
+    expect(found.instruction!.sentence).toMatch(/just under 5\/8 turn .*\(\d+(\.\d)?°\)/);
+  });
+
+  it('names the place of an adjuster that has only a number', () => {
+    const places = { X_a: '10', Y_a: '10', X_b: '210', Y_b: '10', X_c: '110', Y_c: '210' };
+    const { args, step } = told(measure(corners(0, 0, 0.5, 0.5), { layout: 'three', keep_3: '1' }, places));
+    expect(args.name).toBe('third');
+    expect(step('turnOne')?.args.at).toEqual({ name: 'third', spot: 'back middle' });
+    expect(told(measure(corners(0, 0, 0.5, 0.5))).step('turnOne')?.args.at).toMatchObject({ spot: undefined });
   });
 
   it('says which turns are less than a hand can set, and which less than the readings tell', () => {
     const small = measure(corners(0, 0.01, 0.3, 0.29, 0.001), { keep_4: '1' });
-    expect(small.instruction!.steps.join(' ')).toMatch(
-      /front right adjuster: back to where it stood \(less than a hand can set\)/,
-    );
+    expect(told(small).step('returnLast')?.args).toMatchObject({ at: { name: 'front right' }, why: 'small' });
     expect(moves(small)).not.toHaveProperty('front right adjuster');
     const rough = measure(corners(0, 0.1, 0.5, 0.4, 0.1), { keep_4: '1' });
-    expect(rough.instruction!.steps.join(' ')).toMatch(/less than these readings can tell/);
+    expect(told(rough).step('returnLast')?.args).toMatchObject({ at: { name: 'front right' }, why: 'doubt' });
+  });
+
+  it('leaves all where none has to turn by as much as a hand can set', () => {
+    const found = measure(corners(0, 0.06, 0.06, 0, 0.001), { keep_4: 'all', build: 'z' }, { phi_h: '10' });
+    expect(found.verdict.state).toBe('beyond');
+    expect(told(found).say).toBe('finerThread');
+    expect(found.instruction!.movements).toEqual([]);
   });
 
   it('judges tilt and warp apart', () => {
     const bowl = measure([...corners(0, 0, 0, 0), [110, 110, '-0.3 ± 0.01']]);
     expect(bowl.verdict.checks.map(({ state }) => state)).toEqual(['within', 'within', 'beyond']);
-    expect(bowl.instruction!.headline).toMatch(/^Turn nothing: .* 0\.300?\smm of warp is left that no screw can fix/);
-    expect(bowl.instruction!.steps[0]).toMatch(/point 5 0\.240?\smm below it/);
+    expect(told(bowl).say).toBe('turnNothing');
+    expect(told(bowl).keys).toEqual(['leftOver', 'freeBed', 'shimLowPlace']);
+    expect((told(bowl).args.left as { si: number }).si).toBeCloseTo(0.3e-3, 9);
+    const { low } = told(bowl).step('leftOver')!.args as { low: { point: number; by: { si: number } } };
+    expect(low.point).toBe(5);
+    expect(low.by.si).toBeCloseTo(-0.24e-3, 9);
     expect(bowl.instruction!.movements).toEqual([]);
     expect(measure([...corners(0, 0, 0, 0), [110, 110, '-0.3']], { judge: 'tilt' }).verdict.state).toBe('within');
   });
@@ -167,34 +209,36 @@ describe('what is said', () => {
     const rough = measure(corners(0, 0.02, 0.05, 0.03, 0.1));
     expect(rough.verdict.state).toBe('too close');
     expect(rough.instruction).toMatchObject({ measureAgain: true });
-    expect(rough.instruction!.movements ?? []).toEqual([]);
+    expect(rough.instruction!.movements).toEqual([]);
     const warped = measure(corners(0.025, -0.025, 0.025, -0.025, 0.01), { judge: 'both' });
     expect(warped.verdict.checks.map(({ state }) => state)).toEqual(['within', 'within', 'within']);
     const doubtful = measure(corners(0.05, -0.05, 0.05, -0.05, 0.01));
     expect(doubtful.verdict.checks.at(-1)?.state).toBe('too close');
-    expect(doubtful.instruction!.headline).toMatch(/flat enough is too close to call/);
+    expect(told(doubtful)).toMatchObject({ say: 'flatUnsure', keys: ['leftOverUnsure', 'pointsFinerTool'] });
   });
 
   it('has no verdict on warp from three points, and says so', () => {
     const three = corners(0, 0, 0, 0).slice(0, 3);
     const both = measure(three);
     expect(both.verdict.state).toBe('none');
-    expect(both.instruction!.steps.join(' ')).toMatch(/Three points always lie in a plane/);
+    expect(told(both).keys).toContain('threePoints');
     expect(measure(three, { judge: 'tilt' }).verdict.state).toBe('within');
   });
 
   it('refuses too few points, points in one line, and a height without a place', () => {
-    expect(measure([]).cannot).toMatch(/^No point so far: .*at least three/);
-    expect(measure(corners(0, 0, 0, 0).slice(0, 2)).cannot).toMatch(/^Two points so far/);
+    const { problems } = words;
+    expect(measure([]).cannot).toBe(problems.tooFew({ points: 0 }));
+    expect(measure(corners(0, 0, 0, 0).slice(0, 2)).cannot).toBe(problems.tooFew({ points: 2 }));
     expect(
       measure([
         [0, 0, 0],
         [50, 50, 0.1],
         [100, 100, 0],
       ]).cannot,
-    ).toMatch(/all lie in one line/);
-    const found = evaluate(tram, situation(tram, { z_1: '0.1' }));
-    expect(found.cannot).toMatch(/^Point 1 has a height but no place/);
+    ).toBe(problems.inOneLine);
+    const found = model.compute({ z_1: { value: 1e-4, u: 0, shape: 'normal' } }, {});
+    expect(found).toEqual({ ok: false, problem: { say: 'noPlace', args: { line: 1 } } });
+    expect(evaluate(tram, situation(tram, { z_1: '0.1' })).cannot).toMatch(/1/);
   });
 
   it('counts only lines with a reading: places filled in beforehand wait', () => {
@@ -221,34 +265,43 @@ describe('the doubt', () => {
   });
 });
 
-describe('words', () => {
-  it('are the nearest fraction on a clock', () => {
-    const turn = 2 * Math.PI;
-    expect([0.02, 0.08, 0.26, 0.28, 0.49, 0.97, 1, 1.3, 2.26, 5.99].map((n) => clockText(n * turn))).toEqual([
-      '',
-      '1/12 turn',
-      '1/4 turn',
-      'just over 1/4 turn',
-      '1/2 turn',
-      'just under 1 turn',
-      '1 turn',
-      'just under 1 1/3 turns',
-      '2 1/4 turns',
-      '6 turns',
-    ]);
-    expect(clockText(-0.25 * turn)).toBe('1/4 turn');
+describe('a turn on a clock face', () => {
+  const turn = 2 * Math.PI;
+
+  it.each([
+    [0.08, 0, '1/12', undefined],
+    [0.26, 0, '1/4', undefined],
+    [0.28, 0, '1/4', 'over'],
+    [0.49, 0, '1/2', undefined],
+    [0.97, 1, undefined, 'under'],
+    [1, 1, undefined, undefined],
+    [1.3, 1, '1/3', 'under'],
+    [2.26, 2, '1/4', undefined],
+    [5.99, 6, undefined, undefined],
+    [-0.25, 0, '1/4', undefined],
+  ])('%d of a turn', (part, whole, fraction, off) => {
+    expect(clockOf(part * turn)).toEqual({ whole, fraction, off });
   });
 
-  it('say where on the bed', () => {
-    expect(placeWords(10, 10, 200, 200)).toBe('front left');
-    expect(placeWords(100, 190, 200, 200)).toBe('back middle');
-    expect(placeWords(190, 100, 200, 200)).toBe('right middle');
-    expect(placeWords(100, 100, 200, 200)).toBe('middle');
+  it('is none below a twenty-fourth', () => {
+    expect(clockOf(0.02 * turn)).toBeUndefined();
+  });
+
+  it('is one turn up to one, turns above it', () => {
+    const count = (part: number) => words.figure.adjuster(2, clockOf(part * turn));
+    expect([0.02, 0.25, 1.5, 2].map(count)).toEqual(['2: leave', '2: 1/4', '2: 1 1/2', '2: 2']);
   });
 });
 
+it('says where on the bed', () => {
+  expect(spotOf(10, 10, 200, 200)).toBe('front left');
+  expect(spotOf(100, 190, 200, 200)).toBe('back middle');
+  expect(spotOf(190, 100, 200, 200)).toBe('right middle');
+  expect(spotOf(100, 100, 200, 200)).toBe('middle');
+});
+
 describe('the pitches', () => {
-  it.each(Object.entries(calc.choices.thread.options))('%s is ISO 261’s', (name, { set }) => {
+  it.each(Object.entries(choices.thread.options))('%s is ISO 261’s', (name, { set }) => {
     const thread = coarseThreads.find((one) => one.name === name);
     expect(set).toEqual({ P_s: thread?.P });
   });

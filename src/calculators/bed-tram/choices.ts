@@ -38,9 +38,9 @@ export const choices = {
   ),
   thread: choice(
     {
-      M4: { set: { P_s: 0.7 } },
-      M3: { set: { P_s: 0.5 } },
-      M5: { set: { P_s: 0.8 } },
+      M4: { label: 'M4', set: { P_s: 0.7 } },
+      M3: { label: 'M3', set: { P_s: 0.5 } },
+      M5: { label: 'M5', set: { P_s: 0.8 } },
     },
     'M4',
     { from: 'bed.adjuster-thread', when: { build: ['nut', 'screw', 'rest', 'raises', 'lowers'] } },

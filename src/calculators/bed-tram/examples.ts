@@ -1,5 +1,4 @@
 import { derived } from '../../engine/calculator';
-import type { Example } from '../../engine/calculator';
 
 type Given = Record<string, string>;
 
@@ -17,7 +16,7 @@ const fivePoints = points([20, 20, 0.1], [180, 20, -0.05], [180, 180, 0.02], [20
 
 const typedPlaces = { X_a: '0 ± 0', Y_a: '0 ± 0', X_b: '200 ± 0', Y_b: '0 ± 0', X_c: '100 ± 0', Y_c: '200 ± 0' };
 
-export const examples: readonly Example[] = [
+export const examples = [
   {
     key: 'fivePointsThree',
     given: { ...fivePoints, ...typedPlaces, W: '200 ± 0', D: '200 ± 0', P_s: '0.5' },
@@ -92,4 +91,4 @@ export const examples: readonly Example[] = [
     verdict: 'beyond',
     source: derived('threeZScrews'),
   },
-];
+] as const;

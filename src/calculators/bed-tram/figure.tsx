@@ -6,7 +6,8 @@ import type { FigureProps } from '../../engine/calculator';
 import type calc from './index';
 import { heightMap, type Spot } from './map';
 import { MOST_POINTS } from './points';
-import { adjusterCount, clockText, wayOf } from './words';
+import { adjustersOf, clockOf, turnFor } from './turning';
+import say from './words/en';
 
 const WIDTH = 340;
 const TOP = 26;
@@ -40,7 +41,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
   };
   const adjusters = () => {
     const each = [];
-    for (let n = 1; n <= adjusterCount(props.choice.layout); n += 1) {
+    for (let n = 1; n <= adjustersOf(props.choice.layout).length; n += 1) {
       const i = n as 1 | 2 | 3 | 4;
       const turn = props.value(`psi_${i}`) ?? 0;
       each.push({ n, x: props.value(`X_${i}`), y: props.value(`Y_${i}`), turn });
@@ -50,7 +51,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
   const clamp = (value: number, low: number, high: number) => Math.min(Math.max(value, low), high);
   const base = () => bottom() + 64;
   return (
-    <Drawing width={WIDTH} height={base() + 40} label="Plan of the bed from above, with the heights of its points">
+    <Drawing width={WIDTH} height={base() + 40} label={say.figure.label}>
       <For each={map().tiles}>
         {(tile) => (
           <rect
@@ -75,7 +76,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
               y={clamp(py(one.y ?? 0), 12, bottom() + 12)}
               middle={WIDTH / 2}
               turn={one.turn}
-              clockwise={wayOf(one.turn, props.choice.build, props.choice.hand) === 'clockwise'}
+              clockwise={turnFor(one.turn, props.choice.build, props.choice.hand) === 'clockwise'}
             />
           </Show>
         )}
@@ -84,15 +85,31 @@ export default function Figure(props: FigureProps<typeof calc>) {
         {(spot) => <Height x={px(spot.x)} y={py(spot.y)} spot={spot} text={print(spot.rise)} />}
       </For>
       <text class="d-text" x={WIDTH / 2} y={TOP - 12} text-anchor="middle">
-        back
+        {say.figure.back}
       </text>
       <text class="d-text" x={WIDTH / 2} y={bottom() + 16} text-anchor="middle">
-        front: mm above (+) and below the mean
+        {say.figure.frontAndHeights}
       </text>
-      <Slope x={20} y={base()} rise={props.value('t_x')} over={W()} from="left" to="right" text={props.text('t_x')} />
-      <Slope x={190} y={base()} rise={props.value('t_y')} over={D()} from="front" to="back" text={props.text('t_y')} />
+      <Slope
+        x={20}
+        y={base()}
+        rise={props.value('t_x')}
+        over={W()}
+        from={say.figure.left}
+        to={say.figure.right}
+        text={props.text('t_x')}
+      />
+      <Slope
+        x={190}
+        y={base()}
+        rise={props.value('t_y')}
+        over={D()}
+        from={say.figure.front}
+        to={say.figure.back}
+        text={props.text('t_y')}
+      />
       <text class="d-text" x={WIDTH / 2} y={base() + 34} text-anchor="middle">
-        plan to scale; below, the tilt drawn {EXAGGERATED} times too large
+        {say.figure.scale(EXAGGERATED)}
       </text>
     </Drawing>
   );
@@ -116,11 +133,11 @@ function Height(props: { x: number; y: number; spot: Spot; text: string }) {
 
 function Adjuster(props: { n: number; x: number; y: number; middle: number; turn: number; clockwise: boolean }) {
   const outwards = () => (props.x < props.middle - 20 ? -1 : props.x > props.middle + 20 ? 1 : 0);
-  const clock = () => clockText(props.turn);
+  const clock = () => clockOf(props.turn);
   return (
     <g>
       <circle class="d-ghost" cx={props.x} cy={props.y} r={10} />
-      <Show when={clock() !== ''}>
+      <Show when={clock()}>
         <TurnArrow
           cx={props.x}
           cy={props.y}
@@ -135,7 +152,7 @@ function Adjuster(props: { n: number; x: number; y: number; middle: number; turn
         y={props.y + 18}
         text-anchor={outwards() > 0 ? 'end' : 'start'}
       >
-        {props.n}: {clock() === '' ? 'leave' : clock().replace(/just (?:over|under) | turns?/g, '')}
+        {say.figure.adjuster(props.n, clock())}
       </text>
     </g>
   );

@@ -1,54 +1,37 @@
 import { cite, derived } from '../../engine/calculator';
 import type { InputValue } from '../../formula/outcome';
 import { count, length, ratio, slope } from '../../quantity/kinds';
-import type { Measure } from '../../quantity/unit';
-import { type Citation } from '../../reference/citation';
-import type { Choices, ModelResult, ModelSpec, OutputSpec } from '../../engine/calculator';
+import { telling, type Told } from '../../engine/order';
+import type { Choices, ModelData, ModelResult } from '../../engine/spec';
 import { FOUR } from './choices';
 import { fitPlane, inOneLine, spreadOf, type Plane, type Point } from './plane';
 import { MOST_POINTS } from './points';
+import type words from './words/en';
+
+const { problem } = telling<typeof words>();
 
 const fit = cite('Golub and Van Loan, Matrix Computations', 'sectionLeastSquares', true);
 const parting = derived('covarianceCoefficientsTaken');
 const rest = cite('ISO 230-1:2012', 'clauseDeviationReference', true);
 const kept = derived('whichAdjusterStays');
 
-const output = (meaning: string, measure: Measure, equation: string, source: Citation): OutputSpec => ({
-  meaning,
-  measure,
-  equation,
-  cite: source,
-});
-const weight = (which: string): OutputSpec =>
-  output(
-    `Share of the ${which} adjuster in the height kept`,
-    ratio.one,
-    '1 if it stays, 0 if another does, else all alike',
-    kept,
-  );
-
-const outputs = {
-  h_m: output(
-    'Height of the plane at its centre',
-    length.mm,
-    'least Σ (z − h − i_p (x − x_m) − i_y (y − y_m + κ (x − x_m)))²',
-    fit,
-  ),
-  i_p: output('Slope along x, y going along with it', slope.mm_m, 'the same least squares', fit),
-  i_y: output('Slope, front to back', slope.mm_m, 'the same least squares', fit),
-  kappa: output('How y goes along with x', ratio.one, 'so chosen that i_p and i_y are uncorrelated', parting),
-  x_m: output('Centre of the points, from left', length.mm, 'where height and slopes are uncorrelated', parting),
-  y_m: output('Centre of the points, from front', length.mm, 'where height and slopes are uncorrelated', parting),
-  F: output('What no screw can fix, top to bottom', length.mm, 'highest less lowest point from the plane', rest),
-  e_h: output('Highest point above the plane', length.mm, 'largest of z − plane', rest),
-  e_l: output('Lowest point, from the plane', length.mm, 'smallest of z − plane', rest),
-  e_r: output('Root mean square from the plane', length.mm, '√(Σ (z − plane)² / n)', rest),
-  k_h: output('Point that lies highest', count.one, 'its line in the table', rest),
-  k_l: output('Point that lies lowest', count.one, 'its line in the table', rest),
-  w_1: weight('first'),
-  w_2: weight('second'),
-  w_3: weight('third'),
-  w_4: weight('fourth'),
+export const outputs = {
+  h_m: { measure: length.mm, cite: fit },
+  i_p: { measure: slope.mm_m, cite: fit },
+  i_y: { measure: slope.mm_m, cite: fit },
+  kappa: { measure: ratio.one, cite: parting },
+  x_m: { measure: length.mm, cite: parting },
+  y_m: { measure: length.mm, cite: parting },
+  F: { measure: length.mm, cite: rest },
+  e_h: { measure: length.mm, cite: rest },
+  e_l: { measure: length.mm, cite: rest },
+  e_r: { measure: length.mm, cite: rest },
+  k_h: { measure: count.one, cite: rest },
+  k_l: { measure: count.one, cite: rest },
+  w_1: { measure: ratio.one, cite: kept },
+  w_2: { measure: ratio.one, cite: kept },
+  w_3: { measure: ratio.one, cite: kept },
+  w_4: { measure: ratio.one, cite: kept },
 };
 
 const exact = (value: number): InputValue => ({ value, u: 0, shape: 'normal' });
@@ -57,28 +40,22 @@ const fitted = (value: number, u: number): InputValue => ({ value, u, shape: 'no
 type Inputs = Readonly<Record<string, InputValue | undefined>>;
 
 /** The lines that are whole, with heights upwards; or which line has a reading and no place. */
-function pointsOf(inputs: Inputs, choices: Choices): readonly Point[] | { readonly reason: string } {
+function pointsOf(inputs: Inputs, choices: Choices): readonly Point[] | { readonly problem: Told } {
   const up = choices.by === 'gap' ? -1 : 1;
   const points: Point[] = [];
   for (let line = 1; line <= MOST_POINTS; line += 1) {
     const [x, y, z] = [inputs[`x_${line}`], inputs[`y_${line}`], inputs[`z_${line}`]];
     if (!z) continue;
-    if (!x || !y)
-      return { reason: `Point ${line} has a height but no place: enter x and y beside it, or take the line out.` };
+    if (!x || !y) return { problem: problem('noPlace', { line }) };
     points.push({ line, x: x.value, y: y.value, z: up * z.value, u: z.u, u_x: x.u, u_y: y.u });
   }
   return points;
 }
 
-function refusal(points: readonly Point[]): string | undefined {
+function refusal(points: readonly Point[]): Told | undefined {
   const n = points.length;
-  if (n < 3) {
-    const have = ['No point', 'One point', 'Two points'][n] ?? '';
-    return `${have} so far: a plane needs the heights of at least three, not in one line.`;
-  }
-  if (inOneLine(points))
-    return 'These points all lie in one line: they do not say how the bed leans across it. Add one to the side.';
-  return undefined;
+  if (n === 0 || n === 1 || n === 2) return problem('tooFew', { points: n });
+  return inOneLine(points) ? problem('inOneLine') : undefined;
 }
 
 /** Shares of the adjusters in the height that all are brought to. */
@@ -126,9 +103,9 @@ function leftOver({ residuals, leaves, us }: Plane, points: readonly Point[]): R
 
 function compute(inputs: Inputs, choices: Choices): ModelResult {
   const points = pointsOf(inputs, choices);
-  if ('reason' in points) return { ok: false, reason: points.reason };
-  const reason = refusal(points);
-  if (reason !== undefined) return { ok: false, reason };
+  if ('problem' in points) return { ok: false, problem: points.problem };
+  const refused = refusal(points);
+  if (refused) return { ok: false, problem: refused };
   const plane = fitPlane(points);
   const [w_1 = 0, w_2 = 0, w_3 = 0, w_4 = 0] = weights(choices);
   return {
@@ -150,4 +127,4 @@ function compute(inputs: Inputs, choices: Choices): ModelResult {
 }
 
 /** Plane through the points by least squares, what it leaves, and which adjuster the turns are counted from. */
-export const model: ModelSpec<typeof outputs> = { outputs, compute };
+export const model: ModelData<typeof outputs> = { outputs, compute };

@@ -1,43 +1,40 @@
 import { length } from '../../quantity/kinds';
-import { input, type InputSpec, type TableSpec } from '../../engine/calculator';
+import { input } from '../../engine/calculator';
+import { telling, type Told } from '../../engine/order';
+import type { InputData, TableData } from '../../engine/spec';
+import type words from './words/en';
+
+const { problem } = telling<typeof words>();
 
 export const MOST_POINTS = 25;
 
 const place = { range: [-500, 2000], spread: 1, signed: true } as const;
 
-const line = (n: number): Record<string, InputSpec> => ({
-  [`x_${n}`]: input(`Point ${n}, from the left edge`, length.mm, {
-    ...place,
-    cell: { table: 'points', line: n, column: 'x' },
-  }),
-  [`y_${n}`]: input(`Point ${n}, from the front edge`, length.mm, {
-    ...place,
-    cell: { table: 'points', line: n, column: 'y' },
-  }),
-  [`z_${n}`]: input(`Point ${n}, height or gap`, length.mm, {
-    range: [-20, 20],
-    tool: 'feeler',
-    signed: true,
-    cell: { table: 'points', line: n, column: 'z' },
-  }),
-});
-
 type CellName = `${'x' | 'y' | 'z'}_${number}`;
+type Cell = InputData<never> & Required<Pick<InputData, 'cell'>>;
+
+const line = (n: number): Readonly<Record<CellName, Cell>> => {
+  const cell = (column: string) => ({ cell: { table: 'points', line: n, column } });
+  return {
+    [`x_${n}`]: { ...input(length.mm, place), ...cell('x') },
+    [`y_${n}`]: { ...input(length.mm, place), ...cell('y') },
+    [`z_${n}`]: { ...input(length.mm, { range: [-20, 20], tool: 'feeler', signed: true }), ...cell('z') },
+  };
+};
 
 /** Three cells for each of up to 25 points: place on the bed and height there. */
-export const cells: Readonly<Record<CellName, InputSpec>> = Object.fromEntries(
+export const cells: Readonly<Record<CellName, Cell>> = Object.fromEntries(
   Array.from({ length: MOST_POINTS }, (_, i) => Object.entries(line(i + 1))).flat(),
 );
 
 type Value = (symbol: string) => number | undefined;
-type Filled = readonly Readonly<Record<string, number>>[] | { readonly reason: string };
+type Filled = readonly Readonly<Record<string, number>>[] | { readonly problem: Told };
 
 /** `n` by `n` places, from the front left by rows, the outer ones a margin inside the edges. SI. */
 function grid(n: number, value: Value): Filled {
   const [W, D, margin] = [value('W'), value('D'), value('c_m')];
-  if (W === undefined || D === undefined || margin === undefined)
-    return { reason: 'Bed width, depth and margin are needed first.' };
-  if (2 * margin >= Math.min(W, D)) return { reason: 'The margin leaves nothing of the bed: make it smaller.' };
+  if (W === undefined || D === undefined || margin === undefined) return { problem: problem('edgesNeeded') };
+  if (2 * margin >= Math.min(W, D)) return { problem: problem('marginTooLarge') };
   const at = (i: number, side: number): number => margin + (i * (side - 2 * margin)) / (n - 1);
   return Array.from({ length: n * n }, (_, i) => ({ x: at(i % n, W), y: at(Math.floor(i / n), D) }));
 }
@@ -48,22 +45,19 @@ function atAdjusters(value: Value): Filled {
     const [x, y] = [value(`X_${i}`), value(`Y_${i}`)];
     return x === undefined || y === undefined ? [] : [{ x, y }];
   });
-  return places.length < 3 ? { reason: 'The places of the adjusters are needed first.' } : places;
+  return places.length < 3 ? { problem: problem('adjustersNeeded') } : places;
 }
 
-export const tables: Readonly<Record<string, TableSpec>> = {
+export const tables = {
   points: {
-    label: 'Points of the bed',
-    line: 'Point',
-    columns: { x: 'x, from left', y: 'y, from front', z: 'Height or gap' },
+    columns: ['x', 'y', 'z'],
     least: 3,
-    hint: 'Bed warm as for printing, everything clean. x runs from the left edge to the right, y from the front to the back. Any height may count as zero; bring every point up from the same side.',
     presets: {
-      'at the adjusters': atAdjusters,
-      '4 corners': (value) => grid(2, value),
-      '3 × 3': (value) => grid(3, value),
-      '4 × 4': (value) => grid(4, value),
-      '5 × 5': (value) => grid(5, value),
+      adjusters: atAdjusters,
+      two: (value: Value) => grid(2, value),
+      three: (value: Value) => grid(3, value),
+      four: (value: Value) => grid(4, value),
+      five: (value: Value) => grid(5, value),
     },
   },
-};
+} satisfies Readonly<Record<string, TableData>>;

@@ -1,8 +1,8 @@
 const FULL_TURN = 2 * Math.PI;
 
 /** Fractions of a turn that a hand finds on a clock: eighths, thirds and twelfths. */
-const FRACTIONS: readonly (readonly [value: number, text: string])[] = [
-  [0, ''],
+const FRACTIONS: readonly (readonly [value: number, fraction: string | undefined])[] = [
+  [0, undefined],
   [1 / 12, '1/12'],
   [1 / 8, '1/8'],
   [1 / 6, '1/6'],
@@ -15,57 +15,69 @@ const FRACTIONS: readonly (readonly [value: number, text: string])[] = [
   [3 / 4, '3/4'],
   [5 / 6, '5/6'],
   [11 / 12, '11/12'],
-  [1, ''],
+  [1, undefined],
 ];
 
 /** A hand sees so much on a clock face, in turns. */
 const SEEN = 1 / 72;
 
+/** A turn as the nearest on a clock face: whole turns and a fraction, and on which side of it the turn lies. */
+export interface Clock {
+  readonly whole: number;
+  readonly fraction: string | undefined;
+  readonly off: 'over' | 'under' | undefined;
+}
+
 /**
- * "1/4 turn", "just over 1 1/2 turns", "2 turns": the nearest on a clock face; empty below a twenty-fourth.
+ * The nearest on a clock face; undefined below a twenty-fourth of a turn.
  * @param angle radians
  */
-export function clockText(angle: number): string {
+export function clockOf(angle: number): Clock | undefined {
   const turns = Math.abs(angle) / FULL_TURN;
   const rest = turns - Math.floor(turns);
   const [value, fraction] = FRACTIONS.reduce((best, one) =>
     Math.abs(one[0] - rest) < Math.abs(best[0] - rest) ? one : best,
   );
   const whole = Math.floor(turns) + (value === 1 ? 1 : 0);
-  if (whole === 0 && fraction === '') return '';
-  const about = rest - value > SEEN ? 'just over ' : value - rest > SEEN ? 'just under ' : '';
-  const number = [whole === 0 ? '' : String(whole), fraction].filter((part) => part !== '').join(' ');
-  return `${about}${number} ${whole > 1 || (whole === 1 && fraction !== '') ? 'turns' : 'turn'}`;
+  if (whole === 0 && fraction === undefined) return undefined;
+  return { whole, fraction, off: rest - value > SEEN ? 'over' : value - rest > SEEN ? 'under' : undefined };
 }
 
-/** "front left", "back middle", "middle". */
-export function placeWords(x: number, y: number, W: number, D: number): string {
+const SPOTS = [
+  ['front left', 'front middle', 'front right'],
+  ['left middle', 'middle', 'right middle'],
+  ['back left', 'back middle', 'back right'],
+] as const;
+/** A ninth of the bed. */
+export type Spot = (typeof SPOTS)[number][number];
+
+/** Which ninth of a bed of width `W` and depth `D` a place lies in. */
+export function spotOf(x: number, y: number, W: number, D: number): Spot {
   const third = (part: number, whole: number): 0 | 1 | 2 => (part < whole / 3 ? 0 : part > (2 * whole) / 3 ? 2 : 1);
-  const across = ['left', '', 'right'][third(x, W)] ?? '';
-  const along = ['front', '', 'back'][third(y, D)] ?? '';
-  if (across !== '' && along !== '') return `${along} ${across}`;
-  return across === '' && along === '' ? 'middle' : `${along}${across} middle`;
+  return SPOTS[third(y, D)][third(x, W)];
 }
 
 const ORDINALS = ['first', 'second', 'third', 'fourth'] as const;
 
-const NAMED: Readonly<Record<string, readonly string[]>> = {
+/** What an adjuster is known by: its place where the layout has one, else its number. */
+export type AdjusterName = Spot | (typeof ORDINALS)[number];
+
+const NAMED = {
   corners: ['front left', 'front right', 'back right', 'back left'],
   front: ['front left', 'front right', 'back middle'],
   back: ['back left', 'back right', 'front middle'],
-};
+  three: ORDINALS.slice(0, 3),
+  four: ORDINALS,
+} as const satisfies Readonly<Record<string, readonly AdjusterName[]>>;
+export type Layout = keyof typeof NAMED;
 
-/** What an adjuster is called, counted from 0: by its place where the layout has one, else by its number. */
-export function adjusterName(layout: string, i: number): string {
-  return NAMED[layout]?.[i] ?? ORDINALS[i] ?? '';
+/** The adjusters of a layout, in their order. */
+export function adjustersOf(layout: Layout): readonly AdjusterName[] {
+  return NAMED[layout];
 }
 
-/** How many adjusters a layout has. */
-export function adjusterCount(layout: string): 3 | 4 {
-  return layout === 'corners' || layout === 'four' ? 4 : 3;
-}
-
-export type Way = 'clockwise' | 'anticlockwise';
+/** Direction of turning, seen from above. */
+export type Turn = 'clockwise' | 'anticlockwise';
 
 /*
  * Seen from above, right-hand thread. A nut on a screw that hangs from the bed: clockwise it runs down and off, and the
@@ -82,7 +94,7 @@ const CLOCKWISE_RAISES: Readonly<Record<string, boolean>> = {
 };
 
 /** Which way to turn, seen from above, to raise or lower the bed at an adjuster. */
-export function wayOf(raise: number, build: string, hand: string): Way {
+export function turnFor(raise: number, build: string, hand: string): Turn {
   const tried = build === 'raises' || build === 'lowers';
   const clockwiseRaises = (CLOCKWISE_RAISES[build] ?? true) === (tried || hand === 'right');
   return raise >= 0 === clockwiseRaises ? 'clockwise' : 'anticlockwise';

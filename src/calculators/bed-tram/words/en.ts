@@ -1,4 +1,8 @@
 /** Words of the check “Bed tram”. */
+import orders from './en/orders';
+
+const SHARE = '1 if it stays, 0 if another does, else all alike';
+
 const en = {
   inputs: {
     b_a: {
@@ -80,11 +84,7 @@ const en = {
     },
     thread: {
       label: 'Thread of the adjusters',
-      options: {
-        M4: 'M4',
-        M3: 'M3',
-        M5: 'M5',
-      },
+      options: {},
     },
     hand: {
       label: 'Its hand',
@@ -149,6 +149,59 @@ const en = {
     psi_2: 'Turn at the second adjuster, raising is +',
     psi_3: 'Turn at the third adjuster, raising is +',
     psi_4: 'Turn at the fourth adjuster, raising is +',
+    h_m: 'Height of the plane at its centre',
+    i_p: 'Slope along x, y going along with it',
+    i_y: 'Slope, front to back',
+    kappa: 'How y goes along with x',
+    x_m: 'Centre of the points, from left',
+    y_m: 'Centre of the points, from front',
+    F: 'What no screw can fix, top to bottom',
+    e_h: 'Highest point above the plane',
+    e_l: 'Lowest point, from the plane',
+    e_r: 'Root mean square from the plane',
+    k_h: 'Point that lies highest',
+    k_l: 'Point that lies lowest',
+    w_1: 'Share of the first adjuster in the height kept',
+    w_2: 'Share of the second adjuster in the height kept',
+    w_3: 'Share of the third adjuster in the height kept',
+    w_4: 'Share of the fourth adjuster in the height kept',
+  },
+  equations: {
+    h_m: 'least Σ (z − h − i_p (x − x_m) − i_y (y − y_m + κ (x − x_m)))²',
+    i_p: 'the same least squares',
+    i_y: 'the same least squares',
+    kappa: 'so chosen that i_p and i_y are uncorrelated',
+    x_m: 'where height and slopes are uncorrelated',
+    y_m: 'where height and slopes are uncorrelated',
+    F: 'highest less lowest point from the plane',
+    e_h: 'largest of z − plane',
+    e_l: 'smallest of z − plane',
+    e_r: '√(Σ (z − plane)² / n)',
+    k_h: 'its line in the table',
+    k_l: 'its line in the table',
+    w_1: SHARE,
+    w_2: SHARE,
+    w_3: SHARE,
+    w_4: SHARE,
+  },
+  tables: {
+    points: {
+      label: 'Points of the bed',
+      line: 'Point',
+      hint: 'Bed warm as for printing, everything clean. x runs from the left edge to the right, y from the front to the back. Any height may count as zero; bring every point up from the same side.',
+      columns: {
+        x: { head: 'x, from left', cell: (line: number) => `Point ${line}, from the left edge` },
+        y: { head: 'y, from front', cell: (line: number) => `Point ${line}, from the front edge` },
+        z: { head: 'Height or gap', cell: (line: number) => `Point ${line}, height or gap` },
+      },
+      presets: {
+        adjusters: 'at the adjusters',
+        two: '4 corners',
+        three: '3 × 3',
+        four: '4 × 4',
+        five: '5 × 5',
+      },
+    },
   },
   limits: {
     t_p: 'Tilt, front left to back right',
@@ -198,7 +251,6 @@ const en = {
     clauseDeviationReference: 'clause 3: deviation from the reference plane',
     whichAdjusterStays: 'which adjuster stays, or all alike',
   },
-  orders: {},
-  steps: {},
+  ...orders,
 };
 export default en;

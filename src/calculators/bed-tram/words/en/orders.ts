@@ -1,0 +1,165 @@
+/** What the check “Bed tram” tells to do, what it refuses, and the writing on its drawing. */
+import type { Amount, Print } from '../../../../engine/order';
+import type { AdjusterName, Clock, Spot, Turn } from '../../turning';
+
+interface At {
+  readonly name: AdjusterName;
+  readonly spot: Spot | undefined;
+}
+interface Turned {
+  readonly way: Turn;
+  readonly by: Amount;
+  readonly clock: Clock | undefined;
+}
+interface Rise {
+  readonly rises: boolean;
+  readonly by: Amount;
+}
+interface Lean {
+  readonly right: Rise;
+  readonly back: Rise;
+}
+interface Farthest {
+  readonly point: number;
+  readonly by: Amount;
+}
+interface Left {
+  readonly by: Amount;
+  readonly high: Farthest;
+  readonly low: Farthest;
+}
+
+const names: Readonly<Record<AdjusterName, string>> = {
+  'front left': 'front left',
+  'front middle': 'front middle',
+  'front right': 'front right',
+  'left middle': 'left middle',
+  middle: 'middle',
+  'right middle': 'right middle',
+  'back left': 'back left',
+  'back middle': 'back middle',
+  'back right': 'back right',
+  first: 'first',
+  second: 'second',
+  third: 'third',
+  fourth: 'fourth',
+};
+const ways = { clockwise: 'clockwise', anticlockwise: 'anticlockwise' };
+const arrows = { clockwise: '↻', anticlockwise: '↺' };
+const reasons = {
+  still: 'the others are counted from it',
+  small: 'less than a hand can set',
+  doubt: 'less than these readings can tell',
+};
+
+/** “1 1/2”, “5/8”, “2”. */
+const numeral = ({ whole, fraction }: Clock): string =>
+  fraction === undefined ? String(whole) : whole === 0 ? fraction : `${whole} ${fraction}`;
+
+/** “1/4 turn”, “2 1/4 turns”. */
+const turns = (clock: Clock): string => {
+  const many = clock.whole > 1 || (clock.whole === 1 && clock.fraction !== undefined);
+  return many ? `${numeral(clock)} turns` : `${numeral(clock)} turn`;
+};
+
+/** “1/4 turn”, “just over 1 1/2 turns”. */
+const onClock = (clock: Clock): string =>
+  clock.off === undefined
+    ? turns(clock)
+    : clock.off === 'over'
+      ? `just over ${turns(clock)}`
+      : `just under ${turns(clock)}`;
+
+/** “1/4 turn clockwise (94°)”; the degrees alone where a clock face is too coarse. */
+const turned = ({ way, by, clock }: Turned, p: Print): string =>
+  clock ? `${onClock(clock)} ${ways[way]} (${p.size(by)})` : `${p.size(by)} ${ways[way]}`;
+
+const adjuster = ({ name, spot }: At): string =>
+  spot === undefined ? `${names[name]} adjuster` : `${names[name]} adjuster, ${names[spot]}`;
+
+/** “rises 0.20 mm from left to right, falls 0.08 mm from front to back”. */
+const leaning = ({ right, back }: Lean, p: Print): string =>
+  `${right.rises ? 'rises' : 'falls'} ${p.size(right.by)} from left to right, ${back.rises ? 'rises' : 'falls'} ${p.size(back.by)} from front to back`;
+
+const leftOver = ({ by, high, low }: Left, p: Print): string =>
+  `${p(by)} from top to bottom is left that no screw can fix: point ${p.number(high.point)} lies ${p.size(high.by)} above the plane, point ${p.number(low.point)} ${p.size(low.by)} below it.`;
+
+const en = {
+  orders: {
+    turn: (a: { name: AdjusterName; turn: Turned; more: number }, p: Print) => ({
+      glance: `${arrows[a.turn.way]} ${a.turn.clock ? turns(a.turn.clock) : p.size(a.turn.by)} · ${names[a.name]}`,
+      sentence: `Turn the ${names[a.name]} adjuster ${turned(a.turn, p)}, seen from above${a.more > 0 ? `; then ${p.number(a.more)} more, in the steps` : ''}.`,
+    }),
+    finerThread: {
+      glance: '✓ Leave it, or finer thread',
+      sentence: 'The bed leans, but no adjuster by as much as a hand can set: leave it, or use a finer thread.',
+    },
+    again: {
+      glance: '⟳ Measure again, finer tool',
+      sentence: 'Measure again before turning anything: whether the bed leans too far is too close to call.',
+    },
+    turnNothing: (a: { left: Amount }, p: Print) => ({
+      glance: `✕ ${p(a.left)} warp · turn nothing`,
+      sentence: `Turn nothing: the tilt is within its limit, but ${p(a.left)} of warp is left that no screw can fix.`,
+    }),
+    flatUnsure: {
+      glance: '⟳ Measure flatness again, finer tool',
+      sentence:
+        'Leave the adjusters: the tilt is within its limit. Whether the bed is flat enough is too close to call.',
+    },
+    leave: { glance: '✓ Leave it', sentence: 'Leave it: the bed is level enough.' },
+  },
+  steps: {
+    leans: (a: { lean: Lean }, p: Print) => `As measured, it ${leaning(a.lean, p)}.`,
+    leansInDoubt: (a: { lean: Lean }, p: Print) =>
+      `As measured, it ${leaning(a.lean, p)}; the doubt of the readings is as large as what matters.`,
+    liftNozzle: (a: { lean: Lean }, p: Print) => `The bed ${leaning(a.lean, p)}. Lift the nozzle well clear first.`,
+    finerTool: 'Take a finer tool, more points, or each point twice.',
+    pointsFinerTool: 'Measure the points again with a finer tool, each twice.',
+    note: 'Note the reading for this machine.',
+    threePoints: 'Three points always lie in a plane: to see warp take a fourth, or pick “tilt alone”.',
+    leftOver: (a: Left, p: Print) => leftOver(a, p),
+    leftOverUnsure: (a: Left, p: Print) =>
+      `${leftOver(a, p)} Whether that is too much cannot be told from these readings.`,
+    freeBed:
+      'Take off a bed that is clamped or screwed down, look for dirt or plastic beneath, and slacken any adjuster that strains it; measure again.',
+    shimLowPlace:
+      'If it stays: shim the low place from beneath the loose plate, change the plate, or print a thicker first layer.',
+    fourthLast: (a: { at: At }) =>
+      `Three carry a plate, a fourth bends it: the ${adjuster(a.at)} comes last. Slacken it now if it is tight, counting the turns.`,
+    turnOne: (a: { at: At; turn: Turned; raises: boolean }, p: Print) =>
+      `The ${adjuster(a.at)}: ${turned(a.turn, p)}, ${a.raises ? 'raising' : 'lowering'} the bed there.`,
+    turnLast: (a: { at: At; turn: Turned }, p: Print) =>
+      `Last the ${adjuster(a.at)}: ${turned(a.turn, p)} from where it stood, but stop where it just takes up the load without bending the plate.`,
+    returnLast: (a: { at: At; why: keyof typeof reasons }) =>
+      `Last the ${adjuster(a.at)}: back to where it stood (${reasons[a.why]}), but stop where it just takes up the load without bending the plate.`,
+    leaveOne: (a: { at: At; why: keyof typeof reasons }) => `Leave the ${adjuster(a.at)}: ${reasons[a.why]}.`,
+    fromAbove: 'Clockwise is as seen from above, through the bed; looking up from beneath it is the other way round.',
+    middleKeeps: 'The middle of the bed keeps its height; look at the first layer all the same.',
+    middleMoves: (a: { raises: boolean; by: Amount }, p: Print) =>
+      `This ${a.raises ? 'raises' : 'lowers'} the middle of the bed by ${p.size(a.by)}: set the height of the first layer anew before the nozzle comes down.`,
+    measureAll:
+      'Measure all points again and repeat: two rounds bring it in; if a third is needed, something gives or sticks.',
+  },
+  problems: {
+    noPlace: (a: { line: number }, p: Print) =>
+      `Point ${p.number(a.line)} has a height but no place: enter x and y beside it, or take the line out.`,
+    tooFew: (a: { points: 0 | 1 | 2 }) =>
+      `${['No point', 'One point', 'Two points'][a.points] ?? ''} so far: a plane needs the heights of at least three, not in one line.`,
+    inOneLine: 'These points all lie in one line: they do not say how the bed leans across it. Add one to the side.',
+    edgesNeeded: 'Bed width, depth and margin are needed first.',
+    marginTooLarge: 'The margin leaves nothing of the bed: make it smaller.',
+    adjustersNeeded: 'The places of the adjusters are needed first.',
+  },
+  figure: {
+    label: 'Plan of the bed from above, with the heights of its points',
+    left: 'left',
+    right: 'right',
+    front: 'front',
+    back: 'back',
+    frontAndHeights: 'front: mm above (+) and below the mean',
+    adjuster: (n: number, clock: Clock | undefined) => (clock ? `${n}: ${numeral(clock)}` : `${n}: leave`),
+    scale: (factor: number) => `plan to scale; below, the tilt drawn ${factor} times too large`,
+  },
+};
+export default en;
