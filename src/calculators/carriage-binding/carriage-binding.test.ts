@@ -8,7 +8,7 @@ const plain = calc as unknown as Calculator;
 const look = (given: Readonly<Record<string, string>>, picked: Readonly<Record<string, string>> = {}) =>
   evaluate(plain, situation(plain, given, picked));
 const said = (found: ReturnType<typeof look>): string =>
-  [found.instruction!.headline, ...found.instruction!.steps].join('\n').replaceAll('\u00a0', ' ');
+  [found.instruction!.sentence, ...found.instruction!.steps].join('\n').replaceAll('\u00a0', ' ');
 const sure = { mu_p: '0.25 ± 0.01', L: '40 mm ± 0.5 mm', e: '0 mm ± 1 mm' };
 
 describe('binding advice', () => {
@@ -71,18 +71,18 @@ describe('binding advice', () => {
 
   it('does not believe a far pull that is smaller', () => {
     const found = look({ F_a: '3 N', F_b: '2 N', a_2: '80 mm' }, { by: 'scale' });
-    expect(found.instruction!.headline).toMatch(/^Pull again/);
+    expect(found.instruction!.sentence).toMatch(/^Pull again/);
   });
 
   it('supports an arm that would hang up', () => {
     const found = look({ ...sure, d_0: '10 mm', e: '150 mm', F_m: '500 N' }, { way: 'upright' });
     expect(found.verdict.state).toBe('beyond');
-    expect(found.instruction!.headline).toMatch(/^Support it/);
+    expect(found.instruction!.sentence).toMatch(/^Support it/);
   });
 
   it('squares a clamped gantry before it lightens the carriage', () => {
     const found = look({ ...sure, d_0: '5 mm', dx: '3 mm', F_m: '10 N', c_g: '100 N/mm ± 5 N/mm' });
-    expect(found.instruction!.headline).toMatch(/^Square the gantry/);
+    expect(found.instruction!.sentence).toMatch(/^Square the gantry/);
     expect(found.instruction!.movements).toContainEqual(
       expect.objectContaining({ part: 'leading end of the gantry', direction: 'back' }),
     );

@@ -2,6 +2,7 @@ import { For, Show } from 'solid-js';
 import { DimensionLine, Drawing } from '../../ui/drawing';
 import type { FigureProps } from '../../engine/calculator';
 import type calc from './index';
+import say from './words/en';
 
 const WIDTH = 340;
 const HEIGHT = 240;
@@ -69,11 +70,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
   const mass = () => at(0, clamp(load() * scale()));
 
   return (
-    <Drawing
-      width={WIDTH}
-      height={HEIGHT}
-      label="The guide, the line it is driven in, and the line where it would bind"
-    >
+    <Drawing width={WIDTH} height={HEIGHT} label={say.figure.label}>
       <line class="d-thin" {...line(at(-rail, 3), at(rail, 3))} />
       <line class="d-thin" {...line(at(-rail, -3), at(rail, -3))} />
       <polygon
@@ -92,7 +89,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
         <line class="d-thin" {...line(at(0, 0), mass())} />
         <circle class="d-ink d-fill" cx={mass().x} cy={mass().y} r={5} />
         <text class="d-text" x={mass().x + 8} y={mass().y + 14}>
-          mass
+          {say.figure.mass}
         </text>
       </Show>
       <For each={drives()}>
@@ -108,19 +105,19 @@ export default function Figure(props: FigureProps<typeof calc>) {
       <DimensionLine single {...line(at(half(), turning() * -26), at(half(), turning() * -10))} text="" />
       <DimensionLine single {...line(at(-half(), turning() * 26), at(-half(), turning() * 10))} text="" />
       <text class="d-text d-text-accent" x={upright() ? 330 : 8} y={16} text-anchor={upright() ? 'end' : 'start'}>
-        pushed at d = {props.text('d')}
+        {say.figure.pushed(props.text('d'))}
       </text>
       <text class="d-text" x={upright() ? 330 : 8} y={32} text-anchor={upright() ? 'end' : 'start'}>
-        {binding() === undefined ? 'off the drawing: binds' : 'dashed: binds'} at {props.text('d_b')}
+        {say.figure.binds(binding() !== undefined, props.text('d_b'))}
       </text>
       <text class="d-text" x={332} y={upright() ? 48 : 16} text-anchor="end">
-        {margin() === undefined ? 'margin' : 'thin: margin'} to {props.text('d_m')}
+        {say.figure.margin(margin() !== undefined, props.text('d_m'))}
       </text>
       <text class="d-text" x={332} y={upright() ? 222 : 226} text-anchor="end">
-        guide L = {props.text('L')}, to scale
+        {say.figure.guide(props.text('L'))}
       </text>
       <text class="d-text" x={upright() ? 332 : 8} y={upright() ? 206 : 226} text-anchor={upright() ? 'end' : 'start'}>
-        contacts N = {props.text('N')}
+        {say.figure.contacts(props.text('N'))}
       </text>
     </Drawing>
   );

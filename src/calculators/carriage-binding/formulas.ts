@@ -11,8 +11,6 @@ const play = derived('guideLengthL');
 
 const pair = { by: 'pair' };
 const scale = { by: 'scale' };
-const DRAG = 'Drag in the guide’s line';
-
 export const formulas = [
   formula('d = d_0', length.mm, derived('measured'), { drive: 'one' }, 'd_one'),
   formula(

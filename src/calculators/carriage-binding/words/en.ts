@@ -1,4 +1,40 @@
 /** Words of the check “Carriage binding”. */
+import type { Amount, Print } from '../../../engine/order';
+
+/** What goes on this guide, and what does not. */
+const care = {
+  bronze:
+    'Wipe the rod and give each bush a drop of thin mineral oil, no grease; run it end to end ten times and wipe off the rest.',
+  filled: 'Wipe the rod and leave the bushes dry: oil and grease hold dust and swell some plastics.',
+  polyacetal: 'Wipe the rod; a thin film of PTFE or silicone grease is right, mineral oil does little.',
+  printed: 'A thin film of PTFE grease helps for a while; bushes of sintered bronze or filled plastic are the cure.',
+  balls:
+    'Wash the balls out, then light bearing grease into them; a ball bush that still catches is worn: replace it. Oil is for short strokes only.',
+  wheels:
+    'No lubricant on wheels or rail: wipe both with a dry cloth. A drop of thin oil belongs in a dry bearing alone.',
+  stuck:
+    'Find the wheel that slides: mark each with a pen and roll. Clean or replace its bearing, or ease its eccentric bush. No lubricant on wheels or rail.',
+};
+type Guide = keyof typeof care;
+interface Why {
+  /** It binds by its offset; else friction eats a share of the push. */
+  readonly bound?: { readonly at: Amount; readonly pushed: Amount };
+  readonly eaten?: { readonly share: Amount; readonly allowed: Amount };
+}
+interface Needs {
+  readonly force: Amount;
+  readonly has: Amount;
+}
+
+const sides = { left: 'left', right: 'right' };
+const why = ({ bound, eaten }: Why, p: Print) =>
+  bound
+    ? `it binds at an offset of ${p(bound.at)} and is pushed at ${p.size(bound.pushed)}`
+    : eaten
+      ? `friction eats ${p.size(eaten.share)} of the push, allowed ${p(eaten.allowed)}`
+      : '';
+const needs = ({ force, has }: Needs, p: Print) => `it needs ${p(force)} of the drive’s ${p(has)}`;
+
 const en = {
   inputs: {
     L: {
@@ -192,7 +228,80 @@ const en = {
     ratio: 'ratio of the two',
     frictionPair: 'friction by pair',
   },
-  orders: {},
-  steps: {},
+  orders: {
+    leave: (a: { share: Amount }, p: Print) => ({
+      glance: '✓ Leave the guide',
+      sentence: `Leave the guide: friction eats ${p.size(a.share)} of the push, and the drive has force to spare.`,
+    }),
+    pullAgain: { glance: '⟳ Pull again', sentence: 'Pull again: the pull far out must be the larger.' },
+    measure: {
+      glance: '⟳ Measure the friction',
+      sentence: 'Leave the drive where it is and measure: it is too close to call.',
+    },
+    bringPull: (a: { to: 'left' | 'right' } & Why, p: Print) => ({
+      glance: `${a.to === 'left' ? '←' : '→'} More pull, ${sides[a.to]}`,
+      sentence: `Bring more of the pull to the ${sides[a.to]}: ${why(a, p)}.`,
+    }),
+    moveDrive: (a: { by: Amount; lengthen: Amount } & Why, p: Print) => ({
+      glance: `⇥ Drive ${p(a.by)} to guide`,
+      sentence: `Move the drive ${p(a.by)} towards the guide, or lengthen the guide by ${p(a.lengthen)}: ${why(a, p)}.`,
+    }),
+    support: (a: { most: Amount; eaten: Amount | undefined }, p: Print) => ({
+      glance: '⚠ Support it first',
+      sentence: `Support it, then bring its mass to within ${p(a.most)} of the guide: ${a.eaten ? `friction eats ${p.size(a.eaten)} of its weight on the way down` : 'it hangs by its own friction on the way down'}.`,
+    }),
+    squareFirst: (a: Needs, p: Print) => ({
+      glance: '∟ Square the gantry first',
+      sentence: `Square the gantry before anything else: clamped in its guide, ${needs(a, p)}.`,
+    }),
+    lowerAcceleration: (a: Needs, p: Print) => ({
+      glance: '✕ Less acceleration or mass',
+      sentence: `Leave the guide; lower the acceleration or the mass: ${needs(a, p)}.`,
+    }),
+  },
+  steps: {
+    care: (a: { guide: Guide }) => care[a.guide],
+    careFirst: (a: { guide: Guide }) => `First, motors off: ${care[a.guide]}`,
+    careMeanwhile: (a: { guide: Guide }) => `Meanwhile, motors off: ${care[a.guide]}`,
+    freeOneSide: (a: { drive: 'one' | 'both' }) =>
+      `On two rods or rails leave one tight and free the other, the one ${a.drive === 'one' ? 'farther from the drive' : 'that does not set the line'}: slacken its holders a quarter turn, run the carriage to one end and tighten there, then the other end.`,
+    square: (a: { ahead: Amount; play: Amount; cost: Amount }, p: Print) =>
+      `Square the gantry: one end is ${p(a.ahead)} ahead, the play allows ${p(a.play)}. Slacken the drive of the end that leads, push that end back until both are alike, tighten. The clamping costs ${p(a.cost)}.`,
+    cancelPulls: (a: { wanted: Amount; now: Amount }, p: Print) =>
+      `Let the sides pull so that they cancel: ${p(a.wanted)} on the left instead of ${p(a.now)}. Equal belt tension, pulleys tight on their shafts, both drives started from the same stop.`,
+    spreadGuide: (a: { most: Amount }, p: Print) =>
+      `Or spread the guide: with all the pull on one side the drive would have to stand within ${p(a.most)} of it.`,
+    moveDrive: (a: { most: Amount; now: Amount }, p: Print) =>
+      `Move the drive’s point to within ${p(a.most)} of the guide: it stands at ${p(a.now)}.`,
+    lengthen: (a: { to: Amount; now: Amount }, p: Print) =>
+      `Or lengthen the guide to ${p(a.to)}: a second bush or wheel farther along, outer ends that far apart. It has ${p(a.now)}.`,
+    driveBoth: 'Or drive both sides of the guide, tied by a shaft or one belt.',
+    noMoreForce:
+      'More force does not help: what binds by its offset binds at any force. Do not raise the motor’s current.',
+    massOut: (a: { out: Amount }, p: Print) =>
+      `Its mass centre stands ${p.size(a.out)} out. It may hang where it is, then drop all at once.`,
+    inProportion: 'Or lengthen the guide in the same proportion.',
+    withoutOffset: (a: { force: Amount; times: Amount }, p: Print) =>
+      `Without the offset it would need ${p(a.force)}; the offset makes that ${p(a.times)} times as much.`,
+    pullTwice:
+      'Pull it with a luggage scale, motors and belt off: once in the guide’s line, once as far out as it still moves, and choose the two pulls as the source of the friction.',
+    repeatPulls: 'Repeat both pulls five times at the same slow speed; take the far one farther out.',
+    wouldBind: (a: { at: Amount; stands: Amount }, p: Print) =>
+      `It would bind at ${p(a.at)}; the drive stands at ${p.size(a.stands)}.`,
+    sameSpeed: 'Same slow speed, same side of the guide, hook at right angles to nothing: straight along the travel.',
+    bindsAndNeeds: (a: { at: Amount; stands: Amount; force: Amount }, p: Print) =>
+      `It would bind at an offset of ${p(a.at)}; the drive stands at ${p.size(a.stands)}. It needs ${p(a.force)}.`,
+    ifItSticks:
+      'If it sticks all the same, look for a bent rod, a guide out of parallel, or dirt: push it along and feel where.',
+  },
+  figure: {
+    label: 'The guide, the line it is driven in, and the line where it would bind',
+    mass: 'mass',
+    pushed: (offset: string) => `pushed at d = ${offset}`,
+    binds: (drawn: boolean, at: string) => (drawn ? `dashed: binds at ${at}` : `off the drawing: binds at ${at}`),
+    margin: (drawn: boolean, to: string) => (drawn ? `thin: margin to ${to}` : `margin to ${to}`),
+    guide: (length: string) => `guide L = ${length}, to scale`,
+    contacts: (force: string) => `contacts N = ${force}`,
+  },
 };
 export default en;
