@@ -1,10 +1,12 @@
-import type { Context, Instruction, Movement, VerdictState } from '../../engine/calculator';
+import type { AskOf, VerdictState } from '../../engine/calculator';
+import { telling, type Movement, type Order, type Told } from '../../engine/order';
 import type { choices } from './choices';
+import type { formulas } from './formulas';
+import type { inputs } from './inputs';
+import type words from './words/en';
 
-type Symbols =
-  | 'm' | 'm_p' | 'm_t' | 'm_2' | 'm_lim' | 'm_b' | 'm_bl' | 'n' | 'n_s' | 'F' | 'F_2' | 'F_m' | 'F_p' | 'F_s' | 'F_b' | 'M_z'
-  | 'T_R' | 'T_k' | 'P_n' | 'P_h' | 'h_e' | 'x' | 'v' | 'v_m' | 's' | 's_c'; // prettier-ignore
-type Ask = Context<Symbols, typeof choices>;
+type Ask = AskOf<{ inputs: typeof inputs; choices: typeof choices; formulas: typeof formulas }>;
+const { tell, step } = telling<typeof words>();
 
 /** Starts may miss a whole number by this much: leads are stamped rounded. */
 const STARTS_OFF = 0.03;
@@ -14,163 +16,135 @@ const NEAR_MIDDLE = 0.005;
 const doubtful = (state: VerdictState): boolean => state === 'beyond' || state === 'too close';
 const opposite = { left: 'right', right: 'left' } as const;
 
-const twoMotors = (ctx: Ask): boolean => ctx.choice('screws') === 'two' && ctx.choice('drive') === 'motors';
+const twoMotors = (ask: Ask): boolean => ask.choice('screws') === 'two' && ask.choice('drive') === 'motors';
 
 /** Entries that do not fit together. */
-function misfit(ctx: Ask): Instruction | undefined {
-  const again = (headline: string, step: string): Instruction => ({ headline, steps: [step], measureAgain: true });
-  if (twoMotors(ctx) && ctx.number('F_2') <= 0) {
-    return again(
-      'Weigh again: the carriage would lift the other side.',
-      'The mass that the Z drive carries includes the carriage, and the carriage stands between the screws.',
-    );
+function misfit(ask: Ask): Order | undefined {
+  const measureAgain = true;
+  if (twoMotors(ask) && ask.number('F_2') <= 0) {
+    return tell('weighAgain', {}, { steps: [step('massIncludes')], measureAgain });
   }
-  if (ctx.choice('screw') === 'ball') return undefined;
-  const starts = ctx.number('n_s');
+  if (ask.choice('screw') === 'ball') return undefined;
+  const starts = ask.number('n_s');
   if (Math.abs(starts - Math.round(starts)) > STARTS_OFF * starts || Math.round(starts) < 1) {
-    return again(
-      `Look at the screw again: a lead of ${ctx.text('P_h')} is no whole number of pitches.`,
-      'Count the grooves that end at the screw’s face; lead = pitch × starts. Turn the screw once: the nut travels one lead.',
-    );
+    return tell('lookAtScrew', { lead: ask.quantity('P_h') }, { steps: [step('countGrooves')], measureAgain });
   }
-  if (ctx.number('T_R') <= 0) {
-    return again(
-      'Look at lead and friction again: no torque could raise the load.',
-      'A thread this steep with this much friction jams in both directions.',
-    );
-  }
-  return undefined;
+  if (ask.number('T_R') > 0) return undefined;
+  return tell('noTorque', {}, { steps: [step('jams')], measureAgain });
 }
 
 /** Which side goes first, and the slide of the carriage that makes both alike. */
-function unequal(ctx: Ask): { readonly steps: string[]; readonly movements: Movement[] } {
-  if (!twoMotors(ctx)) return { steps: [], movements: [] };
-  const side = ctx.choice('side');
+function unequal(ask: Ask): { readonly steps: Told[]; readonly movements: Movement[] } {
+  if (!twoMotors(ask)) return { steps: [], movements: [] };
+  const near = ask.choice('side');
+  const steps = [step('sinkApart', { step: ask.quantity('h_e') })];
+  if (ask.number('x') < NEAR_MIDDLE) return { steps, movements: [] };
+  const towards = opposite[near];
+  const slide = step('slideCarriage', {
+    by: ask.quantity('x'),
+    towards,
+    near,
+    load: ask.quantity('F'),
+    other: ask.quantity('F_2'),
+    margin: ask.quantity('m'),
+    otherMargin: ask.quantity('m_2'),
+  });
+  return {
+    steps: [slide, ...steps],
+    movements: [{ part: 'carriage', direction: towards, amount: ask.number('x') }],
+  };
+}
+
+function remedies(ask: Ask): Told[] {
+  const most = ask.number('F_m') > 0 ? ask.quantity('F_m') : undefined;
   const steps = [
-    `Two motors sink each for itself. A side that has slipped by more than half of ${ctx.text('h_e')} comes back that much out, or a multiple: level the gantry anew before the next print.`,
+    step('brake', { torque: ask.quantity('T_k'), wanted: ask.quantity('m_lim') }),
+    step('counterweight', { most, load: ask.quantity('F') }),
   ];
-  if (ctx.number('x') < NEAR_MIDDLE) return { steps, movements: [] };
-  const towards = opposite[side];
-  steps.unshift(
-    `Slide the carriage ${ctx.text('x')} to the ${towards}, to the middle, before switching off: the ${side} screw carries ${ctx.text('F')}, the other ${ctx.text('F_2')}, so the ${side} side lets go first (margins ${ctx.text('m')} and ${ctx.text('m_2')}).`,
+  return [
+    ...steps,
+    ask.choice('screw') === 'ball' ? step('ballScrew') : step('lowerLead', { lead: ask.quantity('P_n') }),
+  ];
+}
+
+function tooLittle(ask: Ask): Order {
+  const { steps, movements } = unequal(ask);
+  const all = { steps: [step('park'), ...steps, ...remedies(ask), step('grease')], movements };
+  const margin = ask.quantity('m');
+  if (ask.number('m') >= 1) return tell('smallMargin', { margin, wanted: ask.quantity('m_lim') }, all);
+  return tell('runsDown', { margin }, all);
+}
+
+const CURES = { mu: 'measureFriction', T_d: 'measureIdle', T_b: 'measureDrag', M_z: 'weigh' } as const;
+
+function trial(ask: Ask): Told {
+  const screws = ask.choice('screws');
+  const where = screws === 'one' ? 'nut' : screws === 'two' && ask.choice('drive') === 'belt' ? 'midway' : 'eachNut';
+  return step('trial', { where, pull: ask.quantity('F_p') });
+}
+
+function unsettled(ask: Ask): Order {
+  const { steps, movements } = unequal(ask);
+  const weakest = ask.known('m')?.budget[0]?.symbol;
+  const cure = Object.entries(CURES).find(([symbol]) => symbol === weakest)?.[1];
+  return tell(
+    'tooClose',
+    { margin: ask.quantity('m'), wanted: ask.quantity('m_lim') },
+    {
+      steps: [step('park'), trial(ask), ...(cure === undefined ? [] : [step(cure)]), ...steps, step('grease')],
+      movements,
+    },
   );
-  return { steps, movements: [{ part: 'carriage', direction: towards, amount: ctx.number('x') }] };
-}
-
-const PARK =
-  'Before every switching-off, drive the gantry down onto blocks or its rest, low, so that it has no way to fall. In pauses keep the motors’ holding current on.';
-const GREASE =
-  'Never count on dry or dirty thread to hold. With the load on a support, clean it and give it the same thin grease as before, then measure again: fresh grease lowers the margin, and so does shaking.';
-
-function remedies(ctx: Ask): string[] {
-  const steps = [
-    `Brake: one that closes without current on each screw, ${ctx.text('T_k')} or more, brings the margin to ${ctx.text('m_lim')}.`,
-    `Counterweight or constant-force spring: leave at most ${ctx.number('F_m') > 0 ? ctx.text('F_m') : 'none'} of the ${ctx.text('F')} on the screw; guard it, and never hang it by the cable.`,
-  ];
-  if (ctx.choice('screw') !== 'ball') {
-    steps.push(
-      `Lower lead: ${ctx.text('P_n')} or less at this diameter and friction holds by the thread alone. Change screws and nuts in pairs, and the drive’s steps with them.`,
-    );
-  } else steps.push('A ball screw hardly ever holds by itself: a trapezoidal screw of low lead would.');
-  return steps;
-}
-
-function tooLittle(ctx: Ask): Instruction {
-  const { steps, movements } = unequal(ctx);
-  const holds = ctx.number('m') >= 1;
-  const what = holds
-    ? `it holds by a margin of only ${ctx.text('m')}, wanted ${ctx.text('m_lim')}`
-    : `with the motors off it runs down, at a margin of ${ctx.text('m')}`;
-  return {
-    headline: `Support the gantry before switching off: ${what}.`,
-    steps: [PARK, ...steps, ...remedies(ctx), GREASE],
-    movements,
-  };
-}
-
-const CURES: Readonly<Record<string, string>> = {
-  mu: 'The friction is the weakest number: measure the torque that just raises the load, and ask which friction gives it.',
-  T_d: 'The motor’s idle torque is the weakest number: take it from its data sheet, or with a thread round the pulley of the bare motor.',
-  T_b: 'The bearings’ drag is the weakest number: measure it with the screw uncoupled.',
-  M_z: 'The mass is the weakest number: weigh what the screws carry.',
-};
-
-function trial(ctx: Ask): string {
-  const where = {
-    one: 'beside the nut',
-    two: ctx.choice('drive') === 'belt' ? 'midway between the screws' : 'beside each nut in turn',
-    more: 'beside each nut in turn',
-  }[ctx.choice('screws')];
-  return `Trial: gantry a finger’s breadth above blocks, motors off. Pull down ${where} with ${ctx.text('F_p')} on a luggage scale and tap the frame. It must not creep in five minutes.`;
-}
-
-function unsettled(ctx: Ask): Instruction {
-  const { steps, movements } = unequal(ctx);
-  const weakest = ctx.known('m')?.budget[0]?.symbol;
-  const cure = weakest === undefined ? undefined : CURES[weakest];
-  return {
-    headline: `Support the gantry for now: the margin, ${ctx.text('m')}, is too close to the ${ctx.text('m_lim')} wanted.`,
-    steps: [PARK, trial(ctx), ...(cure === undefined ? [] : [cure]), ...steps, GREASE],
-    movements,
-  };
 }
 
 /** What to do about a screw that a stalled motor could bend. */
-function buckling(ctx: Ask): Instruction {
-  const certain = ctx.check('m_b') === 'beyond';
-  const theory = ctx.number('s') > ctx.number('s_c') ? 'Euler' : 'Johnson';
-  return {
-    headline: `Leave the nut; ${certain ? 'lower' : 'better lower'} the motor’s current: stalled, it pushes with ${ctx.text('F_s')}, and the screw buckles at ${ctx.text('F_b')}.`,
-    steps: [
-      `The margin is ${ctx.text('m_b')}, wanted ${ctx.text('m_bl')} (by ${theory}). The push is that of the full holding torque against a stop.`,
-      'Lower the current in the motor’s driver in proportion; then raise the gantry at its fastest ten times: no step may be lost.',
-      'Or hold the ends truer: a pair of bearings or a rigid coupling in line at the lower end, a bearing at the top. Or fit a thicker screw.',
-      'After a collision take the screw out and roll it on a flat: a bend stays.',
-    ],
-  };
+function buckling(ask: Ask): Order {
+  const euler = ask.number('s') > ask.number('s_c');
+  const margin = step('marginIs', { margin: ask.quantity('m_b'), wanted: ask.quantity('m_bl'), euler });
+  return tell(
+    'lowerCurrent',
+    { certain: ask.check('m_b') === 'beyond', push: ask.quantity('F_s'), buckles: ask.quantity('F_b') },
+    { steps: [margin, step('currentInProportion'), step('truerEnds'), step('afterCollision')] },
+  );
 }
 
-function whirling(ctx: Ask): Instruction {
-  const certain = ctx.check('n') === 'beyond';
-  return {
-    headline: `${certain ? 'Lower' : 'Better lower'} the fastest Z move from ${ctx.text('v')} to ${ctx.text('v_m')}: the screw would whirl.`,
-    steps: [
-      'Or hold the ends truer, with a bearing at the top; or take a thicker screw, or one of a larger lead if it still holds.',
-      'Stop at once if the screw whips: hands and cables away.',
-    ],
-    movements: certain
-      ? [{ part: 'fastest Z move', direction: 'slower', amount: ctx.number('v') - ctx.number('v_m') }]
-      : [],
-  };
+function whirling(ask: Ask): Order {
+  const certain = ask.check('n') === 'beyond';
+  const amount = certain ? ask.number('v') - ask.number('v_m') : 0;
+  return tell(
+    'slower',
+    { certain, from: ask.quantity('v'), to: ask.quantity('v_m') },
+    {
+      steps: [step('truerOrThicker'), step('stopAtOnce')],
+      movements: certain ? [{ part: 'fastest Z move', direction: 'slower', amount }] : [],
+    },
+  );
 }
 
-function holds(ctx: Ask): Instruction {
-  const by =
-    ctx.number('m_t') >= ctx.number('m_lim')
-      ? `the thread alone, ${ctx.text('m_t')}`
-      : `thread ${ctx.text('m_t')}, the rest is bearings and the motor’s idle torque`;
-  const { steps, movements } = unequal(ctx);
-  return {
-    headline: `Leave the screws as they are: the gantry should stay, at a margin of ${ctx.text('m')}.`,
-    steps: [
-      trial(ctx),
-      `Where it comes from: ${by}. Shaking and fresh grease take from it, so support the gantry all the same before a hand goes under it.`,
-      ...(ctx.number('m_t') < 1 && twoMotors(ctx) ? steps : []),
-    ],
-    movements: ctx.number('m_t') < 1 ? movements : [],
-  };
+function holds(ask: Ask): Order {
+  const byThread = ask.number('m_t') >= ask.number('m_lim');
+  const { steps, movements } = unequal(ask);
+  const uneven = ask.number('m_t') < 1 && twoMotors(ask);
+  return tell(
+    'leave',
+    { margin: ask.quantity('m') },
+    {
+      steps: [trial(ask), step('comesFrom', { byThread, thread: ask.quantity('m_t') }), ...(uneven ? steps : [])],
+      movements: ask.number('m_t') < 1 ? movements : [],
+    },
+  );
 }
 
 /** What the hand does, for every state of the three checks; holding comes first. */
-export function instruct(ctx: Ask): Instruction {
-  const wrong = misfit(ctx);
+export function instruct(ask: Ask): Order {
+  const wrong = misfit(ask);
   if (wrong) return wrong;
-  ctx.number('m');
-  if (ctx.check('m') === 'beyond') return tooLittle(ctx);
-  if (ctx.check('m_b') === 'beyond') return buckling(ctx);
-  if (ctx.check('n') === 'beyond') return whirling(ctx);
-  if (doubtful(ctx.check('m'))) return unsettled(ctx);
-  if (doubtful(ctx.check('m_b'))) return buckling(ctx);
-  if (doubtful(ctx.check('n'))) return whirling(ctx);
-  return holds(ctx);
+  ask.number('m');
+  if (ask.check('m') === 'beyond') return tooLittle(ask);
+  if (ask.check('m_b') === 'beyond') return buckling(ask);
+  if (ask.check('n') === 'beyond') return whirling(ask);
+  if (doubtful(ask.check('m'))) return unsettled(ask);
+  if (doubtful(ask.check('m_b'))) return buckling(ask);
+  if (doubtful(ask.check('n'))) return whirling(ask);
+  return holds(ask);
 }

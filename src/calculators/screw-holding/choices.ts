@@ -1,11 +1,9 @@
-import { choice, type OptionSpec } from '../../engine/calculator';
+import { choice } from '../../engine/calculator';
 
 /** Trapezoidal size by ISO 2902 designation; the crest clearance is that of ISO 2904 for its pitch (from memory). */
-function trapezoidal(d: number, lead: number, pitch: number): OptionSpec {
-  const starts = lead === pitch ? '' : ` (P${pitch}), ${lead / pitch} starts`;
-  const label = `Tr ${d} × ${lead}${starts}`;
+function trapezoidal(d: number, lead: number, pitch: number) {
   // 7e limits of Tr 10 × 2: d 9.82 to 10 mm, d2 8.739 to 8.929 mm. Half of the latter's way below 9 mm, both ways.
-  return { label, set: { d: [d, 0.13], P: pitch, P_h: lead, a_c: pitch < 2 ? 0.15 : 0.25, alpha: 15 } };
+  return { set: { d: [d, 0.13], P: pitch, P_h: lead, a_c: pitch < 2 ? 0.15 : 0.25, alpha: 15 } } as const;
 }
 
 /** Sizes that bring all their dimensions. */

@@ -2,6 +2,7 @@ import { For, Show } from 'solid-js';
 import { DimensionLine, Drawing } from '../../ui/drawing';
 import type { FigureProps } from '../../engine/calculator';
 import type calc from './index';
+import say from './words/en';
 
 const WIDTH = 340;
 const HEIGHT = 252;
@@ -54,11 +55,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
   const clear = (x: number) => Math.min(Math.max(x, SCALE.left + 34), SCALE.right - 40);
 
   return (
-    <Drawing
-      width={WIDTH}
-      height={HEIGHT}
-      label="Screw and load, the slope of its thread, and the margin that holds it"
-    >
+    <Drawing width={WIDTH} height={HEIGHT} label={say.figure.label}>
       <rect
         class="d-ink d-fill"
         x={SCREW.x - core()}
@@ -81,14 +78,14 @@ export default function Figure(props: FigureProps<typeof calc>) {
         L = {props.text('L')}
       </text>
       <text class="d-text" x={SCREW.x + 8} y={SCREW.bottom + 36} text-anchor="middle">
-        screw to scale
+        {say.figure.toScale}
       </text>
 
       <Show
         when={plain()}
         fallback={
           <text class="d-text" x={SLOPE.left + 4} y={90}>
-            balls roll: efficiency {props.text('eta_b')}
+            {say.figure.ballsRoll(props.text('eta_b'))}
           </text>
         }
       >
@@ -114,13 +111,13 @@ export default function Figure(props: FigureProps<typeof calc>) {
           {(end) => <line class="d-accent" x1={SLOPE.left} y1={SLOPE.base} x2={end().x} y2={end().y} />}
         </Show>
         <text class="d-text" x={SLOPE.left} y={18}>
-          λ = {props.text('lambda')}, one turn laid flat
+          {say.figure.laidFlat(props.text('lambda'))}
         </text>
         <text class="d-text d-text-accent" x={SLOPE.left} y={35}>
-          line: slope that friction holds
+          {say.figure.slope}
         </text>
         <text class="d-text" x={SLOPE.left} y={SLOPE.base + 17}>
-          lead {props.text('P_h')} up on {props.text('d_2')} · π
+          {say.figure.lead(props.text('P_h'), props.text('d_2'))}
         </text>
       </Show>
 
@@ -137,7 +134,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
             />
             <line class="d-accent" x1={found().at} y1={SCALE.y - 10} x2={found().at} y2={SCALE.y + 10} />
             <text class="d-text d-text-accent" x={clear(found().at)} y={SCALE.y - 14} text-anchor="middle">
-              margin {props.text('m')}
+              {say.figure.margin(props.text('m'))}
             </text>
           </g>
         )}
@@ -160,7 +157,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
         y2={SCALE.y + 9}
       />
       <text class="d-text" x={Math.min(at(props.value('m_lim') ?? 1.5) + 4, SCALE.right - 70)} y={SCALE.y + 20}>
-        wanted {props.text('m_lim')}
+        {say.figure.wanted(props.text('m_lim'))}
       </text>
       <Show when={thread() !== undefined}>
         <line class="d-ghost" x1={at(thread() ?? 0)} y1={SCALE.y - 8} x2={at(thread() ?? 0)} y2={SCALE.y + 24} />
@@ -170,7 +167,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
           y={SCALE.y + 35}
           text-anchor="middle"
         >
-          screw alone {props.text('m_t')}
+          {say.figure.alone(props.text('m_t'))}
         </text>
       </Show>
     </Drawing>

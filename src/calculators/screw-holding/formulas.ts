@@ -25,9 +25,6 @@ const plain: When = { screw: PLAIN };
 const balls: When = { screw: 'ball' };
 const twoMotors: When = { screws: 'two', drive: 'motors' };
 const belt: When = { screws: 'two', drive: 'belt' };
-const LOAD = 'Weight on the screw that lets go first';
-const IDLE = 'The motor’s idle torque at one screw';
-
 /** The load. */
 const load = [
   formula('F = M_z * g_n', force.N, weight, { screws: 'one' }),
@@ -78,8 +75,6 @@ const thread = [
 ] as const;
 
 const raised = derived('loadRaisedRatio');
-const TRIAL = 'Pull down for the trial';
-
 /** What holds it when the motors are off. */
 const holding = [
   formula('T_m = T_d * i_g', torque.N_mm, derived('torqueThroughGearing'), { screws: ['one', 'more'] }),
@@ -100,8 +95,6 @@ const holding = [
 ] as const;
 
 const sync = derived('phaseMotorFour');
-const SLIPPED = 'A side that slipped comes back out by this, or a multiple';
-
 /** What bends it, what makes it whirl. */
 const slender = [
   formula('h_e = 4 * theta_s * P_h / (rev * i_g)', length.mm, sync, twoMotors),

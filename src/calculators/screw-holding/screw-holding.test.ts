@@ -9,7 +9,7 @@ const plain = calc as unknown as Calculator;
 const look = (given: Readonly<Record<string, string>>, picked: Readonly<Record<string, string>> = {}) =>
   evaluate(plain, situation(plain, given, picked));
 const said = (found: ReturnType<typeof look>): string =>
-  [found.instruction!.headline, ...found.instruction!.steps].join('\n').replaceAll('\u00a0', ' ');
+  [found.instruction!.sentence, ...found.instruction!.steps].join('\n').replaceAll('\u00a0', ' ');
 const one = { screw: 'tr8x2', screws: 'one' };
 const calm = { tau_h: '100 N·mm', v: '5 mm/s' };
 

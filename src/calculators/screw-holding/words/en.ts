@@ -1,4 +1,10 @@
 /** Words of the check “Screw holding”. */
+import type { Amount, Print } from '../../../engine/order';
+
+type Side = 'left' | 'right';
+const sides = { left: 'left', right: 'right' };
+const places = { nut: 'beside the nut', midway: 'midway between the screws', eachNut: 'beside each nut in turn' };
+
 const en = {
   inputs: {
     M_z: {
@@ -99,6 +105,16 @@ const en = {
       label: 'Screw',
       hint: 'The number after × is the lead: travel in one turn. P in brackets is the pitch between neighbouring grooves.',
       options: {
+        'tr8x1.5': 'Tr 8 × 1.5',
+        tr8x2: 'Tr 8 × 2',
+        tr8x4: 'Tr 8 × 4 (P2), 2 starts',
+        tr8x8: 'Tr 8 × 8 (P2), 4 starts',
+        tr10x2: 'Tr 10 × 2',
+        tr10x3: 'Tr 10 × 3',
+        tr10x4: 'Tr 10 × 4 (P2), 2 starts',
+        tr12x3: 'Tr 12 × 3',
+        tr12x6: 'Tr 12 × 6 (P3), 2 starts',
+        tr16x4: 'Tr 16 × 4',
         acme: 'Acme 3/8-12; type others',
         own: 'trapezoidal, core measured',
         ball: 'ball screw',
@@ -280,7 +296,106 @@ const en = {
     tablesHotRolled: 'tables of hot-rolled, cold-drawn and stainless steels',
     densitySteels: 'density of steels',
   },
-  orders: {},
-  steps: {},
+  orders: {
+    leave: (a: { margin: Amount }, p: Print) => ({
+      glance: '✓ Leave the screws',
+      sentence: `Leave the screws as they are: the gantry should stay, at a margin of ${p(a.margin)}.`,
+    }),
+    weighAgain: {
+      glance: '⟳ Weigh again',
+      sentence: 'Weigh again: the carriage would lift the other side.',
+    },
+    lookAtScrew: (a: { lead: Amount }, p: Print) => ({
+      glance: '⟳ Look at the screw',
+      sentence: `Look at the screw again: a lead of ${p(a.lead)} is no whole number of pitches.`,
+    }),
+    noTorque: {
+      glance: '⟳ Lead and friction again',
+      sentence: 'Look at lead and friction again: no torque could raise the load.',
+    },
+    smallMargin: (a: { margin: Amount; wanted: Amount }, p: Print) => ({
+      glance: '⚠ Support the gantry',
+      sentence: `Support the gantry before switching off: it holds by a margin of only ${p(a.margin)}, wanted ${p(a.wanted)}.`,
+    }),
+    runsDown: (a: { margin: Amount }, p: Print) => ({
+      glance: '⚠ Support the gantry',
+      sentence: `Support the gantry before switching off: with the motors off it runs down, at a margin of ${p(a.margin)}.`,
+    }),
+    tooClose: (a: { margin: Amount; wanted: Amount }, p: Print) => ({
+      glance: '⚠ Support the gantry',
+      sentence: `Support the gantry for now: the margin, ${p(a.margin)}, is too close to the ${p(a.wanted)} wanted.`,
+    }),
+    lowerCurrent: (a: { certain: boolean; push: Amount; buckles: Amount }, p: Print) => ({
+      glance: '▾ Lower the motor’s current',
+      sentence: `Leave the nut; ${a.certain ? 'lower' : 'better lower'} the motor’s current: stalled, it pushes with ${p(a.push)}, and the screw buckles at ${p(a.buckles)}.`,
+    }),
+    slower: (a: { certain: boolean; from: Amount; to: Amount }, p: Print) => ({
+      glance: `▾ Z at most ${p(a.to)}`,
+      sentence: `${a.certain ? 'Lower' : 'Better lower'} the fastest Z move from ${p(a.from)} to ${p(a.to)}: the screw would whirl.`,
+    }),
+  },
+  steps: {
+    massIncludes:
+      'The mass that the Z drive carries includes the carriage, and the carriage stands between the screws.',
+    countGrooves:
+      'Count the grooves that end at the screw’s face; lead = pitch × starts. Turn the screw once: the nut travels one lead.',
+    jams: 'A thread this steep with this much friction jams in both directions.',
+    sinkApart: (a: { step: Amount }, p: Print) =>
+      `Two motors sink each for itself. A side that has slipped by more than half of ${p(a.step)} comes back that much out, or a multiple: level the gantry anew before the next print.`,
+    slideCarriage: (
+      a: {
+        by: Amount;
+        towards: Side;
+        near: Side;
+        load: Amount;
+        other: Amount;
+        margin: Amount;
+        otherMargin: Amount;
+      },
+      p: Print,
+    ) =>
+      `Slide the carriage ${p(a.by)} to the ${sides[a.towards]}, to the middle, before switching off: the ${sides[a.near]} screw carries ${p(a.load)}, the other ${p(a.other)}, so the ${sides[a.near]} side lets go first (margins ${p(a.margin)} and ${p(a.otherMargin)}).`,
+    park: 'Before every switching-off, drive the gantry down onto blocks or its rest, low, so that it has no way to fall. In pauses keep the motors’ holding current on.',
+    grease:
+      'Never count on dry or dirty thread to hold. With the load on a support, clean it and give it the same thin grease as before, then measure again: fresh grease lowers the margin, and so does shaking.',
+    brake: (a: { torque: Amount; wanted: Amount }, p: Print) =>
+      `Brake: one that closes without current on each screw, ${p(a.torque)} or more, brings the margin to ${p(a.wanted)}.`,
+    counterweight: (a: { most: Amount | undefined; load: Amount }, p: Print) =>
+      `Counterweight or constant-force spring: leave at most ${a.most ? p(a.most) : 'none'} of the ${p(a.load)} on the screw; guard it, and never hang it by the cable.`,
+    ballScrew: 'A ball screw hardly ever holds by itself: a trapezoidal screw of low lead would.',
+    lowerLead: (a: { lead: Amount }, p: Print) =>
+      `Lower lead: ${p(a.lead)} or less at this diameter and friction holds by the thread alone. Change screws and nuts in pairs, and the drive’s steps with them.`,
+    measureFriction:
+      'The friction is the weakest number: measure the torque that just raises the load, and ask which friction gives it.',
+    measureIdle:
+      'The motor’s idle torque is the weakest number: take it from its data sheet, or with a thread round the pulley of the bare motor.',
+    measureDrag: 'The bearings’ drag is the weakest number: measure it with the screw uncoupled.',
+    weigh: 'The mass is the weakest number: weigh what the screws carry.',
+    trial: (a: { where: keyof typeof places; pull: Amount }, p: Print) =>
+      `Trial: gantry a finger’s breadth above blocks, motors off. Pull down ${places[a.where]} with ${p(a.pull)} on a luggage scale and tap the frame. It must not creep in five minutes.`,
+    marginIs: (a: { margin: Amount; wanted: Amount; euler: boolean }, p: Print) =>
+      `The margin is ${p(a.margin)}, wanted ${p(a.wanted)} (by ${a.euler ? 'Euler' : 'Johnson'}). The push is that of the full holding torque against a stop.`,
+    currentInProportion:
+      'Lower the current in the motor’s driver in proportion; then raise the gantry at its fastest ten times: no step may be lost.',
+    truerEnds:
+      'Or hold the ends truer: a pair of bearings or a rigid coupling in line at the lower end, a bearing at the top. Or fit a thicker screw.',
+    afterCollision: 'After a collision take the screw out and roll it on a flat: a bend stays.',
+    truerOrThicker:
+      'Or hold the ends truer, with a bearing at the top; or take a thicker screw, or one of a larger lead if it still holds.',
+    stopAtOnce: 'Stop at once if the screw whips: hands and cables away.',
+    comesFrom: (a: { byThread: boolean; thread: Amount }, p: Print) =>
+      `Where it comes from: ${a.byThread ? `the thread alone, ${p(a.thread)}` : `thread ${p(a.thread)}, the rest is bearings and the motor’s idle torque`}. Shaking and fresh grease take from it, so support the gantry all the same before a hand goes under it.`,
+  },
+  figure: {
+    label: 'Screw and load, the slope of its thread, and the margin that holds it',
+    toScale: 'screw to scale',
+    ballsRoll: (efficiency: string) => `balls roll: efficiency ${efficiency}`,
+    laidFlat: (angle: string) => `λ = ${angle}, one turn laid flat`,
+    slope: 'line: slope that friction holds',
+    lead: (lead: string, diameter: string) => `lead ${lead} up on ${diameter} · π`,
+    margin: (margin: string) => `margin ${margin}`,
+    wanted: (margin: string) => `wanted ${margin}`,
+    alone: (margin: string) => `screw alone ${margin}`,
+  },
 };
 export default en;
