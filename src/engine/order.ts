@@ -72,10 +72,17 @@ interface Telling {
   readonly orders: Readonly<Record<string, SayOrder>>;
   readonly steps: Says;
   readonly problems?: Says;
+  readonly ways?: { readonly facts?: Says; readonly why?: Says; readonly needs?: Says };
 }
 
+/** One group of the words for ways side by side. */
+type OfWays<W extends Telling, G extends 'facts' | 'why' | 'needs'> = NonNullable<NonNullable<W['ways']>[G]>;
+
+// What the words take is held by the callers' types.
+const told = <K extends string>(say: K, args: unknown): Told<K> => ({ say, args: (args ?? {}) as Args });
+
 /**
- * The three ways to say something by these words, which are meant as a type only: `telling<typeof words>()`. A misspelt
+ * What can be said by these words, which are meant as a type only: `telling<typeof words>()`. A misspelt
  * key, a lacking argument or one of the wrong kind does not compile.
  */
 export function telling<W extends Telling>() {
@@ -87,14 +94,16 @@ export function telling<W extends Telling>() {
       movements: rest.movements ?? [],
       measureAgain: rest.measureAgain ?? false,
     }),
-    step: <K extends keyof W['steps'] & string>(say: K, ...[args]: Given<W['steps'][K]>): Told<K> => ({
-      say,
-      args: (args ?? {}) as Args,
-    }),
+    step: <K extends keyof W['steps'] & string>(say: K, ...[args]: Given<W['steps'][K]>) => told(say, args),
     problem: <K extends keyof NonNullable<W['problems']> & string>(
       say: K,
       ...[args]: Given<NonNullable<W['problems']>[K]>
-    ): Told<K> => ({ say, args: (args ?? {}) as Args }),
+    ) => told(say, args),
+    fact: <K extends keyof OfWays<W, 'facts'> & string>(say: K, ...[args]: Given<OfWays<W, 'facts'>[K]>) =>
+      told(say, args),
+    why: <K extends keyof OfWays<W, 'why'> & string>(say: K, ...[args]: Given<OfWays<W, 'why'>[K]>) => told(say, args),
+    need: <K extends keyof OfWays<W, 'needs'> & string>(say: K, ...[args]: Given<OfWays<W, 'needs'>[K]>) =>
+      told(say, args),
   };
 }
 
