@@ -1,15 +1,16 @@
 import { materials, type Material } from '../../reference/materials';
-import { choice, type OptionSpec } from '../../engine/calculator';
+import { choice } from '../../engine/calculator';
+import type { OptionData } from '../../engine/spec';
 
 /** Where a metal stops being solid, and what a kilogram of it stores. */
-function block({ name, heat, melts }: Material): OptionSpec {
+function block({ name, heat, melts }: Material): OptionData {
   if (!melts) throw new Error(`${name} has no melting point`);
-  return { label: name.replace(/,.*/, ''), set: { c_b: [heat.value, heat.half], T_bl: melts.value } };
+  return { set: { c_b: [heat.value, heat.half], T_bl: melts.value } };
 }
 
-function nozzle({ name, melts }: Material): OptionSpec {
+function nozzle({ name, melts }: Material): OptionData {
   if (!melts) throw new Error(`${name} has no melting point`);
-  return { label: name.replace(/,.*/, ''), set: { T_no: melts.value } };
+  return { set: { T_no: melts.value } };
 }
 
 export const choices = {
@@ -24,19 +25,19 @@ export const choices = {
   ),
   block: choice(
     {
-      aluminium: { ...block(materials['al-6061']) },
+      aluminium: block(materials['al-6061']),
       copper: block(materials.copper),
-      brass: { ...block(materials.brass) },
-      steel: { ...block(materials.stainless) },
+      brass: block(materials.brass),
+      steel: block(materials.stainless),
     },
     'aluminium',
     { from: 'heater.block' },
   ),
   nozzle: choice(
     {
-      brass: { ...nozzle(materials.brass) },
+      brass: nozzle(materials.brass),
       copper: nozzle(materials.copper),
-      steel: { ...nozzle(materials.steel) },
+      steel: nozzle(materials.steel),
     },
     'brass',
     { from: 'nozzle.material' },

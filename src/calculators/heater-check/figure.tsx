@@ -7,6 +7,7 @@ import type { FigureProps } from '../../engine/calculator';
 import { lines } from './cells';
 import { simulate, type Lump, type Moment } from './curve';
 import type calc from './index';
+import say from './words/en';
 
 const WIDTH = 340;
 const HEIGHT = 262;
@@ -14,13 +15,7 @@ const [LEFT, RIGHT, TOP, BOTTOM] = [34, 334, 16, 188] as const;
 const ZERO = 273.15;
 const SIGMA = constants.sigma_SB?.value ?? NaN;
 const STEPS = 160;
-const PARTS = [
-  ['liner', 'T_li'],
-  ['sensor', 'T_se'],
-  ['cut-off', 'T_f'],
-  ['block', 'T_bl'],
-  ['nozzle', 'T_no'],
-] as const;
+const PARTS = ['T_li', 'T_se', 'T_f', 'T_bl', 'T_no'] as const;
 
 /** Curves of block and reading against time, to scale: healthy, sensor fallen out, heater stuck on; limits of the parts. */
 export default function Figure(props: FigureProps<typeof calc>) {
@@ -59,9 +54,10 @@ export default function Figure(props: FigureProps<typeof calc>) {
   const path = (moments: readonly Moment[]) =>
     moments.map(({ t, T }, i) => `${i === 0 ? 'M' : 'L'}${x(t).toFixed(1)} ${y(T).toFixed(1)}`).join('');
   const parts = () =>
-    PARTS.flatMap(([name, symbol]) => {
+    PARTS.flatMap((symbol) => {
       const T = v(symbol);
-      return T === undefined ? [] : [{ name, T, text: `${name} ${formatNumber(T - ZERO, 3, props.mark)}` }];
+      if (T === undefined) return [];
+      return [{ T, text: say.figure.part(say.figure.parts[symbol], formatNumber(T - ZERO, 3, props.mark)) }];
     });
   const shown = () => {
     // Labels of lines close together step aside.
@@ -91,16 +87,12 @@ export default function Figure(props: FigureProps<typeof calc>) {
     return points.map(({ t, T }) => ({ t: from + t - first.t, T })).filter(({ t }) => t <= found.end);
   });
   return (
-    <Drawing
-      width={WIDTH}
-      height={HEIGHT}
-      label="Temperature against time: healthy heating, sensor fallen out, heater stuck on, and what the parts stand"
-    >
+    <Drawing width={WIDTH} height={HEIGHT} label={say.figure.label}>
       <Show
         when={all()}
         fallback={
           <text class="d-text" x={WIDTH / 2} y={HEIGHT / 2} text-anchor="middle">
-            the curves come with the heater’s resistance
+            {say.figure.curvesCome}
           </text>
         }
       >
@@ -153,25 +145,21 @@ export default function Figure(props: FigureProps<typeof calc>) {
               {(trip) => <path class="d-ink d-fill" d={`M${x(trip().t)} ${y(trip().T) - 5}l5 5l-5 5l-5 -5z`} />}
             </Show>
             <text class="d-text d-text-accent" x={RIGHT} y={TOP - 4} text-anchor="end">
-              stuck on: ends at {props.text('T_u')}
+              {say.figure.stuck(props.text('T_u'))}
             </text>
             <For each={recorded()}>
               {(point) => <circle class="d-accent d-fill" cx={x(point.t)} cy={y(point.T)} r={2.5} />}
             </For>
             <path class="d-ink d-fill" d={`M9 ${HEIGHT - 46}l5 5l-5 5l-5 -5z`} />
             <text class="d-text" x={19} y={HEIGHT - 37}>
-              watchdog cuts: {props.text('t_x')} after the sensor fell, at {props.text('T_x')}
+              {say.figure.cuts(props.text('t_x'), props.text('T_x'))}
             </text>
             <line class="d-ghost" x1={3} y1={HEIGHT - 25} x2={16} y2={HEIGHT - 25} />
             <text class="d-text" x={19} y={HEIGHT - 21}>
-              what the fallen sensor reads{recorded().length > 0 ? '; dots: your readings' : ''}
+              {recorded().length > 0 ? say.figure.readsWithDots : say.figure.reads}
             </text>
             <text class="d-text" x={19} y={HEIGHT - 5}>
-              {far().length > 0
-                ? `higher up: ${far()
-                    .map((part) => part.text)
-                    .join(', ')} °C`
-                : ''}
+              {far().length > 0 ? say.figure.higherUp(far().map((part) => part.text)) : ''}
             </text>
           </>
         )}

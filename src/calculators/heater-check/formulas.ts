@@ -9,7 +9,8 @@ import {
   time,
 } from '../../quantity/kinds';
 import { commonPractice } from '../../reference/citation';
-import { formula, type LimitSpec, cite, derived } from '../../engine/calculator';
+import { formula, cite, derived } from '../../engine/calculator';
+import type { LimitData } from '../../engine/spec';
 
 const INCROPERA = 'Incropera, Fundamentals of Heat and Mass Transfer';
 const lumped = cite(INCROPERA, 'chLumpedCapacitance', true);
@@ -103,4 +104,4 @@ export const limits = [
   { of: 'T_u', max: 'T_bl', as: 'T_uStuckBlock', cite: melting },
   { of: 'T_u', max: 'T_no', as: 'T_uStuckNozzle', cite: melting },
   { of: 'T_f', min: 'T_fw', cite: commonPractice, when: { cutoff: 'fitted' } },
-] as const satisfies readonly LimitSpec[];
+] as const satisfies readonly LimitData[];

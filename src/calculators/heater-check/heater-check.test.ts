@@ -1,10 +1,13 @@
 import * as math from 'mathjs';
 import { describe, expect, it } from 'vitest';
 import { evaluate } from '../../engine/evaluate';
+import type { Amount } from '../../engine/order';
+import { materials } from '../../reference/materials';
 import { situation } from '../../../test/support/calculators';
 import { simulate, type Lump, type Moment } from './curve';
 import { fitCurve, type Point } from './fit';
 import calc from './index';
+import words from './words/en';
 
 const ZERO = 273.15;
 const lump: Lump = { C: 9.302, P: 40, G: 0.11392603809, R: 0.3 * 5.670374419e-8 * 1504e-6, Ta: 293.15 };
@@ -128,28 +131,42 @@ describe('what the sheet says', () => {
     evaluate(calc, situation(calc, given, choices));
 
   it.each([
-    ['a quick watchdog and no cut-off', { W: '10' }, {}, /^Fit a separate thermal cut-off.*ruin the liner/],
-    ['a slow watchdog', { W: '60' }, {}, /^Shorten the watchdog’s window from 60\ss to (1\d|2\d)\ss/],
-    ['a wide hysteresis', { W: '10', H: '25' }, {}, /^Lower the watchdog’s hysteresis to/],
-    ['a cut-off that opens too late', { W: '10', T_f: '400' }, { cutoff: 'fitted' }, /^Change the cut-off.*lower/],
-    ['a cut-off that opens in use', { W: '10', T_f: '200' }, { cutoff: 'fitted' }, /^Change the cut-off.*or above/],
-    ['all well', { W: '10', T_f: '248 ± 5' }, { cutoff: 'fitted' }, /^Leave it as it is and prove it/],
-  ])('%s', (_name, given, choices, words) => {
+    ['a quick watchdog and no cut-off', { W: '10' }, {}, 'fitCutOff'],
+    ['a slow watchdog', { W: '60' }, {}, 'shortenWindow'],
+    ['a wide hysteresis', { W: '10', H: '25' }, {}, 'lowerHysteresis'],
+    ['a cut-off that opens too late', { W: '10', T_f: '400' }, { cutoff: 'fitted' }, 'cutOffLower'],
+    ['a cut-off that opens in use', { W: '10', T_f: '200' }, { cutoff: 'fitted' }, 'cutOffHigher'],
+    ['all well', { W: '10', T_f: '248 ± 5' }, { cutoff: 'fitted' }, 'leaveAndProve'],
+  ])('%s', (_name, given, choices, say) => {
     const { instruction } = told({ R_h: '14.4 ± 0.1', ...given }, choices);
-    expect(instruction?.headline).toMatch(words);
-    const text = instruction?.steps.join(' ') ?? '';
-    expect(text).toMatch(/failed closed/);
+    expect(instruction?.order.say).toBe(say);
+    expect(instruction?.order.steps.map((step) => step.say)).toContain('failedClosed');
+  });
+
+  it('names what a stuck heater ruins, and the window that would do', () => {
+    const args = (W: string) => told({ R_h: '14.4 ± 0.1', W }).instruction?.order.args;
+    expect(args('10')).toMatchObject({ harm: { sure: expect.arrayContaining(['liner']) as readonly string[] } });
+    const { from, to } = args('60') as { from: Amount; to: number };
+    expect(from.si).toBe(60);
+    expect(to).toBeGreaterThanOrEqual(10);
+    expect(to).toBeLessThan(30);
+  });
+
+  it('cites the specific heats of brass and steel as the table of materials has them', () => {
+    const { brass, steel } = materials;
+    expect(calc.inputs.c_x?.basis?.source).toContain(`brass, ${brass.heat.value}, and steel, ${steel.heat.value} J`);
   });
 
   it('refuses a curve that goes the wrong way, is too straight or too short, in words', () => {
+    const { problems } = words;
     const at = (temperatures: readonly number[]) =>
       Object.fromEntries(temperatures.flatMap((T, i) => [[`t_${i + 1}`, `${i * 10}`], [`T_${i + 1}`, `${T}`]])); // prettier-ignore
     const problem = (temperatures: readonly number[], loss: string) =>
       told({ R_h: '14.4', ...at(temperatures) }, { loss }).modelProblem;
-    expect(problem([200, 180, 162, 146], 'cooling')).toMatch(/5 readings or more.*there are 4/);
-    expect(problem([200, 180, 162, 146, 131], 'heating')).toMatch(/do not rise/);
-    expect(problem([20, 60, 97, 131, 162], 'cooling')).toMatch(/do not fall/);
-    expect(problem([20, 60, 100, 140, 180, 220], 'heating')).toMatch(/too straight/);
+    expect(problem([200, 180, 162, 146], 'cooling')).toBe(problems.fewReadings({ least: 5, taken: 4 }));
+    expect(problem([200, 180, 162, 146, 131], 'heating')).toBe(problems.notRising);
+    expect(problem([20, 60, 97, 131, 162], 'cooling')).toBe(problems.notFalling);
+    expect(problem([20, 60, 100, 140, 180, 220], 'heating')).toBe(problems.tooStraight);
     expect(problem([20, 80, 130, 170, 203, 229, 251], 'heating')).toBeUndefined();
   });
 });

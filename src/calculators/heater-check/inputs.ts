@@ -11,8 +11,7 @@ import {
   time,
 } from '../../quantity/kinds';
 import { commonPractice } from '../../reference/citation';
-import { materials } from '../../reference/materials';
-import { input, type InputSpec, cite, derived } from '../../engine/calculator';
+import { input, cite, derived } from '../../engine/calculator';
 import { cells } from './cells';
 
 const emissivity = cite('Incropera, Fundamentals of Heat and Mass Transfer', 'tablesEmissivity', true);
@@ -21,7 +20,7 @@ const unmeasured = ['surface', 'held', 'cooling'];
 const surface = { loss: 'surface' };
 const fitted = { cutoff: 'fitted' };
 
-const edge = (typical: number, from: string): InputSpec =>
+const edge = (typical: number, from: string) =>
   input(length.mm, { typical, spread: 0.5, range: [3, 60], tool: 'caliper', from });
 
 /** What is asked: heater, block, how it loses heat, watchdog, what the parts stand. */
@@ -123,7 +122,7 @@ export const inputs = {
     typical: 430,
     spread: 50,
     range: [100, 2000],
-    basis: derived(`between brass, ${materials.brass.heat.value}, and steel, ${materials.steel.heat.value} J/(kg·K)`),
+    basis: derived('brassToSteel'),
     when: { loss: unmeasured },
   }),
   epsilon: input(ratio.one, {

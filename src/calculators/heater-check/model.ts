@@ -1,16 +1,18 @@
 import { cite } from '../../engine/calculator';
 import type { InputValue } from '../../formula/outcome';
 import { decayRate, heatingRate, temperature } from '../../quantity/kinds';
-import type { ModelSpec } from '../../engine/calculator';
+import { telling, type Told } from '../../engine/order';
+import type { ModelData } from '../../engine/spec';
 import { lines } from './cells';
 import { fitCurve, type Point } from './fit';
+import type words from './words/en';
 
 export const LEAST = 5;
 /** Of the loss rate in its own value: beyond that a heating curve is as good as straight. */
 const TOO_UNSURE = 0.25;
 
 const source = cite('JCGM 100 and Birge’s ratio', 'leastSquaresExact', true);
-const equation = 'least squares of T(t), where dT/dt = r_m − k (T − T_m)';
+const { problem } = telling<typeof words>();
 
 /** Readings with both numbers, whatever line they stand in. */
 function pointsOf(inputs: Readonly<Record<string, InputValue | undefined>>): Point[] {
@@ -34,26 +36,16 @@ export const model = {
     // A reckoned loss needs no curve: whatever stands in the table is for the eye, beside the drawing.
     if (choices.loss !== 'heating' && choices.loss !== 'cooling') return { ok: true, values: {} };
     const points = pointsOf(inputs);
-    const no = (reason: string) => ({ ok: false, reason }) as const;
-    if (points.length < LEAST) {
-      return no(
-        `The curve needs ${LEAST} readings or more, each with time and temperature: there are ${points.length}.`,
-      );
-    }
-    if (new Set(points.map(({ t }) => t)).size < points.length) return no('Two readings have the same time.');
+    const no = (why: Told) => ({ ok: false, problem: why }) as const;
+    if (points.length < LEAST) return no(problem('fewReadings', { least: LEAST, taken: points.length }));
+    if (new Set(points.map(({ t }) => t)).size < points.length) return no(problem('sameTime'));
     const fit = fitCurve(points);
-    if (!fit) return no('These readings follow no heating or cooling curve: look for a slip in one of them.');
-    if (choices.loss === 'cooling' && fit.rate >= 0) {
-      return no('The readings do not fall: a cooling curve is read after the heater is switched off.');
-    }
+    if (!fit) return no(problem('noCurve'));
+    if (choices.loss === 'cooling' && fit.rate >= 0) return no(problem('notFalling'));
     if (choices.loss === 'heating') {
-      if (fit.rate <= 0) return no('The readings do not rise: a heating curve is read while the heater is fully on.');
+      if (fit.rate <= 0) return no(problem('notRising'));
       // A curve that bends upwards has a loss rate below zero, and is refused with the straight ones.
-      if (fit.uk > TOO_UNSURE * fit.k) {
-        return no(
-          'The curve is too straight to tell the loss. Start at 50 °C, read on until it is as hot as it is used, more often; or read the cooling curve.',
-        );
-      }
+      if (fit.uk > TOO_UNSURE * fit.k) return no(problem('tooStraight'));
     }
     const exact = (value: number, u: number): InputValue => ({ value, u, shape: 'normal' });
     return {
@@ -61,4 +53,4 @@ export const model = {
       values: { T_m: exact(fit.at, 0), r_m: exact(fit.rate, fit.uRate), k: exact(fit.k, fit.uk) },
     };
   },
-} as const satisfies ModelSpec;
+} as const satisfies ModelData;

@@ -1,3 +1,5 @@
+import { orders, problems, steps } from './en/orders';
+
 /** Words of the check “Heater and watchdog”. */
 const en = {
   inputs: {
@@ -106,6 +108,7 @@ const en = {
       label: 'Block of',
       options: {
         aluminium: 'aluminium alloy',
+        copper: 'copper',
         brass: 'brass',
         steel: 'stainless steel',
       },
@@ -114,6 +117,7 @@ const en = {
       label: 'Nozzle of',
       options: {
         brass: 'brass',
+        copper: 'copper',
         steel: 'steel',
       },
     },
@@ -169,6 +173,18 @@ const en = {
     T_m: 'the temperature at which the errors of r_m and k do not correlate',
     r_m: 'least squares of T(t), where dT/dt = r_m − k (T − T_m)',
     k: 'least squares of T(t), where dT/dt = r_m − k (T − T_m)',
+  },
+  tables: {
+    curve: {
+      label: 'Real curve',
+      line: 'Line',
+      hint: 'Heating: fully on from cold, from 50 °C. Cooling: from the working temperature, switched off. Tap Now as the display changes, then type what it shows; or write the temperatures first and tap as each comes up.',
+      columns: {
+        time: { head: 'Time', cell: (line: number) => `Reading ${line}: time` },
+        temperature: { head: 'Shown', cell: (line: number) => `Reading ${line}: temperature` },
+      },
+      presets: { upwards: 'Every 10 °C upwards' },
+    },
   },
   limits: {
     t_x: 'Fallen sensor: the watchdog is quick enough',
@@ -235,13 +251,26 @@ const en = {
     cutOffOpens: 'the cut-off opens then, if the heater gets there at all',
     lower: 'the lower of the two',
     meltingPointSolidus: 'melting point, solidus of an alloy; src/reference/materials.ts',
+    brassToSteel: 'between brass, 380, and steel, 470 J/(kg·K)',
     tablesEmissivity: 'tables of emissivity',
     eqChurchillChu: 'eq. 9.27 (Churchill and Chu): 13 W/(m²·K) for 20 mm at 210 °C',
     continuousLimit: 'continuous limit',
     stainlessSteelTube: 'stainless steel tube, 15 W/(m·K), 6 mm outside, 4.2 mm inside, 5 mm long: 0.043 W/K',
     leastSquaresExact: 'least squares of the exact solution, weighted by the readings',
   },
-  orders: {},
-  steps: {},
+  orders,
+  steps,
+  problems,
+  figure: {
+    label: 'Temperature against time: healthy heating, sensor fallen out, heater stuck on, and what the parts stand',
+    curvesCome: 'the curves come with the heater’s resistance',
+    parts: { T_li: 'liner', T_se: 'sensor', T_f: 'cut-off', T_bl: 'block', T_no: 'nozzle' },
+    part: (name: string, celsius: string) => `${name} ${celsius}`,
+    stuck: (ends: string) => `stuck on: ends at ${ends}`,
+    cuts: (after: string, at: string) => `watchdog cuts: ${after} after the sensor fell, at ${at}`,
+    reads: 'what the fallen sensor reads',
+    readsWithDots: 'what the fallen sensor reads; dots: your readings',
+    higherUp: (parts: readonly string[]) => `higher up: ${parts.join(', ')} °C`,
+  },
 };
 export default en;
