@@ -1,4 +1,4 @@
-import { BELT_LABELS, beltOptions } from '../../reference/belts';
+import { beltOptions } from '../../reference/belts';
 import { choice } from '../../engine/calculator';
 
 export const choices = {
@@ -12,5 +12,5 @@ export const choices = {
   along: choice({ wall: {}, axis: {} }, 'wall'),
   test: choice({ one: {}, two: {} }, 'one'),
   corner: choice({ rest: {}, kept: {} }, 'rest'),
-  belt: choice(beltOptions({ springRate: 'C_0' }), 'curved2', { from: 'belt.type', hint: BELT_LABELS }),
+  belt: choice(beltOptions({ springRate: 'C_0' }), 'curved2', { from: 'belt.type' }),
 };

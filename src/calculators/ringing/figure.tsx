@@ -3,6 +3,7 @@ import { formatNumber } from '../../quantity/format';
 import { DimensionLine, Drawing } from '../../ui/drawing';
 import type { FigureProps } from '../../engine/calculator';
 import type calc from './index';
+import say from './words/en';
 
 const WIDTH = 340;
 const HEIGHT = 240;
@@ -69,17 +70,13 @@ export default function Figure(props: FigureProps<typeof calc>) {
   const clear = (x: number) => Math.min(Math.max(x, SCALE.left + 50), SCALE.right - 50);
 
   return (
-    <Drawing
-      width={WIDTH}
-      height={HEIGHT}
-      label="Ripples on the wall behind the corner, and the acceleration on a scale"
-    >
+    <Drawing width={WIDTH} height={HEIGHT} label={say.figure.label}>
       <Show when={ramp()}>
         {(width) => (
           <g>
             <rect class="d-thin d-shade" x={LEFT} y={WALL - 34} width={width()} height={64} />
             <text class="d-text" x={LEFT + 3} y={WALL + 46}>
-              ramp {formatNumber((props.value('l_r') ?? 0) * 1e3, 2, props.mark)} mm
+              {say.figure.ramp(`${formatNumber((props.value('l_r') ?? 0) * 1e3, 2, props.mark)} mm`)}
             </text>
           </g>
         )}
@@ -101,10 +98,10 @@ export default function Figure(props: FigureProps<typeof calc>) {
         f = {props.text('f')}
       </text>
       <text class="d-text" x={4} y={14}>
-        corner
+        {say.figure.corner}
       </text>
       <text class="d-text" x={RIGHT} y={WALL + 46} text-anchor="end">
-        heights and fading not to scale
+        {say.figure.notToScale}
       </text>
 
       <line class="d-thin" x1={SCALE.left} y1={SCALE.y} x2={SCALE.right} y2={SCALE.y} />
@@ -118,7 +115,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
             <rect class="d-ink d-shade" x={SCALE.left} y={SCALE.y - 5} width={low().x - SCALE.left} height={10} />
             <line class="d-thin" x1={low().x} y1={SCALE.y + 6} x2={labels().low} y2={SCALE.y + 16} />
             <text class="d-text" x={labels().low} y={SCALE.y + 29} text-anchor="middle">
-              low to {props.text('a_s')}
+              {say.figure.low(props.text('a_s'))}
             </text>
           </g>
         )}
@@ -129,7 +126,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
             <line class="d-ghost" x1={high().x} y1={SCALE.y - 7} x2={high().x} y2={SCALE.y + 7} />
             <line class="d-thin" x1={high().x} y1={SCALE.y + 7} x2={labels().high} y2={SCALE.y + 16} />
             <text class="d-text" x={labels().high} y={SCALE.y + 43} text-anchor="middle">
-              high from {props.text('a_q')}
+              {say.figure.high(props.text('a_q'))}
             </text>
           </g>
         )}

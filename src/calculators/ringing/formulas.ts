@@ -26,10 +26,6 @@ const ratioOf = derived('frequencyOverOther');
 const path = derived('nozzleGoesRipple');
 const angled = derived('projectionWallAxis');
 
-const SPACING = 'Spacing of the ripples, as read';
-const ALONG = 'Spacing along the wall';
-const SECOND = 'Spacing of the second print, as read';
-const SECOND_ALONG = 'Spacing along the wall, second print';
 const one = { test: 'one' };
 const two = { test: 'two' };
 

@@ -9,7 +9,7 @@ const look = (given: Readonly<Record<string, string>>, picked: Readonly<Record<s
   evaluate(plain, situation(plain, given, picked));
 type Found = ReturnType<typeof look>;
 const said = (found: Found) =>
-  [found.instruction!.headline, ...found.instruction!.steps].join('\n').replaceAll('\u00a0', ' ');
+  [found.instruction!.sentence, ...found.instruction!.steps].join('\n').replaceAll('\u00a0', ' ');
 
 /** Ripples at a frequency, at 80 mm/s, counted well beyond the ramp. */
 const at = (hertz: number, more: Readonly<Record<string, string>> = {}) => ({

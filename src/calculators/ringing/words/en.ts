@@ -1,4 +1,22 @@
 /** Words of the check “Ringing”. */
+import type { Amount, Print } from '../../../engine/order';
+import { BELT_LABELS } from '../../../reference/belts';
+
+interface Corner {
+  readonly kept: Amount;
+  readonly high: Amount;
+  readonly most: Amount;
+}
+
+const cornerRings = (a: Corner, p: Print) =>
+  `The ${p(a.kept)} kept through the corner ring ${p(a.high)} high by themselves: lower it to ${p(a.most)}; no acceleration mends that.`;
+
+const like = (a: { teeth: Amount | undefined; fullSteps: Amount | undefined }, p: Print) =>
+  [
+    ...(a.teeth ? [`the belt’s teeth (${p(a.teeth)})`] : []),
+    ...(a.fullSteps ? [`four full steps of the motor (${p(a.fullSteps)})`] : []),
+  ].join(' and like ');
+
 const en = {
   inputs: {
     x_N: {
@@ -118,6 +136,7 @@ const en = {
     },
     belt: {
       label: 'Sort of belt',
+      hint: BELT_LABELS,
       options: {},
     },
   },
@@ -230,7 +249,99 @@ const en = {
     midwayBetweenPart: 'midway between 0 for a part and 1 for what swings',
     allRowsBrought: 'all rows are brought to this width',
   },
-  orders: {},
-  steps: {},
+  orders: {
+    leave: (a: { upTo: Amount; allowed: Amount }, p: Print) => ({
+      glance: '✓ Leave the acceleration',
+      sentence: `Leave the acceleration: up to ${p(a.upTo)} the ripples stay within ${p(a.allowed)}.`,
+    }),
+    again: {
+      glance: '⟳ Measure more ripples',
+      sentence: 'Leave the acceleration and measure over more ripples: whether it is too high is too close to call.',
+    },
+    lower: (a: { from: Amount; to: Amount; times: Amount }, p: Print) => ({
+      glance: `▾ Acceleration, at most ${p(a.to)}`,
+      sentence: `Lower the acceleration from ${p(a.from)} to ${p(a.to)}, or make what swings ${p(a.times)} times as stiff or that much lighter.`,
+    }),
+    lowerCorner: (a: Corner, p: Print) => ({
+      glance: `▾ Corners, at most ${p(a.most)}`,
+      sentence: `Leave the acceleration, and lower the speed kept through corners from ${p(a.kept)} to ${p(a.most)}.`,
+    }),
+    cornerTooClose: {
+      glance: '⟳ Measure more ripples',
+      sentence: 'Leave the acceleration; whether the speed kept through corners is too high is too close to call.',
+    },
+    insideRamp: (a: { speed: Amount; ramp: Amount }, p: Print) => ({
+      glance: '⟳ Count farther from corner',
+      sentence: `Leave the acceleration and measure again: the ramp up to ${p(a.speed)} takes ${p(a.ramp)}, and counting began inside it, or nearly.`,
+    }),
+    keepSpacing: {
+      glance: '✓ Leave it: a part',
+      sentence:
+        'Leave the acceleration: these ripples keep their spacing at another speed, so a part of the drive makes them.',
+    },
+    fartherApart: {
+      glance: '⟳ Print farther apart speeds',
+      sentence:
+        'Leave the acceleration: whether the ripples spread with the speed is too close to call. Print at speeds farther apart.',
+    },
+    spacedLike: (a: { teeth: Amount | undefined; fullSteps: Amount | undefined }, p: Print) => ({
+      glance: '⟳ Print at half speed',
+      sentence: `Leave the acceleration for now: the ripples are spaced like ${like(a, p)}, which makes such ripples without swinging.`,
+    }),
+  },
+  steps: {
+    wholeSwings: (a: { one: Amount; next: { readonly at: Amount; readonly swings: number } | undefined }, p: Print) =>
+      `A ramp from rest that lasts whole swings cancels its own ripples: ${p(a.one)} lasts one at this speed, half of it two, a third three${a.next ? `; the next below the present one is ${p(a.next.at)}, for ${a.next.swings} of them` : ''}.`,
+    dieAway: (a: { count: Amount; wall: Amount; damping: Amount }, p: Print) =>
+      `Ripples are down to a tenth after ${p(a.count)} of them, ${p(a.wall)} of wall (damping ${p(a.damping)} of critical).`,
+    ifKept: (a: { most: Amount }, p: Print) =>
+      `If the machine keeps a speed through corners, more than ${p(a.most)} of it rings as high by itself.`,
+    wouldSpread: (a: { first: Amount; at: Amount; second: Amount; atSecond: Amount }, p: Print) =>
+      `${p(a.first)} at ${p(a.at)}, ${p(a.second)} at ${p(a.atSecond)}: what swings would spread with the speed.`,
+    ridgePeriod: 'Give the spacing to “Ridge period”: it compares it with belt teeth, motor steps, pulley and idlers.',
+    toothOrStep:
+      'A tooth’s spacing: teeth that run over a smooth idler, a belt too tight, a pulley of another profile. Four full steps: motor current, or the driver’s microsteps.',
+    twiceAsFast: 'One at least twice as fast as the other, and measure over more ripples.',
+    closerInRamp: 'In the ramp the nozzle is slower than the wall’s speed, so the ripples there stand closer together.',
+    beginFarther:
+      'Begin to count farther from the corner. Where the ripples have died away by then, print the wall slower: at half the speed the ramp is a quarter as long.',
+    halfSpeed:
+      'Print the same wall at half the speed, choose “two speeds” above and enter both spacings. If the spacing halves, it swings; if it stays, it is that part.',
+    doNotDie: 'Teeth and steps do not die away along the wall; swinging does.',
+    cornerRings: (a: Corner, p: Print) => cornerRings(a, p),
+    overMore: (a: Corner, p: Print) => `Measure over more ripples. ${cornerRings(a, p)}`,
+    mayBeHigh: (a: { at: Amount; high: Amount; allowed: Amount }, p: Print) =>
+      `At ${p(a.at)} the ripples may be ${p(a.high)} high; ${p(a.allowed)} is allowed.`,
+    dependsOnRamp: (a: { quiet: Amount }, p: Print) =>
+      `Up to ${p(a.quiet)} it depends on the ramp: where acceleration sets in softly, the present one may pass.`,
+    evenSoft: (a: { quiet: Amount }, p: Print) => `Above ${p(a.quiet)} even a soft start bends it too far.`,
+    countsDouble: (a: { now: Amount; keeps: Amount; allowed: Amount }, p: Print) =>
+      `It is ${p(a.now)}, and ${p(a.keeps)} keeps the ripples at ${p(a.allowed)}. Every share of error in spacing or speed counts double.`,
+    anotherCause:
+      'If they are still seen higher than that, look for another cause: a speed kept through the corner, a loose part on the carriage, a flow that lags behind.',
+    ripplesAre: (a: { heard: Amount; belt: Amount | undefined; frame: Amount | undefined }, p: Print) => {
+      const parts = [
+        ...(a.belt ? [`the mass on its belt alone would ring at ${p(a.belt)}`] : []),
+        ...(a.frame ? [`the frame at ${p(a.frame)}`] : []),
+      ].join(', ');
+      return parts === '' ? `The ripples are ${p(a.heard)}.` : `The ripples are ${p(a.heard)}; ${parts}.`;
+    },
+    bothFit: 'Both fit. Brace the frame first: if the ripples then move closer together, it was the frame.',
+    frame:
+      'Frame: screw its corners tight, brace it with a diagonal or a panel, stand it on something heavy that does not rock.',
+    belt: 'Belt: see that it is tight enough (Belt tension), then shorten it, or take a wider one or one with steel cord.',
+    somethingSofter: (a: { than: 'belt' | 'frame'; frameUnknown: boolean }) =>
+      `Something softer than ${a.than === 'belt' ? 'the belt' : 'the frame'} swings: a slack belt of which one strand hangs loose, wheels without preload (Wheel preload), a motor or idler bracket${a.frameUnknown ? ', or the frame on its table. Pull the frame with a luggage scale and enter what it gives, to clear it or convict it.' : '.'}`,
+    smallParts:
+      'What swings is stiffer or lighter than that: look at small parts on the carriage, such as a fan, a cable loop, a hot end that can be wagged by hand.',
+  },
+  figure: {
+    label: 'Ripples on the wall behind the corner, and the acceleration on a scale',
+    ramp: (length: string) => `ramp ${length}`,
+    corner: 'corner',
+    notToScale: 'heights and fading not to scale',
+    low: (acceleration: string) => `low to ${acceleration}`,
+    high: (acceleration: string) => `high from ${acceleration}`,
+  },
 };
 export default en;
