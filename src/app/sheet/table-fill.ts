@@ -1,4 +1,5 @@
 import type { Entry } from '../../engine/entry';
+import { problemText } from '../../engine/tell';
 import { toTyped } from '../../quantity/parse';
 import { valueOf } from './print';
 import type { Cells, OnTable } from './table-cells';
@@ -31,7 +32,7 @@ export function fillTable(on: OnTable, cells: Cells, preset: string): string | u
   const evaluation = on.bench.evaluation();
   const made = on.spec.presets?.[preset]?.((symbol) => valueOf(evaluation, symbol));
   if (!made) return undefined;
-  if ('reason' in made) return made.reason;
+  if ('problem' in made) return problemText(on.calculator, made.problem, on.bench.situation().mark);
   const changes = changesFor(on, cells, made);
   if (Object.values(changes).some(({ text }) => text === '')) {
     const { entries, choices } = on.bench.entered;

@@ -60,7 +60,7 @@ function OneTable(props: OnTable) {
       tool={((first) => (first ? props.bench.entryOf(first.symbol).tool : ''))(tooled()[0])}
       tools={((first) => (first ? toolOptions(first.spec.measure.kind.id) : []))(tooled()[0])}
       canAdd={cells.count() < cells.all().length}
-      presets={Object.keys(props.spec.presets ?? {})}
+      presets={Object.keys(props.spec.presets ?? {}).map((id) => ({ id, label: props.spec.presetNames[id] ?? id }))}
       onTool={(tool) => props.bench.changeAll(Object.fromEntries(tooled().map(({ symbol }) => [symbol, { tool }])))}
       onText={(line, column, text) => {
         const symbol = cells.symbolAt(line, column);
