@@ -1,33 +1,32 @@
 import { cite, derived } from '../../engine/calculator';
 
 const ntc = { R_n: '100 kohm ± 0', B: '3950 K ± 0' } as const;
-const iec = (place: string) => cite('IEC 60539-1', place, true);
 
 export const examples = [
   {
-    key: 'kBRoom',
+    key: 'atRatedPoint',
     given: { ...ntc, R_m: '100 kohm ± 1', T_a: '25 °C ± 1', T_w: '200 °C' },
     expect: { T_s: [25, 1e-9], dT_s: [0, 1e-9], R_e: [100, 1e-9], R_w: [0.7446, 0.0001], dT_B: [2.8, 0.05] },
     verdict: 'within',
-    source: iec('rated point; 100 kΩ × e^(3950 (1/473.15 − 1/298.15)); 1 % of B'),
+    source: cite('IEC 60539-1', 'ratedPoint', true),
   },
   {
-    key: 'kSensorMachine',
+    key: 'wrongSetting',
     given: { ...ntc, T_r: '36 °C ± 0.5', T_a: '20 °C ± 1' },
     choices: { by: 'shown' },
     expect: { T_s: [36, 1e-9], dT_s: [16, 1e-9] },
     verdict: 'beyond',
-    source: derived('kSensorMachine'),
+    source: derived('wrongSetting'),
   },
   {
-    key: 'sensorBrokenWire',
+    key: 'brokenWire',
     given: { ...ntc, R_m: '100000 kohm', T_a: '20 °C ± 1' },
     expect: { R_e: [125.35, 0.05] },
     verdict: 'beyond',
-    source: iec('100 kΩ × e^(3950 (1/293.15 − 1/298.15))'),
+    source: cite('IEC 60539-1', 'coldRoom', true),
   },
   {
-    key: 'threeLinesTable',
+    key: 'threeLines',
     given: {
       T_1: '25 °C',
       R_1: '10 kohm',
@@ -41,14 +40,14 @@ export const examples = [
     choices: { law: 'three' },
     expect: { T_s: [25, 1e-6], dT_s: [1, 1e-6] },
     verdict: 'within',
-    source: derived('threeLinesTable'),
+    source: derived('threeLines'),
   },
   {
-    key: 'vWHeater',
+    key: 'twelveOnTwentyFour',
     given: { R_h: '3.6 ohm ± 0.04', V: '24 V ± 0', V_r: '12 V', P_r: '40 W' },
     choices: { what: 'heater' },
     expect: { P: [160, 1e-9], k_P: [4, 1e-9], I: [6.6667, 0.0001], R_x: [3.6, 1e-9] },
     verdict: 'beyond',
-    source: derived('vWHeater'),
+    source: derived('twelveOnTwentyFour'),
   },
 ] as const;

@@ -2,6 +2,7 @@ import { createMemo, For, Show } from 'solid-js';
 import { Drawing } from '../../ui/drawing';
 import type { FigureProps } from '../../engine/calculator';
 import type calc from './index';
+import say from './words/en';
 
 const WIDTH = 340;
 const HEIGHT = 212;
@@ -14,15 +15,7 @@ const NAMES = ['10 Ω', '100 Ω', '1 kΩ', '10 kΩ', '100 kΩ', '1 MΩ', '10 MΩ
 /** Resistance over temperature on a logarithmic scale with the room’s and the working point; or the heater’s power as a bar. */
 export default function Figure(props: FigureProps<typeof calc>) {
   return (
-    <Drawing
-      width={WIDTH}
-      height={HEIGHT}
-      label={
-        props.choice.what === 'sensor'
-          ? 'The sensor’s resistance over temperature, with the reading at room temperature'
-          : 'The heater’s power against its marking'
-      }
-    >
+    <Drawing width={WIDTH} height={HEIGHT} label={say.figure[props.choice.what]}>
       <Show when={props.choice.what === 'sensor'} fallback={<Power {...props} />}>
         <Curve {...props} />
       </Show>
@@ -97,7 +90,7 @@ function Curve(props: FigureProps<typeof calc>) {
             <line class="d-thin" x1={at().x} y1={at().y} x2={at().x} y2={at().y - 36} />
             <circle class="d-ink d-fill" cx={at().x} cy={at().y} r={4} />
             <text class="d-text" x={RIGHT - 2} y={at().y - 40} text-anchor="end">
-              {props.text('R_w')} at {props.text('T_w')}
+              {say.figure.due(props.text('R_w'), props.text('T_w'))}
             </text>
           </g>
         )}
@@ -106,7 +99,7 @@ function Curve(props: FigureProps<typeof calc>) {
         when={reading()}
         fallback={
           <text class="d-text d-text-accent" x={RIGHT} y={TOP + 12} text-anchor="end">
-            the reading is marked here
+            {say.figure.markedHere}
           </text>
         }
       >
@@ -114,7 +107,7 @@ function Curve(props: FigureProps<typeof calc>) {
           <g>
             <path class="d-accent" d={`M${at().x - 6} ${at().y - 6}l12 12m0 -12l-12 12`} />
             <text class="d-text d-text-accent" x={at().x + 10} y={at().y - 6}>
-              tells {props.text('T_s')}, room {props.text('T_a')}
+              {say.figure.tells(props.text('T_s'), props.text('T_a'))}
             </text>
           </g>
         )}
@@ -136,27 +129,27 @@ function Power(props: FigureProps<typeof calc>) {
       when={shown()}
       fallback={
         <text class="d-text" x={WIDTH / 2} y={HEIGHT / 2} text-anchor="middle">
-          the bar comes with the heater’s resistance
+          {say.figure.barComes}
         </text>
       }
     >
       {(bar) => (
         <g>
           <text class="d-text" x={20} y={40}>
-            marked {props.text('P_r')} at {props.text('V_r')}: {props.text('R_x')}
+            {say.figure.marked(props.text('P_r'), props.text('V_r'), props.text('R_x'))}
           </text>
           <rect class="d-ink d-fill" x={20} y={48} width={bar().marked - 20} height={26} />
           <text class="d-text d-text-accent" x={20} y={104}>
-            {props.text('R_h')} on {props.text('V')}: {props.text('P')}, {props.text('I')}
+            {say.figure.measured(props.text('R_h'), props.text('V'), props.text('P'), props.text('I'))}
           </text>
           <rect class="d-accent d-shade" x={20} y={112} width={Math.max(bar().P - 20, 1)} height={26} />
           <line class="d-ghost" x1={bar().low} y1={112} x2={bar().low} y2={150} />
           <line class="d-ghost" x1={bar().high} y1={112} x2={bar().high} y2={150} />
           <text class="d-text" x={20} y={168}>
-            dashed: {props.text('k_lo')} to {props.text('k_hi')} of the marking
+            {say.figure.dashed(props.text('k_lo'), props.text('k_hi'))}
           </text>
           <text class="d-text" x={20} y={190}>
-            twice the voltage: four times the power
+            {say.figure.square}
           </text>
         </g>
       )}

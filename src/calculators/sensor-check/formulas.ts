@@ -1,6 +1,7 @@
 import { current, expansion, power, ratio, resistance, temperature, temperatureDifference } from '../../quantity/kinds';
 import { commonPractice } from '../../reference/citation';
-import { formula, type LimitSpec, cite, derived } from '../../engine/calculator';
+import { formula, cite, derived } from '../../engine/calculator';
+import type { LimitData } from '../../engine/spec';
 
 const sensor = { what: 'sensor' };
 const ohms = { what: 'sensor', by: 'ohms' };
@@ -9,14 +10,14 @@ const beta = { what: 'sensor', law: 'beta' };
 const three = { what: 'sensor', law: 'three' };
 const heater = { what: 'heater' };
 
-const iec = cite('IEC 60539-1', 'rRExp', true);
+const iec = cite('IEC 60539-1', 'lawOfB', true);
 const steinhart = cite(
   'Steinhart and Hart, Calibration curves for thermistors, Deep-Sea Research 15 (1968)',
-  'tBLn',
+  'steinhartHart',
   true,
 );
-const solved = derived('equationSteinhartHart');
-const back = derived('newtonsInterpolationLn');
+const solved = derived('eliminated');
+const back = derived('newton');
 const ohm = derived('ohmsLaw');
 
 export const formulas = [
@@ -37,14 +38,8 @@ export const formulas = [
     ...ohms,
     law: 'three',
   }),
-  formula(
-    'T_s = T_a * exp(-ln(y_s * T_a))',
-    temperature.C,
-    derived('overLogarithmSo'),
-    ohms,
-    'T_s_temperatureResistanceMeans',
-  ),
-  formula('T_s = T_r', temperature.C, derived('shown'), shown, 'T_s_temperatureTells'),
+  formula('T_s = T_a * exp(-ln(y_s * T_a))', temperature.C, derived('oneOver'), ohms, 'T_s_ohms'),
+  formula('T_s = T_r', temperature.C, derived('shown'), shown, 'T_s_shown'),
   formula('dT_s = T_s - T_a', temperatureDifference.K, derived('difference'), sensor),
 
   formula('R_e = R_n * exp(B * (1 / T_a - 1 / T_n))', resistance.kohm, iec, beta),
@@ -63,17 +58,17 @@ export const formulas = [
     back,
     three,
   ),
-  formula('alpha_w = -B / T_w^2', expansion.per_K, cite('IEC 60539-1', 'bT', true), beta),
+  formula('alpha_w = -B / T_w^2', expansion.per_K, cite('IEC 60539-1', 'slopeOfB', true), beta),
   formula('dT_B = 1 / (1 / T_n + (1 + delta_B) * (1 / T_w - 1 / T_n)) - T_w', temperatureDifference.K, iec, beta),
   formula(
     'q = R_m / R_e',
     ratio.one,
-    derived('overOther'),
+    derived('oneOverOther'),
     {
       ...ohms,
       law: 'beta',
     },
-    'q_beta',
+    'q_ohms',
   ),
   formula(
     'q = exp(B * (1 / T_r - 1 / T_a))',
@@ -83,14 +78,14 @@ export const formulas = [
       ...shown,
       law: 'beta',
     },
-    'q_beta2',
+    'q_shown',
   ),
   formula('dT_R = ln(q) / alpha_w', temperatureDifference.K, iec, beta),
 
   formula('P = V^2 / R_h', power.W, ohm, heater),
   formula('I = V / R_h', current.A, ohm, heater),
   formula('R_x = V_r^2 / P_r', resistance.ohm, ohm, heater),
-  formula('k_P = P / P_r', ratio.one, derived('overOther'), heater),
+  formula('k_P = P / P_r', ratio.one, derived('oneOverOther'), heater),
 ] as const;
 
 export const limits = [
@@ -104,4 +99,4 @@ export const limits = [
   { of: 'R_m', min: 'R_lo', max: 'R_hi', cite: commonPractice, when: ohms },
   { of: 'T_r', min: 'T_lo', max: 'T_hi', cite: commonPractice, when: shown },
   { of: 'k_P', min: 'k_lo', max: 'k_hi', cite: commonPractice, when: heater },
-] as const satisfies readonly LimitSpec[];
+] as const satisfies readonly LimitData[];

@@ -8,20 +8,13 @@ import words from './words/en';
 
 export default calculator(
   {
-    cautions: ['switchOffUnplug', 'mainsHeatersTheir', 'blockBurnsOnce', 'heaterWrongVoltage', 'neverRunHeater'],
+    cautions: ['switchOffUnplug', 'mainsHeaters', 'blockBurns', 'heaterWrongVoltage', 'neverRunHeater'],
     choices,
     inputs,
     formulas,
     limits,
     action: instruct,
-    beware: [
-      'testRoomTemperature',
-      'bValueFit',
-      'sensorLooseHole',
-      'platinumSensorsThermocouples',
-      'equationSteinhartHart',
-      'heatersResistanceRises',
-    ],
+    beware: ['roomTestOnly', 'bValueFit', 'looseInHole', 'otherLaws', 'betweenLines', 'risesWhenHot'],
     examples,
   },
   words,

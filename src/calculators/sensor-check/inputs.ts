@@ -1,7 +1,7 @@
 import { placed } from '../../engine/shared-places';
 import { power, ratio, resistance, temperature, temperatureDifference, voltage } from '../../quantity/kinds';
 import { commonPractice } from '../../reference/citation';
-import { input, type InputSpec, cite } from '../../engine/calculator';
+import { input, cite } from '../../engine/calculator';
 
 const sensor = { what: 'sensor' };
 const ohms = { what: 'sensor', by: 'ohms' };
@@ -10,15 +10,14 @@ const beta = { what: 'sensor', law: 'beta' };
 const three = { what: 'sensor', law: 'three' };
 const heater = { what: 'heater' };
 
-const table = (range: readonly [number, number], from: string): InputSpec =>
+const table = (range: readonly [number, number], from: string) =>
   input(resistance.kohm, {
     range,
     decided: true,
     from,
-    hint: 'From the maker’s table of this very sensor.',
     when: three,
   });
-const line = (typical: number, range: readonly [number, number]): InputSpec =>
+const line = (typical: number, range: readonly [number, number]) =>
   input(temperature.C, { typical, range, decided: true, when: three });
 
 /** What is asked: the reading, the room, what the sensor is said to be; or the heater and its marking. */
@@ -87,7 +86,7 @@ export const inputs = {
     range: [0, 50],
     decided: true,
     seldom: true,
-    basis: cite('IEC 60539-1', 'ratedC', true),
+    basis: cite('IEC 60539-1', 'ratedAt25', true),
     when: beta,
   }),
   R_lo: input(resistance.kohm, {
