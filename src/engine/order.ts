@@ -41,6 +41,8 @@ export interface Print {
   readonly number: (value: number, decimals?: number) => string;
   /** An input's or result's name, as it stands inside a sentence. */
   readonly called: (symbol: string) => string;
+  /** A bench tool's name. */
+  readonly tool: (id: string) => string;
 }
 
 /** The order in words. `glance` is a symbol and at most five words; `spoken` is given only where the sentence read out is not enough. */

@@ -3,6 +3,7 @@ import { kindById } from '../quantity/all-kinds';
 import type { DecimalMark } from '../quantity/parse';
 import { speakNumber, speakValue } from '../quantity/speak';
 import { unitById } from '../quantity/unit';
+import { toolById } from '../reference/tools';
 import type { Calculator, Instruction } from './calculator';
 import { nameOf } from './name';
 import { said, type Amount, type Order, type OrderText, type Print, type Told } from './order';
@@ -21,6 +22,7 @@ function print(calc: Calculator, amount: Format, number: Print['number']): Print
     size: (one: Amount) => inUnit(one, true),
     number,
     called: (symbol: string) => say.inSentence(nameOf(calc, symbol)),
+    tool: (id: string) => toolById(id)?.name ?? id,
   });
 }
 
@@ -67,7 +69,8 @@ export function instructionOf(calc: Calculator, order: Order, mark: DecimalMark)
       const aloud = text(voiceFor(calc, mark));
       return aloud.spoken ?? aloud.sentence;
     },
-    steps: order.steps.map((step) => need(said<string>(steps[step.say], step.args, eye), step.say)),
+    // A step may have nothing to say under its arguments.
+    steps: order.steps.map((step) => need(said<string>(steps[step.say], step.args, eye), step.say)).filter(Boolean),
     movements: order.movements,
     measureAgain: order.measureAgain,
   };

@@ -209,7 +209,7 @@ describe('the further reading that is asked for parts the two', () => {
     const first = reading(3, 25, 0);
     expect(fitting(first)).toEqual(['lead', 'wheel']);
     expect(first.verdict.state).toBe('too close');
-    const spaces = Number(/measure over (\d+) spaces/.exec(first.instruction!.headline)![1]);
+    const spaces = Number(/measure over (\d+) spaces/.exec(first.instruction!.sentence)![1]);
     for (const truth of [25, turn]) {
       for (const error of [-1, -0.3, 0, 0.3, 1]) {
         const again = reading(spaces, truth, error);
@@ -224,7 +224,7 @@ describe('the further reading that is asked for parts the two', () => {
   it('or the better tool that is named', () => {
     const parts = { P_h: '25 mm', r_w: '4.02 mm ± 0', s: '0.3 % ± 0.05', x: '0 mm ± 0' };
     const first = work({ ...parts, L: '74.9 mm ± 1', N: '3' });
-    const tool = /the same length with a ([a-z ]+)/.exec(first.instruction!.headline)?.[1];
+    const tool = /the same length with a ([a-z ]+)/.exec(first.instruction!.sentence)?.[1];
     expect(tool).toBe('caliper');
     expect(fitting(work({ ...parts, L: '74.775 mm ± 0.03', N: '3' }))).toEqual(['lead']);
     // The steel rule, a step coarser, does not do it in the worst case: 0.5 mm in 75 is 0.77 % at k = 2.

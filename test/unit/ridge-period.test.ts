@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { symbolOf, evaluate, type Evaluation } from '../../src/engine/evaluate';
 import calc from '../../src/calculators/ridge-period/index';
-import meta from '../../src/calculators/ridge-period/meta';
+import list from '../../src/calculators/ridge-period/words/en/list';
+import words from '../../src/calculators/ridge-period/words/en';
 import { rank } from '../../src/calculators/ridge-period/model';
 import { parts, repeatOfRounding } from '../../src/calculators/ridge-period/parts';
 import { combinations, metaOf, situation } from '../support/calculators';
@@ -12,7 +13,7 @@ const work = (given: Readonly<Record<string, string>>, choices: Readonly<Record<
 const direct = { by: 'direct' };
 const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
 const steps = (found: Evaluation): string => plain(found.instruction!.steps.join('\n'));
-const headline = (found: Evaluation): string => plain(found.instruction!.headline);
+const headline = (found: Evaluation): string => plain(found.instruction!.sentence);
 
 describe('the list of parts', () => {
   it('has one entry for every mismatch among the formulas, under the same options', () => {
@@ -28,11 +29,11 @@ describe('the list of parts', () => {
 
   it('names only checks that there are, and has names short enough for the drawing', () => {
     const titles = Object.values(metaOf).map((one) => one.title);
-    for (const part of [...parts, repeatOfRounding]) {
+    for (const { key } of [...parts, repeatOfRounding]) {
+      const part = words.parts[key];
       expect(part.short.length, part.short).toBeLessThanOrEqual(21);
-      for (const [, title] of part.look.matchAll(/“([^”]+)”/g)) expect(titles).toContain(title);
-      expect(part.look).toMatch(/^[A-Z].*\.$/);
-      expect(part.prove).toMatch(/^[A-Z].*\.$/);
+      for (const [, title] of part.look.join(' ').matchAll(/“([^”]+)”/g)) expect(titles).toContain(title);
+      for (const sentence of [...part.look, part.prove]) expect(sentence).toMatch(/^[A-Z].*\.$/);
     }
   });
 });
@@ -41,12 +42,12 @@ describe('the three verdicts', () => {
   it('one part fits: what to look at, and the half turn that proves it', () => {
     const found = work({ L: '79.8 mm', N: '10', P_h: '8 mm', n_s: '4', h: '0.2 mm', r_w: '10.5 mm' });
     expect(found.verdict.state).toBe('within');
-    expect(meta.verdicts.within).toBe('One part fits');
+    expect(list.verdicts?.within).toBe('One part fits');
     expect(headline(found)).toBe(
       'One turn of the Z screw fits: 8 mm against 8.004 mm. Measure the screw with “Lead-screw straightness”.',
     );
     expect(found.instruction!.movements).toEqual([
-      { part: 'one turn of the Z screw', direction: 'half a turn against its coupling', amount: Math.PI },
+      { part: 'lead', direction: 'half a turn against its mate', amount: Math.PI },
     ]);
     expect(steps(found)).toContain('Next nearest: the pitch of the Z screw’s thread (2 mm); the ridges are 4 times');
     expect(steps(found)).toContain('Ruled out: rounding, odd layer, every layer is a whole number of full steps.');

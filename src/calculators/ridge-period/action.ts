@@ -1,214 +1,185 @@
-import { length } from '../../quantity/kinds';
+import { length, ratio } from '../../quantity/kinds';
 import { expanded } from '../../formula/outcome';
-import { formatNumber, formatValue } from '../../quantity/format';
 import { fromSi, toSi } from '../../quantity/unit';
-import type { Context, Instruction } from '../../engine/calculator';
-import { choices, inputs } from './inputs';
-import { lineOf, isNear, rank, stateOf, type Line, type Ranking, type Reading } from './model';
+import { telling, type Amount, type Order, type Told } from '../../engine/order';
+import type { Ask, PartKey } from './asked';
+import { lineOf, isNear, rank, stateOf, type Compared, type Line, type Ranking } from './model';
 import { partingOf, type Parting } from './parting';
+import type words from './words/en';
 
-type Ask = Context<string, typeof choices>;
+const { tell, step } = telling<typeof words>();
 
-const readingOf = (ctx: Ask): Reading => ({
-  known: (symbol) => ctx.known(symbol),
-  choices: { by: ctx.choice('by'), way: ctx.choice('way'), lift: ctx.choice('lift') },
+const comparedIn = (ask: Ask): Compared => ({
+  known: ask.known,
+  choices: { by: ask.choice('by'), way: ask.choice('way'), lift: ask.choice('lift') },
 });
 
 /** The verdict: one part fits, several, or none. */
-export function judge(ctx: Ask) {
-  ctx.number('P');
-  return stateOf(rank(readingOf(ctx)));
+export function judge(ask: Ask) {
+  ask.number('P');
+  return stateOf(rank(comparedIn(ask)));
 }
 
-/** "8 mm": three or four digits are what a ridge is known to. */
-function about(ctx: Ask, si: number, digits = 4): string {
+const mm = (si: number, width = 0): Amount => ({ si, width, kind: length.mm.kind.id, unit: length.mm.unit.id });
+/** Three or four digits are what a ridge is known to. */
+function about(si: number, digits = 4): Amount {
   const { unit } = length.mm;
-  return formatValue(toSi(Number(fromSi(si, unit).toPrecision(digits)), unit), 0, unit, { mark: ctx.mark });
+  return mm(toSi(Number(fromSi(si, unit).toPrecision(digits)), unit));
 }
+/** A bare number to two digits. */
+const two = (x: number): Amount => ({
+  si: Number(x.toPrecision(2)),
+  width: 0,
+  kind: ratio.one.kind.id,
+  unit: ratio.one.unit.id,
+});
 
-const firstUpper = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-const list = (names: readonly string[]): string =>
-  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1) ?? ''}`;
-
-/** "the ridges are 12 % closer": against a part's period. */
-function mismatchText(line: Line, mark: Ask['mark']): string {
+/** How the ridges stand against a part's period: so many times, or percent, closer or not. */
+function mismatch(line: Line) {
   const times = 1 + line.value;
-  if (!isNear(line)) {
-    const text = formatNumber(Math.max(times, 1 / times), 2, mark);
-    return `the ridges are ${text} times ${times < 1 ? 'closer' : 'as far apart'}`;
-  }
-  return `the ridges are ${formatNumber(Math.abs(line.value) * 100, 2, mark)} % ${line.value < 0 ? 'closer' : 'wider'}`;
+  const closer = line.value < 0;
+  if (!isNear(line)) return { closer, times: two(Math.max(times, 1 / times)), percent: undefined };
+  return { closer, times: undefined, percent: two(Math.abs(line.value) * 100) };
 }
-
-const lowerFirst = (text: string): string =>
-  text.startsWith('Z ') ? text : text.charAt(0).toLowerCase() + text.slice(1);
-/** Sentences, one each. */
-const sentences = (text: string): string[] => text.split(/(?<=\.) /);
 
 /** The period a part would print, to the digits that what is known of the part supports. */
-function periodText(ctx: Ask, line: Line): string {
-  const known = ctx.known(line.part.period);
+function periodOfPart(ask: Ask, line: Line): Amount {
+  const known = ask.known(line.part.period);
   const width = known ? (expanded(known) / Math.abs(known.value)) * line.period : 0;
-  return width > 0 ? formatValue(line.period, width, length.mm.unit, { mark: ctx.mark }) : about(ctx, line.period);
+  return width > 0 ? mm(line.period, width) : about(line.period);
 }
 
-const withPeriod = (ctx: Ask, line: Line): string => `${line.part.name} (${periodText(ctx, line)})`;
+const withPeriod = (ask: Ask, line: Line) => ({ part: line.part.key, period: periodOfPart(ask, line) });
 
-function multipleWords(ctx: Ask, line: Line): string {
-  return line.multiple < 1
-    ? `Less likely: half of ${line.part.name} (${periodText(ctx, line)}), as two flats or an oval on it would print.`
-    : `Less likely: twice ${line.part.name} (${periodText(ctx, line)}), as when every second ridge is too weak to be counted.`;
-}
+const lessLikely = (ask: Ask, line: Line): Told =>
+  step('lessLikely', { half: line.multiple < 1, ...withPeriod(ask, line) });
 
 /** What was left out, and which entries would take it in. */
-function leftOut(ctx: Ask, { ruledOut, unknown }: Ranking): string[] {
-  const asked = unknown.map((part) => {
-    const labels = ctx.lacking(part.period);
-    return labels.length > 0
-      ? `${lowerFirst(part.short)} (enter: ${labels.map(lowerFirst).join(', ')})`
-      : `${lowerFirst(part.short)} (enter layer height and drive as marked, without a ±)`;
-  });
+function leftOut(ask: Ask, { ruledOut, unknown }: Ranking): Told[] {
+  const asked = unknown.map((part) => ({ part: part.key, enter: ask.lacking(part.period) }));
+  const ruled = ruledOut.map(({ part, why }) => ({ part: part.key, why }));
   return [
-    ...(asked.length > 0 ? [`Not compared: ${asked.join('; ')}.`] : []),
-    ...(ruledOut.length > 0
-      ? [`Ruled out: ${ruledOut.map(({ part, why }) => `${lowerFirst(part.short)}, ${why}`).join('; ')}.`]
-      : []),
+    ...(asked.length > 0 ? [step('notCompared', { asked })] : []),
+    ...(ruled.length > 0 ? [step('ruledOut', { ruled })] : []),
   ];
 }
 
-function runnersUp(ctx: Ask, { lines, multiples }: Ranking): string[] {
+function runnersUp(ask: Ask, { lines, multiples }: Ranking): Told[] {
   const others = lines.filter((line) => !line.fits).slice(0, 2);
   return [
-    ...others.map((line, i) => {
-      const rankWord = i === 0 ? 'Next nearest' : 'Then';
-      return `${rankWord}: ${withPeriod(ctx, line)}; ${mismatchText(line, ctx.mark)}, beyond the doubt.`;
-    }),
-    ...multiples.map((line) => multipleWords(ctx, line)),
+    ...others.map((line, i) => step('runnerUp', { first: i === 0, ...withPeriod(ask, line), off: mismatch(line) })),
+    ...multiples.map((line) => lessLikely(ask, line)),
   ];
 }
 
-const compared = (count: number): string => (count === 1 ? 'one part compared' : `${count} parts compared`);
-
-function oneFits(ctx: Ask, ranking: Ranking, best: Line): Instruction {
-  const { part } = best;
-  const [first = '', ...more] = sentences(part.look);
-  return {
-    headline: `${firstUpper(part.name)} fits: ${periodText(ctx, best)} against ${ctx.text('P')}. ${first}`,
-    steps: [
-      ...more,
-      `${part.prove} If they do not, the part is cleared, however well the numbers agree.`,
-      `Of ${compared(ranking.lines.length)} it is the only one that fits.`,
-      ...runnersUp(ctx, ranking),
-      ...leftOut(ctx, ranking),
-    ],
-    movements: part.mate === undefined ? [] : [{ part: part.name, direction: `half a turn against ${part.mate}`, amount: Math.PI }], // prettier-ignore
-  };
+function oneFits(ask: Ask, ranking: Ranking, best: Line): Order {
+  const { key, mated } = best.part;
+  return tell(
+    'fits',
+    { ...withPeriod(ask, best), ridges: ask.quantity('P') },
+    {
+      steps: [
+        step('lookMore', { part: key }),
+        step('proveIt', { part: key }),
+        step('onlyOne', { compared: ranking.lines.length }),
+        ...runnersUp(ask, ranking),
+        ...leftOut(ask, ranking),
+      ],
+      movements: mated ? [{ part: key, direction: 'half a turn against its mate', amount: Math.PI }] : [],
+    },
+  );
 }
 
 /** One more or one fewer ridge than counted: the parts that would then fit. */
-function miscounted(ctx: Ask, { lines }: Ranking): string[] {
-  if (ctx.choice('by') !== 'count') return [];
-  const counted = ctx.number('N');
+function miscounted(ask: Ask, { lines }: Ranking): Told[] {
+  if (ask.choice('by') !== 'count') return [];
+  const counted = ask.number('N');
   return [counted - 1, counted + 1].flatMap((spaces) => {
     if (spaces < 1) return [];
-    const names = lines.flatMap((line) => {
-      const mismatch = ctx.known(line.part.mismatch);
+    const fitting = lines.flatMap((line): PartKey[] => {
+      const found = ask.known(line.part.mismatch);
       // The same length over another number: as if the part's period were that much longer.
-      const scale = (spaces / counted) * (line.period / periodOf(ctx, line));
-      return mismatch && lineOf(line.part, mismatch, 1, scale).fits ? [line.part.name] : [];
+      const scale = (spaces / counted) * (line.period / periodOf(ask, line));
+      return found && lineOf(line.part, found, 1, scale).fits ? [line.part.key] : [];
     });
-    return names.length > 0
-      ? [`Count again: with ${spaces} spaces instead of ${counted}, ${list(names)} would fit.`]
-      : [];
+    return fitting.length > 0 ? [step('countAgain', { spaces, counted, parts: fitting })] : [];
   });
 }
 
 /** The period behind a line's mismatch, m: another than its own only for the repeat of rounding. */
-function periodOf(ctx: Ask, line: Line): number {
-  const value = ctx.number(line.part.period);
+function periodOf(ask: Ask, line: Line): number {
+  const value = ask.number(line.part.period);
   return line.part.period === 'k_odd' ? 1 / value : value;
 }
 
-function noneFits(ctx: Ask, ranking: Ranking): Instruction {
+function noneFits(ask: Ask, ranking: Ranking): Order {
   const { lines, multiples } = ranking;
   const nearest = lines[0];
-  const way = ctx.choice('way');
-  return {
-    headline:
-      lines.length === 1
-        ? `The one part compared does not repeat every ${ctx.text('P')}: leave it alone.`
-        : `None of the ${compared(lines.length)} repeats every ${ctx.text('P')}: leave them alone.`,
-    steps: [
-      ...(nearest
-        ? [`Nearest: ${withPeriod(ctx, nearest)}; ${mismatchText(nearest, ctx.mark)}, beyond the doubt.`]
-        : []),
-      ...miscounted(ctx, ranking),
-      ...multiples.map((line) => multipleWords(ctx, line)),
-      ...leftOut(ctx, ranking),
-      way === 'along'
-        ? 'Waves that die away after a corner are ringing and belong to no part that turns. Waves that do not: look at gears and bearings not on this list.'
-        : 'Ridges without a fixed spacing come from layers that differ: cooling, hatches in the part, a draught. Measure at another place; if the spacing is another there, no part makes it.',
-    ],
-  };
+  return tell(
+    'noneFits',
+    { compared: lines.length, ridges: ask.quantity('P') },
+    {
+      steps: [
+        ...(nearest ? [step('nearest', { ...withPeriod(ask, nearest), off: mismatch(nearest) })] : []),
+        ...miscounted(ask, ranking),
+        ...multiples.map((line) => lessLikely(ask, line)),
+        ...leftOut(ask, ranking),
+        ask.choice('way') === 'along' ? step('ringing') : step('layersDiffer'),
+      ],
+    },
+  );
 }
 
-function partingWords(ctx: Ask, parting: Parting): string {
-  const pair = `${parting.a.part.name} and ${parting.b.part.name}`;
-  if (parting.kind === 'same') {
-    return `${firstUpper(pair)} have the same period here: no reading parts them, only the proof by hand below.`;
+/** What would tell two parts apart, to be said. */
+function apart(ask: Ask, parting: Parting) {
+  const pair = { a: parting.a.part.key, b: parting.b.part.key };
+  if (parting.kind === 'same') return { kind: 'same', ...pair } as const;
+  if (parting.kind === 'machine') return { kind: 'machine', ...pair, symbol: parting.symbol } as const;
+  if (ask.choice('by') === 'direct') {
+    return { kind: 'period', ...pair, half: about(parting.half * ask.number('P'), 1) } as const;
   }
-  if (parting.kind === 'machine') {
-    const label = Object.entries(inputs).find(([symbol]) => symbol === parting.symbol)?.[1].label ?? parting.symbol;
-    return `To part ${pair} no reading of the ridges is good enough until this is known better: ${label.toLowerCase()}.`;
-  }
-  if (ctx.choice('by') === 'direct') {
-    return `To part ${pair} the period must be known to ± ${about(ctx, parting.half * ctx.number('P'), 1)} or better: take in more ridges.`;
-  }
-  const spaces = Math.ceil(ctx.number('N') / parting.share);
-  const tool = parting.tool ? `, or the same length with a ${parting.tool.name}` : '';
-  return `To part ${pair}: measure over ${spaces} spaces, a wall of ${about(ctx, spaces * ctx.number('P'), 2)}${tool}.`;
+  const spaces = Math.ceil(ask.number('N') / parting.share);
+  const wall = about(spaces * ask.number('P'), 2);
+  return { kind: 'spaces', ...pair, spaces, wall, tool: parting.tool?.id } as const;
 }
 
-function severalFit(ctx: Ask, ranking: Ranking, fitting: readonly Line[]): Instruction {
-  const counted = ctx.choice('by') === 'count' ? ctx.number('L') : undefined;
+function severalFit(ask: Ask, ranking: Ranking, fitting: readonly Line[]): Order {
+  const counted = ask.choice('by') === 'count' ? ask.number('L') : undefined;
   const partings = fitting.flatMap((a, i) =>
-    fitting.slice(i + 1).flatMap((b) => partingOf(a, b, (line) => ctx.known(line.part.mismatch), counted) ?? []),
+    fitting.slice(i + 1).flatMap((b) => partingOf(a, b, (line) => ask.known(line.part.mismatch), counted) ?? []),
   );
   const readings = partings.filter((one) => one.kind === 'reading');
   const hardest = readings.reduce<(typeof readings)[number] | undefined>(
     (least, one) => (least && least.share <= one.share ? least : one),
     undefined,
   );
-  const told = [...partings.filter((one) => one.kind !== 'reading'), ...(hardest ? [hardest] : [])];
-  return {
-    headline: `${firstUpper(
-      list(fitting.map((line) => withPeriod(ctx, line))),
-    )} fit. ${hardest ? partingWords(ctx, hardest) : 'Try the proof by hand on the first.'}`,
-    steps: [
-      ...told.filter((one) => one !== hardest).map((one) => partingWords(ctx, one)),
-      ...fitting
-        .slice(0, 3)
-        .map((line) => `${firstUpper(line.part.name)}. ${line.part.look} Proof: ${line.part.prove}`),
-      ...runnersUp(ctx, ranking),
-      ...leftOut(ctx, ranking),
-    ],
-    measureAgain: true,
-  };
+  return tell(
+    'severalFit',
+    {
+      fitting: fitting.map((line) => withPeriod(ask, line)),
+      parting: hardest ? apart(ask, hardest) : undefined,
+    },
+    {
+      steps: [
+        ...partings.filter((one) => one.kind !== 'reading').map((one) => step('part', apart(ask, one))),
+        ...fitting.slice(0, 3).map((line) => step('lookAndProve', { part: line.part.key })),
+        ...runnersUp(ask, ranking),
+        ...leftOut(ask, ranking),
+      ],
+      measureAgain: true,
+    },
+  );
 }
 
 /** What to look at, how to prove it, and what else it might be. */
-export function action(ctx: Ask): Instruction {
-  ctx.number('P');
-  const ranking = rank(readingOf(ctx));
+export function action(ask: Ask): Order {
+  ask.number('P');
+  const ranking = rank(comparedIn(ask));
   const fitting = ranking.lines.filter((line) => line.fits);
   const [best] = fitting;
   if (ranking.lines.length === 0) {
-    return {
-      headline: `Ridges at ${ctx.text('P')}. Nothing to compare them with yet: enter what you know of the machine’s parts.`,
-      steps: leftOut(ctx, ranking),
-      measureAgain: true,
-    };
+    return tell('nothingYet', { ridges: ask.quantity('P') }, { steps: leftOut(ask, ranking), measureAgain: true });
   }
-  if (!best) return noneFits(ctx, ranking);
-  return fitting.length === 1 ? oneFits(ctx, ranking, best) : severalFit(ctx, ranking, fitting);
+  if (!best) return noneFits(ask, ranking);
+  return fitting.length === 1 ? oneFits(ask, ranking, best) : severalFit(ask, ranking, fitting);
 }

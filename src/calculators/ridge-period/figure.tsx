@@ -3,6 +3,7 @@ import { formatNumber } from '../../quantity/format';
 import { Drawing } from '../../ui/drawing';
 import type { FigureProps } from '../../engine/calculator';
 import type calc from './index';
+import say from './words/en';
 import { isNear, rank, type Line } from './model';
 
 const WIDTH = 340;
@@ -50,15 +51,12 @@ export default function Figure(props: FigureProps<typeof calc>) {
     return `${line.value < 0 ? '' : '+'}${formatNumber(line.value * 100, 2, props.mark)} %`;
   };
   const name = (line: Line) => {
-    if (line.multiple === 1) return line.part.short;
-    return `${line.multiple < 1 ? '½' : '2'} × ${line.part.short.split(',')[0] ?? ''}`;
+    const { short } = say.parts[line.part.key];
+    if (line.multiple === 1) return short;
+    return `${line.multiple < 1 ? '½' : '2'} × ${short.split(',')[0] ?? ''}`;
   };
   return (
-    <Drawing
-      width={WIDTH}
-      height={height()}
-      label="Periods of the parts on a logarithmic scale, against that of the ridges"
-    >
+    <Drawing width={WIDTH} height={height()} label={say.figure.label}>
       <Show when={ridges()}>
         {(known) => (
           <>
@@ -70,7 +68,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
               height={bottom() - TOP + 14}
             />
             <text class="d-text d-text-accent" x={(LEFT + RIGHT) / 2} y={14} text-anchor="middle">
-              ridges at {props.text('P')}
+              {say.figure.ridges(props.text('P'))}
             </text>
           </>
         )}
@@ -120,21 +118,21 @@ export default function Figure(props: FigureProps<typeof calc>) {
         when={lines().length > 0}
         fallback={
           <text class="d-text" x={WIDTH / 2} y={TOP + 14} text-anchor="middle">
-            enter the parts you know: each gets its mark here
+            {say.figure.enter}
           </text>
         }
       >
         <circle class="d-solid" cx={10} cy={height() - 8} r={5} />
         <text class="d-text" x={19} y={height() - 4}>
-          fits
+          {say.figure.fits}
         </text>
         <line class="d-ink" x1={54} y1={height() - 14} x2={54} y2={height() - 2} />
         <text class="d-text" x={61} y={height() - 4}>
-          does not
+          {say.figure.doesNot}
         </text>
         <path class="d-ink d-fill" d={`M122 ${height() - 14} l6 6 l-6 6 l-6 -6 z`} />
         <text class="d-text" x={132} y={height() - 4}>
-          half or double fits, less likely
+          {say.figure.multiple}
         </text>
       </Show>
     </Drawing>

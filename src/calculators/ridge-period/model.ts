@@ -1,13 +1,17 @@
 import { asFraction } from '../../formula/fraction';
 import type { Known } from '../../formula/outcome';
 import { applies, type Choices } from '../../engine/calculator';
+import type { Result } from './asked';
 import { parts, repeatOfRounding, type Part } from './parts';
 
 /** What the comparison asks for: results by symbol, undefined where there is none, and the options chosen. */
-export interface Reading {
-  readonly known: (symbol: string) => Known | undefined;
+export interface Compared {
+  readonly known: (symbol: Result) => Known | undefined;
   readonly choices: Choices;
 }
+
+/** Why a part can make no ridges: whole steps a layer round nothing; what comes round within two layers is no ridge. */
+type Why = 'wholeSteps' | 'withinTwoLayers';
 
 /** One part compared with the ridges. */
 export interface Line {
@@ -31,8 +35,8 @@ export interface Ranking {
   readonly lines: readonly Line[];
   /** Halves and doubles that fit. */
   readonly multiples: readonly Line[];
-  /** Parts that cannot make ridges of any spacing here, with the reason as half a sentence. */
-  readonly ruledOut: readonly { readonly part: Part; readonly why: string }[];
+  /** Parts that cannot make ridges of any spacing here, and why. */
+  readonly ruledOut: readonly { readonly part: Part; readonly why: Why }[];
   /** Parts whose period is not known. */
   readonly unknown: readonly Part[];
 }
@@ -79,12 +83,12 @@ function oddLayersInRepeat(n: number): number | undefined {
   return Math.min(over, fraction.denominator - over);
 }
 
-type Found = { readonly line: Line } | { readonly why: string } | 'twin' | undefined;
+type Found = { readonly line: Line } | { readonly why: Why } | 'twin' | undefined;
 
 /** The part that another one is, where nothing lies between: one start, no gear. */
-const TWINS: Readonly<Record<string, readonly string[]>> = { thread: ['p_lead'], motor: ['p_lead', 'p_pulley'] };
+const TWINS: Readonly<Record<string, readonly Result[]>> = { thread: ['p_lead'], motor: ['p_lead', 'p_pulley'] };
 
-function ownLine(part: Part, { known }: Reading): Found {
+function ownLine(part: Part, { known }: Compared): Found {
   const mismatch = known(part.mismatch);
   const found = known(part.period);
   if (!mismatch || !found) return undefined;
@@ -92,18 +96,18 @@ function ownLine(part: Part, { known }: Reading): Found {
     const n = known('n');
     // Dust of rounding is a whole number of steps.
     if (n && asFraction(n.value, 1)) {
-      return n.u === 0 ? { why: 'every layer is a whole number of full steps' } : undefined;
+      return n.u === 0 ? { why: 'wholeSteps' } : undefined;
     }
     return { line: lineOf(part, mismatch, 1 / found.value, 1) };
   }
   const twins = (TWINS[part.id] ?? []).flatMap((symbol) => known(symbol)?.value ?? []);
   if (twins.some((period) => same(period, found.value))) return 'twin';
   const least = known('p_min');
-  if (least && found.value < least.value * (1 - SAME)) return { why: 'it comes round within two layers' };
+  if (least && found.value < least.value * (1 - SAME)) return { why: 'withinTwoLayers' };
   return { line: lineOf(part, mismatch, found.value, 1) };
 }
 
-function repeatLine({ known }: Reading, odd: Line | undefined): Line | undefined {
+function repeatLine({ known }: Compared, odd: Line | undefined): Line | undefined {
   const [n, mismatch] = [known('n'), known(repeatOfRounding.mismatch)];
   // Where the height or the drive has a doubt, no fraction is the true one.
   const count = odd && n?.u === 0 ? oddLayersInRepeat(n.value) : undefined;
@@ -112,24 +116,24 @@ function repeatLine({ known }: Reading, odd: Line | undefined): Line | undefined
 }
 
 /** Compares the ridges with every part under these options. */
-export function rank(reading: Reading): Ranking {
+export function rank(compared: Compared): Ranking {
   const lines: Line[] = [];
-  const ruledOut: { part: Part; why: string }[] = [];
+  const ruledOut: { part: Part; why: Why }[] = [];
   const unknown: Part[] = [];
-  for (const part of partsUnder(reading.choices)) {
-    const found = ownLine(part, reading);
+  for (const part of partsUnder(compared.choices)) {
+    const found = ownLine(part, compared);
     if (found === 'twin') continue;
     if (!found) unknown.push(part);
     else if ('why' in found) ruledOut.push({ part, why: found.why });
     else lines.push(found.line);
   }
   const repeat = repeatLine(
-    reading,
+    compared,
     lines.find((line) => line.part.id === 'odd'),
   );
   if (repeat) lines.push(repeat);
   const multiples = lines.flatMap((line) => {
-    const mismatch = reading.known(line.part.mismatch);
+    const mismatch = compared.known(line.part.mismatch);
     if (!mismatch || !line.part.turns) return [];
     return MULTIPLES.map((factor) => lineOf(line.part, mismatch, line.period, factor)).filter(
       (one) => one.fits && !lines.some((other) => same(other.period, one.period)),

@@ -1,23 +1,18 @@
 import type { When } from '../../engine/calculator';
+import type { PartKey, Result } from './asked';
 
 /** A part that comes round again and again, and where its period stands among the formulas. */
 export interface Part {
   readonly id: string;
-  /** In the drawing: at most 20 letters. */
-  readonly short: string;
-  /** In a sentence. */
-  readonly name: string;
+  /** Of its words. */
+  readonly key: PartKey;
   /** Result that is its period; the odd layers of rounding have a number per length instead. */
-  readonly period: string;
-  readonly mismatch: string;
+  readonly period: Result;
+  readonly mismatch: Result;
   /** It turns: a second flat halves its period. */
   readonly turns: boolean;
-  /** What to look at first, a sentence. */
-  readonly look: string;
-  /** How the next print proves or clears it, a sentence. */
-  readonly prove: string;
-  /** For a part that can be turned against its mate: against what. */
-  readonly mate?: string;
+  /** It can be turned against its mate. */
+  readonly mated: boolean;
   readonly when?: When;
 }
 
@@ -26,221 +21,167 @@ const along = { way: 'along' } as const;
 const screw = { way: 'up', lift: 'screw' } as const;
 const belt = { way: 'up', lift: 'belt' } as const;
 
-const longerLayer =
-  'Print the same wall twice over, side by side, so that a layer takes twice as long: the spacing up the wall must halve.';
-
 /** Every part that is compared. The order is that of a list without a reading. */
 export const parts: readonly Part[] = [
   {
     id: 'lead',
-    short: 'Screw, one turn',
-    name: 'one turn of the Z screw',
+    key: 'lead',
     period: 'p_lead',
     mismatch: 'e_lead',
     turns: true,
-    look: 'Measure the screw with “Lead-screw straightness”. Look also at its coupling, which must hold it on one axis.',
-    prove:
-      'Support the gantry, loosen the coupling of every Z screw, turn each screw half a turn the same way, tighten, print again: the ridges must move by half their spacing.',
-    mate: 'its coupling',
+    mated: true,
     when: screw,
   },
   {
     id: 'thread',
-    short: 'Screw, one thread',
-    name: 'the pitch of the Z screw’s thread',
+    key: 'thread',
     period: 'p_thread',
     mismatch: 'e_thread',
     turns: false,
-    look: 'Brush the screw’s thread clean and grease it. Run the nut along it by hand and feel for a tight place in each turn. A dent that one start alone has shows at the lead instead.',
-    prove: 'Clean and grease the thread and the nut, print again: the ridges must weaken. If not, try another nut.',
+    mated: false,
     when: screw,
   },
   {
     id: 'tooth',
-    short: 'Z belt, one tooth',
-    name: 'one tooth of the Z belt',
+    key: 'toothUp',
     period: 'p_tooth',
     mismatch: 'e_tooth',
     turns: false,
-    look: 'Look whether the belt lies fully in the teeth of the pinion and is not too tight, and whether the pinion has the belt’s own profile.',
-    prove: 'Slacken the belt to three quarters of its tension, print again: the ridges must change in height.',
+    mated: false,
     when: belt,
   },
   {
     id: 'tooth',
-    short: 'Belt, one tooth',
-    name: 'one tooth of the belt',
+    key: 'toothAlong',
     period: 'p_tooth',
     mismatch: 'e_tooth',
     turns: false,
-    look: 'Look whether the belt’s teeth run over a smooth idler, whether the belt is too tight, and whether the pulley has the belt’s own profile.',
-    prove: 'Slacken the belt to three quarters of its tension, print again: the ridges must change in height.',
+    mated: false,
     when: along,
   },
   {
     id: 'pulley',
-    short: 'Z pinion, one turn',
-    name: 'one turn of the Z pinion',
+    key: 'pulleyUp',
     period: 'p_pulley',
     mismatch: 'e_pulley',
     turns: true,
-    look: 'Turn the drive slowly by hand and watch the pinion’s rim against a fixed point. It must not wander: a bore that is too wide, pushed aside by the grub screw, makes it do so.',
-    prove:
-      'Support the gantry, slacken the belt, turn the pinion half a turn under it, tighten, print again: the ridges must move by half their spacing.',
-    mate: 'the belt',
+    mated: true,
     when: belt,
   },
   {
     id: 'pulley',
-    short: 'Pulley, one turn',
-    name: 'one turn of the motor pulley',
+    key: 'pulleyAlong',
     period: 'p_pulley',
     mismatch: 'e_pulley',
     turns: true,
-    look: 'Move the carriage slowly by hand and watch the pulley’s rim against a fixed point. It must not wander: a bore that is too wide, pushed aside by the grub screw, makes it do so.',
-    prove:
-      'Slacken the belt, turn the pulley half a turn under it, tighten, print again: the ridges must move by half their spacing.',
-    mate: 'the belt',
+    mated: true,
     when: along,
   },
   {
     id: 'motor',
-    short: 'Z motor, one turn',
-    name: 'one turn of the Z motor, before its gear',
+    key: 'motor',
     period: 'p_motor',
     mismatch: 'e_motor',
     turns: true,
-    look: 'Watch the small wheel on the motor turn against a fixed point: it must not wander.',
-    prove:
-      'Support the gantry, turn the motor half a turn against the gear, print again: the ridges must move by half their spacing.',
-    mate: 'the gear',
+    mated: true,
     when: up,
   },
   {
     id: 'idler',
-    short: 'Z idler, one turn',
-    name: 'one turn of the Z belt’s idler',
+    key: 'idlerUp',
     period: 'p_idler',
     mismatch: 'e_idler',
     turns: true,
-    look: 'Turn the idler with a finger: feel for a rough bearing, watch for a wandering rim.',
-    prove:
-      'Support the gantry, slacken the belt, turn the idler half a turn under it, tighten, print again: the ridges must move by half their spacing.',
-    mate: 'the belt',
+    mated: true,
     when: belt,
   },
   {
     id: 'idler',
-    short: 'Idler, one turn',
-    name: 'one turn of an idler',
+    key: 'idlerAlong',
     period: 'p_idler',
     mismatch: 'e_idler',
     turns: true,
-    look: 'Turn each idler with a finger: feel for a rough bearing, watch for a wandering rim.',
-    prove:
-      'Slacken the belt, turn the idler half a turn under it, tighten, print again: the ridges must move by half their spacing.',
-    mate: 'the belt',
+    mated: true,
     when: along,
   },
   {
     id: 'odd',
-    short: 'Rounding, odd layer',
-    name: 'the odd layer that rounding to full steps makes',
+    key: 'odd',
     period: 'k_odd',
     mismatch: 'e_odd',
     turns: false,
-    look: 'Open “Layer height and screw step”: it names the nearest height that is a whole number of steps.',
-    prove: 'Print again at a layer height of whole steps: the ridges must be gone.',
+    mated: false,
     when: up,
   },
   {
     id: 'wheel',
-    short: 'Guide wheel, one turn',
-    name: 'one turn of a guide wheel',
+    key: 'wheel',
     period: 'p_wheel',
     mismatch: 'e_wheel',
     turns: true,
-    look: 'Look for a flat or a grain pressed into a wheel’s tread. “Wheel preload” tells whether it is pressed too hard.',
-    prove:
-      'Ease one wheel off its rail, turn it half a turn, press it on again, print again: the ridges must move by half their spacing.',
-    mate: 'its rail',
+    mated: true,
   },
   {
     id: 'step',
-    short: 'Motor, full step',
-    name: 'one full step of the motor',
+    key: 'step',
     period: 'p_step',
     mismatch: 'e_step',
     turns: false,
-    look: 'Look whether the driver gives the motor its rated current, and whether it is set to smooth the steps. Motors and drivers run hot: mind them.',
-    prove: 'Print the wall at twice the speed and at half of it: the spacing must stay, only its height change.',
+    mated: false,
     when: along,
   },
   {
     id: 'cycle',
-    short: 'Motor, four steps',
-    name: 'four full steps of the motor, one cycle of its current',
+    key: 'cycle',
     period: 'p_cycle',
     mismatch: 'e_cycle',
     turns: false,
-    look: 'Look at the motor’s plug and driver: one coil may get more current than the other. Motors and drivers run hot: mind them. Never pull a motor’s plug with the power on.',
-    prove:
-      'Exchange the drivers of two axes with the power off, print again: the ridges must go along with the driver.',
+    mated: false,
     when: along,
   },
   {
     id: 'gear',
-    short: 'Feed gear, one turn',
-    name: 'one turn of the feed gear',
+    key: 'gearUp',
     period: 'p_gear',
     mismatch: 'e_gear',
     turns: true,
-    look: 'Brush the feed gear’s teeth clean. Watch it turn against a fixed point: it must not wander on its shaft.',
-    prove: longerLayer,
+    mated: false,
     when: up,
   },
   {
     id: 'gear',
-    short: 'Feed gear, one turn',
-    name: 'one turn of the feed gear',
+    key: 'gearAlong',
     period: 'p_gear',
     mismatch: 'e_gear',
     turns: true,
-    look: 'Brush the feed gear’s teeth clean. Watch it turn against a fixed point: it must not wander on its shaft.',
-    prove: 'Print the wall with a line twice as wide: the spacing must halve.',
+    mated: false,
     when: along,
   },
   {
     id: 'heat',
-    short: 'Heater cycle',
-    name: 'the heater’s cycle',
+    key: 'heatUp',
     period: 'p_heat',
     mismatch: 'e_heat',
     turns: false,
-    look: 'Watch the temperature over ten layers: it must swing in step with the ridges. The block is hot: keep hands off.',
-    prove: longerLayer,
+    mated: false,
     when: up,
   },
   {
     id: 'heat',
-    short: 'Heater cycle',
-    name: 'the heater’s cycle',
+    key: 'heatAlong',
     period: 'p_heat',
     mismatch: 'e_heat',
     turns: false,
-    look: 'Watch the temperature over one long line: it must swing in step with the waves. The block is hot: keep hands off.',
-    prove: 'Print the wall at half the speed: the spacing must halve.',
+    mated: false,
     when: along,
   },
   {
     id: 'day',
-    short: 'Day and night',
-    name: 'day and night in the room',
+    key: 'day',
     period: 'p_day',
     mismatch: 'e_day',
     turns: false,
-    look: 'Note the temperature of the room beside the machine at noon and at midnight.',
-    prove: 'Print again with the room’s temperature held, or the machine under a hood that is made for it.',
+    mated: false,
     when: up,
   },
 ];
@@ -248,12 +189,10 @@ export const parts: readonly Part[] = [
 /** The whole of the rounding pattern: so many odd layers, until it begins again. */
 export const repeatOfRounding: Part = {
   id: 'repeat',
-  short: 'Rounding, repeat',
-  name: 'the repeat of the pattern that rounding to full steps makes',
+  key: 'repeat',
   period: 'k_odd',
   mismatch: 'e_odd',
   turns: false,
-  look: 'Open “Layer height and screw step”: it names the nearest height that is a whole number of steps.',
-  prove: 'Print again at a layer height of whole steps: the ridges must be gone.',
+  mated: false,
   when: up,
 };

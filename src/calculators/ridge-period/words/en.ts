@@ -1,4 +1,54 @@
 /** Words of the check “Ridge period”. */
+import type { Amount, Print } from '../../../engine/order';
+import { parts } from './en/parts';
+
+type Part = keyof typeof parts;
+interface WithPeriod {
+  readonly part: Part;
+  readonly period: Amount;
+}
+/** How the ridges stand against a part's period. */
+interface Off {
+  readonly closer: boolean;
+  readonly times: Amount | undefined;
+  readonly percent: Amount | undefined;
+}
+/** What would tell two parts apart. */
+type Parting = { readonly a: Part; readonly b: Part } & (
+  | { readonly kind: 'same' }
+  | { readonly kind: 'machine'; readonly symbol: string }
+  | { readonly kind: 'period'; readonly half: Amount }
+  | { readonly kind: 'spaces'; readonly spaces: number; readonly wall: Amount; readonly tool: string | undefined }
+);
+
+const whys = {
+  wholeSteps: 'every layer is a whole number of full steps',
+  withinTwoLayers: 'it comes round within two layers',
+};
+const firstUpper = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+const lowerFirst = (text: string) => (text.startsWith('Z ') ? text : text.charAt(0).toLowerCase() + text.slice(1));
+const list = (names: readonly string[]) =>
+  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1) ?? ''}`;
+const compared = (count: number) => (count === 1 ? 'one part compared' : `${count} parts compared`);
+const withPeriod = ({ part, period }: WithPeriod, p: Print) => `${parts[part].name} (${p(period)})`;
+const mismatch = ({ closer, times, percent }: Off, p: Print) =>
+  times
+    ? `the ridges are ${p(times)} times ${closer ? 'closer' : 'as far apart'}`
+    : `the ridges are ${percent ? p(percent) : ''} % ${closer ? 'closer' : 'wider'}`;
+const apart = (one: Parting, p: Print) => {
+  const pair = `${parts[one.a].name} and ${parts[one.b].name}`;
+  switch (one.kind) {
+    case 'same':
+      return `${firstUpper(pair)} have the same period here: no reading parts them, only the proof by hand below.`;
+    case 'machine':
+      return `To part ${pair} no reading of the ridges is good enough until this is known better: ${p.called(one.symbol)}.`;
+    case 'period':
+      return `To part ${pair} the period must be known to ± ${p(one.half)} or better: take in more ridges.`;
+    case 'spaces':
+      return `To part ${pair}: measure over ${one.spaces} spaces, a wall of ${p(one.wall)}${one.tool === undefined ? '' : `, or the same length with a ${p.tool(one.tool)}`}.`;
+  }
+};
+
 const en = {
   inputs: {
     L: {
@@ -188,7 +238,62 @@ const en = {
     layersDayHeight: 'layers in a day × height',
     betweenRectangleRound: 'between a rectangle (1) and round ends, 1 − (1 − π/4) h/w, about 0.9',
   },
-  orders: {},
-  steps: {},
+  parts,
+  orders: {
+    fits: (a: { part: Part; period: Amount; ridges: Amount }, p: Print) => ({
+      glance: `◎ ${parts[a.part].short}`,
+      sentence: `${firstUpper(parts[a.part].name)} fits: ${p(a.period)} against ${p(a.ridges)}. ${parts[a.part].look[0]}`,
+    }),
+    noneFits: (a: { compared: number; ridges: Amount }, p: Print) => ({
+      glance: '✓ Leave the parts alone',
+      sentence:
+        a.compared === 1
+          ? `The one part compared does not repeat every ${p(a.ridges)}: leave it alone.`
+          : `None of the ${compared(a.compared)} repeats every ${p(a.ridges)}: leave them alone.`,
+    }),
+    severalFit: (a: { fitting: readonly WithPeriod[]; parting: Parting | undefined }, p: Print) => ({
+      glance: '⟳ Several fit: read again',
+      sentence: `${firstUpper(list(a.fitting.map((one) => withPeriod(one, p))))} fit. ${a.parting ? apart(a.parting, p) : 'Try the proof by hand on the first.'}`,
+    }),
+    nothingYet: (a: { ridges: Amount }, p: Print) => ({
+      glance: '⟳ Enter the parts',
+      sentence: `Ridges at ${p(a.ridges)}. Nothing to compare them with yet: enter what you know of the machine’s parts.`,
+    }),
+  },
+  steps: {
+    lookMore: (a: { part: Part }) => parts[a.part].look.slice(1).join(' '),
+    proveIt: (a: { part: Part }) =>
+      `${parts[a.part].prove} If they do not, the part is cleared, however well the numbers agree.`,
+    onlyOne: (a: { compared: number }) => `Of ${compared(a.compared)} it is the only one that fits.`,
+    lookAndProve: (a: { part: Part }) =>
+      `${firstUpper(parts[a.part].name)}. ${parts[a.part].look.join(' ')} Proof: ${parts[a.part].prove}`,
+    lessLikely: (a: { half: boolean } & WithPeriod, p: Print) =>
+      a.half
+        ? `Less likely: half of ${withPeriod(a, p)}, as two flats or an oval on it would print.`
+        : `Less likely: twice ${withPeriod(a, p)}, as when every second ridge is too weak to be counted.`,
+    notCompared: (a: { asked: readonly { readonly part: Part; readonly enter: readonly string[] }[] }, p: Print) =>
+      `Not compared: ${a.asked.map(({ part, enter }) => `${lowerFirst(parts[part].short)} (${enter.length > 0 ? `enter: ${enter.map(p.called).join(', ')}` : 'enter layer height and drive as marked, without a ±'})`).join('; ')}.`,
+    ruledOut: (a: { ruled: readonly { readonly part: Part; readonly why: keyof typeof whys }[] }) =>
+      `Ruled out: ${a.ruled.map(({ part, why }) => `${lowerFirst(parts[part].short)}, ${whys[why]}`).join('; ')}.`,
+    runnerUp: (a: { first: boolean; off: Off } & WithPeriod, p: Print) =>
+      `${a.first ? 'Next nearest' : 'Then'}: ${withPeriod(a, p)}; ${mismatch(a.off, p)}, beyond the doubt.`,
+    nearest: (a: { off: Off } & WithPeriod, p: Print) =>
+      `Nearest: ${withPeriod(a, p)}; ${mismatch(a.off, p)}, beyond the doubt.`,
+    countAgain: (a: { spaces: number; counted: number; parts: readonly Part[] }) =>
+      `Count again: with ${a.spaces} spaces instead of ${a.counted}, ${list(a.parts.map((part) => parts[part].name))} would fit.`,
+    part: (a: Parting, p: Print) => apart(a, p),
+    ringing:
+      'Waves that die away after a corner are ringing and belong to no part that turns. Waves that do not: look at gears and bearings not on this list.',
+    layersDiffer:
+      'Ridges without a fixed spacing come from layers that differ: cooling, hatches in the part, a draught. Measure at another place; if the spacing is another there, no part makes it.',
+  },
+  figure: {
+    label: 'Periods of the parts on a logarithmic scale, against that of the ridges',
+    ridges: (period: string) => `ridges at ${period}`,
+    enter: 'enter the parts you know: each gets its mark here',
+    fits: 'fits',
+    doesNot: 'does not',
+    multiple: 'half or double fits, less likely',
+  },
 };
 export default en;
