@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { applies, systemFor, type Calculator, type InputSpec } from '../../src/engine/calculator';
+import { applies, type Calculator, type InputSpec } from '../../src/engine/calculator';
+import { systemFor } from '../../src/engine/system';
 import { symbolOf } from '../../src/engine/evaluate';
 import { toolById, toolsFor } from '../../src/reference/tools';
 import {

@@ -44,7 +44,7 @@ describe('worked examples', () => {
       );
     }
     const { instruction } = found;
-    if (instruction) expect(instruction.steps.length, `“${instruction.headline}”: add the steps`).toBeGreaterThan(0);
+    if (instruction) expect(instruction.steps.length, `“${instruction.sentence}”: add the steps`).toBeGreaterThan(0);
     if (example.verdict === undefined) return;
     const { state } = found.verdict;
     expect(state, `the verdict is “${state}”: work it by hand, mind the half-widths of the readings`).toBe(

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { evaluate } from '../../src/engine/evaluate';
+import { problemText } from '../../src/engine/tell';
 import { calculators, filledSheet, fromSi, situation } from '../support/calculators';
 
 describe.each(calculators)('%s: its tables', (_id, calc) => {
@@ -54,7 +55,7 @@ describe.each(calculators)('%s: its tables', (_id, calc) => {
     for (const { id, name, preset } of presets) {
       const filled = preset(inForce);
       expect(Array.isArray(filled), `preset ${name}: return lines when all it asks for is known`).toBe(true);
-      if ('reason' in filled) continue;
+      if ('problem' in filled) continue;
       filled.forEach((line, i) => {
         for (const [column, si] of Object.entries(line)) {
           const spec = Object.values(calc.inputs).find(
@@ -68,8 +69,12 @@ describe.each(calculators)('%s: its tables', (_id, calc) => {
         }
       });
       const refused = preset(() => undefined);
-      if (!('reason' in refused)) expect(refused.length, `preset ${name}: give lines, or a reason`).toBeGreaterThan(0);
-      else expect(refused.reason, `preset ${name}: make the reason a sentence`).toMatch(/^[A-Z].*\.$/);
+      if (!('problem' in refused))
+        expect(refused.length, `preset ${name}: give lines, or a problem`).toBeGreaterThan(0);
+      else
+        expect(problemText(calc, refused.problem, 'point'), `preset ${name}: make the problem a sentence`).toMatch(
+          /^[A-Z].*\.$/,
+        );
     }
   });
 });

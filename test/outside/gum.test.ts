@@ -4,7 +4,7 @@ import { buildSystem } from '../../src/formula/system';
 import { propagate, type Inputs } from '../../src/formula/propagate';
 import { expanded, type Contribution, type Known, type Shape } from '../../src/formula/outcome';
 import { readEntry } from '../../src/engine/entry';
-import { input } from '../../src/engine/calculator';
+import { inputNamed } from '../support/inputs';
 
 const SQRT3 = Math.sqrt(3);
 
@@ -91,7 +91,7 @@ describe('JCGM 100, example H.1', () => {
 });
 
 describe('from a half-width to a standard uncertainty (JCGM 100, 4.3.7 and 6.3)', () => {
-  const spec = input('Length', length.mm, { range: [0, 100] });
+  const spec = inputNamed('Length', length.mm, { range: [0, 100] });
   const read = (text: string) => {
     const state = readEntry('x', spec, { text, unit: 'mm', tool: '' }, undefined, {}, {}, 'point');
     if (!state.ok) throw new Error(state.reason);

@@ -214,7 +214,7 @@ describe('the screw as a beam', () => {
 
 describe('what it decides', () => {
   const soft: Given = { k_g: '5 N/mm ± 0' };
-  const headline = (found: Evaluation): string => found.instruction?.headline ?? found.cannot ?? '';
+  const headline = (found: Evaluation): string => found.instruction?.sentence ?? found.cannot ?? '';
 
   it.each([
     ['leave it', { TIR: '0.1 mm', k_g: '200 N/mm ± 0' }, {}, 'within', /^Leave the screw as it is/],

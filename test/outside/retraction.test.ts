@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import * as math from 'mathjs';
 import calc from '../../src/calculators/retraction/index';
 import { plastics } from '../../src/calculators/retraction/materials';
-import { systemFor } from '../../src/engine/calculator';
+import { systemFor } from '../../src/engine/system';
 import { propagate } from '../../src/formula/propagate';
 
 /** mathjs, units and all, with the answer as a number in `unit`. */

@@ -1,4 +1,11 @@
-import { applies, type Calculator, type Choices, type Example, type Meta } from '../../src/engine/calculator';
+import {
+  applies,
+  type Calculator,
+  type Choices,
+  type Example,
+  type ListWords,
+  type Meta,
+} from '../../src/engine/calculator';
 import type { Entry } from '../../src/engine/entry';
 import { effectiveChoices, evaluate, symbolOf, type Evaluation, type Situation } from '../../src/engine/evaluate';
 import type { InputValue } from '../../src/formula/outcome';
@@ -8,6 +15,10 @@ import { isWhole, onlyCalculator } from './sweep';
 
 const modules = import.meta.glob<Calculator>('../../src/calculators/*/index.ts', { eager: true, import: 'default' });
 const metas = import.meta.glob<Meta>('../../src/calculators/*/meta.ts', { eager: true, import: 'default' });
+const lists = import.meta.glob<ListWords>('../../src/calculators/*/words/en/list.ts', {
+  eager: true,
+  import: 'default',
+});
 
 const folderOf = (path: string): string => path.split('/').at(-2) ?? '';
 
@@ -19,8 +30,12 @@ export const everyCalculator: readonly (readonly [id: string, calc: Calculator])
 /** Those to try: every one, or the one asked for. */
 export const calculators = everyCalculator.filter(([id]) => onlyCalculator === undefined || id === onlyCalculator);
 
-export const metaOf: Readonly<Record<string, Meta>> = Object.fromEntries(
-  Object.entries(metas).map(([path, meta]) => [folderOf(path), meta]),
+/** An entry of the list, data and words. */
+export const metaOf: Readonly<Record<string, Meta & ListWords>> = Object.fromEntries(
+  Object.entries(metas).flatMap(([path, meta]) => {
+    const words = lists[path.replace('meta.ts', 'words/en/list.ts')];
+    return words ? [[folderOf(path), { ...meta, ...words }]] : [];
+  }),
 );
 
 /** Every combination of options, leaving out those that bring the same inputs, formulas and limits as one before. */

@@ -18,7 +18,7 @@ export function expectSound(calc: Calculator, found: Evaluation): void {
     if (low > high) expect.fail(`${symbol} runs from ${low} down to ${high}`);
   }
   const { instruction, cannot } = found;
-  const said = instruction ? [instruction.headline, ...instruction.steps] : [cannot ?? ''];
+  const said = instruction ? [instruction.sentence, ...instruction.steps] : [cannot ?? ''];
   for (const text of said) {
     if (text.trim() === '') expect.fail(`an empty line is said: ${JSON.stringify(said)}`);
     if (/NaN|undefined|null|Infinity|\[object/.test(text)) expect.fail(`a value that is missing is printed: “${text}”`);

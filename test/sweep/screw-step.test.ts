@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { applies, systemFor } from '../../src/engine/calculator';
+import { applies } from '../../src/engine/calculator';
+import { systemFor } from '../../src/engine/system';
 import { effectiveChoices, evaluate, symbolOf } from '../../src/engine/evaluate';
 import calc from '../../src/calculators/screw-step/index';
 import { layerErrors, patternOf } from '../../src/calculators/screw-step/model';
@@ -24,7 +25,7 @@ const instructionOf = (given: Texts, choices: Texts = {}) => {
   return {
     state: found.verdict.state,
     ...found.instruction,
-    all: [found.instruction.headline, ...found.instruction.steps].join(' '),
+    all: [found.instruction.sentence, ...found.instruction.steps].join(' '),
   };
 };
 
@@ -130,7 +131,7 @@ describe('whole steps are not lost to rounding', () => {
   it('but a step count that the uncertainty leaves open stays open', () => {
     const found = work({ h: '0.2 mm', P_h: '8 mm ± 0.03 mm' });
     expect(found.outcomes.n_f).toMatchObject({ ok: false, failure: { kind: 'undetermined', from: 4, to: 5 } });
-    expect(found.instruction?.headline).toMatch(/as marked/);
+    expect(found.instruction?.sentence).toMatch(/as marked/);
   });
 });
 
@@ -138,7 +139,7 @@ describe('instruction', () => {
   it('leaves whole steps alone', () => {
     const found = instructionOf({ h: '0.2 mm', P_h: '8 mm' });
     expect(found.state).toBe('within');
-    expect(found.headline).toBe('Leave it: every layer is a whole number of full steps.');
+    expect(found.sentence).toBe('Leave it: every layer is a whole number of full steps.');
     expect(found.movements).toBeUndefined();
   });
 
@@ -162,7 +163,7 @@ describe('instruction', () => {
 
   it('offers only the height above where there is no whole step below', () => {
     const found = instructionOf({ h: '0.17 mm' }, { lift: 'belt' });
-    expect(found.headline).toContain('0.2\u00a0mm, 0.03\u00a0mm higher');
+    expect(found.sentence).toContain('0.2\u00a0mm, 0.03\u00a0mm higher');
     expect(found.all).toContain('There is no whole step below');
   });
 
@@ -173,7 +174,7 @@ describe('instruction', () => {
   ])('does not send a layer far off to reach a whole step: %o', (given, choices, whole, ratio) => {
     const found = instructionOf({ h: '0.2 mm', ...given }, choices);
     expect(found.state).toBe('beyond');
-    expect(found.headline).toMatch(/too coarse for it\. Hold microsteps, gear down or use a smaller lead/);
+    expect(found.sentence).toMatch(/too coarse for it\. Hold microsteps, gear down or use a smaller lead/);
     expect(found.movements).toBeUndefined();
     expect(found.all).toContain(`are at ${whole}`);
     expect(found.all).toContain(`Gearing down ${ratio}`);
@@ -192,7 +193,7 @@ describe('instruction', () => {
 
   it('asks for more microsteps where it is they that are too coarse', () => {
     const found = instructionOf({ h: '0.14 mm', P_h: '20 mm', m: '1' }, { grid: 'micro' });
-    expect(found.headline).toMatch(/one of the microsteps is too coarse for it\. Set more microsteps/);
+    expect(found.sentence).toMatch(/one of the microsteps is too coarse for it\. Set more microsteps/);
   });
 
   it('writes the gear ratio as the person writes decimals', () => {
@@ -203,13 +204,13 @@ describe('instruction', () => {
   it('calls a small error small', () => {
     const found = instructionOf({ h: '0.125 mm', P_h: '2 mm' });
     expect(found.state).toBe('within');
-    expect(found.headline).toContain('no layer is off by more than 5\u00a0µm');
+    expect(found.sentence).toContain('no layer is off by more than 5\u00a0µm');
   });
 
   it('frees the drive where friction is too much, and says how little it may be', () => {
     const found = instructionOf({ h: '0.2 mm', tau_h: '400 N·mm', tau_f: '200 N·mm ± 0' });
     expect(found.state).toBe('beyond');
-    expect(found.headline).toMatch(/^Free the Z drive/);
+    expect(found.sentence).toMatch(/^Free the Z drive/);
     expect(found.all).toContain('swallows single microsteps');
     // 10 µm of a 40 µm step is a quarter of 90°: 400 N·mm × sin 22.5° = 153.07 N·mm.
     expect(found.all).toContain('below 153\u00a0N·mm');
@@ -219,13 +220,13 @@ describe('instruction', () => {
   it('frees the drive first where friction beats the motor', () => {
     const found = instructionOf({ tau_h: '100 N·mm', tau_f: '150 N·mm ± 0' });
     expect(found.state).toBe('none');
-    expect(found.headline).toMatch(/before anything else/);
+    expect(found.sentence).toMatch(/before anything else/);
   });
 
   it('wants friction measured better when it is too close to call', () => {
     const found = instructionOf({ h: '0.2 mm', tau_h: '400 N·mm', tau_f: '153 N·mm ± 10 N·mm' });
     expect(found.state).toBe('too close');
-    expect(found.headline).toMatch(/measure the friction/);
+    expect(found.sentence).toMatch(/measure the friction/);
   });
 
   it('says that microsteps below friction gain nothing', () => {
@@ -234,7 +235,7 @@ describe('instruction', () => {
   });
 
   it('writes decimals as the person does', () => {
-    expect(work({ h: '0,25' }, {}, 'comma').instruction?.headline).toContain('0,24\u00a0mm, 0,01\u00a0mm lower');
+    expect(work({ h: '0,25' }, {}, 'comma').instruction?.sentence).toContain('0,24\u00a0mm, 0,01\u00a0mm lower');
   });
 
   it('ends in a sentence for any entries', () => {
@@ -247,7 +248,7 @@ describe('instruction', () => {
         fc.constantFrom('full', 'micro'),
         (typed, lift, grid) => {
           const found = work(Object.fromEntries(symbols.map((symbol, i) => [symbol, typed[i] ?? ''])), { lift, grid });
-          const words = found.cannot ?? found.instruction?.headline ?? '';
+          const words = found.cannot ?? found.instruction?.sentence ?? '';
           expect(words).not.toBe('');
           expect(JSON.stringify(found.instruction ?? '')).not.toMatch(/NaN|undefined|Infinity/);
         },

@@ -41,7 +41,7 @@ describe('two motors', () => {
 
   it('says whole turns where there are some', () => {
     // 20 mm of an 8 mm lead are two and a half turns.
-    expect(run('20 ± 0.03').instruction?.headline).toContain('2 turns and 180°');
+    expect(run('20 ± 0.03').instruction?.sentence).toContain('2 turns and 180°');
   });
 });
 
@@ -68,14 +68,14 @@ describe('the slope of the gantry', () => {
     // 2.5 mm/m over 400 mm is 1 mm.
     const [slope, heights] = [level('2.5 ± 0', '0 ± 0'), evaluate(calc, situation(calc, { ...given, dh: '1 ± 0' }))];
     expect(slope.instruction?.movements).toEqual(heights.instruction?.movements);
-    expect(slope.instruction?.headline).toBe(heights.instruction?.headline);
+    expect(slope.instruction?.sentence).toBe(heights.instruction?.sentence);
   });
 
   it('mirrors with its sign, and a frame that leans alike is no fault', () => {
-    expect(level('2 ± 0', '0 ± 0').instruction?.headline).toContain('right side is high');
-    expect(level('-2 ± 0', '0 ± 0').instruction?.headline).toContain('left side is high');
+    expect(level('2 ± 0', '0 ± 0').instruction?.sentence).toContain('right side is high');
+    expect(level('-2 ± 0', '0 ± 0').instruction?.sentence).toContain('left side is high');
     expect(level('7 ± 0', '7 ± 0').verdict.state).toBe('within');
-    expect(level('7 ± 0', '9 ± 0').instruction?.headline).toContain('left side is high');
+    expect(level('7 ± 0', '9 ± 0').instruction?.sentence).toContain('left side is high');
   });
 
   it('what was kept before there was this choice is read as two heights', () => {

@@ -1,14 +1,15 @@
 import { describe, expect, it } from 'vitest';
-import { choice, input, type ChoiceSpec, type InputSpec } from '../../src/engine/calculator';
+import type { ChoiceSpec, InputSpec } from '../../src/engine/calculator';
 import { nudgeStep, readEntry, type Entry, type InputState, type KeptValue } from '../../src/engine/entry';
 import { angle, count, force, length, ratio, temperature } from '../../src/quantity/kinds';
 import { AS_MARKED, halfWidth, tools, toolsFor } from '../../src/reference/tools';
+import { inputNamed } from '../support/inputs';
 import * as kinds from '../../src/quantity/kinds';
 
-const width = input('Width', length.mm, { typical: 0.4, spread: 0.05, range: [0.1, 2], tool: 'caliper' });
-const bare = input('Gap', length.mm, { range: [-5, 5], signed: true });
-const pull = input('Pull', force.N, { range: [0, 100] });
-const teeth = input('Teeth', count.one, { typical: 20, range: [8, 200] });
+const width = inputNamed('Width', length.mm, { typical: 0.4, spread: 0.05, range: [0.1, 2], tool: 'caliper' });
+const bare = inputNamed('Gap', length.mm, { range: [-5, 5], signed: true });
+const pull = inputNamed('Pull', force.N, { range: [0, 100] });
+const teeth = inputNamed('Teeth', count.one, { typical: 20, range: [8, 200] });
 
 const typed = (text: string, tool = '', unit = 'mm'): Entry => ({ text, tool, unit });
 
@@ -62,12 +63,12 @@ describe('which value counts', () => {
   });
 
   it('takes the typical value of the option chosen, with its own half-width or the input’s', () => {
-    const material = {
-      material: choice(
-        'Material',
-        { a: { label: 'a', set: { x: 0.7 } }, b: { label: 'b', set: { x: [0.9, 0.01] } }, c: { label: 'c' } },
-        'a',
-      ),
+    const material: Record<string, ChoiceSpec> = {
+      material: {
+        label: 'Material',
+        options: { a: { label: 'a', set: { x: 0.7 } }, b: { label: 'b', set: { x: [0.9, 0.01] } }, c: { label: 'c' } },
+        typical: 'a',
+      },
     };
     const under = (option?: string) =>
       read(width, undefined, undefined, material, option === undefined ? {} : { material: option });
@@ -103,12 +104,12 @@ describe('the range', () => {
   });
 
   it('takes the end of a range that rounding has moved: 2.2 mm kept and read back in inches', () => {
-    const spec = input('x', length.mm, { range: [0, 2.2] });
+    const spec = inputNamed('x', length.mm, { range: [0, 2.2] });
     expect(read(spec, typed('0.0866141732283464567 in')).ok).toBe(true);
   });
 
   it('compares temperatures on their scale', () => {
-    const spec = input('Bed', temperature.C, { range: [15, 150] });
+    const spec = inputNamed('Bed', temperature.C, { range: [15, 150] });
     expect(read(spec, typed('140 °F', '', 'C'))).toMatchObject({ ok: true });
     expect(read(spec, typed('50 °F', '', 'C'))).toMatchObject({
       ok: false,
@@ -202,8 +203,8 @@ describe('the step of a nudge', () => {
     for (const spec of [
       pull,
       bare,
-      input('Share', ratio.percent, { range: [0, 100] }),
-      input('Turn', angle.deg, { range: [-90, 90] }),
+      inputNamed('Share', ratio.percent, { range: [0, 100] }),
+      inputNamed('Turn', angle.deg, { range: [-90, 90] }),
     ]) {
       expect(nudgeStep(spec, '', 0, spec.measure.unit)).toBeGreaterThan(0);
     }
@@ -249,7 +250,7 @@ describe('the tools', () => {
 });
 
 describe('the doubt of a typed value that no tool and no ± gives one', () => {
-  const stiff = input('Stiffness', force.N, { typical: 100, spread: 50, range: [0.1, 1000] });
+  const stiff = inputNamed('Stiffness', force.N, { typical: 100, spread: 50, range: [0.1, 1000] });
 
   it('is the typical one in proportion, so that it never says more than the value itself', () => {
     expect(read(stiff, typed('20', '', 'N'))).toMatchObject({ ok: true, value: 20, half: 10 });
@@ -257,7 +258,7 @@ describe('the doubt of a typed value that no tool and no ± gives one', () => {
   });
 
   it('stays as it is where the quantity may lie on either side of zero', () => {
-    const shift = input('Shift', length.mm, { typical: 1, spread: 0.2, range: [-5, 5], signed: true });
+    const shift = inputNamed('Shift', length.mm, { typical: 1, spread: 0.2, range: [-5, 5], signed: true });
     expect(read(shift, typed('0.1'))).toMatchObject({ ok: true, half: 0.2e-3 });
   });
 });

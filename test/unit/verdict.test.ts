@@ -1,39 +1,68 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { calculator, choice, formula, input, type VerdictState } from '../../src/engine/calculator';
+import {
+  calculator,
+  choice,
+  derived,
+  formula,
+  input,
+  type AskOf,
+  type VerdictState,
+} from '../../src/engine/calculator';
+import { telling, type Amount, type Print } from '../../src/engine/order';
 import dualZ from '../../src/calculators/dual-z-sync';
 import { evaluate, type Evaluation } from '../../src/engine/evaluate';
 import { length, ratio } from '../../src/quantity/kinds';
-import { derived } from '../../src/reference/citation';
 import { fromSi } from '../../src/quantity/unit';
 import { situation } from '../support/calculators';
 
-const byHand = derived('this test');
+const byHand = derived('byHand');
+const NONE = { choices: {}, cautions: {}, beware: {}, examples: {}, proof: '', steps: {} };
+const sources = { byHand: 'this test' };
+
+const inputs = {
+  x: input(length.mm, { range: [-100, 100], signed: true }),
+  most: input(length.mm, { range: [0, 100], typical: 10 }),
+  least: input(length.mm, { range: [0, 100], typical: 2 }),
+};
+const formulas = [formula('y = x', length.mm, byHand)] as const;
+const choices = { side: choice({ above: {}, below: {}, both: {}, size: {} }, 'above') };
+const words = {
+  ...NONE,
+  sources,
+  inputs: { x: { label: 'Length' }, most: { label: 'Most' }, least: { label: 'Least' } },
+  choices: { side: { label: 'Limit', options: { above: 'above', below: 'below', both: 'both', size: 'size' } } },
+  results: { y: 'Length again' },
+  limits: { y: 'Within' },
+  orders: {
+    state: (a: { state: string; lacks: readonly string[] }, p: Print) => ({
+      glance: a.state,
+      sentence: `${a.state}; lacks ${a.lacks.map(p.called).join(', ')}`,
+    }),
+  },
+};
+type Ask = AskOf<{ inputs: typeof inputs; choices: typeof choices; formulas: typeof formulas }>;
+const { tell } = telling<typeof words>();
+const action = (ask: Ask) =>
+  tell('state', { state: ask.verdict, lacks: ask.lacking('y') }, { measureAgain: ask.verdict !== 'within' });
 
 /** One length against limits from above, below, or both ways; the smallest calculator there can be. */
-const gauge = calculator({
-  choices: {
-    side: choice(
-      'Limit',
-      { above: { label: 'above' }, below: { label: 'below' }, both: { label: 'both' }, size: { label: 'size' } },
-      'above',
-    ),
+const gauge = calculator(
+  {
+    choices,
+    inputs,
+    formulas,
+    limits: [
+      { of: 'y', max: 'most', cite: byHand, when: { side: ['above', 'both'] } },
+      { of: 'y', min: 'least', cite: byHand, when: { side: ['below', 'both'] } },
+      { of: 'y', max: 'most', symmetric: true, cite: byHand, when: { side: 'size' } },
+    ],
+    cautions: [],
+    action,
+    examples: [],
   },
-  inputs: {
-    x: input('Length', length.mm, { range: [-100, 100], signed: true }),
-    most: input('Most', length.mm, { range: [0, 100], typical: 10 }),
-    least: input('Least', length.mm, { range: [0, 100], typical: 2 }),
-  },
-  formulas: [formula('y = x', 'Length again', length.mm, byHand)],
-  limits: [
-    { of: 'y', max: 'most', label: 'Not above', cite: byHand, when: { side: ['above', 'both'] } },
-    { of: 'y', min: 'least', label: 'Not below', cite: byHand, when: { side: ['below', 'both'] } },
-    { of: 'y', max: 'most', symmetric: true, label: 'Size', cite: byHand, when: { side: 'size' } },
-  ],
-  action: (ctx) => ({ headline: ctx.verdict, steps: [] }),
-  proof: '',
-  examples: [],
-});
+  words,
+);
 
 const stateOf = (x: string, side: string, more: Record<string, string> = {}): VerdictState =>
   evaluate(gauge, situation(gauge, { x, ...more }, { side })).verdict.state;
@@ -151,8 +180,8 @@ describe('dual-z-sync, the numbers it must show', () => {
     expect(shown(found, 'phi')).toBeCloseTo(-2.25, 10);
     expect(shown(found, 'dh_lim')).toBeCloseTo(0.05, 12);
     expect(found.verdict.state).toBe('beyond');
-    expect(found.instruction?.headline).toContain('right side is high');
-    expect(found.instruction?.headline).toContain('2 teeth');
+    expect(found.instruction?.sentence).toContain('right side is high');
+    expect(found.instruction?.sentence).toContain('2 teeth');
     expect(found.instruction?.movements).toEqual([
       {
         part: 'right screw',
@@ -172,9 +201,9 @@ describe('dual-z-sync, the numbers it must show', () => {
     });
     expect(found.verdict.settling).toMatchObject({ symbol: 'dh', share: 1, tool: { id: 'caliper' } });
     expect(found.instruction?.movements).toBeUndefined();
-    expect(found.instruction?.headline).toContain('The right side is high');
-    expect(found.instruction?.headline).toContain('cannot be told');
-    expect(found.instruction?.headline).toContain('between 0 and 3');
+    expect(found.instruction?.sentence).toContain('The right side is high');
+    expect(found.instruction?.sentence).toContain('cannot be told');
+    expect(found.instruction?.sentence).toContain('between 0 and 3');
   });
 
   it('0.3 mm by rule against 0.05 mm: too close to call', () => {
@@ -214,7 +243,7 @@ describe('dual-z-sync mirrors: the reading’s sign says which side, and nothing
         const [up, down] = [run(reading), run(-reading)];
         expect(down.verdict.state).toBe(up.verdict.state);
         expect(down.verdict.settling).toEqual(up.verdict.settling);
-        expect(down.instruction?.headline).toEqual(up.instruction && mirrored(up.instruction.headline));
+        expect(down.instruction?.sentence).toEqual(up.instruction && mirrored(up.instruction.sentence));
         expect(down.instruction?.steps).toEqual(up.instruction?.steps.map(mirrored));
         expect(down.instruction?.movements).toEqual(
           up.instruction?.movements?.map((movement) => ({ ...movement, part: mirrored(movement.part) })),
@@ -242,52 +271,65 @@ describe('dual-z-sync mirrors: the reading’s sign says which side, and nothing
 });
 
 it('judges a share against a limit typed in percent', () => {
-  const calc = calculator({
-    choices: {},
-    inputs: {
-      q: input('Share', ratio.one, { range: [0, 1] }),
-      q_lim: input('Most', ratio.percent, { range: [0, 100], typical: 5 }),
+  const own = {
+    ...NONE,
+    sources,
+    inputs: { q: { label: 'Share' }, q_lim: { label: 'Most' } },
+    results: { y: 'Share again' },
+    limits: { y: 'Share' },
+    orders: { share: (a: { share: Amount }, p: Print) => ({ glance: p(a.share), sentence: p(a.share) }) },
+  };
+  const calc = calculator(
+    {
+      choices: {},
+      inputs: {
+        q: input(ratio.one, { range: [0, 1] }),
+        q_lim: input(ratio.percent, { range: [0, 100], typical: 5 }),
+      },
+      formulas: [formula('y = q', ratio.percent, byHand)],
+      limits: [{ of: 'y', max: 'q_lim', cite: byHand }],
+      cautions: [],
+      action: (ask) => telling<typeof own>().tell('share', { share: ask.quantity('y') }),
+      examples: [],
     },
-    formulas: [formula('y = q', 'Share again', ratio.percent, byHand)],
-    limits: [{ of: 'y', max: 'q_lim', label: 'Share', cite: byHand }],
-    action: (ctx) => ({ headline: ctx.text('y'), steps: [] }),
-    proof: '',
-    examples: [],
-  });
+    own,
+  );
   expect(evaluate(calc, situation(calc, { q: '0.049' })).verdict.state).toBe('within');
   expect(evaluate(calc, situation(calc, { q: '5.1 %' })).verdict.state).toBe('beyond');
-  expect(evaluate(calc, situation(calc, { q: '0.049' })).instruction?.headline).toBe('4.9\u00a0%');
+  expect(evaluate(calc, situation(calc, { q: '0.049' })).instruction?.sentence).toBe('4.9\u00a0%');
+  expect(evaluate(calc, situation(calc, { q: '0.049' })).instruction?.spoken).toBe('four point nine percent');
 });
 
 describe('a calculator that judges for itself', () => {
-  const own = calculator({
-    ...gauge,
-    inputs: { ...gauge.inputs, x: gauge.inputs.x! },
-    formulas: [formula('y = x', 'Length again', length.mm, byHand)],
-    limits: [],
-    examples: [],
-    judge: (ctx) => {
-      const size = ctx.number('y');
-      return size > 1e-3 ? 'beyond' : ctx.verdict === 'none' ? 'too close' : 'within';
+  const own = calculator(
+    {
+      choices,
+      inputs,
+      formulas,
+      limits: [],
+      cautions: [],
+      examples: [],
+      judge: (ask) => {
+        const size = ask.number('y');
+        return size > 1e-3 ? 'beyond' : ask.verdict === 'none' ? 'too close' : 'within';
+      },
+      action: (ask) => tell('state', { state: ask.verdict, lacks: ask.lacking('y') }, { measureAgain: true }),
     },
-    action: (ctx) => ({
-      headline: `${ctx.verdict}; lacks ${ctx.lacking('y').join(', ')}`,
-      steps: [],
-      measureAgain: true,
-    }),
-  });
+    { ...words, limits: {} },
+  );
   const judged = (given: Record<string, string>) => evaluate(own, situation(own, given));
 
   it('decides in place of the limits, and its action sees what it decided', () => {
     // Without a limit there is no verdict by limits: that is what it is told.
     expect(judged({ x: '0.5' }).verdict.state).toBe('too close');
     expect(judged({ x: '2' }).verdict.state).toBe('beyond');
-    expect(judged({ x: '2' }).instruction?.headline).toBe('beyond; lacks ');
+    expect(judged({ x: '2' }).instruction?.order.args).toEqual({ state: 'beyond', lacks: [] });
   });
 
   it('gives no verdict while what it asks for is missing, and names what a result waits for', () => {
     expect(judged({}).verdict.state).toBe('none');
-    expect(judged({}).instruction?.headline).toBe('none; lacks Length');
+    expect(judged({}).instruction?.order.args).toEqual({ state: 'none', lacks: ['x'] });
+    expect(judged({}).instruction?.sentence).toBe('none; lacks length');
   });
 
   it('says itself what would settle it', () => {

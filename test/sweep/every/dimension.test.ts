@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { systemFor } from '../../../src/engine/calculator';
+import { systemFor } from '../../../src/engine/system';
 import { checkSystem } from '../../../src/formula/system';
 import type { Dimension } from '../../../src/quantity/dimension';
 import { cases, measureOf } from '../../support/calculators';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { systemFor } from '../../../src/engine/calculator';
+import { systemFor } from '../../../src/engine/system';
 import { propagate } from '../../../src/formula/propagate';
 import { cases, generator, nearbyInputs, randomInputs } from '../../support/calculators';
 

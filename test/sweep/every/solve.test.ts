@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { systemFor, type Calculator, type Choices } from '../../../src/engine/calculator';
+import type { Calculator, Choices } from '../../../src/engine/calculator';
+import { systemFor } from '../../../src/engine/system';
 import dualZ from '../../../src/calculators/dual-z-sync';
 import { propagate, type Inputs, type Outcomes } from '../../../src/formula/propagate';
 import { resultOf } from '../../../src/formula/column';
