@@ -3,6 +3,7 @@ import { Drawing } from '../../ui/drawing';
 import type { FigureProps } from '../../engine/calculator';
 import type calc from './index';
 import { shareLeft } from './series';
+import say from './words/en';
 
 const WIDTH = 340;
 const HEIGHT = 224;
@@ -43,7 +44,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
   };
   const clear = (at: number) => Math.min(Math.max(at, LEFT + 40), RIGHT - 40);
   return (
-    <Drawing width={WIDTH} height={HEIGHT} label="Water in the strand over time, as a band of the published rates">
+    <Drawing width={WIDTH} height={HEIGHT} label={say.figure.label}>
       <line class="d-thin" x1={LEFT} y1={BASE} x2={RIGHT} y2={BASE} />
       <line class="d-thin" x1={LEFT} y1={BASE} x2={LEFT} y2={TOP - 6} />
       <text class="d-text" x={LEFT - 6} y={y(1) + 4} text-anchor="end">
@@ -53,7 +54,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
         0
       </text>
       <text class="d-text" x={LEFT} y={14}>
-        {gains() ? 'taken up, of what this air gives in the end' : 'left, of the water the oven can take out'}
+        {gains() ? say.figure.taken : say.figure.left}
       </text>
       <Show when={rates()}>
         {(rate) => (
@@ -74,16 +75,16 @@ export default function Figure(props: FigureProps<typeof calc>) {
           <g>
             <line class="d-accent" x1={x(t())} y1={BASE + 4} x2={x(t())} y2={TOP} />
             <text class="d-text d-text-accent" x={clear(x(t()))} y={BASE + 18} text-anchor="middle">
-              {gains() ? `open ${props.text('t_o')}` : `set ${props.text('t')}`}
+              {gains() ? say.figure.open(props.text('t_o')) : say.figure.set(props.text('t'))}
             </text>
           </g>
         )}
       </Show>
       <text class="d-text" x={LEFT} y={HEIGHT - 22}>
-        line: middle of the published rates
+        {say.figure.line}
       </text>
       <text class="d-text" x={LEFT} y={HEIGHT - 6}>
-        shaded: slowest to fastest
+        {say.figure.shaded}
       </text>
     </Drawing>
   );

@@ -16,16 +16,14 @@ const dry = { ask: 'dry' };
 const oven = { ask: ['dry', 'weigh'] };
 const store = { ask: 'store' };
 const weigh = { ask: 'weigh' };
-const RATE = 'Diffusion coefficient at this temperature';
-const SCALED = 'Time against the strand’s thickness';
 
 export const formulas = [
   formula('D = D_1 * 10^b * exp(E_a / R_gas * (1 / T_1 - 1 / T_b))', diffusivity.um2_s, arrhenius, oven),
   formula('D = D_1 * 10^b * exp(E_a / R_gas * (1 / T_1 - 1 / T))', diffusivity.um2_s, arrhenius, store),
   formula('a = d_f / 2', length.mm, derived('halfDiameter')),
 
-  formula(saturated('e_w', 'T'), 'Vapour pressure of saturated air in the room', pressure.hPa, magnus, oven),
-  formula(saturated('e_b', 'T_b'), 'Vapour pressure saturated in the oven', pressure.hPa, magnus, oven),
+  formula(saturated('e_w', 'T'), pressure.hPa, magnus, oven),
+  formula(saturated('e_b', 'T_b'), pressure.hPa, magnus, oven),
   formula('U_b = U * e_w / e_b', humidity.percent, sameVapour, oven),
 
   formula('x_1 = ln(0.69166 / q) / 5.783186', ratio.one, series, dry),
@@ -54,4 +52,4 @@ export const formulas = [
   formula('W_x = w_l / (1 - q_t)', ratio.percent, balance, weigh),
   formula('W_2 = W_s * U_b + W_x * q_t', ratio.percent, balance, weigh),
   formula('W_0 = W_2 + w_l', ratio.percent, balance, weigh),
-];
+] as const;

@@ -1,27 +1,16 @@
 import { cite, derived } from '../../engine/calculator';
 import { commonPractice } from '../../reference/citation';
 import { materials } from '../../reference/materials';
+import say from './words/en';
 
 export const sources = {
   /** Found: polylactic acid, 50 °C and 90 %: 2 to 10 × 10⁻¹¹ m²/s. The others from memory. */
-  diffusion: cite(
-    'Journal papers on water in polymers. Polylactic acid: 2 to 10 × 10⁻¹¹ m²/s at 50 °C and 90 %, others lower; copolyester: 4 to 8 × 10⁻¹³ near 24 °C; polyamide: 10⁻¹³ dry to 10⁻¹² wet',
-    'middleLogarithms',
-    true,
-  ),
+  diffusion: cite(say.works.diffusion, 'middleLogarithms', true),
   spread: derived('publishedCoefficientsPolymer'),
-  activation: cite('Journal papers on water in glassy polymers', 'activationEnergiesDiffusion', true),
-  water: cite(
-    'Journal papers: polylactic acid 0.12 to 0.46 % in water at 23 °C; ABS filament 0.75 %; polyamide 6 8.3 % at 95 %, polyamide 66 5 % at 90 %. Copolyester and polycarbonate: supplier’s engineering tables',
-    'broughtSaturatedAir',
-    true,
-  ),
-  allowed: cite(
-    'Tables of moulding: ABS 0.1 %, polyamide 0.2 %, polycarbonate 0.02 %. Polylactic acid and copolyester: supplier’s engineering tables',
-    'waterAllowedBefore',
-    true,
-  ),
-  softening: cite('Materials databases and data sheets', 'glassTransitionPolyamide', true),
+  activation: cite(say.works.activation, 'activationEnergiesDiffusion', true),
+  water: cite(say.works.water, 'broughtSaturatedAir', true),
+  allowed: cite(say.works.allowed, 'waterAllowedBefore', true),
+  softening: cite(say.works.softening, 'glassTransitionPolyamide', true),
   oven: commonPractice,
 } as const;
 
@@ -36,24 +25,19 @@ const soft = (id: 'pla' | 'petg' | 'abs' | 'pc'): readonly [number, number] => {
  */
 export const plastics = {
   pla: {
-    label: 'PLA',
     set: { D_1: 20, T_1: 50, b: [0, 0.8], E_a: [40, 15], W_s: [0.3, 0.18], W_lim: 0.025, T_g: soft('pla'), T_b: [45, 3] },
   },
   petg: {
-    label: 'PETG',
     set: { D_1: 0.57, T_1: 24, b: [0, 0.7], E_a: [45, 10], W_s: [0.5, 0.2], W_lim: 0.04, T_g: soft('petg'), T_b: [65, 3] },
   },
   abs: {
-    label: 'ABS',
     set: { D_1: 3, T_1: 23, b: [0, 0.7], E_a: [40, 15], W_s: [0.75, 0.25], W_lim: 0.1, T_g: soft('abs'), T_b: [80, 3] },
   },
   pa: {
-    label: 'polyamide 6 or 66',
     set: { D_1: 0.3, T_1: 23, b: [0, 0.8], E_a: [50, 10], W_s: [6.5, 2.5], W_lim: 0.2, T_g: [95, 5], T_b: [80, 3] },
   },
   pc: {
-    label: 'polycarbonate',
     set: { D_1: 5, T_1: 25, b: [0, 0.5], E_a: [30, 10], W_s: [0.35, 0.05], W_lim: 0.02, T_g: soft('pc'), T_b: [110, 5] },
   },
-  other: { label: 'another: enter its values' },
+  other: {},
 } as const; // prettier-ignore

@@ -1,4 +1,6 @@
 /** Words of the check “Filament moisture”. */
+import { orders, steps } from './en/orders';
+
 const en = {
   inputs: {
     U: {
@@ -77,7 +79,14 @@ const en = {
     },
     plastic: {
       label: 'Plastic',
-      options: {},
+      options: {
+        pla: 'PLA',
+        petg: 'PETG',
+        abs: 'ABS',
+        pa: 'polyamide 6 or 66',
+        pc: 'polycarbonate',
+        other: 'another: enter its values',
+      },
     },
     form: {
       label: 'Wound or loose',
@@ -90,6 +99,8 @@ const en = {
   results: {
     D: 'Diffusion coefficient at this temperature',
     a: 'Radius of the strand',
+    e_w: 'Vapour pressure of saturated air in the room',
+    e_b: 'Vapour pressure saturated in the oven',
     U_b: 'Relative humidity in the oven',
     x_1: 'By the first term of the series',
     x_q: 'Scaled time needed',
@@ -178,7 +189,26 @@ const en = {
     glassTransitionPolyamide:
       'glass transition; polyamide, partly crystalline, stays solid above it: there, where it yellows (common practice)',
   },
-  orders: {},
-  steps: {},
+  works: {
+    diffusion:
+      'Journal papers on water in polymers. Polylactic acid: 2 to 10 × 10⁻¹¹ m²/s at 50 °C and 90 %, others lower; copolyester: 4 to 8 × 10⁻¹³ near 24 °C; polyamide: 10⁻¹³ dry to 10⁻¹² wet',
+    activation: 'Journal papers on water in glassy polymers',
+    water:
+      'Journal papers: polylactic acid 0.12 to 0.46 % in water at 23 °C; ABS filament 0.75 %; polyamide 6 8.3 % at 95 %, polyamide 66 5 % at 90 %. Copolyester and polycarbonate: supplier’s engineering tables',
+    allowed:
+      'Tables of moulding: ABS 0.1 %, polyamide 0.2 %, polycarbonate 0.02 %. Polylactic acid and copolyester: supplier’s engineering tables',
+    softening: 'Materials databases and data sheets',
+  },
+  orders,
+  steps,
+  figure: {
+    label: 'Water in the strand over time, as a band of the published rates',
+    taken: 'taken up, of what this air gives in the end',
+    left: 'left, of the water the oven can take out',
+    open: (time: string) => `open ${time}`,
+    set: (time: string) => `set ${time}`,
+    line: 'line: middle of the published rates',
+    shaded: 'shaded: slowest to fastest',
+  },
 };
 export default en;
