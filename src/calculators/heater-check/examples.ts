@@ -48,7 +48,7 @@ const falling = {
 
 export const examples = [
   {
-    key: 'vWHeld',
+    key: 'heldAt54',
     given: { ...exact, ...edges, R_h: '14.4 ohm ± 0', D_h: '54 % ± 0' },
     choices: { loss: 'held' },
     expect: {
@@ -60,18 +60,18 @@ export const examples = [
       t_w: [60.2, 0.1],
     },
     verdict: 'beyond',
-    source: cite('Incropera, Fundamentals of Heat and Mass Transfer', 'chGLn', true),
+    source: cite('Incropera, Fundamentals of Heat and Mass Transfer', 'lossFromDuty', true),
   },
   {
-    key: 'vWHeater',
+    key: 'twelveOnTwentyFour',
     given: { ...exact, ...edges, R_h: '3.6 ohm ± 0', D_h: '13.5 % ± 0' },
     choices: { loss: 'held' },
     expect: { P: [160, 1e-9], G_w: [0.12, 1e-9], T_l: [1353.33, 0.01] },
     verdict: 'beyond',
-    source: derived('vWHeater'),
+    source: derived('twelveOnTwentyFour'),
   },
   {
-    key: 'metalAllWay',
+    key: 'metalAllTheWay',
     given: {
       ...exact,
       ...edges,
@@ -85,10 +85,10 @@ export const examples = [
     choices: { loss: 'held', liner: 'none', cutoff: 'fitted' },
     expect: { P: [30, 1e-9], G_w: [0.1, 1e-9], T_l: [320, 1e-6], t_d: [0.1798, 0.0001], t_x: [25.18, 0.001] },
     verdict: 'within',
-    source: derived('metalAllWay'),
+    source: derived('metalAllTheWay'),
   },
   {
-    key: 'lossHeatCapacity',
+    key: 'fromHeating',
     given: {
       V: '24 V ± 0',
       T_a: '20 °C ± 0',
@@ -100,14 +100,14 @@ export const examples = [
     },
     choices: { loss: 'heating' },
     expect: { P: [40, 1e-9], C: [10, 0.1], tau: [100, 1], T_l: [420, 2] },
-    source: derived('lossHeatCapacity'),
+    source: derived('fromHeating'),
   },
   {
-    key: 'lossCoolingCurve',
+    key: 'fromCooling',
     given: { ...exact, ...edges, ...falling, R_h: '14.4 ohm ± 0', epsilon: '0.02 ± 0' },
     choices: { loss: 'cooling', liner: 'none' },
     expect: { P: [40, 1e-9], C: [9.302, 0.001], G_w: [0.093, 0.001], T_l: [450, 4] },
     verdict: 'beyond',
-    source: derived('lossCoolingCurve'),
+    source: derived('fromCooling'),
   },
 ] as const;

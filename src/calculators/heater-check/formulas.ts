@@ -13,10 +13,10 @@ import { formula, cite, derived } from '../../engine/calculator';
 import type { LimitData } from '../../engine/spec';
 
 const INCROPERA = 'Incropera, Fundamentals of Heat and Mass Transfer';
-const lumped = cite(INCROPERA, 'chLumpedCapacitance', true);
-const radiation = cite(INCROPERA, 'chQT', true);
+const lumped = cite(INCROPERA, 'lumpedCapacitance', true);
+const radiation = cite(INCROPERA, 'radiation', true);
 const balance = derived('heatStoredHeaters');
-const quartic = cite('Abramowitz and Stegun, Handbook of Mathematical Functions', 'xX', true);
+const quartic = cite('Abramowitz and Stegun, Handbook of Mathematical Functions', 'quartic', true);
 const held = { loss: 'held' };
 const cooling = { loss: 'cooling' };
 const unmeasured = { loss: ['surface', 'held', 'cooling'] };
@@ -25,7 +25,7 @@ export const formulas = [
   formula('P = V^2 / R_h', power.W, derived('ohmsLaw')),
   formula('A = 2 * (a_1 * a_2 + a_1 * a_3 + a_2 * a_3)', area.mm2, derived('sixFaces')),
   formula('g_w = epsilon * sigma_SB * A * (T_w^2 + T_a^2) * (T_w + T_a)', heatConductance.W_K, radiation),
-  formula('C = m_b * c_b + m_x * c_x', heatCapacity.J_K, derived('massSpecificHeat'), unmeasured, 'C_heatCapacity'),
+  formula('C = m_b * c_b + m_x * c_x', heatCapacity.J_K, derived('massSpecificHeat'), unmeasured, 'C_mass'),
   formula(
     'g_m = 4 * epsilon * sigma_SB * A * T_m^3',
     heatConductance.W_K,
@@ -51,7 +51,7 @@ export const formulas = [
     heatConductance.W_K,
     radiation,
     cooling,
-    'g_m_radiationPerKelvin',
+    'g_m_cooling',
   ),
   formula('G_w = C * r_m / (T_a - T_m) + (g_w - g_m)', heatConductance.W_K, balance, cooling),
   formula('G_w = G_c + g_w', heatConductance.W_K, derived('sumLosses'), {
@@ -81,10 +81,10 @@ export const formulas = [
     cutoff: 'none',
   }),
   formula('T_u = T_f', temperature.C, derived('cutOffOpens'), { cutoff: 'fitted' }),
-  formula('T_p = min(T_li, T_se)', temperature.C, derived('lower'), {
+  formula('T_p = min(T_li, T_se)', temperature.C, derived('lowerOfTwo'), {
     liner: 'ptfe',
   }),
-  formula('T_p = min(T_bl, T_se)', temperature.C, derived('lower'), {
+  formula('T_p = min(T_bl, T_se)', temperature.C, derived('lowerOfTwo'), {
     liner: 'none',
   }),
   formula('t_p = tau * ln((T_l - T_w) / (T_l - T_p))', time.s, lumped),
@@ -100,8 +100,8 @@ export const limits = [
   { of: 'T_x', max: 'T_p', cite: commonPractice },
   { of: 'dT_W', min: 'H_m', cite: commonPractice },
   { of: 'T_u', max: 'T_li', cite: commonPractice, when: { liner: 'ptfe' } },
-  { of: 'T_u', max: 'T_se', as: 'T_uStuckSensor', cite: commonPractice },
-  { of: 'T_u', max: 'T_bl', as: 'T_uStuckBlock', cite: melting },
-  { of: 'T_u', max: 'T_no', as: 'T_uStuckNozzle', cite: melting },
+  { of: 'T_u', max: 'T_se', as: 'T_u_sensor', cite: commonPractice },
+  { of: 'T_u', max: 'T_bl', as: 'T_u_block', cite: melting },
+  { of: 'T_u', max: 'T_no', as: 'T_u_nozzle', cite: melting },
   { of: 'T_f', min: 'T_fw', cite: commonPractice, when: { cutoff: 'fitted' } },
 ] as const satisfies readonly LimitData[];

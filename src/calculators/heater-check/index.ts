@@ -10,7 +10,7 @@ import words from './words/en';
 
 export default calculator(
   {
-    cautions: ['fireBurnsNever', 'mainsKillsCovers', 'switchHasFailed', 'blockBurnsOnce', 'neverSwitchWatchdog'],
+    cautions: ['neverAlone', 'mainsKills', 'switchFails', 'blockBurns', 'keepWatchdogOn'],
     choices,
     inputs,
     tables,
@@ -18,15 +18,7 @@ export default calculator(
     formulas,
     limits,
     action: instruct,
-    beware: [
-      'blockTakenLump',
-      'timesTakeLoss',
-      'airCarriesMore',
-      'sensorHalfOut',
-      'insulationWiresSolder',
-      'heatedBedObeys',
-      'cutOffOpens',
-    ],
+    beware: ['oneLump', 'straightLoss', 'airCarriesMore', 'sensorHalfOut', 'wiresGoFirst', 'notForBeds', 'cutOffOpens'],
     examples,
   },
   words,

@@ -15,7 +15,7 @@ import { input, cite, derived } from '../../engine/calculator';
 import { cells } from './cells';
 
 const emissivity = cite('Incropera, Fundamentals of Heat and Mass Transfer', 'tablesEmissivity', true);
-const plates = cite('Incropera, Fundamentals of Heat and Mass Transfer', 'eqChurchillChu', true);
+const plates = cite('Incropera, Fundamentals of Heat and Mass Transfer', 'churchillChu', true);
 const unmeasured = ['surface', 'held', 'cooling'];
 const surface = { loss: 'surface' };
 const fitted = { cutoff: 'fitted' };

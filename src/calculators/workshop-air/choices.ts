@@ -1,13 +1,13 @@
-import type { OptionSpec } from '../../engine/calculator';
-import { materials } from '../../reference/materials';
 import { choice } from '../../engine/calculator';
+import type { OptionData } from '../../engine/spec';
+import { materials } from '../../reference/materials';
 
 const kept = { ask: 'swing', zero: 'kept' };
 
 /** A material of the shared table as an option that brings its expansion. */
-function expanding(id: keyof typeof materials, symbol: string, label: string = materials[id].name): OptionSpec {
+function expanding(id: keyof typeof materials, symbol: string): OptionData {
   const { value, half } = materials[id].expansion;
-  return { label, set: { [symbol]: [value, half] } };
+  return { set: { [symbol]: [value, half] } };
 }
 
 export const choices = {
@@ -53,19 +53,19 @@ export const choices = {
   ),
   screw: choice(
     {
-      steel: expanding('steel', 'alpha_s', 'steel'),
-      stainless: expanding('stainless', 'alpha_s', 'stainless steel'),
+      steel: expanding('steel', 'alpha_s'),
+      stainless: expanding('stainless', 'alpha_s'),
     },
     'steel',
     { from: 'z.screw-material', when: kept },
   ),
   rest: choice(
     {
-      aluminium: expanding('al-6061', 'alpha_r', 'aluminium'),
-      steel: expanding('steel', 'alpha_r', 'steel'),
-      petg: expanding('petg', 'alpha_r', 'printed brackets: PETG'),
-      abs: expanding('abs', 'alpha_r', 'printed brackets: ABS'),
-      pla: expanding('pla', 'alpha_r', 'printed brackets: PLA'),
+      aluminium: expanding('al-6061', 'alpha_r'),
+      steel: expanding('steel', 'alpha_r'),
+      petg: expanding('petg', 'alpha_r'),
+      abs: expanding('abs', 'alpha_r'),
+      pla: expanding('pla', 'alpha_r'),
     },
     'aluminium',
     {

@@ -2,6 +2,7 @@ import { For, Show } from 'solid-js';
 import { DimensionLine, Drawing } from '../../ui/drawing';
 import type { FigureProps } from '../../engine/calculator';
 import type calc from './index';
+import say from './words/en';
 
 const WIDTH = 340;
 const HEIGHT = 220;
@@ -49,11 +50,11 @@ function Vapour(props: FigureProps<typeof calc>) {
   };
   const label = (T: number) => clamp(x(T), LEFT + 30, RIGHT - 34);
   return (
-    <Drawing width={WIDTH} height={HEIGHT} label="Vapour pressure of the room’s air against the curve of saturation">
+    <Drawing width={WIDTH} height={HEIGHT} label={say.figure.vapour}>
       <line class="d-thin" x1={LEFT} y1={BASE} x2={RIGHT} y2={BASE} />
       <line class="d-thin" x1={LEFT} y1={BASE} x2={LEFT} y2={TOP - 8} />
       <text class="d-text" x={LEFT - 4} y={TOP - 12}>
-        vapour pressure e = {props.text('e')}
+        {say.figure.pressure(props.text('e'))}
       </text>
       <polyline class="d-ink" points={curve()} />
       <Show when={e()}>
@@ -62,7 +63,7 @@ function Vapour(props: FigureProps<typeof calc>) {
             <line class="d-ghost" x1={LEFT} y1={y(pressure())} x2={RIGHT} y2={y(pressure())} />
             <circle class="d-ink d-fill" cx={x(air())} cy={y(pressure())} r={4} />
             <text class="d-text" x={label(air())} y={y(pressure()) - 8} text-anchor="middle">
-              air {props.text('T')}
+              {say.figure.air(props.text('T'))}
             </text>
           </g>
         )}
@@ -72,7 +73,7 @@ function Vapour(props: FigureProps<typeof calc>) {
           <g>
             <line class="d-thin" x1={x(T())} y1={y(saturation(T()))} x2={x(T())} y2={BASE + 4} />
             <text class="d-text" x={label(T())} y={BASE + 18} text-anchor="middle">
-              dew {props.text('T_d')}
+              {say.figure.dew(props.text('T_d'))}
             </text>
           </g>
         )}
@@ -82,7 +83,7 @@ function Vapour(props: FigureProps<typeof calc>) {
           <g>
             <line class="d-accent" x1={x(T())} y1={BASE + 4} x2={x(T())} y2={Math.max(y(saturation(T())), TOP)} />
             <text class="d-text d-text-accent" x={label(T())} y={BASE + 36} text-anchor="middle">
-              {props.choice.ask === 'box' ? `box ${props.text('T_b')}` : `surface ${props.text('T_s')}`}
+              {props.choice.ask === 'box' ? say.figure.box(props.text('T_b')) : say.figure.surface(props.text('T_s'))}
             </text>
           </g>
         )}
@@ -104,13 +105,23 @@ const COLUMN = 26;
 function Growth(props: FigureProps<typeof calc>) {
   const kept = () => props.choice.zero === 'kept';
   const fromHead = () => kept() && props.choice.lift.endsWith('head');
+  const held = () => (fromHead() ? 'above' : kept() ? 'below' : 'switch');
   const columns = (): Column[] => {
     const column = (name: string, x: number, length: number, growth: number, text: string): Column => {
       return { name, x, length, growth, text };
     };
-    const frame = column('frame', 190, props.value('l_f') ?? 0.3, props.value('dl_f') ?? 0, props.text('dl_f'));
+    const frame = column(
+      say.figure.frame,
+      190,
+      props.value('l_f') ?? 0.3,
+      props.value('dl_f') ?? 0,
+      props.text('dl_f'),
+    );
     if (!kept()) return [frame];
-    return [column('screw', 90, props.value('l_s') ?? 0.3, props.value('dl_s') ?? 0, props.text('dl_s')), frame];
+    return [
+      column(say.figure.screw, 90, props.value('l_s') ?? 0.3, props.value('dl_s') ?? 0, props.text('dl_s')),
+      frame,
+    ];
   };
   const scale = () => 100 / Math.max(1e-6, ...columns().map((one) => one.length));
   const factor = () => {
@@ -122,7 +133,7 @@ function Growth(props: FigureProps<typeof calc>) {
   const end = (one: Column) => start() + way() * one.length * scale();
   const grown = (one: Column) => end(one) + way() * one.growth * scale() * factor();
   return (
-    <Drawing width={WIDTH} height={HEIGHT} label="Screw and frame with what they grow, and the change of the gap">
+    <Drawing width={WIDTH} height={HEIGHT} label={say.figure.growth}>
       <line class="d-ink" x1={40} y1={start()} x2={240} y2={start()} />
       <For each={columns()}>
         {(one) => (
@@ -146,12 +157,13 @@ function Growth(props: FigureProps<typeof calc>) {
         )}
       </For>
       <text class="d-text" x={WIDTH / 2} y={TOP - 10} text-anchor="middle">
-        {fromHead() ? 'held above' : kept() ? 'held below' : 'mount and switch'}; growth drawn {factor()} times too
-        large
+        {say.figure.drawn(say.figure.held[held()], factor())}
       </text>
       <text class="d-text d-text-accent" x={WIDTH / 2} y={HEIGHT - 14} text-anchor="middle">
-        gap {(props.value('dg') ?? 0) < 0 ? 'narrower' : 'wider'} by {props.text('dg').replace('−', '')}, allowed{' '}
-        {props.text('dg_lim')}
+        {say.figure[(props.value('dg') ?? 0) < 0 ? 'narrower' : 'wider'](
+          props.text('dg').replace('−', ''),
+          props.text('dg_lim'),
+        )}
       </text>
     </Drawing>
   );

@@ -26,11 +26,9 @@ const cold = { ask: 'cold' };
 const box = { ask: 'box' };
 const swing = { ask: 'swing' };
 const kept = { ask: 'swing', zero: 'kept' };
-const GAP = 'Growth of the gap under the nozzle';
-const REST = 'Growth of the rest';
 
 export const formulas = [
-  formula(saturated('e_w', 'T'), 'Vapour pressure of saturated air', pressure.hPa, magnus, air),
+  formula(saturated('e_w', 'T'), pressure.hPa, magnus, air),
   formula('e = U * e_w', pressure.hPa, derived('definitionRelativeHumidity'), air),
   formula('gamma = ln(e / magnus_e)', ratio.one, inverse, air),
   formula('T_d = zero_C + magnus_T * gamma / (17.62 - gamma)', temperature.C, inverse, air),
@@ -38,20 +36,14 @@ export const formulas = [
   formula('w = 0.622 * e / (p - e)', humidityRatio.g_kg, ashrae, air),
 
   formula('dT_d = T_s - T_d', temperatureDifference.K, derived('difference'), cold),
-  formula(saturated('e_s', 'T_s'), 'Vapour pressure saturated at the surface', pressure.hPa, magnus, cold),
+  formula(saturated('e_s', 'T_s'), pressure.hPa, magnus, cold),
   formula('U_s = e / e_s', humidity.percent, sameVapour, cold),
-  formula('T_o = T_d + m_d', temperature.C, derived('dewPointMargin'), cold, 'T_o_surfaceTemperatureWait'),
+  formula('T_o = T_d + m_d', temperature.C, derived('dewPointMargin'), cold, 'T_o_surface'),
 
-  formula(saturated('e_b', 'T_b'), 'Vapour pressure saturated in the box', pressure.hPa, magnus, box),
+  formula(saturated('e_b', 'T_b'), pressure.hPa, magnus, box),
   formula('U_b = e / e_b', humidity.percent, sameVapour, box),
   formula('gamma_b = ln(e / (U_lim * magnus_e))', ratio.one, inverse, box),
-  formula(
-    'T_o = zero_C + magnus_T * gamma_b / (17.62 - gamma_b)',
-    temperature.C,
-    inverse,
-    box,
-    'T_o_boxTemperatureEnough',
-  ),
+  formula('T_o = zero_C + magnus_T * gamma_b / (17.62 - gamma_b)', temperature.C, inverse, box, 'T_o_box'),
 
   formula('dT = T_2 - T_1', temperatureDifference.K, derived('difference'), swing),
   formula('dl_s = alpha_s * l_s * dT', length.mm, grows, kept),
@@ -62,4 +54,4 @@ export const formulas = [
   formula('dg = dl_f + dl_r - dl_s', length.mm, chain, { ...kept, lift: ['nozzle-head', 'bed-foot'] }),
   formula('dg = dl_f - dl_r', length.mm, chain, { ask: 'swing', zero: 'switch' }),
   formula('dg_lim = q_1 * h_1', length.mm, commonPractice, swing),
-];
+] as const;

@@ -9,7 +9,7 @@ import words from './words/en';
 
 export default calculator(
   {
-    cautions: ['anythingGotWet', 'heatersDryBoxes', 'doShutRoom'],
+    cautions: ['gotWet', 'dryBoxes', 'freshAir'],
     choices,
     inputs,
     formulas,
@@ -36,12 +36,12 @@ export default calculator(
     ],
     action: instruct,
     beware: [
-      'mostHygrometersTrade',
+      'hygrometers',
       'againstPrintedTables',
-      'belowCHygrometers',
+      'belowFreezing',
       'swingTakenSame',
       'unevenWarmthBends',
-      'printedBracketsExpansion',
+      'printedBrackets',
     ],
     examples,
   },

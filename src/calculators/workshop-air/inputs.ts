@@ -51,7 +51,7 @@ export const inputs = {
     spread: 40,
     range: [500, 1100],
     from: 'room.air-pressure',
-    basis: derived('seaLevelM'),
+    basis: derived('seaLevel'),
     when: air,
   }),
   T_1: input(temperature.C, {

@@ -144,10 +144,10 @@ const en = {
     P: 'Heater’s power, fully on',
     A: 'Surface of the block',
     g_w: 'Radiation per kelvin, working',
-    C_heatCapacity: 'Heat capacity',
+    C_mass: 'Heat capacity',
     C_heating: 'Heat capacity, from the heating curve',
     g_m_heating: 'Radiation: slope in the middle of the curve',
-    g_m_radiationPerKelvin: 'Radiation per kelvin in the middle of the curve',
+    g_m_cooling: 'Radiation per kelvin in the middle of the curve',
     G_c: 'Loss per kelvin without radiation',
     G_w: 'Loss per kelvin, working',
     tau: 'Time constant',
@@ -191,57 +191,57 @@ const en = {
     T_x: 'Fallen sensor: block when the watchdog acts',
     dT_W: 'Healthy heater: no false alarm',
     T_u: 'Stuck on: the liner',
-    T_uStuckSensor: 'Stuck on: the sensor',
-    T_uStuckBlock: 'Stuck on: the block',
-    T_uStuckNozzle: 'Stuck on: the nozzle',
+    T_u_sensor: 'Stuck on: the sensor',
+    T_u_block: 'Stuck on: the block',
+    T_u_nozzle: 'Stuck on: the nozzle',
     T_f: 'Cut-off above the working heat',
   },
   cautions: {
-    fireBurnsNever:
+    neverAlone:
       'Fire and burns: never leave the machine alone during these tests. A hand at the supply’s switch, a smoke alarm above, nothing that burns beside it, a fire blanket or extinguisher within reach.',
-    mainsKillsCovers:
+    mainsKills:
       'Mains kills. Covers of the supply and of mains heaters stay shut; what is behind them is for qualified people, to the local code. Switch off and unplug before any wire or sensor is touched, and measure resistance only then.',
-    switchHasFailed:
+    switchFails:
       'A switch that has failed closed is beyond any program. What cuts it off is a separate thermal cut-off in the heater’s own supply, or the supply switched off by hand.',
-    blockBurnsOnce:
+    blockBurns:
       'The block burns at once and stays hot for a quarter of an hour. Vent the room: hot PTFE and plastics give off harmful gas.',
-    neverSwitchWatchdog: 'Never switch a watchdog off because it gives alarms.',
+    keepWatchdogOn: 'Never switch a watchdog off because it gives alarms.',
   },
   proof:
     'Test 1: the real heating time, by the stopwatch, within a quarter of the reckoned one. Test 2: with the sensor out of the cold block, the watchdog cuts the heater by its pass mark. Repeat both after every change of heater, sensor, board or settings. A cut-off cannot be tested so: check that it is of the right rating, in series with the heater, and firmly clamped.',
   beware: {
-    blockTakenLump:
+    oneLump:
       'The block is taken as one lump of one temperature: it is, for small metal blocks (Biot number far below 0.1). Heater and sensor lag a few seconds behind: read from 50 °C on.',
-    timesTakeLoss:
+    straightLoss:
       'Times take the loss as proportional to the excess over the room, right at the working temperature; so a stuck heater is a little slower than reckoned above it and faster below. The end temperature and the drawing count radiation in full.',
     airCarriesMore:
       'Air carries more heat off a hotter block, and the strand and the fan take their share: the true end temperature of a stuck heater lies rather below the one reckoned. It is the safe side, no promise.',
     sensorHalfOut:
       'A sensor half out reads something in between, and the watchdog may never see it. A sensor fixed by a screw does not fall out.',
-    insulationWiresSolder:
+    wiresGoFirst:
       'Insulation of wires, solder, crimps and plastic parts near by give way long before metal melts, and are not reckoned here.',
-    heatedBedObeys:
+    notForBeds:
       'A heated bed obeys the same law but is no small lump, and often runs on mains: this sheet does not cover it.',
     cutOffOpens: 'A cut-off opens at the temperature of its own body, later than the block gets there.',
   },
   examples: {
-    vWHeld: '24 V 40 W held at 200 °C by 54 % of its power: 0.12 W/K',
-    vWHeater: 'A 12 V 40 W heater on 24 V: four times the power',
-    metalAllWay: 'Metal all the way, a weak heater and a cut-off at 270 °C',
-    lossHeatCapacity: 'Loss and heat capacity from a heating curve',
-    lossCoolingCurve: 'Loss from a cooling curve',
+    heldAt54: '24 V 40 W held at 200 °C by 54 % of its power: 0.12 W/K',
+    twelveOnTwentyFour: 'A 12 V 40 W heater on 24 V: four times the power',
+    metalAllTheWay: 'Metal all the way, a weak heater and a cut-off at 270 °C',
+    fromHeating: 'Loss and heat capacity from a heating curve',
+    fromCooling: 'Loss from a cooling curve',
   },
   sources: {
-    chGLn: 'ch. 5: 24² / 14.4; 10.37 g × 0.897; 0.54 × 40 / 180; 9.30 / 0.12; −77.5 ln(1 − 180 × 0.12 / 40)',
-    vWHeater: '24² / 3.6 = 160 W; 0.135 × 160 / 180; 20 + 160 / 0.12',
-    metalAllWay: '24² / 19.2; 0.6 × 30 / 180; 20 + 30 / 0.1; 8 ln(180 / 176); + 25',
-    lossHeatCapacity:
+    lossFromDuty: 'ch. 5: 24² / 14.4; 10.37 g × 0.897; 0.54 × 40 / 180; 9.30 / 0.12; −77.5 ln(1 − 180 × 0.12 / 40)',
+    twelveOnTwentyFour: '24² / 3.6 = 160 W; 0.135 × 160 / 180; 20 + 160 / 0.12',
+    metalAllTheWay: '24² / 19.2; 0.6 × 30 / 180; 20 + 30 / 0.1; 8 ln(180 / 176); + 25',
+    fromHeating:
       'readings made of T = 420 − 400 e^(−t / 100 s): at the start P / C = 4 K/s, so C = 40 W / (4 K/s); G = C / 100 s',
-    lossCoolingCurve: 'readings made of T = 20 + 180 e^(−t / 100 s): G = C / 100 s; 20 + 40 / 0.093',
-    chLumpedCapacitance: 'ch. 5, lumped capacitance',
-    chQT: 'ch. 1: q = ε σ A (T⁴ − T_a⁴)',
+    fromCooling: 'readings made of T = 20 + 180 e^(−t / 100 s): G = C / 100 s; 20 + 40 / 0.093',
+    lumpedCapacitance: 'ch. 5, lumped capacitance',
+    radiation: 'ch. 1: q = ε σ A (T⁴ − T_a⁴)',
     heatStoredHeaters: 'heat stored = heater’s power less losses',
-    xX: '3.8.3, x⁴ + βx = 1',
+    quartic: '3.8.3, x⁴ + βx = 1',
     ohmsLaw: 'Ohm’s law',
     sixFaces: 'six faces',
     massSpecificHeat: 'mass × specific heat',
@@ -249,11 +249,11 @@ const en = {
     windowRunsThere: 'its window runs from there',
     nothingStops: 'nothing stops it',
     cutOffOpens: 'the cut-off opens then, if the heater gets there at all',
-    lower: 'the lower of the two',
+    lowerOfTwo: 'the lower of the two',
     meltingPointSolidus: 'melting point, solidus of an alloy; src/reference/materials.ts',
     brassToSteel: 'between brass, 380, and steel, 470 J/(kg·K)',
     tablesEmissivity: 'tables of emissivity',
-    eqChurchillChu: 'eq. 9.27 (Churchill and Chu): 13 W/(m²·K) for 20 mm at 210 °C',
+    churchillChu: 'eq. 9.27 (Churchill and Chu): 13 W/(m²·K) for 20 mm at 210 °C',
     continuousLimit: 'continuous limit',
     stainlessSteelTube: 'stainless steel tube, 15 W/(m·K), 6 mm outside, 4.2 mm inside, 5 mm long: 0.043 W/K',
     leastSquaresExact: 'least squares of the exact solution, weighted by the readings',

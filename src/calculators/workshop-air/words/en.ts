@@ -1,3 +1,5 @@
+import { orders, steps } from './en/orders';
+
 /** Words of the check “Workshop air”. */
 const en = {
   inputs: {
@@ -84,20 +86,31 @@ const en = {
     frame: {
       label: 'Material of the frame’s uprights',
       options: {
+        aluminium: 'aluminium extrusion, 6063-T5',
+        steel: 'mild steel, S235',
         other: 'another: enter its expansion',
       },
     },
     screw: {
       label: 'Material of the screw',
-      options: {},
+      options: { steel: 'steel', stainless: 'stainless steel' },
     },
     rest: {
       label: 'The rest of the way, mostly',
       hint: 'What fills the height that screw and frame leave open: carriage and hot-end mount, or the bed’s posts.',
-      options: {},
+      options: {
+        aluminium: 'aluminium',
+        steel: 'steel',
+        petg: 'printed brackets: PETG',
+        abs: 'printed brackets: ABS',
+        pla: 'printed brackets: PLA',
+      },
     },
   },
   results: {
+    e_w: 'Vapour pressure of saturated air',
+    e_s: 'Vapour pressure saturated at the surface',
+    e_b: 'Vapour pressure saturated in the box',
     e: 'Vapour pressure',
     gamma: 'Logarithm of the vapour pressure',
     T_d: 'Dew point',
@@ -105,8 +118,8 @@ const en = {
     w: 'Water to dry air',
     dT_d: 'Surface above the dew point',
     U_s: 'Relative humidity at the surface',
-    T_o_surfaceTemperatureWait: 'Surface temperature to wait for',
-    T_o_boxTemperatureEnough: 'Box temperature that is enough',
+    T_o_surface: 'Surface temperature to wait for',
+    T_o_box: 'Box temperature that is enough',
     U_b: 'Relative humidity in the box',
     gamma_b: 'Logarithm of the saturation pressure needed',
     dT: 'Swing',
@@ -122,45 +135,43 @@ const en = {
     dg: 'Change of the first-layer gap',
   },
   cautions: {
-    anythingGotWet:
+    gotWet:
       'Anything that got wet stays unplugged until it is dry inside as well: mains and water kill. In doubt, ask someone qualified.',
-    heatersDryBoxes:
-      'Heaters and dry boxes: nothing that burns against them, cables out of the heat, never unattended.',
-    doShutRoom:
-      'Do not shut a room with a fuel-burning heater in it, and keep the air fresh where plastics are melted.',
+    dryBoxes: 'Heaters and dry boxes: nothing that burns against them, cables out of the heat, never unattended.',
+    freshAir: 'Do not shut a room with a fuel-burning heater in it, and keep the air fresh where plastics are melted.',
   },
   proof:
     'Breathe on a small mirror as cold as the part: if the mist goes within seconds and none comes back, the surface is above the dew point. For the gap: a feeler under the nozzle, cold and warm, shows the change worked out here.',
   beware: {
-    mostHygrometersTrade:
+    hygrometers:
       'Most hygrometers of the trade are right to 5 %, old ones less; in the box it counts for more than the formula.',
     againstPrintedTables:
       'Against printed tables Magnus’s formula is 0.3 % low in the middle of its range, 0.2 % high at 60 °C and 2.5 % at 100 °C; that vapour is no ideal gas adds up to 0.5 %. Both are left out, being small against any hygrometer.',
-    belowCHygrometers: 'Below 0 °C hygrometers refer to water, not ice; so does this.',
+    belowFreezing: 'Below 0 °C hygrometers refer to water, not ice; so does this.',
     swingTakenSame:
       'The swing is taken to be the same in frame, screw and all: in the first hour after switching on it is not, and the gap moves more, or the other way.',
     unevenWarmthBends:
       'Uneven warmth bends a frame; this counts growth in length only. A sheet of glass or a bed held at four corners bows more than it grows.',
-    printedBracketsExpansion:
+    printedBrackets:
       'Printed brackets: expansion differs between grades and directions by a third or more, and damp polyamide swells as well.',
   },
   examples: {
-    coldBedC: 'A cold bed of 8 °C comes into 20 °C and 50 %: the dew point is 9.3 °C',
-    muggyCPart: 'Muggy: 25 °C and 80 %, a part of 22 °C',
-    roomHygrometerK: 'With a room hygrometer, 4 K above the dew point is too close to call',
-    roomAirC: 'Room air of 22 °C and 50 % in a box of 60 °C',
-    aluminiumUprightsSteel: 'Aluminium uprights and steel screws, 15 K warmer: the gap closes by 0.05 mm',
-    sameBedScrews: 'The same with the bed on the screws: the gap opens',
-    zeroSwitchFrame: 'Zero from a switch on the frame, carriage and bed posts printed',
+    coldBed: 'A cold bed of 8 °C comes into 20 °C and 50 %: the dew point is 9.3 °C',
+    muggy: 'Muggy: 25 °C and 80 %, a part of 22 °C',
+    roomHygrometer: 'With a room hygrometer, 4 K above the dew point is too close to call',
+    warmBox: 'Room air of 22 °C and 50 % in a box of 60 °C',
+    steelInAluminium: 'Aluminium uprights and steel screws, 15 K warmer: the gap closes by 0.05 mm',
+    bedOnScrews: 'The same with the bed on the screws: the gap opens',
+    zeroBySwitch: 'Zero from a switch on the frame, carriage and bed posts printed',
   },
   sources: {
-    coldBedC: '6.112 · e^(17.62 · 20 / 263.12) = 23.326; ln(11.663 / 6.112) = 0.64622; 243.12 · 0.64622 / 16.97378',
-    cC: '25 °C, 80 %: 21.309 °C',
-    roomHygrometerK: '10 % of humidity are 3 K of dew point',
-    roomAirC: '6.112 · e^(17.62 · 60 / 303.12) = 199.93 hPa; 13.187 / 199.93',
-    aluminiumUprightsSteel: '(12 − 23) × 10⁻⁶ × 300 mm × 15 = −0.0495 mm',
-    sameBedScrews: 'frame and rest are of one material here, so where the frame ends does not matter',
-    zeroSwitchFrame: '(23 − 68) × 10⁻⁶ × 80 mm × 20',
+    coldBed: '6.112 · e^(17.62 · 20 / 263.12) = 23.326; ln(11.663 / 6.112) = 0.64622; 243.12 · 0.64622 / 16.97378',
+    at25: '25 °C, 80 %: 21.309 °C',
+    roomHygrometer: '10 % of humidity are 3 K of dew point',
+    warmBox: '6.112 · e^(17.62 · 60 / 303.12) = 199.93 hPa; 13.187 / 199.93',
+    steelInAluminium: '(12 − 23) × 10⁻⁶ × 300 mm × 15 = −0.0495 mm',
+    bedOnScrews: 'frame and rest are of one material here, so where the frame ends does not matter',
+    zeroBySwitch: '(23 − 68) × 10⁻⁶ × 80 mm × 20',
     chapterPsychrometrics: 'chapter 1, psychrometrics',
     heatingAddsWater: 'heating adds no water: the vapour pressure stays',
     magnussFormulaSolved: 'Magnus’s formula solved for the temperature',
@@ -170,9 +181,24 @@ const en = {
     difference: 'difference',
     dewPointMargin: 'dew point and margin',
     waterSettlesColder: 'water settles on what is colder than the dew point; the margin is common practice',
-    seaLevelM: 'sea level to 300 m of height, any weather',
+    seaLevel: 'sea level to 300 m of height, any weather',
   },
-  orders: {},
-  steps: {},
+  orders,
+  steps,
+  figure: {
+    vapour: 'Vapour pressure of the room’s air against the curve of saturation',
+    pressure: (e: string) => `vapour pressure e = ${e}`,
+    air: (t: string) => `air ${t}`,
+    dew: (t: string) => `dew ${t}`,
+    box: (t: string) => `box ${t}`,
+    surface: (t: string) => `surface ${t}`,
+    growth: 'Screw and frame with what they grow, and the change of the gap',
+    frame: 'frame',
+    screw: 'screw',
+    held: { above: 'held above', below: 'held below', switch: 'mount and switch' },
+    drawn: (held: string, factor: number) => `${held}; growth drawn ${factor} times too large`,
+    narrower: (by: string, allowed: string) => `gap narrower by ${by}, allowed ${allowed}`,
+    wider: (by: string, allowed: string) => `gap wider by ${by}, allowed ${allowed}`,
+  },
 };
 export default en;
