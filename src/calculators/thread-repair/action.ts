@@ -1,94 +1,72 @@
-import type { Instruction } from '../../engine/calculator';
-import { advisedWay, SYMBOLS, type Judged, type WayId } from './model';
+import { telling, type Order, type Told } from '../../engine/order';
+import { against, judged, largerName, percentOf, spanIn, type Against, type Ask } from './judging';
+import { advisedWay, type Judged, type WayId } from './model';
 import { stepsOf, tighten } from './steps';
-import { judged, largerName, NAMES, objectionsText, spanIn, type Ask } from './judging';
+import type words from './words/en';
 
-/** Best strength first met in words: "about 113 % of the proof load". */
-const strength = (ctx: Ask, id: WayId): string =>
-  `about ${Math.round(ctx.number(SYMBOLS[id].share) * 100)} % of the screw’s proof load`;
+const { tell, step } = telling<typeof words>();
 
-function doing(ctx: Ask, id: WayId): string {
-  const size = ctx.choice('size');
+/** Mend it this way; `but` is what stands against it. */
+function mend(ask: Ask, id: WayId, but: readonly Against[], steps: readonly Told[]): Order {
+  const size = ask.choice('size');
+  const larger = largerName(ask);
+  const how = { percent: percentOf(ask, id), but };
   switch (id) {
     case 'longer':
-      return `Use a longer ${size} screw, down into the good thread`;
+      return tell('longer', { ...how, size }, { steps });
     case 'insert':
-      return `Fit a wire thread insert: drill ${ctx.text('D_d')}, tap ${size} wire-insert, insert ${ctx.text('L_i')} long`;
+      return tell('insert', { ...how, size, drill: ask.quantity('D_d'), length: ask.quantity('L_i') }, { steps });
     case 'next':
-      return `Go up to ${largerName(ctx)}: drill ${ctx.text('D_t')}, tap ${largerName(ctx)}`;
+      return tell('next', { ...how, size: larger, drill: ask.quantity('D_t') }, { steps });
     case 'bolt':
-      return `Drill through to ${ctx.text('D_c')} and use a bolt ${size} with a nut`;
+      return tell('bolt', { ...how, size, drill: ask.quantity('D_c') }, { steps });
     case 'replace':
-      return 'Replace the part';
+      return tell('replace', how, { steps });
   }
 }
 
 /** Why this way and not the others. */
-function reason(ctx: Ask, all: readonly Judged[], id: WayId): string {
+function reason(ask: Ask, all: readonly Judged[], id: WayId): Told {
+  const percent = percentOf(ask, id);
   const mine = all.find((one) => one.id === id);
-  const enough = all.filter((one) => one.standing === 'will do');
   if (mine?.standing === 'will do') {
-    const rest =
-      enough.length > 1
-        ? 'It costs least, your time counted, of those that are surely strong enough.'
-        : 'It is the only way that is surely strong enough.';
-    return `it bears ${strength(ctx, id)}. ${rest}`;
+    return step('whyCheapest', { percent, only: all.filter((one) => one.standing === 'will do').length === 1 });
   }
-  const against = mine ? objectionsText(ctx, id, mine.objections) : '';
-  return `no way is surely strong enough with wall to spare; this one is the strongest that can be done, ${strength(ctx, id)}. ${against}`;
+  return step('whyStrongest', { percent, but: mine ? against(ask, id, mine.objections) : [] });
 }
 
-function contradiction(ctx: Ask): Instruction | undefined {
-  const [reach, left, depth] = [ctx.number('L_r'), ctx.number('L_e'), ctx.number('L_h')];
+function contradiction(ask: Ask): Order | undefined {
+  const [reach, left, depth] = [ask.number('L_r'), ask.number('L_e'), ask.number('L_h')];
   if (left > reach * 1.02) {
-    return {
-      headline: 'Measure again: more good thread is left than the screw reaches.',
-      steps: [
-        'The good thread left counts within the screw’s reach only; thread below its tip stands in its own line.',
-      ],
-      measureAgain: true,
-    };
+    return tell('moreLeftThanReach', {}, { steps: [step('withinReachOnly')], measureAgain: true });
   }
-  if (ctx.choice('hole') === 'blind' && reach > depth * 1.02) {
-    return {
-      headline: 'Measure again: the screw reaches deeper than the blind hole goes.',
-      steps: [
-        'A screw that meets the bottom never clamps: it may be too long, and the thread sound. Try a shorter one.',
-      ],
-      measureAgain: true,
-    };
+  if (ask.choice('hole') === 'blind' && reach > depth * 1.02) {
+    return tell('deeperThanHole', {}, { steps: [step('meetsBottom')], measureAgain: true });
   }
   return undefined;
 }
 
 /** What the hand does, for every verdict. */
-export function instruct(ctx: Ask): Instruction {
-  const wrong = contradiction(ctx);
+export function instruct(ask: Ask): Order {
+  const wrong = contradiction(ask);
   if (wrong) return wrong;
-  const picked = ctx.choice('way');
-  const all = judged(ctx);
+  const picked = ask.choice('way');
+  const all = judged(ask);
   if (picked !== 'advised') {
     const own = all.find((one) => one.id === picked);
-    const but = own && own.objections.length > 0 ? ` ${objectionsText(ctx, picked, own.objections)}` : '';
-    return { headline: `${doing(ctx, picked)}: ${strength(ctx, picked)}.${but}`, steps: stepsOf(ctx, picked) };
+    return mend(ask, picked, own ? against(ask, picked, own.objections) : [], stepsOf(ask, picked));
   }
-  if (ctx.verdict === 'within') {
-    return {
-      headline: `Leave the hole as it is: what is left holds. Tighten to no more than ${ctx.text('T_e')}.`,
-      steps: [
-        'Clear torn thread and chips out of the mouth; turn the screw in by hand until it bites squarely.',
-        tighten(ctx, 'T_e'),
-        'If it ever turns on without getting tighter, stop: then mend it.',
-      ],
-    };
+  if (ask.verdict === 'within') {
+    return tell(
+      'leave',
+      { torque: ask.quantity('T_e') },
+      { steps: [step('clearMouth'), tighten(ask, 'T_e'), step('stopIfTurning')] },
+    );
   }
-  const best = advisedWay(all, spanIn(ctx));
-  const steps = [`Why this way: ${reason(ctx, all, best)}`, ...stepsOf(ctx, best)];
-  if (ctx.verdict === 'too close') {
-    return {
-      headline: `Whether what is left holds is too close to call: tighten to no more than ${ctx.text('T_e')}, or mend it: ${NAMES[best].toLowerCase()}.`,
-      steps: ['Measure the good thread again with the depth rod, from both sides of the hole where you can.', ...steps],
-    };
+  const best = advisedWay(all, spanIn(ask));
+  const steps = [reason(ask, all, best), ...stepsOf(ask, best)];
+  if (ask.verdict === 'too close') {
+    return tell('inDoubt', { torque: ask.quantity('T_e'), way: best }, { steps: [step('measureLeft'), ...steps] });
   }
-  return { headline: `${doing(ctx, best)}: ${strength(ctx, best)}.`, steps };
+  return mend(ask, best, [], steps);
 }

@@ -3,13 +3,14 @@ import { insertDrill } from '../../reference/inserts';
 import { materials, type Property } from '../../reference/materials';
 import { propertyClasses } from '../../reference/property-classes';
 import { coarseThreads, fineThreads, looseLimits, nextLarger, type MetricThread } from '../../reference/threads';
-import { choice, type OptionSpec } from '../../engine/calculator';
+import { choice } from '../../engine/calculator';
+import type { OptionData } from '../../engine/spec';
 
 /** Threads whose next larger is listed too. */
 const threads = [...coarseThreads.slice(0, -1), ...fineThreads];
 
 /** What the tables give for a screw and for the next larger coarse one, in mm. */
-function sizeOption(thread: MetricThread): OptionSpec {
+function sizeOption(thread: MetricThread): OptionData & { readonly label: string } {
   const next = nextLarger(thread.d);
   const drill = insertDrill[thread.name];
   const clearance = clearanceHole[thread.d]?.[1];
@@ -43,27 +44,20 @@ function sizeOption(thread: MetricThread): OptionSpec {
 
 const both = ({ value, half }: Property): readonly [number, number] => [value, half];
 
-/** "PLA" of "polylactic acid (PLA)", "polyamide 66" of "polyamide 66, used to room air". */
-const plain = (name: string): string => /\((.+)\)$/.exec(name)?.[1] ?? name.replace(/,.*/, '');
-
 interface Solid {
-  readonly name: string;
   readonly shear: Property;
   readonly yield: Property;
 }
 
 /** Wall and strength wanted are common practice; the wall in metal follows from the dilation factor of VDI 2230. */
-const metal = (part: Solid): OptionSpec => ({
-  label: part.name,
+const metal = (part: Solid): OptionData => ({
   set: { tau: both(part.shear), p_y: both(part.yield), k_w: 0.45, s_min: 100, k_m: 1.35 },
 });
-const moulded = (part: Solid): OptionSpec => ({
-  label: `${plain(part.name)}, moulded or machined`,
+const moulded = (part: Solid): OptionData => ({
   set: { tau: both(part.shear), p_y: both(part.yield), k_w: 0.75, s_min: 15, k_m: 3 },
 });
 /** Common practice: across its layers a print has about half the strength of the solid, give or take a third. */
-const printed = (part: Solid): OptionSpec => ({
-  label: `${plain(part.name)}, printed`,
+const printed = (part: Solid): OptionData => ({
   set: {
     tau: [part.shear.value / 2, part.shear.value / 6],
     p_y: [part.yield.value / 2, part.yield.value / 6],
@@ -73,16 +67,24 @@ const printed = (part: Solid): OptionSpec => ({
   },
 });
 
+/** What the table gives for a class. @throws Error where it lacks the class */
+function grade(marking: string): OptionData {
+  const found = propertyClasses.find(({ name }) => name === marking);
+  if (!found) throw new Error(`${marking} is no class of the table`);
+  return { set: { S_p: found.Sp, R_m: found.Rm, q_s: found.shear } };
+}
+
 /** By the names of the classes and threads, for looking them up again. */
 export const choices = {
   size: choice(Object.fromEntries(threads.map((thread) => [thread.name, sizeOption(thread)])), 'M3'),
   grade: choice(
-    Object.fromEntries(
-      propertyClasses.map(({ name, Sp, Rm, shear }) => [
-        name,
-        { label: name === 'A2-70' ? 'A2-70, stainless' : name, set: { S_p: Sp, R_m: Rm, q_s: shear } },
-      ]),
-    ),
+    {
+      '4.6': grade('4.6'),
+      'A2-70': grade('A2-70'),
+      '8.8': grade('8.8'),
+      '10.9': grade('10.9'),
+      '12.9': grade('12.9'),
+    },
     '8.8',
   ),
   part: choice(

@@ -1,48 +1,67 @@
-import { formatValue } from '../../quantity/format';
-import { ratio } from '../../quantity/kinds';
-import type { Way, Ways } from '../../engine/ways';
-import { advisedWay, SYMBOLS } from './model';
-import { judged, NAMES, needsOf, objectionsText, spanIn, type Ask } from './judging';
+import { telling, type Told } from '../../engine/order';
+import type { ComparedWay, ComparedWays } from '../../engine/ways';
+import { against, classFor, judged, largerName, percentOf, rough, spanIn, type Ask } from './judging';
+import { advisedWay, SYMBOLS, type WayId } from './model';
+import type words from './words/en';
 
-const PERCENT = ratio.percent.unit;
+const { fact, why, need } = telling<typeof words>();
 
-/** Strength in whole percent, so that a column stays narrow. */
-const percent = (share: number, ctx: Ask): string =>
-  formatValue(Math.round(share * 100) / 100, 0, PERCENT, { mark: ctx.mark }).replace('\u00a0', '');
-
-/** Money as it is counted: whole from ten on, else hundredths. */
-const coins = (cost: number, ctx: Ask): string => {
-  const text = cost >= 10 ? cost.toFixed(0) : cost.toFixed(2);
-  return ctx.mark === 'comma' ? text.replace('.', ',') : text;
-};
-
-const tenths = (mm: number, ctx: Ask): string => {
-  const text = mm.toFixed(1).replace('-', '−');
-  return ctx.mark === 'comma' ? text.replace('.', ',') : text;
-};
+/** Tools and parts, by size. */
+function needsOf(ask: Ask, id: WayId): readonly Told[] {
+  const size = ask.choice('size');
+  const larger = largerName(ask);
+  switch (id) {
+    case 'longer':
+      return [need('longerScrew', { size, by: rough(ask, 'L_b') })];
+    case 'insert':
+      return [
+        need('drill', { size: ask.quantity('D_d') }),
+        need('insertTap', { size, bottoming: ask.choice('hole') === 'blind' }),
+        need('insert', { size, length: ask.quantity('L_i') }),
+        need('insertTools'),
+      ];
+    case 'next':
+      return [
+        need('drill', { size: ask.quantity('D_t') }),
+        need('tap', { size: larger }),
+        need('largerScrew', { size: larger, grade: classFor(ask) }),
+        need('clearanceDrill'),
+      ];
+    case 'bolt':
+      return [
+        need('drill', { size: ask.quantity('D_c') }),
+        need('bolt', { size, grade: ask.choice('grade') }),
+        need('nut', { size }),
+        need('washers'),
+      ];
+    case 'replace':
+      return [need('part')];
+  }
+}
 
 /** The ways to mend, side by side. None is advised where what is left will do. */
-export function compare(ctx: Ask): Ways {
-  const all = judged(ctx);
-  const best = ctx.verdict === 'within' ? undefined : advisedWay(all, spanIn(ctx));
+export function compare(ask: Ask): ComparedWays {
+  const all = judged(ask);
+  const best = ask.verdict === 'within' ? undefined : advisedWay(all, spanIn(ask));
   return {
-    title: 'Ways to mend it, side by side',
-    columns: ['Strength', 'Wall mm', 'Min', 'Cost'],
-    ways: all.map(({ id, standing, objections }): Way => {
+    columns: ['strength', 'wall', 'minutes', 'cost'],
+    ways: all.map(({ id, standing, objections }): ComparedWay => {
       const symbols = SYMBOLS[id];
+      const cost = ask.number(symbols.cost);
       return {
-        name: NAMES[id],
+        id,
         standing: id === best ? 'advised' : standing,
         facts: [
-          percent(ctx.number(symbols.share), ctx),
-          tenths(ctx.number(symbols.wall) * 1e3, ctx),
-          String(Math.round(ctx.number(symbols.minutes) / 60)),
-          coins(ctx.number(symbols.cost), ctx),
+          // Six digits are more than a column needs.
+          fact('strength', { percent: Number(percentOf(ask, id).toPrecision(6)) }),
+          fact('wall', { mm: ask.number(symbols.wall) * 1e3 }),
+          fact('minutes', { minutes: Math.round(ask.number(symbols.minutes) / 60) }),
+          // Money as it is counted: whole from ten on, else hundredths.
+          fact('cost', { cost, decimals: cost >= 10 ? 0 : 2 }),
         ],
-        why: objectionsText(ctx, id, objections),
-        needs: needsOf(ctx, id),
+        why: against(ask, id, objections).map((one) => why('against', one)),
+        needs: needsOf(ask, id),
       };
     }),
-    note: 'Strength: the load that strips the thread (bolt: that crushes the part) over the proof load of the present screw. Cost: money and the time it takes, as set among the seldom changed lines.',
   };
 }

@@ -2,6 +2,7 @@ import { Show } from 'solid-js';
 import { DimensionLine, Drawing } from '../../ui/drawing';
 import type { FigureProps } from '../../engine/calculator';
 import type calc from './index';
+import say from './words/en';
 import { advisedWay, ASKED, judgeWays, type Asked, type Span, type WayId } from './model';
 
 const WIDTH = 340;
@@ -33,23 +34,12 @@ export default function Figure(props: FigureProps<typeof calc>) {
     };
     return advisedWay(judgeWays(read, props.choice.hole), read);
   };
-  const outside = () => {
-    const id = way();
-    const symbol = id === 'insert' ? 'D_i' : id === 'next' ? 'd_n' : id === 'bolt' ? 'D_c' : 'd';
-    return props.value(symbol) ?? d();
-  };
+  const sizeOf = (id: WayId | undefined) =>
+    id === 'insert' ? 'D_i' : id === 'next' ? 'd_n' : id === 'bolt' ? 'D_c' : 'd';
+  const outside = () => props.value(sizeOf(way())) ?? d();
   const bore = () => {
     const id = way();
-    const thread = {
-      insert: 'insert',
-      next: 'larger thread',
-      bolt: 'through hole',
-      longer: 'longer screw',
-      replace: 'new thread',
-    };
-    return id === undefined
-      ? ''
-      : `${thread[id]} ${props.text(id === 'insert' ? 'D_i' : id === 'next' ? 'd_n' : id === 'bolt' ? 'D_c' : 'd')}`;
+    return id === undefined ? '' : say.figure.mended[id](props.text(sizeOf(id)));
   };
   const mended = () => {
     const id = way();
@@ -75,7 +65,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
   };
 
   return (
-    <Drawing width={WIDTH} height={HEIGHT} label="Section through the stripped hole">
+    <Drawing width={WIDTH} height={HEIGHT} label={say.figure.label}>
       <rect class="d-shade" x={face()} y={TOP} width={right() - face()} height={bottom() - TOP} />
       <path class={broken() ? 'd-thin' : 'd-ink'} d={broken() ? zigzag(face(), 1) : `M${face()} ${TOP} V${bottom()}`} />
       <path class="d-thin" d={zigzag(right(), -1)} />
@@ -132,26 +122,26 @@ export default function Figure(props: FigureProps<typeof calc>) {
         y={wide() ? wallLine() - 5 : wallLine() + 4}
         text-anchor={wide() ? 'middle' : 'end'}
       >
-        {`wall ${props.text('w')}`}
+        {say.figure.wall(props.text('w'))}
       </text>
       <DimensionLine
         x1={right() + 10}
         y1={TOP}
         x2={right() + 10}
         y2={down(reach())}
-        text={`reach ${props.text('L_r')}`}
+        text={say.figure.reach(props.text('L_r'))}
         dx={5}
         dy={4}
         anchor="start"
       />
       <text class="d-text" x={6} y={16}>
-        {`${props.choice.size}: ${props.text('L_e')} of thread left; hole ${props.text('L_h')} deep`}
+        {say.figure.hole(props.choice.size, props.text('L_e'), props.text('L_h'))}
       </text>
       <text class="d-text d-text-accent" x={6} y={33}>
         {bore()}
       </text>
       <text class="d-text" x={WIDTH / 2} y={HEIGHT - 4} text-anchor="middle">
-        {broken() ? 'to scale, but for the wall, which is broken off' : 'to scale'}
+        {broken() ? say.figure.toScaleButWall : say.figure.toScale}
       </text>
     </Drawing>
   );

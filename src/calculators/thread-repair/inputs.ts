@@ -4,28 +4,16 @@ import { iso2306, iso273, iso7089 } from '../../reference/drills';
 import { insertHole } from '../../reference/inserts';
 import { iso898, shearRatio } from '../../reference/property-classes';
 import { isoProfile, isoTolerances } from '../../reference/threads';
-import { input, type InputSpec } from '../../engine/calculator';
+import { input } from '../../engine/calculator';
+import type { InputData } from '../../engine/spec';
 
 /** From a table, by the screw picked; may be written over. */
-const table = (basis: Citation, hint?: string): InputSpec =>
-  input(length.mm, {
-    seldom: true,
-    decided: true,
-    range: [0.1, 30],
-    basis,
-    ...(hint === undefined ? {} : { hint }),
-  });
-const minutes = (typical: number): InputSpec =>
+const table = (basis: Citation): InputData<never> =>
+  input(length.mm, { seldom: true, decided: true, range: [0.1, 30], basis });
+const minutes = (typical: number): InputData<never> =>
   input(time.min, { seldom: true, decided: true, typical, range: [0, 10000], basis: commonPractice });
-const cost = (typical: number): InputSpec =>
-  input(money.one, {
-    seldom: true,
-    decided: true,
-    typical,
-    range: [0, 1e6],
-    basis: commonPractice,
-    hint: 'Set your own.',
-  });
+const cost = (typical: number): InputData<never> =>
+  input(money.one, { seldom: true, decided: true, typical, range: [0, 1e6], basis: commonPractice });
 
 /** What is asked: the hole, then what tables and habit supply. */
 export const inputs = {
@@ -117,10 +105,7 @@ export const inputs = {
   E_sn: table(isoTolerances),
   E_nn: table(isoTolerances),
   K_nn: table(isoTolerances),
-  D_d: table(
-    insertHole,
-    'Charts differ by 0.1 mm, for drills cut wide: the drill that comes with the kit goes before the table.',
-  ),
+  D_d: table(insertHole),
   D_t: table(iso2306),
   D_c: table(iso273),
   d_w: table(iso7089),

@@ -28,10 +28,11 @@ export const ASKED = [
 ] as const;
 export type Asked = (typeof ASKED)[number];
 
+/** What bars a way. */
+export type Bar = 'noThreadBelow' | 'tooShallow' | 'breaksOut' | 'backNotReached' | 'noWasherRoom';
+
 /** What stands against a way. `strength` and `wall` may be doubtful or short, the others bar it. */
-export type Objection =
-  | { readonly of: 'strength' | 'wall'; readonly surely: boolean }
-  | { readonly of: 'no thread below' | 'too shallow' | 'breaks out' | 'back not reached' | 'no room for the washer' };
+export type Objection = { readonly of: 'strength' | 'wall'; readonly surely: boolean } | { readonly of: Bar };
 
 export interface Judged {
   readonly id: WayId;
@@ -46,13 +47,13 @@ function against(span: Span, least: number, of: 'strength' | 'wall'): Objection[
 }
 
 function bars(id: WayId, read: (symbol: Asked) => Span, hole: Hole): Objection[] {
-  if (id === 'longer' && read('L_b').value <= 0) return [{ of: 'no thread below' }];
-  if (id === 'insert' && read('w_i').high <= 0) return [{ of: 'breaks out' }];
+  if (id === 'longer' && read('L_b').value <= 0) return [{ of: 'noThreadBelow' }];
+  if (id === 'insert' && read('w_i').high <= 0) return [{ of: 'breaksOut' }];
   // An insert is half a pitch and more shorter than its name: a doubt of the caliper does not bar it.
-  if (id === 'insert' && read('x_i').high < 0) return [{ of: 'too shallow' }];
-  if (id === 'next' && read('w_n').high <= 0) return [{ of: 'breaks out' }];
-  if (id === 'bolt' && hole !== 'reached') return [{ of: 'back not reached' }];
-  if (id === 'bolt' && read('x_w').high < 0) return [{ of: 'no room for the washer' }];
+  if (id === 'insert' && read('x_i').high < 0) return [{ of: 'tooShallow' }];
+  if (id === 'next' && read('w_n').high <= 0) return [{ of: 'breaksOut' }];
+  if (id === 'bolt' && hole !== 'reached') return [{ of: 'backNotReached' }];
+  if (id === 'bolt' && read('x_w').high < 0) return [{ of: 'noWasherRoom' }];
   return [];
 }
 

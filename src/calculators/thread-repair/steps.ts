@@ -1,69 +1,61 @@
 import { expanded } from '../../formula/outcome';
-import { SYMBOLS, type WayId } from './model';
+import { telling, type Told } from '../../engine/order';
 import { classFor, largerName, rough, type Ask } from './judging';
+import { SYMBOLS, type WayId } from './model';
+import type words from './words/en';
 
-/** A share as whole percent. */
-const percent = (share: number): string => `${Math.round(share * 100)} %`;
+const { step } = telling<typeof words>();
 
-/** How tight, and how surely a wrench sets it. */
-export function tighten(ctx: Ask, symbol: 'T_e' | (typeof SYMBOLS)[WayId]['torque']): string {
-  const torque = ctx.known(symbol);
-  const scatter = torque && torque.value > 0 ? percent(expanded(torque) / torque.value) : undefined;
-  const pull =
-    scatter === undefined
-      ? ''
-      : ` The pull that this makes is known to ${scatter} only: clean and dry threads, no jerk.`;
-  return `Tighten to ${ctx.text(symbol)}, clockwise seen from the head.${pull}`;
+type Torque = 'T_e' | (typeof SYMBOLS)[WayId]['torque'];
+
+/** How tight, and how surely a wrench sets it: the scatter of the pull in whole percent. */
+function tightness(ask: Ask, symbol: Torque) {
+  const torque = ask.known(symbol);
+  const scatter = torque && torque.value > 0 ? Math.round((expanded(torque) / torque.value) * 100) : undefined;
+  return { torque: ask.quantity(symbol), scatter };
 }
 
-const stop = (ctx: Ask): string =>
-  ctx.choice('hole') === 'blind' ? ' Mark the depth on the drill with tape and go no deeper than the hole is.' : '';
-const cut = 'half a turn on, a quarter back, and clear the chips often';
+/** The step that tightens, no more and no less. */
+export const tighten = (ask: Ask, symbol: Torque): Told => step('tighten', tightness(ask, symbol));
 
-function insertSteps(ctx: Ask): readonly string[] {
-  const size = ctx.choice('size');
-  const taps = ctx.choice('hole') === 'blind' ? ', first the plug tap, then the bottoming tap' : '';
+function insertSteps(ask: Ask): readonly Told[] {
+  const size = ask.choice('size');
+  const blind = ask.choice('hole') === 'blind';
   return [
-    `Drill ${ctx.text('D_d')}, square to the face.${stop(ctx)} The bore before the tap must be no less than ${ctx.text('D_m')}; where the kit names another drill, take the kit’s.`,
-    `Tap with the tap for ${size} wire thread inserts (${ctx.text('D_i')} outside: no ordinary tap fits)${taps}: ${cut}.`,
-    `Clean the thread. Wind the insert ${size} × ${ctx.text('L_i')} in with its tool, clockwise seen from above, until its end lies ¾ to 1½ turns below the face. Do not press.`,
-    'Break the tang off with the punch in one blow, and take it out.',
-    `Use a screw that reaches in by ${ctx.text('L_i')} at least. ${tighten(ctx, 'T_i')}`,
+    step('drillForInsert', { drill: ask.quantity('D_d'), blind, bore: ask.quantity('D_m') }),
+    step('tapForInsert', { size, outside: ask.quantity('D_i'), blind }),
+    step('windIn', { size, length: ask.quantity('L_i') }),
+    step('breakTang'),
+    step('screwForInsert', { reach: ask.quantity('L_i'), ...tightness(ask, 'T_i') }),
   ];
 }
 
-function nextSteps(ctx: Ask): readonly string[] {
-  const larger = largerName(ctx);
-  const grade = classFor(ctx);
-  const screw = grade === undefined ? 'the strongest class there is' : `class ${grade} or better`;
+function nextSteps(ask: Ask): readonly Told[] {
+  const size = largerName(ask);
   return [
-    `Drill ${ctx.text('D_t')}, square to the face.${stop(ctx)}`,
-    `Tap ${larger}: ${cut}. Traces of the old thread may stay at the wall; they do no harm.`,
-    `Open the hole in the clamped part for ${larger} and look whether the larger head has room.`,
-    `Use a screw ${larger}, ${screw}, that reaches in by ${rough(ctx, 'L_r')} at least. ${tighten(ctx, 'T_n')}`,
+    step('drillForLarger', { drill: ask.quantity('D_t'), blind: ask.choice('hole') === 'blind' }),
+    step('tapLarger', { size }),
+    step('openClamped', { size }),
+    step('screwLarger', { size, grade: classFor(ask), reach: rough(ask, 'L_r'), ...tightness(ask, 'T_n') }),
   ];
 }
 
 /** One way, step by step. */
-export function stepsOf(ctx: Ask, id: WayId): readonly string[] {
+export function stepsOf(ask: Ask, id: WayId): readonly Told[] {
   switch (id) {
     case 'longer':
-      return [
-        `Take a screw longer by ${rough(ctx, 'L_b')} at most: it must clamp before it meets the bottom of the hole.`,
-        'Turn it in by hand first, by two turns past the stripped part; it must run without force. Clear the torn thread out first, with a scriber.',
-        tighten(ctx, 'T_l'),
-      ];
+      return [step('takeLonger', { by: rough(ask, 'L_b') }), step('turnInByHand'), tighten(ask, 'T_l')];
     case 'insert':
-      return insertSteps(ctx);
+      return insertSteps(ask);
     case 'next':
-      return nextSteps(ctx);
+      return nextSteps(ask);
     case 'bolt':
       return [
-        `Drill the torn thread out to ${ctx.text('D_c')}, right through, with a block behind the part.`,
-        `Bolt ${ctx.choice('size')} of class ${ctx.choice('grade')}, a washer under the head and one under the nut; two threads must stand out of the nut.`,
-        `Hold the head, turn the nut. ${tighten(ctx, 'T_b')}`,
+        step('drillThrough', { drill: ask.quantity('D_c') }),
+        step('boltAndWashers', { size: ask.choice('size'), grade: ask.choice('grade') }),
+        step('turnNut', tightness(ask, 'T_b')),
       ];
     case 'replace':
-      return ['Put the new part in; start every screw by hand, two turns, before tightening any.', tighten(ctx, 'T_r')];
+      return [step('putNewIn'), tighten(ask, 'T_r')];
   }
 }

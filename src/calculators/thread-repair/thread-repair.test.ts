@@ -5,7 +5,8 @@ import { length } from '../../quantity/kinds';
 import { compareWays, evaluate } from '../../engine/evaluate';
 import type { Calculator } from '../../engine/calculator';
 import calc from './index';
-import { advisedWay, judgeWays, WAY_IDS, type Asked, type Span } from './model';
+import { advisedWay, judgeWays, WAY_IDS, type Asked, type Span, type WayId } from './model';
+import words from './words/en';
 
 const plain = calc as unknown as Calculator;
 const hole = { L_r: '6 mm', L_e: '0 mm', L_h: '12 mm', w: '5 mm' } as const;
@@ -15,7 +16,9 @@ const look = (given: Readonly<Record<string, string>>, picked: Readonly<Record<s
   return { found, ways: compareWays(plain, found, now) };
 };
 const standings = (given: Readonly<Record<string, string>>, picked: Readonly<Record<string, string>> = {}) =>
-  Object.fromEntries(look(given, picked).ways!.ways.map((way) => [way.name, way.standing]));
+  Object.fromEntries(look(given, picked).ways!.ways.map((way, i) => [WAY_IDS[i]!, way.standing]));
+const order = (given: Readonly<Record<string, string>>, picked: Readonly<Record<string, string>> = {}) =>
+  look(given, picked).found.instruction!.order;
 
 describe('the ways side by side', () => {
   it('need the hole measured first', () => {
@@ -28,52 +31,53 @@ describe('the ways side by side', () => {
     const whole = look({ L_r: '10 mm', L_e: '10 mm' }, { part: 'steel' });
     expect(whole.found.verdict.state).toBe('within');
     expect(whole.ways!.ways.map((way) => way.standing)).not.toContain('advised');
-    expect(whole.found.instruction!.headline).toMatch(/^Leave the hole as it is/);
+    expect(whole.found.instruction!.order.say).toBe('leave');
   });
 
   it('bars a bolt where the back cannot be reached, and an insert where the hole is too shallow', () => {
-    expect(standings({})['Bolt and nut']).toBe('not possible');
-    expect(standings({}, { hole: 'reached' })['Bolt and nut']).not.toBe('not possible');
+    expect(standings({}).bolt).toBe('not possible');
+    expect(standings({}, { hole: 'reached' }).bolt).not.toBe('not possible');
     // 4.5 mm of insert and 2 mm of tap: 6.5 mm, blind; 4.5 mm through.
-    expect(standings({ L_h: '6.4 mm' })['Wire thread insert']).toBe('not possible');
-    expect(standings({ L_h: '6.6 mm' })['Wire thread insert']).not.toBe('not possible');
-    expect(standings({ L_h: '6 mm' }, { hole: 'shut' })['Wire thread insert']).not.toBe('not possible');
+    expect(standings({ L_h: '6.4 mm' }).insert).toBe('not possible');
+    expect(standings({ L_h: '6.6 mm' }).insert).not.toBe('not possible');
+    expect(standings({ L_h: '6 mm' }, { hole: 'shut' }).insert).not.toBe('not possible');
   });
 
   it('takes a longer screw only where there is thread below', () => {
-    expect(standings({ L_b: '0 mm' })['Longer screw']).toBe('not possible');
-    expect(standings({ L_b: '8 mm' })['Longer screw']).toBe('advised');
+    expect(standings({ L_b: '0 mm' }).longer).toBe('not possible');
+    expect(standings({ L_b: '8 mm' }).longer).toBe('advised');
   });
 
   it('lets a thin wall speak against drilling out', () => {
     const thin = standings({ w: '1.2 mm' }, { insert: '2d' });
-    expect(thin['Wire thread insert']).toBe('falls short');
-    expect(thin['Next larger screw']).toBe('falls short');
-    expect(standings({ w: '0.3 mm' })['Next larger screw']).toBe('not possible');
+    expect(thin.insert).toBe('falls short');
+    expect(thin.next).toBe('falls short');
+    expect(standings({ w: '0.3 mm' }).next).toBe('not possible');
   });
 
   it('names the insert that would be strong enough', () => {
-    const insert = look({}).ways!.ways.find((way) => way.name === 'Wire thread insert')!;
-    expect(insert.why).toBe('Choose 2 screw diameters: that length is strong enough.');
+    expect(order({}, { way: 'insert' }).args.but).toEqual([{ why: 'otherInsert', diameters: 2 }]);
+    const insert = look({}).ways!.ways.find((way) => way.name === words.ways.names.insert)!;
+    expect(insert.why).toMatch(/ 2 /);
     const longer = standings({}, { insert: '2d' });
-    expect(['will do', 'advised']).toContain(longer['Wire thread insert']);
+    expect(['will do', 'advised']).toContain(longer.insert);
   });
 
   it('changes its advice with the costs that the person sets', () => {
     const dear = standings({ c_n: '500' }, { insert: '2d' });
-    expect(dear['Next larger screw']).toBe('will do');
-    expect(dear['Wire thread insert']).toBe('advised');
-    expect(standings({ c_n: '500', c_i: '500', c_r: '0', t_r: '1 min' }, { insert: '2d' })['New part']).toBe('advised');
+    expect(dear.next).toBe('will do');
+    expect(dear.insert).toBe('advised');
+    expect(standings({ c_n: '500', c_i: '500', c_r: '0', t_r: '1 min' }, { insert: '2d' }).replace).toBe('advised');
   });
 
   it('names drills and taps by size', () => {
     const { ways } = look({}, { hole: 'reached' });
     const needs = Object.fromEntries(
-      ways!.ways.map((way) => [way.name, way.needs.join('; ').replaceAll('\u00a0', ' ')]),
+      ways!.ways.map((way, i) => [WAY_IDS[i]!, way.needs.join('; ').replaceAll('\u00a0', ' ')]),
     );
-    expect(needs['Wire thread insert']).toContain('drill 3.2 mm; tap M3 wire-insert; insert M3 × 4.5 mm');
-    expect(needs['Next larger screw']).toContain('drill 3.3 mm; tap M4; screw M4, class 8.8');
-    expect(needs['Bolt and nut']).toContain('drill 3.4 mm; bolt M3, class 8.8; nut M3');
+    expect(needs.insert).toMatch(/3\.2 mm.*; .*M3 .*; .*M3 × 4\.5 mm/);
+    expect(needs.next).toMatch(/3\.3 mm.*; .*M4.*; .*M4.*8\.8/);
+    expect(needs.bolt).toMatch(/3\.4 mm.*; .*M3.*8\.8.*; .*M3/);
   });
 });
 
@@ -109,25 +113,39 @@ describe('the advice', () => {
 
 describe('the instruction', () => {
   it('refuses readings that contradict each other', () => {
-    expect(look({ L_e: '8 mm' }).found.instruction).toMatchObject({ measureAgain: true });
-    expect(look({ L_r: '14 mm' }).found.instruction).toMatchObject({ measureAgain: true });
-    expect(look({ L_r: '14 mm' }, { hole: 'reached' }).found.instruction?.measureAgain).toBeUndefined();
+    expect(order({ L_e: '8 mm' })).toMatchObject({ say: 'moreLeftThanReach', measureAgain: true });
+    expect(order({ L_r: '14 mm' })).toMatchObject({ say: 'deeperThanHole', measureAgain: true });
+    expect(look({ L_r: '14 mm' }, { hole: 'reached' }).found.instruction?.measureAgain).toBe(false);
   });
 
   it('says so where the doubt does not settle it', () => {
     const { found } = look({ L_e: '4.6 mm' });
     expect(found.verdict.state).toBe('too close');
-    expect(found.instruction!.headline).toMatch(/too close to call: tighten to no more than .* or mend it/);
+    expect(found.instruction!.order.say).toBe('inDoubt');
+    expect(found.instruction!.order.steps.slice(0, 2).map((one) => one.say)).toEqual(['measureLeft', 'whyCheapest']);
   });
 
-  it('describes the way picked, whatever is advised', () => {
-    const headline = (way: string) =>
-      look({}, { way, hole: 'reached' }).found.instruction!.headline.replaceAll('\u00a0', ' ');
-    expect(headline('insert')).toContain('drill 3.2 mm, tap M3 wire-insert');
-    expect(headline('next')).toContain('drill 3.3 mm, tap M4');
-    expect(headline('bolt')).toContain('3.4 mm');
-    expect(headline('replace')).toContain('Replace the part');
-    expect(headline('longer')).toContain('no good thread below');
+  it.each([
+    ['insert', { drill: 3.2e-3, length: 4.5e-3 }, { size: 'M3' }],
+    ['next', { drill: 3.3e-3 }, { size: 'M4' }],
+    ['bolt', { drill: 3.4e-3 }, { size: 'M3', but: [] }],
+    ['replace', {}, {}],
+    ['longer', {}, { size: 'M3', but: [{ why: 'noThreadBelow' }] }],
+  ] as const)('describes the way picked, whatever is advised: %s', (way: WayId, lengths, rest) => {
+    const { say, args } = order({}, { way, hole: 'reached' });
+    expect(say).toBe(way);
+    expect(args).toMatchObject(rest);
+    for (const [name, si] of Object.entries(lengths)) expect((args[name] as { si: number }).si).toBeCloseTo(si, 9);
+  });
+
+  it('says why the way advised: the cheapest of several, the only one, or the strongest of none', () => {
+    const why = (given: Readonly<Record<string, string>>, picked: Readonly<Record<string, string>> = {}) =>
+      order(given, picked).steps[0];
+    expect(why({}, { insert: '2d' })).toMatchObject({ say: 'whyCheapest', args: { only: false } });
+    expect(why({ w: '1.2 mm' })).toMatchObject({ say: 'whyCheapest', args: { only: true } });
+    const print = [{ L_r: '8 mm', L_h: '10 mm', w: '2 mm', tau: '5 MPa' }, { part: 'print-pla' }] as const;
+    expect(Object.values(standings(...print))).not.toContain('will do');
+    expect(why(...print)?.say).toBe('whyStrongest');
   });
 
   // The trade's rule: 2 d of aluminium for an 8.8 screw, 1 d of steel (from memory; see references).
