@@ -21,7 +21,9 @@ describe('the instruction', () => {
           const kind = Object.keys(plain.choices.hole!.options)[(size.length + part.length) % 3]!;
           const { found, ways } = look({ size, grade, part, hole: kind });
           const said = [
-            found.instruction!.headline,
+            found.instruction!.glance,
+            found.instruction!.sentence,
+            found.instruction!.spoken,
             ...found.instruction!.steps,
             ...ways!.ways.flatMap((way) => [way.why, ...way.facts, ...way.needs]),
           ];
