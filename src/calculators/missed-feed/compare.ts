@@ -1,34 +1,35 @@
-import type { Way, Ways } from '../../engine/ways';
-import { advised, coins, hours, judged, percent, type Ask, type WayId } from './judging';
+import { telling } from '../../engine/order';
+import type { ComparedWay, ComparedWays } from '../../engine/ways';
+import { advised, coins, hours, judged, percent, type Ask } from './judging';
+import type words from './words/en';
+import type { WayId } from './words/en/orders';
 
-const NAMES: Readonly<Record<WayId, string>> = {
-  resume: 'Go on where it stands',
-  glue: 'Cut, print the rest, glue',
-  anew: 'Print it again',
-};
+const { fact, why, need } = telling<typeof words>();
 
-const NEEDS: Readonly<Record<WayId, readonly string[]>> = {
-  resume: ['sharp knife and file', 'caliper or feeler leaf', 'the job cut off below the new layer'],
-  glue: ['fine saw, sandpaper on a plate', 'glue for this plastic', 'two dowels of filament'],
-  anew: ['enough filament'],
-};
+const NEEDS = {
+  resume: ['knifeAndFile', 'caliperOrLeaf', 'jobCutOff'],
+  glue: ['fineSaw', 'glue', 'dowels'],
+  anew: ['filament'],
+} as const satisfies Readonly<Record<WayId, readonly string[]>>;
 
 /** The three ways out, side by side. */
-export function compare(ctx: Ask): Ways {
-  const all = judged(ctx);
+export function compare(ask: Ask): ComparedWays {
+  const all = judged(ask);
   const best = advised(all);
   return {
-    title: 'Ways out, side by side',
-    columns: ['Strength', 'Hours', 'Cost'],
-    ways: all.map((one): Way => {
+    columns: ['strength', 'hours', 'cost'],
+    ways: all.map((one): ComparedWay => {
       return {
-        name: NAMES[one.id],
+        id: one.id,
         standing: one.id === best ? 'advised' : one.standing,
-        facts: [percent(one.strength).replace(' ', ''), hours(ctx, one.time), coins(ctx, one.cost)],
-        why: one.why,
-        needs: NEEDS[one.id],
+        facts: [
+          fact('strength', { percent: percent(one.strength) }),
+          fact('hours', { hours: hours(one.time) }),
+          fact('cost', coins(one.cost)),
+        ],
+        why: one.against.map((found) => why('against', found)),
+        needs: NEEDS[one.id].map((key) => need(key)),
       };
     }),
-    note: 'Strength of the seam over that of a sound layer, typical. Hours: printing and work from now on. Cost: plastic, machine, work, and the chance that it fails and a new one is due, as set among the seldom changed lines. What is already spent counts for none of them.',
   };
 }

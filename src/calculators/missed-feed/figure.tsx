@@ -3,6 +3,7 @@ import { expanded } from '../../formula/outcome';
 import { DimensionLine, Drawing } from '../../ui/drawing';
 import type { FigureProps } from '../../engine/calculator';
 import type calc from './index';
+import say from './words/en';
 
 const WIDTH = 340;
 const HEIGHT = 240;
@@ -30,19 +31,15 @@ export default function Figure(props: FigureProps<typeof calc>) {
   const bars = () => {
     const off = props.choice.stands === 'off';
     const all = [
-      off ? { name: 'go on: not possible', cost: undefined } : { name: 'go on', cost: props.value('C_r') },
-      { name: 'glue', cost: props.value('C_g') },
-      { name: 'new one', cost: props.value('C_n') },
+      off ? { name: say.figure.notPossible, cost: undefined } : { name: say.figure.resume, cost: props.value('C_r') },
+      { name: say.figure.glue, cost: props.value('C_g') },
+      { name: say.figure.anew, cost: props.value('C_n') },
     ];
     const most = Math.max(...all.map(({ cost }) => cost ?? 0), 1e-9);
     return all.map((one, i) => ({ ...one, y: 108 + i * 40, width: ((one.cost ?? 0) / most) * BARS.width }));
   };
   return (
-    <Drawing
-      width={WIDTH}
-      height={HEIGHT}
-      label="The part with what is missing under the nozzle, and the cost of each way"
-    >
+    <Drawing width={WIDTH} height={HEIGHT} label={say.figure.label}>
       <rect class="d-ink d-shade" x={12} y={BED} width={150} height={9} />
       <rect class="d-ghost" x={PART.x} y={y(whole())} width={PART.width} height={BED - y(whole())} />
       <rect class="d-ink d-fill" x={PART.x} y={y(sound())} width={PART.width} height={BED - y(sound())} />
@@ -94,10 +91,10 @@ export default function Figure(props: FigureProps<typeof calc>) {
         {props.text('z_l')}
       </text>
       <text class="d-text d-text-accent" x={PART.x + PART.width / 2} y={18} text-anchor="middle">
-        lost: {props.text('n_l')} layers
+        {say.figure.lost(props.text('n_l'))}
       </text>
       <text class="d-text" x={BARS.x} y={84}>
-        cost, risk counted
+        {say.figure.cost}
       </text>
       <For each={bars()}>
         {(bar) => (

@@ -1,7 +1,9 @@
 import { placed } from '../../engine/shared-places';
 import { density, length, mass, money, ratio, time } from '../../quantity/kinds';
 import { commonPractice } from '../../reference/citation';
-import { input, type InputSpec, cite } from '../../engine/calculator';
+import { input, cite } from '../../engine/calculator';
+import type { InputData } from '../../engine/spec';
+import say from './words/en';
 
 const delay = { by: 'delay' };
 const fed = { by: 'fed' };
@@ -9,18 +11,17 @@ const none = { band: 'none' };
 const some = { band: ['trim', 'left'] };
 const left = { band: 'left' };
 
-const minutes = (typical: number): InputSpec =>
+const minutes = (typical: number): InputData<never> =>
   input(time.min, { seldom: true, decided: true, typical, range: [0, 10000], basis: commonPractice });
-const cost = (typical: number): InputSpec =>
+const cost = (typical: number): InputData<never> =>
   input(money.one, {
     seldom: true,
     decided: true,
     typical,
     range: [0, 1e6],
     basis: commonPractice,
-    hint: 'Set your own.',
   });
-const share = (rest: Partial<InputSpec>): InputSpec =>
+const share = (rest: Partial<InputData<never>>): InputData<never> =>
   input(ratio.percent, { seldom: true, basis: commonPractice, range: [0, 100], ...rest });
 
 export const inputs = {
@@ -74,7 +75,7 @@ export const inputs = {
   rho: input(density.g_cm3, {
     seldom: true,
     range: [0.5, 8],
-    basis: cite('Table of materials in this app', 'density'),
+    basis: cite(say.works.materials, 'density'),
   }),
   V: placed('extruder.melt-volume', {
     seldom: true,

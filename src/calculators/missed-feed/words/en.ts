@@ -1,4 +1,8 @@
 /** Words of the check “Missed feed”. */
+import { orders, steps, ways } from './en/orders';
+
+const ownHint = 'Set your own.';
+
 const en = {
   inputs: {
     Z_s: {
@@ -85,18 +89,22 @@ const en = {
     },
     c_s: {
       label: 'Price of a spool',
+      hint: ownHint,
     },
     m_s: {
       label: 'Plastic on a spool',
     },
     c_g: {
       label: 'Glue, sandpaper: money',
+      hint: ownHint,
     },
     r_m: {
       label: 'What an hour of the machine costs',
+      hint: ownHint,
     },
     r_h: {
       label: 'What an hour of work is worth',
+      hint: ownHint,
     },
   },
   choices: {
@@ -127,7 +135,7 @@ const en = {
     },
     plastic: {
       label: 'Plastic',
-      options: {},
+      options: { pla: 'PLA', petg: 'PETG', abs: 'ABS', pa: 'polyamide', pc: 'polycarbonate' },
     },
     duty: {
       label: 'What the part has to do',
@@ -236,7 +244,18 @@ const en = {
     savingCostMore: 'saving it must not cost more than a new one, the chance of failing counted',
     density: 'density',
   },
-  orders: {},
-  steps: {},
+  works: { materials: 'Table of materials in this app' },
+  orders,
+  steps,
+  ways,
+  figure: {
+    label: 'The part with what is missing under the nozzle, and the cost of each way',
+    lost: (layers: string) => `lost: ${layers} layers`,
+    cost: 'cost, risk counted',
+    notPossible: 'go on: not possible',
+    resume: 'go on',
+    glue: 'glue',
+    anew: 'new one',
+  },
 };
 export default en;

@@ -1,0 +1,141 @@
+import type { Amount, Print } from '../../../../engine/order';
+
+export type WayId = 'resume' | 'glue' | 'anew';
+
+export interface Missing {
+  readonly layers: number;
+  readonly height: Amount;
+}
+
+export interface Coins {
+  readonly value: number;
+  readonly decimals: number;
+}
+
+/** What speaks against a way: the seam of going on, the glued joint, the starved band, the part's place. */
+export type Against =
+  | { readonly what: 'seam' | 'joint' | 'band'; readonly how: 'surely' | 'perhaps' | 'unknown' }
+  | { readonly what: 'place'; readonly how: 'surely' };
+
+const findings = {
+  seam: {
+    surely: 'The seam holds less than wanted, surely.',
+    perhaps: 'The seam holds less than wanted, perhaps.',
+    unknown: 'The seam holds less than wanted, is not known.',
+  },
+  joint: {
+    surely: 'The glued joint holds less than wanted, surely.',
+    perhaps: 'The glued joint holds less than wanted, perhaps.',
+    unknown: 'The glued joint holds less than wanted, is not known.',
+  },
+  band: {
+    surely: 'The starved band is too high to cut away in place, surely.',
+    perhaps: 'The starved band is too high to cut away in place, perhaps.',
+    unknown: 'The starved band is too high to cut away in place, is not known.',
+  },
+  moved: 'A part that has moved cannot go back to its place to a tenth of a line.',
+};
+
+const sure = { resume: 'go on with it', glue: 'cut it, print the rest and glue it on', anew: 'print it again' };
+const sureShort = { resume: 'go on', glue: 'glue it', anew: 'print again' };
+
+export const against = (a: Against): string => (a.what === 'place' ? findings.moved : findings[a.what][a.how]);
+export const coins = (a: Coins, p: Print): string => p.number(a.value, a.decimals);
+const missing = (a: Missing, p: Print): string => `about ${p.number(a.layers)} layers, ${p(a.height)}, are missing`;
+
+interface Plan {
+  readonly missing: Missing;
+  readonly hours: number;
+}
+
+export const orders = {
+  checkHeights: {
+    glance: '⟳ Check the heights',
+    sentence: 'Check the heights: it stopped above the height of the whole.',
+  },
+  checkFilament: {
+    glance: '⟳ Check the filament used',
+    sentence: 'Check the filament used: by it the part is higher than where the nozzle stopped.',
+  },
+  checkReadings: {
+    glance: '⟳ Check the readings',
+    sentence: 'Check the readings: by them nothing at all was printed.',
+  },
+  resume: (a: Plan, p: Print) => ({
+    glance: `▸ Go on · ${p.number(a.hours)} h`,
+    sentence: `Go on with this part: ${missing(a.missing, p)}; ${p.number(a.hours)} h to the end.`,
+    spoken: `Go on with this part: ${missing(a.missing, p)}; ${p.number(a.hours)} hours to the end.`,
+  }),
+  glue: (a: Plan, p: Print) => ({
+    glance: '✂ Cut, print rest, glue',
+    sentence: `Cut it flat, print the rest as a second part and glue it on: ${missing(a.missing, p)}; ${p.number(a.hours)} h to the end.`,
+    spoken: `Cut it flat, print the rest as a second part and glue it on: ${missing(a.missing, p)}; ${p.number(a.hours)} hours to the end.`,
+  }),
+  anew: (a: { missing: Missing }, p: Print) => ({
+    glance: '✕ Print it again',
+    sentence: `Print it again: ${missing(a.missing, p)}, and saving it does not pay.`,
+  }),
+  tooClose: (a: { missing: Missing; sure: WayId }, p: Print) => ({
+    glance: `≈ Surely right: ${sureShort[a.sure]}`,
+    sentence: `Whether the seam is worth it is too close to call: ${missing(a.missing, p)}. Surely right is: ${sure[a.sure]}.`,
+  }),
+};
+
+export const steps = {
+  countsFromBed: 'Z at the stop counts from the bed, without any lift for a move.',
+  broadFoot:
+    'A broad foot, a rim or supports take more plastic than layers higher up: say so in the line “plastic in a layer so far”.',
+  moreThanAll: 'The gap, or the time without feed, is larger than all there was.',
+  lastSound: (a: { layer: number; at: Amount }, p: Print) =>
+    `The last sound layer is number ${p.number(a.layer)}, at Z = ${p(a.at)}.`,
+  lastSoundBetween: (a: { from: number; to: number; low: Amount; high: Amount }, p: Print) =>
+    `The last sound layer lies between ${p.number(a.from)} and ${p.number(a.to)}, Z = ${p(a.low)} to ${p(a.high)}.`,
+  findCause:
+    'Find the cause before anything else: strand broken or tangled, gear slipping, nozzle blocked. Feed 100 mm hot and look at it before a restart.',
+  measureFirst:
+    'Where exactly to go on is not to be had from times and weights: cut down to a sound, closed layer, measure its height, and take layer and Z from “Resume height”.',
+  soakBand: 'Soak the thin band with thin glue, let it set, and cut off what stands above it.',
+  cutBand: (a: { height: Amount }, p: Print) =>
+    `Cut off the starved band, ${p(a.height)} high or so, down to closed lines; the part must not move.`,
+  sawFlat: 'Saw off the starved layers, sand the top flat on a plate, and measure what is left.',
+  tryDry: 'Take the second part’s height from “Resume height”, print it, try it dry, then glue.',
+  costs: (a: { anew: Coins; glue: Coins; resume: Coins | undefined }, p: Print) =>
+    a.resume
+      ? `A new one costs ${coins(a.anew, p)}, work and risk counted; gluing ${coins(a.glue, p)}, going on ${coins(a.resume, p)}.`
+      : `A new one costs ${coins(a.anew, p)}, work and risk counted; gluing ${coins(a.glue, p)}.`,
+  speaksAgainst: (a: { against: readonly Against[] }) => a.against.map(against).join(' '),
+  spent: 'What it has cost so far is spent whatever is done now: it does not count.',
+  weighSpool: (a: { takes: Amount }, p: Print) => `Weigh the spool: a new one takes ${p(a.takes)}.`,
+  /** Percent of a sound layer. */
+  strength: (a: { holds: number; wanted: number }, p: Print) =>
+    `Strength: the seam holds about ${p.number(a.holds)} % of a sound layer and ${p.number(a.wanted)} % is wanted. Make two bars of this plastic with the same joint and break them by hand against a whole one.`,
+  cutIntoBand: 'Band: cut into it with a knife at one corner and see how deep the open lines go.',
+  cost: (a: { saved: Coins; anew: Coins }, p: Print) =>
+    `Cost: ${coins(a.saved, p)} against ${coins(a.anew, p)} for a new one. Read the time left from the job instead of the layer time.`,
+};
+
+export const ways = {
+  title: 'Ways out, side by side',
+  note: 'Strength of the seam over that of a sound layer, typical. Hours: printing and work from now on. Cost: plastic, machine, work, and the chance that it fails and a new one is due, as set among the seldom changed lines. What is already spent counts for none of them.',
+  columns: { strength: 'Strength', hours: 'Hours', cost: 'Cost' },
+  names: {
+    resume: 'Go on where it stands',
+    glue: 'Cut, print the rest, glue',
+    anew: 'Print it again',
+  },
+  facts: {
+    strength: (a: { percent: number }, p: Print) => `${p.number(a.percent)}%`,
+    hours: (a: { hours: number }, p: Print) => p.number(a.hours),
+    cost: coins,
+  },
+  why: { against },
+  needs: {
+    knifeAndFile: 'sharp knife and file',
+    caliperOrLeaf: 'caliper or feeler leaf',
+    jobCutOff: 'the job cut off below the new layer',
+    fineSaw: 'fine saw, sandpaper on a plate',
+    glue: 'glue for this plastic',
+    dowels: 'two dowels of filament',
+    filament: 'enough filament',
+  },
+};
