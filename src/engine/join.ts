@@ -46,6 +46,7 @@ interface AnyWords extends Sayings {
 }
 
 const places: Map<string> = engine.places;
+const shared: Map<{ readonly label: string; readonly options: Map<string> }> = engine.choices;
 
 /** The words of a key. @throws Error for one that the types could not see lacking */
 function need<T>(found: T | undefined, what: string): T {
@@ -74,13 +75,14 @@ function inputSpec(data: InputData, symbol: string, words: AnyWords): InputSpec 
 
 function choiceSpec(data: ChoiceData, name: string, words: AnyWords): ChoiceSpec {
   const own = words.choices[name];
+  const place = shared[data.from ?? ''];
   return {
     ...data,
-    label: need(own?.label ?? places[data.from ?? ''], `the choice ${name}`),
+    label: need(own?.label ?? place?.label, `the choice ${name}`),
     ...(own?.hint === undefined ? {} : { hint: own.hint }),
     options: mapped(data.options, (option, id) => ({
       ...option,
-      label: need(option.label ?? own?.options?.[id], `the option ${name}: ${id}`),
+      label: need(option.label ?? own?.options?.[id] ?? place?.options[id], `the option ${name}: ${id}`),
     })),
   };
 }

@@ -15,8 +15,9 @@ import {
   voltage,
   volume,
 } from '../quantity/kinds';
-import type { InputData } from './spec';
+import type { ChoiceData, InputData, OptionData } from './spec';
 import type { Placed } from './words';
+import type words from './words/en';
 
 /*
  * Values of a machine that several checks ask for, each defined once: kind, typical value and its spread, in the unit named.
@@ -75,4 +76,17 @@ export function placed<const K extends string = never>(place: SharedPlace, rest:
   const { measure, ...typical } = places[place];
   const { open = false, ...own } = rest;
   return { placed: true, measure, ...(open ? {} : typical), ...own, from: place };
+}
+
+/** Choices of a machine that several checks ask for: label and options stand in the words of this room. */
+type SharedChoice = keyof typeof words.choices;
+
+/** A choice that a machine keeps at a shared place; what each option brings is the check's own. */
+export function placedChoice<const O extends string, const D extends OptionData>(
+  place: SharedChoice,
+  options: Readonly<Record<O, D>>,
+  typical: NoInfer<O>,
+  rest: Omit<ChoiceData, 'options' | 'typical' | 'from'> = {},
+): ChoiceData<O, D> & Placed {
+  return { placed: true, options, typical, ...rest, from: place };
 }

@@ -81,11 +81,13 @@ export interface WordsFor<
     readonly [S in keyof I as I[S] extends Placed ? S : never]?: { readonly hint: string };
   };
   readonly choices: {
-    readonly [N in keyof C]: {
+    readonly [N in keyof C as C[N] extends Placed ? never : N]: {
       readonly label: string;
       readonly hint?: string;
       readonly options: OptionsWithWords<C[N]>;
     };
+  } & {
+    readonly [N in keyof C as C[N] extends Placed ? N : never]?: { readonly hint: string };
   };
   readonly results: Readonly<Record<ResultKey<F[number]> | (keyof M & string), string>>;
   /** The governing equation of each output of the model, in words and signs. */

@@ -1,13 +1,14 @@
+import { placedChoice } from '../../engine/shared-places';
 import { beltOptions } from '../../reference/belts';
 import { choice } from '../../engine/calculator';
 
 export const choices = {
   by: choice({ note: {}, press: {} }, 'note'),
   which: choice({ first: {}, second: {} }, 'first'),
-  belt: choice(
+  belt: placedChoice(
+    'belt.type',
     beltOptions({ height: 'h', mass: 'm_0', least: 'T_b', allowable: 'T_a', springRate: 'C_0' }),
     'curved2',
-    { from: 'belt.type' },
   ),
   mass: choice(
     {

@@ -1,13 +1,11 @@
-import { placed } from '../../engine/shared-places';
+import { placed, placedChoice } from '../../engine/shared-places';
 import { count, length, ratio, slope } from '../../quantity/kinds';
 import { commonPractice } from '../../reference/citation';
 import { choice, input } from '../../engine/calculator';
 
 export const choices = {
   by: choice({ heights: {}, level: {} }, 'heights'),
-  drive: choice({ belt: {}, motors: {} }, 'belt', {
-    from: 'z.drive',
-  }),
+  drive: placedChoice('z.drive', { belt: {}, motors: {} }, 'belt'),
   hand: choice({ right: {}, left: {} }, 'right', {
     from: 'z.hand',
   }),

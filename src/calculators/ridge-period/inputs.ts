@@ -1,4 +1,4 @@
-import { placed } from '../../engine/shared-places';
+import { placed, placedChoice } from '../../engine/shared-places';
 import { count, length, ratio, time } from '../../quantity/kinds';
 import { commonPractice } from '../../reference/citation';
 import { choice, input, derived } from '../../engine/calculator';
@@ -11,8 +11,7 @@ const belt = { way: 'up', lift: 'belt' } as const;
 export const choices = {
   by: choice({ count: {}, direct: {} }, 'count'),
   way: choice({ up: {}, along: {} }, 'up'),
-  lift: choice({ screw: {}, belt: {} }, 'screw', {
-    from: 'z.lift',
+  lift: placedChoice('z.lift', { screw: {}, belt: {} }, 'screw', {
     when: up,
   }),
 };

@@ -1,3 +1,4 @@
+import { placedChoice } from '../../engine/shared-places';
 import { beltOptions } from '../../reference/belts';
 import { choice } from '../../engine/calculator';
 
@@ -12,5 +13,5 @@ export const choices = {
   along: choice({ wall: {}, axis: {} }, 'wall'),
   test: choice({ one: {}, two: {} }, 'one'),
   corner: choice({ rest: {}, kept: {} }, 'rest'),
-  belt: choice(beltOptions({ springRate: 'C_0' }), 'curved2', { from: 'belt.type' }),
+  belt: placedChoice('belt.type', beltOptions({ springRate: 'C_0' }), 'curved2'),
 };

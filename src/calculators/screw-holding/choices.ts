@@ -1,3 +1,4 @@
+import { placedChoice } from '../../engine/shared-places';
 import { choice } from '../../engine/calculator';
 
 /** Trapezoidal size by ISO 2902 designation; the crest clearance is that of ISO 2904 for its pitch (from memory). */
@@ -51,15 +52,15 @@ export const choices = {
     { from: 'z.nut', when: { screw: PLAIN } },
   ),
   screws: choice({ one: {}, two: {}, more: {} }, 'two', { from: 'z.screws' }),
-  drive: choice({ belt: {}, motors: {} }, 'motors', {
-    from: 'z.drive',
+  drive: placedChoice('z.drive', { belt: {}, motors: {} }, 'motors', {
     when: { screws: 'two' },
   }),
   side: choice({ left: {}, right: {} }, 'left', {
     when: { screws: 'two', drive: 'motors' },
   }),
   // End factors: Euler's, and the squared first roots of the bending beam.
-  ends: choice(
+  ends: placedChoice(
+    'z.screw-ends',
     {
       pinned: { set: { K: 1, k_1: 9.8696 } },
       mixed: { set: { K: 0.7, k_1: 15.418 } },
@@ -67,16 +68,13 @@ export const choices = {
       free: { set: { K: 2, k_1: 3.516 } },
     },
     'pinned',
-    {
-      from: 'z.screw-ends',
-    },
   ),
-  material: choice(
+  material: placedChoice(
+    'z.screw-material',
     {
       steel: { set: { E: [206, 4], R_e: [400, 150] } },
       stainless: { set: { E: [196, 6], R_e: [400, 200] } },
     },
     'steel',
-    { from: 'z.screw-material' },
   ),
 };

@@ -3,6 +3,35 @@ const lower = (label: string): string =>
   /^(?:Young|Poisson)|^.[A-Z]/.test(label) ? label : label.charAt(0).toLowerCase() + label.slice(1);
 
 const en = {
+  /** Shared choices of a machine: label and options. */
+  choices: {
+    'z.drive': { label: 'Screws joined by', options: { belt: 'a closed belt', motors: 'two motors' } },
+    'z.lift': { label: 'Z is driven by', options: { screw: 'a screw', belt: 'a belt and pinion' } },
+    'z.screw-material': { label: 'Material of the screw', options: { steel: 'steel', stainless: 'stainless steel' } },
+    'z.screw-ends': {
+      label: 'Ends of the screw in the machine',
+      options: {
+        pinned: 'a bearing at each end, neither holds its direction',
+        mixed: 'one end clamped true, a single bearing at the other',
+        clamped: 'both ends clamped true',
+        free: 'held by the coupling only, top free',
+      },
+    },
+    'belt.type': { label: 'Sort of belt', options: {} },
+  },
+  /** The ten parts of a machine. */
+  parts: {
+    room: 'Room',
+    belts: 'Belts',
+    nozzle: 'Nozzle and heat',
+    guides: 'Guides',
+    z: 'Z drive',
+    feed: 'Feed',
+    frame: 'Frame',
+    print: 'Usual print',
+    electrics: 'Electrics',
+    bed: 'Bed',
+  },
   /** A label as it stands inside a sentence: small first letter, but for names and abbreviations. */
   inSentence: lower,
   enter: (label: string) => `Enter: ${label}.`,

@@ -105,9 +105,7 @@ const en = {
       },
     },
     belt: {
-      label: 'Sort of belt',
       hint: BELT_LABELS,
-      options: {},
     },
     belt_2: {
       label: 'Sort of the second belt',

@@ -112,9 +112,7 @@ const en = {
       },
     },
     belt: {
-      label: 'Sort of belt',
       hint: BELT_LABELS,
-      options: {},
     },
     mass: {
       label: 'Mass of the belt',

@@ -56,13 +56,6 @@ const en = {
         level: 'slope of the gantry, with the level',
       },
     },
-    drive: {
-      label: 'Screws joined by',
-      options: {
-        belt: 'a closed belt',
-        motors: 'two motors',
-      },
-    },
     hand: {
       label: 'Thread',
       options: {

@@ -125,13 +125,6 @@ const en = {
         along: 'as waves along the wall, upright',
       },
     },
-    lift: {
-      label: 'Z is driven by',
-      options: {
-        screw: 'a screw',
-        belt: 'a belt and pinion',
-      },
-    },
   },
   results: {
     P_m: 'Ridge period as measured',

@@ -135,9 +135,7 @@ const en = {
       },
     },
     belt: {
-      label: 'Sort of belt',
       hint: BELT_LABELS,
-      options: {},
     },
   },
   results: {
