@@ -14,6 +14,9 @@ const pushed = { drive: 'tube', source: 'force' };
 const run = (given: Readonly<Record<string, string>>, choices: Readonly<Record<string, string>> = pushed) =>
   evaluate(calc, situation(calc, { ...bench, ...given }, choices));
 
+const step = (found: ReturnType<typeof run>, key: string) =>
+  found.instruction?.order.steps.find(({ say }) => say === key);
+
 /** The computed length in mm. */
 function stored(): number {
   const outcome = run({ x_set: '1 mm' }).outcomes.x_r;
@@ -25,8 +28,9 @@ describe('what to do about the pull-back length', () => {
     const low = run({ x_set: `${stored() - 0.9} mm` });
     const high = run({ x_set: `${stored() + 0.9} mm` });
     expect([low.verdict.state, high.verdict.state]).toEqual(['beyond', 'beyond']);
-    expect(low.instruction?.headline).toMatch(/^Raise .* from 0\.\d+\smm towards 1\.\d+\smm, in steps of 0\.5\smm/);
-    expect(high.instruction?.headline).toMatch(/^Lower /);
+    expect(low.instruction?.order).toMatchObject({ say: 'change', args: { longer: true } });
+    expect(high.instruction?.order).toMatchObject({ say: 'change', args: { longer: false } });
+    expect(low.instruction?.sentence).toMatch(/ 0\.\d+\smm .* 1\.\d+\smm.* 0\.5\smm/);
     const [up] = low.instruction?.movements ?? [];
     const [down] = high.instruction?.movements ?? [];
     expect([up?.direction, down?.direction]).toEqual(['longer', 'shorter']);
@@ -37,27 +41,27 @@ describe('what to do about the pull-back length', () => {
   it('leaves a length inside the band alone', () => {
     const found = run({ x_set: `${stored() + 0.2} mm` });
     expect(found.verdict.state).toBe('within');
-    expect(found.instruction?.headline).toMatch(/^Leave .* nothing to change/);
-    expect(found.instruction?.movements).toBeUndefined();
+    expect(found.instruction?.order.say).toBe('leave');
+    expect(found.instruction?.movements).toEqual([]);
   });
 
   it('prints before changing when the band’s end lies inside the uncertainty, and names what dominates it', () => {
     const found = run({ x_set: `${stored() + 0.5} mm` });
     expect(found.verdict.state).toBe('too close');
     expect(found.verdict.settling?.symbol).toBe('s_b');
-    expect(found.instruction?.headline).toMatch(/^Print the test piece/);
-    expect(found.instruction?.steps.join(' ')).toContain('(100 %) comes from the backlash');
-    expect(found.instruction?.movements).toBeUndefined();
+    expect(found.instruction?.order.say).toBe('printFirst');
+    expect(step(found, 'mostOfTheDoubt')?.args).toMatchObject({ of: 's_b', share: 100 });
+    expect(found.instruction?.movements).toEqual([]);
   });
 
   it('changes nothing on a flow below the power law’s reach, or with a tube that the filament cannot pass', () => {
     const slow = run({ x_set: '1 mm', v: '1 mm/s', d: '1.2 mm ± 0' }, { drive: 'tube', source: 'table' });
     expect(slow.verdict.checks.find(({ limit }) => limit.of === 'gamma_w')?.state).toBe('beyond');
-    expect(slow.instruction?.headline).toContain('flow is too slow');
+    expect(slow.instruction?.order.say).toBe('flowTooSlow');
     const narrow = run({ x_set: '1 mm', D_t: '1.7 mm ± 0' });
     expect(narrow.verdict.state).toBe('beyond');
-    expect(narrow.instruction?.headline).toContain('measure tube, filament and nozzle');
-    for (const { instruction } of [slow, narrow]) expect(instruction?.movements).toBeUndefined();
+    expect(narrow.instruction?.order.say).toBe('measureBores');
+    for (const { instruction } of [slow, narrow]) expect(instruction?.movements).toEqual([]);
   });
 
   it('has a bleeding time up to the end of the flow index’s range, and refuses 1, where its formula divides by zero', () => {
@@ -68,13 +72,13 @@ describe('what to do about the pull-back length', () => {
     }) as [number, number, number, number];
     // At n = 1 the pressure falls as e^(−t): half is left after ln 2 time constants.
     expect(Math.abs(t_b / (((s_f + s_m) / v_f) * Math.LN2) - 1)).toBeLessThan(0.005);
-    expect(found.instruction?.headline).toMatch(/^Lower /);
+    expect(found.instruction?.order).toMatchObject({ say: 'change', args: { longer: false } });
     expect(run({ x_set: '4 mm', n: '1' }).inputs.n).toMatchObject({ ok: false, blank: false });
   });
 
   it('still says what to do where an index of wide doubt reaches past 1', () => {
     const found = run({ x_set: '4 mm', n: '0.95 ± 0.1' });
-    expect(found.instruction?.headline).toMatch(/^Lower /);
+    expect(found.instruction?.order).toMatchObject({ say: 'change', args: { longer: false } });
     for (const outcome of Object.values(found.outcomes)) if (outcome.ok) expect(outcome.u).toBeGreaterThanOrEqual(0);
   });
 
@@ -83,42 +87,49 @@ describe('what to do about the pull-back length', () => {
     const fast = { x_set: '5 mm', d: '0.1 mm', v: '300 mm/s' };
     const found = evaluate(calc, situation(calc, fast, { material: 'abs' }));
     expect(found.verdict.checks.find(({ limit }) => limit.of === 'F_g')?.state).toBe('beyond');
-    expect(found.instruction?.headline).toMatch(/^Leave the pull-back length at 5\smm: print slower, hotter or wider/);
-    expect(found.instruction?.movements).toBeUndefined();
+    expect(found.instruction?.order).toMatchObject({ say: 'printSlower', args: { set: { si: 0.005, unit: 'mm' } } });
+    expect(found.instruction?.movements).toEqual([]);
     const head = run({ x_set: '0.5 mm', F_m: '300 N', L: '45 mm' }, { drive: 'head', source: 'force' });
-    expect(head.instruction?.headline).toMatch(/^Leave the pull-back length at 0\.5\smm: print slower/);
-    expect(head.instruction?.movements).toBeUndefined();
+    expect(head.instruction?.order).toMatchObject({ say: 'printSlower', args: { set: { si: 0.0005 } } });
+    expect(head.instruction?.movements).toEqual([]);
   });
 
   it('never pulls the soft end past the cold part: a soft filament in a tube', () => {
     const soft = { E: '0.02 GPa ± 0', F_m: '10 N ± 0' };
     const found = run({ ...soft, x_set: '2 mm' });
     expect(found.outcomes.x_r?.ok && found.outcomes.x_r.value).toBeGreaterThan(50e-3);
-    expect(found.instruction?.headline).toMatch(/^Leave the pull-back length at 2\smm/);
-    expect(found.instruction?.movements).toBeUndefined();
+    expect(found.instruction?.order).toMatchObject({ say: 'printSlower', args: { set: { si: 0.002 } } });
+    expect(found.instruction?.movements).toEqual([]);
     const far = run({ ...soft, x_set: '9 mm' });
-    expect(far.instruction?.headline).toMatch(/^Lower the pull-back length from 9\smm to 7\smm, the most/);
-    expect(far.instruction?.movements?.[0]).toMatchObject({ direction: 'shorter' });
-    expect(far.instruction?.movements?.[0]?.amount).toBeCloseTo(2e-3, 12);
+    expect(far.instruction?.order).toMatchObject({
+      say: 'lowerAndSlower',
+      args: { from: { si: expect.closeTo(0.009, 12) as number }, to: { si: 0.007 } },
+    });
+    expect(far.instruction?.movements[0]).toMatchObject({ direction: 'shorter' });
+    expect(far.instruction?.movements[0]?.amount).toBeCloseTo(2e-3, 12);
     const near = run({ x_set: '0.2 mm', x_max: '0.9 mm' });
-    expect(near.instruction?.headline).toMatch(/^Leave the pull-back length at 0\.2\smm/);
+    expect(near.instruction?.order).toMatchObject({ say: 'printSlower', args: { set: { si: 0.0002 } } });
     const raised = run({ x_set: '0.2 mm' });
-    expect(raised.instruction?.steps.join(' ')).toMatch(/Never beyond 7\smm/);
+    expect(step(raised, 'neverBeyond')?.args).toMatchObject({ most: { si: 0.007 } });
   });
 
   it('brings a length inside the band down to the most for this hot end', () => {
     const found = run({ x_set: `${stored() + 0.2} mm`, x_max: `${stored() + 0.1} mm` });
     expect(found.verdict.state).toBe('beyond');
-    expect(found.instruction?.headline).toMatch(/^Lower .* the most for this hot end\.$/);
-    expect(found.instruction?.movements?.[0]?.amount).toBeCloseTo(0.1e-3, 9);
+    expect(found.instruction?.order.say).toBe('lowerToMost');
+    expect(found.instruction?.movements[0]?.amount).toBeCloseTo(0.1e-3, 9);
   });
 
   it('says that the other nozzle does not fit, and lets the verdict on the length be', () => {
     const [fits, wide] = ['0.6 mm', '2 mm'].map((d_2) => run({ x_set: '4 mm', d_2, d_0: '1.5 mm ± 0' }));
     expect(wide?.verdict.state).toBe(fits?.verdict.state);
-    expect(wide?.instruction?.headline).toBe(fits?.instruction?.headline);
-    expect(wide?.instruction?.steps.at(-1)).toMatch(/^The other nozzle \(2\smm\) is as wide .* cannot be told/);
-    expect(fits?.instruction?.steps.join(' ')).not.toContain('other nozzle');
+    expect(wide?.instruction?.sentence).toBe(fits?.instruction?.sentence);
+    expect(wide?.instruction?.order.steps.at(-1)).toMatchObject({
+      say: 'otherTooWide',
+      args: { other: { si: 0.002 } },
+    });
+    expect(fits?.instruction?.order.steps.length).toBeGreaterThan(0);
+    expect(fits && step(fits, 'otherTooWide')).toBeUndefined();
     for (const symbol of ['x_q', 'x_v']) expect(wide?.outcomes[symbol]?.ok).toBe(false);
   });
 
@@ -135,7 +146,7 @@ describe('what to do about the pull-back length', () => {
   it('says so where the doubt reaches further than a drive pushes', () => {
     const found = run({ x_set: '1 mm', F_m: '55 N ± 10 N', L: '50 mm' }, { drive: 'head', source: 'force' });
     expect(found.verdict.checks.find(({ limit }) => limit.of === 'F_g')?.state).toBe('too close');
-    expect(found.instruction?.steps.join(' ')).toContain('reaches a push of more than 60');
+    expect(step(found, 'reachesPush')?.args).toMatchObject({ most: { si: 60 } });
   });
 
   it('asks for the flow values of a plastic it knows nothing of, and gives no instruction', () => {

@@ -5,8 +5,9 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import download from '../../src/calculators/retraction/download';
-import { judgePiece, sizePiece, testPiece, type PlannedPiece } from '../../src/calculators/retraction/model';
+import { judgePiece, sizePiece, type PlannedPiece } from '../../src/calculators/retraction/model';
 import { twoBlocks } from '../../src/calculators/retraction/piece';
+import say from '../../src/calculators/retraction/words/en';
 
 type Vector = [number, number, number];
 interface Triangle {
@@ -132,12 +133,12 @@ describe('the test piece', () => {
 
 describe('its size', () => {
   it('is whole lines and layers, at least four lines, for any nozzle', () => {
-    for (const [d, w, h] of [
-      [0.2e-3, 0.22e-3, 0.1e-3],
-      [0.4e-3, 0.45e-3, 0.2e-3],
-      [1.8e-3, 2.4e-3, 1.2e-3],
+    for (const [w, h] of [
+      [0.22e-3, 0.1e-3],
+      [0.45e-3, 0.2e-3],
+      [2.4e-3, 1.2e-3],
     ] as const) {
-      const { side, height } = sizePiece({ d, w, h, x_b: 0.03 });
+      const { side, height } = sizePiece({ w, h, x_b: 0.03 });
       expect(side / w).toBeCloseTo(Math.round(side / w), 9);
       expect(height / h).toBeCloseTo(Math.round(height / h), 9);
       expect(side).toBeGreaterThanOrEqual(Math.max(4 * w, 8e-3) - 1e-12);
@@ -145,22 +146,21 @@ describe('its size', () => {
     }
   });
 
-  it('has a gap of the oozing length, kept between what an eye can judge and a bed can hold, and says so', () => {
-    const at = (x_b: number) => sizePiece({ d: 0.4e-3, w: 0.45e-3, h: 0.2e-3, x_b }).gap;
+  it('has a gap of the oozing length, kept between what an eye can judge and a bed can hold', () => {
+    const at = (x_b: number) => sizePiece({ w: 0.45e-3, h: 0.2e-3, x_b }).gap;
     expect(at(0.0336)).toBeCloseTo(0.034, 9);
     expect(at(0.002)).toBe(0.02);
     expect(at(1)).toBe(0.12);
-    const piece = { d: 0.4e-3, w: 0.45e-3, h: 0.2e-3 };
-    expect(testPiece({ ...piece, x_b: 1 }).note).toContain('longer than this gap');
-    expect(testPiece({ ...piece, x_b: 0.0336 }).note).toContain('8.1 mm square, 10 mm high, 34 mm apart');
   });
 
   it('becomes a file only once its values are known', () => {
     const known: Readonly<Record<string, number>> = { d: 0.4e-3, w: 0.45e-3, h: 0.2e-3, x_b: 0.034 };
     const made = download.make((symbol) => known[symbol]);
     expect('bytes' in made && faults(read(made.bytes), 2, volume)).toEqual([]);
-    expect('name' in made && made.name).toBe('two-blocks-0.4-mm-nozzle.stl');
-    expect(download.make((symbol) => (symbol === 'x_b' ? undefined : known[symbol]))).toHaveProperty('reason');
+    expect('name' in made && made.name).toBe(say.download.file('0.4'));
+    expect(download.make((symbol) => (symbol === 'x_b' ? undefined : known[symbol]))).toEqual({
+      reason: say.download.fillIn,
+    });
   });
 });
 
@@ -180,13 +180,13 @@ describe('whether a planned piece can show the difference', () => {
   });
 
   it('cannot with thin blocks, a gap crossed before a drop, or a hair too thin', () => {
-    expect(judgePiece({ ...good, b: 1.7e-3 }).state).toBe('cannot show');
-    expect(judgePiece({ ...good, g: 0.9e-3 }).state).toBe('cannot show');
-    expect(judgePiece({ ...good, d_s: { low: 0.01e-3, high: 0.04e-3 } }).state).toBe('cannot show');
+    expect(judgePiece({ ...good, b: 1.7e-3 })).toEqual({ state: 'cannot show', reasons: ['thinBlocks'] });
+    expect(judgePiece({ ...good, g: 0.9e-3 })).toEqual({ state: 'cannot show', reasons: ['beforeDrop'] });
+    expect(judgePiece({ ...good, d_s: { low: 0.01e-3, high: 0.04e-3 } }).reasons).toEqual(['hairTooThin']);
   });
 
   it('may when an interval straddles its bound', () => {
-    expect(judgePiece({ ...good, g: 40e-3 }).state).toBe('may show');
-    expect(judgePiece({ ...good, d_s: { low: 0.03e-3, high: 0.15e-3 } }).reasons).toHaveLength(1);
+    expect(judgePiece({ ...good, g: 40e-3 })).toEqual({ state: 'may show', reasons: ['beforeBleeding'] });
+    expect(judgePiece({ ...good, d_s: { low: 0.03e-3, high: 0.15e-3 } }).reasons).toEqual(['hairPerhapsTooThin']);
   });
 });

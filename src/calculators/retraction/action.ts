@@ -1,203 +1,130 @@
 import { symbolText } from '../../engine/evaluate';
-import type { Known } from '../../formula/outcome';
-import type { Instruction, VerdictState } from '../../engine/calculator';
+import type { AskOf, VerdictState } from '../../engine/calculator';
+import { telling, type Order, type Told } from '../../engine/order';
+import type { choices } from './choices';
+import type { formulas } from './formulas';
+import type { inputs } from './inputs';
 import { judgePiece } from './model';
+import type words from './words/en';
 
-/** What the instruction asks of the results; a misspelt symbol is an error where `index.ts` hands its context over. */
-type Asked =
-  'x_r' | 'x_set' | 'x_d' | 'x_hi' | 'x_max' | 'x_step' | 'x_1' | 'x_b' | 'd_s' | 'd_v' | 'b' | 'b_min' | 'g' | 't_x' | 't_b' | 'F_g' | 'F_max' | 'd_0' | 'd_2'; // prettier-ignore
-type Checked = 'x_set' | 'gamma_w' | 'D_t' | 'd_0' | 'F_g';
+type Ask = AskOf<{ inputs: typeof inputs; choices: typeof choices; formulas: typeof formulas }>;
+const { tell, step } = telling<typeof words>();
 
-interface Asking {
-  number(symbol: Asked): number;
-  text(symbol: Asked, options?: { readonly magnitude?: boolean }): string;
-  known(symbol: Asked): Known | undefined;
-  check(of: Checked): VerdictState;
-}
-
-const NAMES: Readonly<Record<string, string>> = {
-  beta: 'the melt’s flow values',
-  K: 'the melt’s flow values',
-  n: 'the flow index',
-  F_m: 'the push force',
-  f_c: 'the stretching of the melt',
-  mu_t: 'the friction in the tube',
-  E: 'the modulus of the filament',
-  B: 'the bulk modulus of the melt',
-  V: 'the volume of melt',
-  L: 'the free length',
-  D_t: 'the bore of the tube',
-  d_f: 'the filament diameter',
-  Theta: 'the bend of the tube',
-  s_b: 'the backlash',
-  d: 'the nozzle bore',
-  l: 'the length of the land',
-  d_0: 'the bore above the cone',
-};
-
-function dominant(ctx: Asking): string {
-  const [first] = ctx.known('x_r')?.budget ?? [];
-  if (!first) return 'The figure rests on your entries alone; print the test piece to settle it.';
-  const name = NAMES[first.symbol] ?? symbolText(first.symbol);
+function dominant(ask: Ask): Told {
+  const [first] = ask.known('x_r')?.budget ?? [];
+  if (!first) return step('restsOnEntries');
   const share = Math.round(first.share * 100);
-  return `Most of the doubt (${share} %) comes from ${name}; the test piece settles it without knowing that.`;
+  return step('mostOfTheDoubt', { share, of: first.symbol, symbol: symbolText(first.symbol) });
 }
 
-/** One sentence on the piece the person planned, and why. */
-function onPiece(ctx: Asking): string {
-  const [x_1, x_b, d_s] = [ctx.known('x_1'), ctx.known('x_b'), ctx.known('d_s')];
-  if (!x_1 || !x_b || !d_s)
-    return 'Whether the planned test piece can show the difference cannot be told from these values.';
-  const [b, b_min, g, d_v] = [ctx.number('b'), ctx.number('b_min'), ctx.number('g'), ctx.number('d_v')];
-  const judged = judgePiece({ b, b_min, g, x_1, x_b, d_s, d_v });
-  if (judged.state === 'shows') return 'The test piece you planned shows the difference with this nozzle.';
-  const verb = judged.state === 'may show' ? 'may or may not show' : 'cannot show';
-  return `The test piece you planned ${verb} the difference. ${judged.reasons.join(' ')} Or save the one offered here, sized for this nozzle.`;
+/** The piece the person planned, and why it serves or not. */
+function onPiece(ask: Ask): Told {
+  const [x_1, x_b, d_s] = [ask.known('x_1'), ask.known('x_b'), ask.known('d_s')];
+  if (!x_1 || !x_b || !d_s) return step('pieceUnknown');
+  const [b, b_min, g, d_v] = [ask.number('b'), ask.number('b_min'), ask.number('g'), ask.number('d_v')];
+  const { state, reasons } = judgePiece({ b, b_min, g, x_1, x_b, d_s, d_v });
+  if (state === 'shows') return step('pieceShows');
+  return step(state === 'may show' ? 'pieceMayShow' : 'pieceCannotShow', { reasons });
 }
-
-const PRINT =
-  'Print two blocks apart, once at each length, at the same heat and speeds. Keep the shortest length that leaves the gap clean and starts each line at full width.';
 
 const doubtful = (state: VerdictState): boolean => state === 'beyond' || state === 'too close';
 
 /** A mistake in the shape or a flow outside the model: nothing to change on this figure. */
-function unfit(ctx: Asking): Instruction | undefined {
-  if (doubtful(ctx.check('D_t')) || doubtful(ctx.check('d_0'))) {
-    return {
-      headline: 'Leave the length alone and measure tube, filament and nozzle again.',
-      steps: [
-        'These bores do not fit each other: the tube must pass the filament, and the cone must narrow to the tip.',
-      ],
-    };
+function unfit(ask: Ask): Order | undefined {
+  if (doubtful(ask.check('D_t')) || doubtful(ask.check('d_0'))) {
+    return tell('measureBores', {}, { steps: [step('boresDoNotFit')] });
   }
-  if (!doubtful(ctx.check('gamma_w'))) return undefined;
-  return {
-    headline: 'Leave the length alone: the flow is too slow for this figure.',
-    steps: [
-      'At so low a shear rate the melt no longer follows a power law. Measure the push force instead, or go by the test piece.',
-      PRINT,
-      onPiece(ctx),
-    ],
-  };
+  if (!doubtful(ask.check('gamma_w'))) return undefined;
+  return tell('flowTooSlow', {}, { steps: [step('noPowerLaw'), step('printBlocks'), onPiece(ask)] });
 }
 
-type Drive = 'tube' | 'head';
-type Source = 'table' | 'force';
+/** What to make of a figure above all that a drive can push. */
+function tooHard(ask: Ask): Told[] {
+  return [
+    step('pushTooHard', { push: ask.quantity('F_g'), most: ask.quantity('F_max') }),
+    ask.choice('source') === 'table' ? step('flowValuesWrong') : step('readScaleAgain'),
+  ];
+}
 
 /** A figure that no drive can push, or that would pull the soft end into the cold part: the length is not the cure. */
-function overAsked(ctx: Asking, drive: Drive, source: Source): Instruction | undefined {
-  const pushes = ctx.check('F_g') === 'beyond';
-  const [set, most] = [ctx.number('x_set'), ctx.number('x_max')];
-  const over = pushes || ctx.number('x_r') > most;
-  const lower = set > most && (over || ctx.check('x_set') !== 'beyond');
+function overAsked(ask: Ask): Order | undefined {
+  const pushes = ask.check('F_g') === 'beyond';
+  const [set, most] = [ask.number('x_set'), ask.number('x_max')];
+  const over = pushes || ask.number('x_r') > most;
+  const lower = set > most && (over || ask.check('x_set') !== 'beyond');
   if (!over && !lower) return undefined;
+  const shorterTube = ask.choice('drive') === 'tube' ? [step('shorterTube')] : [];
   const steps = [
-    ...(pushes
-      ? [
-          `This line would take a push of ${ctx.text('F_g')}, and a drive gives about ${ctx.text('F_max')}.`,
-          ...(source === 'table'
-            ? ['If the drive keeps up without slipping, the flow values are wrong for this plastic: measure the push.']
-            : ['Read the scale again: a drive that keeps up at this flow cannot be pushing that hard.']),
-        ]
-      : []),
-    ...(over
-      ? [
-          'Print slower, hotter or with a wider nozzle: less pressure stores less, and less oozes.',
-          ...(drive === 'tube' ? ['A shorter tube with fewer bends, or a stiffer filament, stores less as well.'] : []),
-        ]
-      : []),
-    `Never pull back more than ${ctx.text('x_max')}: the soft end would reach the cold part, set there and jam.`,
-    onPiece(ctx),
+    ...(pushes ? tooHard(ask) : []),
+    ...(over ? [step('lessPressure'), ...shorterTube] : []),
+    step('neverMore', { most: ask.quantity('x_max') }),
+    onPiece(ask),
   ];
-  if (lower) {
-    return {
-      headline: `Lower the pull-back length from ${ctx.text('x_set')} to ${ctx.text('x_max')}, the most for this hot end${over ? '; print slower, hotter or wider' : ''}.`,
-      steps,
-      movements: [{ part: 'pull-back length', direction: 'shorter', amount: set - most }],
-    };
-  }
-  return { headline: `Leave the pull-back length at ${ctx.text('x_set')}: print slower, hotter or wider.`, steps };
+  if (!lower) return tell('printSlower', { set: ask.quantity('x_set') }, { steps });
+  const movements = [{ part: 'pull-back length', direction: 'shorter', amount: set - most }];
+  const lengths = { from: ask.quantity('x_set'), to: ask.quantity('x_max') };
+  return tell(over ? 'lowerAndSlower' : 'lowerToMost', lengths, { steps, movements });
 }
 
 /** Where the doubt reaches further than a drive can push. */
-function onPush(ctx: Asking): string[] {
-  if (ctx.check('F_g') !== 'too close') return [];
-  return [
-    `The doubt reaches a push of more than ${ctx.text('F_max')}: if the drive slips or grinds, print slower or hotter.`,
-  ];
+function onPush(ask: Ask): Told[] {
+  return ask.check('F_g') === 'too close' ? [step('reachesPush', { most: ask.quantity('F_max') })] : [];
 }
 
 /** The other nozzle is no part of the verdict, but its figures have no value with this bore above the cone. */
-function onOther(ctx: Asking): string[] {
-  if (ctx.number('d_2') < ctx.number('d_0')) return [];
-  return [
-    `The other nozzle (${ctx.text('d_2')}) is as wide as the bore above the cone (${ctx.text('d_0')}) or wider: its lengths cannot be told.`,
-  ];
+function onOther(ask: Ask): Told[] {
+  if (ask.number('d_2') < ask.number('d_0')) return [];
+  return [step('otherTooWide', { other: ask.quantity('d_2'), above: ask.quantity('d_0') })];
 }
 
-/**
- * What to do about the pull-back length: nothing, raise it, lower it, or print before touching it.
- *
- * @param drive where the drive sits
- * @param source where the pressure comes from
- */
-export function instruct(ctx: Asking, drive: Drive, source: Source): Instruction {
+/** What to do about the pull-back length: nothing, raise it, lower it, or print before touching it. */
+export function instruct(ask: Ask): Order {
   // Asked first, so that a missing value is named.
-  ctx.number('x_d');
-  const found = unfit(ctx) ?? overAsked(ctx, drive, source) ?? setLength(ctx, drive, source);
-  return { ...found, steps: [...found.steps, ...onOther(ctx)] };
+  ask.number('x_d');
+  const found = unfit(ask) ?? overAsked(ask) ?? setLength(ask);
+  return { ...found, steps: [...found.steps, ...onOther(ask)] };
 }
 
-function setLength(ctx: Asking, drive: Drive, source: Source): Instruction {
-  const off = ctx.number('x_d');
-  const [set, wanted, step] = [ctx.text('x_set'), ctx.text('x_r'), ctx.text('x_step')];
-  const state = ctx.check('x_set');
+function setLength(ask: Ask): Order {
+  const state = ask.check('x_set');
+  const set = ask.quantity('x_set');
   if (state === 'within') {
-    return {
-      headline: `Leave the pull-back length at ${set}: nothing to change.`,
-      steps: ['If it still strings, look at heat and damp filament before the length.', ...onPush(ctx), onPiece(ctx)],
-    };
+    return tell('leave', { set }, { steps: [step('heatAndDamp'), ...onPush(ask), onPiece(ask)] });
   }
-  const longer = off < 0;
-  const towards = longer ? 'up' : 'down';
-  const direction = longer ? 'longer' : 'shorter';
-  const never = longer
-    ? [`Never beyond ${ctx.text('x_max')}: the soft end would reach the cold part, set there and jam.`]
-    : [];
+  const longer = ask.number('x_d') < 0;
+  const change = { longer, set, wanted: ask.quantity('x_r'), step: ask.quantity('x_step') };
+  const never = longer ? [step('neverBeyond', { most: ask.quantity('x_max') })] : [];
   if (state === 'too close') {
-    return {
-      headline: 'Print the test piece before changing the length: these figures do not settle it.',
-      steps: [
-        `Start at ${set} and go ${towards} in steps of ${step}; the figures point to ${wanted}, with ${ctx.text('x_hi')} the most.`,
-        ...never,
-        PRINT,
-        ...onPush(ctx),
-        dominant(ctx),
-        ...(source === 'table' ? ['A push force measured at this flow narrows the figure.'] : []),
-        onPiece(ctx),
-      ],
-    };
+    return tell(
+      'printFirst',
+      {},
+      {
+        steps: [
+          step('startAt', { ...change, most: ask.quantity('x_hi') }),
+          ...never,
+          step('printBlocks'),
+          ...onPush(ask),
+          dominant(ask),
+          ...(ask.choice('source') === 'table' ? [step('pushNarrows')] : []),
+          onPiece(ask),
+        ],
+      },
+    );
   }
-  const why = longer
-    ? 'What is stored is more than what is pulled back, so the tip stays under pressure on travels.'
-    : drive === 'head'
-      ? 'What is pulled back beyond the stored length draws air into the tip and soft plastic up into the cold part.'
-      : 'What is pulled back beyond the stored length draws air into the tip, and wears the filament at the gear.';
-  return {
-    headline: `${longer ? 'Raise' : 'Lower'} the pull-back length from ${set} towards ${wanted}, in steps of ${step}.`,
+  const tooLong = ask.choice('drive') === 'head' ? step('airAndCold') : step('airAndWear');
+  const slow = ask.number('t_x') > (ask.known('t_b')?.high ?? Infinity);
+  return tell('change', change, {
     steps: [
-      why,
+      longer ? step('underPressure') : tooLong,
       ...never,
-      PRINT,
-      ...onPush(ctx),
-      ...(ctx.number('t_x') > (ctx.known('t_b')?.high ?? Infinity)
-        ? [
-            `The pull-back takes ${ctx.text('t_x')}, longer than the pressure needs to bleed by itself: pull back faster.`,
-          ]
-        : []),
-      dominant(ctx),
-      onPiece(ctx),
+      step('printBlocks'),
+      ...onPush(ask),
+      ...(slow ? [step('pullFaster', { takes: ask.quantity('t_x') })] : []),
+      dominant(ask),
+      onPiece(ask),
     ],
-    movements: [{ part: 'pull-back length', direction, amount: Math.abs(off) }],
-  };
+    movements: [
+      { part: 'pull-back length', direction: longer ? 'longer' : 'shorter', amount: Math.abs(ask.number('x_d')) },
+    ],
+  });
 }

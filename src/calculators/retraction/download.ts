@@ -1,15 +1,16 @@
-import { testPiece } from './model';
+import { sizePiece } from './model';
+import { twoBlocks } from './piece';
+import say from './words/en';
 
-const label = 'Save the test piece (STL)';
+const { label, fillIn, file } = say.download;
 
-/** The test piece as a file, sized from the values on the screen. */
+const inMm = (x: number): string => String(Number((x * 1e3).toFixed(2)));
+
+/** The test piece as a binary STL file in mm, sized from the values on the screen. */
 function make(value: (symbol: string) => number | undefined) {
   const [d, w, h, x_b] = [value('d'), value('w'), value('h'), value('x_b')];
-  if (d === undefined || w === undefined || h === undefined || x_b === undefined) {
-    return { reason: 'The size follows from nozzle, line, layer and bleeding time: fill those in first.' };
-  }
-  const { name, bytes } = testPiece({ d, w, h, x_b });
-  return { name, type: 'model/stl', bytes };
+  if (d === undefined || w === undefined || h === undefined || x_b === undefined) return { reason: fillIn };
+  return { name: file(inMm(d)), type: 'model/stl', bytes: twoBlocks(sizePiece({ w, h, x_b })) };
 }
 
 export default { label, make };

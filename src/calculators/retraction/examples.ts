@@ -1,5 +1,4 @@
 import { derived } from '../../engine/calculator';
-import type { Example } from '../../engine/calculator';
 
 /** Nothing for stretching and no friction in the tube: what the formulas of the land, the cone and the rod give alone. */
 const plain = { f_c: '1 ± 0' };
@@ -107,4 +106,4 @@ export const examples = [
     verdict: 'within',
     source: derived('driveHotEnd'),
   },
-] as const satisfies readonly Example[];
+] as const;

@@ -2,6 +2,7 @@ import { For, Index, Show } from 'solid-js';
 import { DimensionLine, Drawing } from '../../ui/drawing';
 import type { FigureProps } from '../../engine/calculator';
 import type calc from './index';
+import say from './words/en';
 
 const WIDTH = 340;
 const HEIGHT = 250;
@@ -18,31 +19,9 @@ const KEY = 210;
 const CHAMBER = 9;
 const LEAST_SHARE = 0.004;
 
-/** Filament from gear to tip (not to scale), and the stored lengths end to end with the set length against the band (to scale). */
-export default function Figure(props: FigureProps<typeof calc>) {
+/** Filament from gear to tip, not to scale. */
+function FilamentPath(props: FigureProps<typeof calc>) {
   const tube = () => props.choice.drive === 'tube';
-  const parts = () =>
-    [
-      { name: 'filament', class: 'd-ink d-shade', length: props.value('s_f') ?? 0 },
-      { name: 'slack', class: 'd-fill', length: tube() ? (props.value('s_t') ?? 0) : 0 },
-      { name: 'melt', class: 'd-ink d-shade', length: props.value('s_m') ?? 0 },
-      { name: 'backlash', class: 'd-fill', length: props.value('s_b') ?? 0 },
-    ].map((part) => ({ ...part, length: Math.max(part.length, 0) }));
-  const most = () => {
-    const stored = parts().reduce((sum, part) => sum + part.length, 0);
-    return Math.max(stored, props.value('x_set') ?? 0, props.value('x_hi') ?? 0, 1e-4);
-  };
-  const at = (length: number) => LEFT + (Math.max(length, 0) / most()) * (RIGHT - LEFT);
-  const stacked = () => {
-    let start = 0;
-    return parts().map((part) => {
-      const from = start;
-      start += part.length;
-      return { ...part, from: at(from), to: at(start) };
-    });
-  };
-  const key = () => stacked().filter((part) => tube() || part.name !== 'slack');
-  const texts = () => [props.text('s_f'), ...(tube() ? [props.text('s_t')] : []), props.text('s_m'), props.text('s_b')];
   const path = () =>
     tube()
       ? `M${GEAR.x + GEAR.r} ${GEAR.y - 24} V${GEAR.y + 14} C${GEAR.x + GEAR.r} ${TIP + 26} 150 ${TIP + 18} 164 62 S${AXIS} -8 ${AXIS} 52 V${TIP - 18}`
@@ -50,7 +29,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
   const gearX = () => (tube() ? GEAR.x : AXIS - GEAR.r);
   const gearY = () => (tube() ? GEAR.y : 26);
   return (
-    <Drawing width={WIDTH} height={HEIGHT} label="Filament from gear to nozzle, and the lengths stored on the way">
+    <g>
       <Show when={tube()}>
         <path class="d-ghost" transform="translate(-5 3)" d={path()} />
         <path class="d-ghost" transform="translate(5 -3)" d={path()} />
@@ -84,12 +63,46 @@ export default function Figure(props: FigureProps<typeof calc>) {
       </text>
       <Show when={tube()}>
         <text class="d-text" x={74} y={40}>
-          {`bends ${props.text('Theta')}`}
+          {say.figure.bends(props.text('Theta'))}
         </text>
       </Show>
       <text class="d-text" x={tube() ? 74 : 20} y={tube() ? 56 : 46}>
-        not to scale
+        {say.figure.notToScale}
       </text>
+    </g>
+  );
+}
+
+/** Filament from gear to tip (not to scale), and the stored lengths end to end with the set length against the band (to scale). */
+export default function Figure(props: FigureProps<typeof calc>) {
+  const tube = () => props.choice.drive === 'tube';
+  const parts = () =>
+    (
+      [
+        { name: 'filament', class: 'd-ink d-shade', length: props.value('s_f') ?? 0 },
+        { name: 'slack', class: 'd-fill', length: tube() ? (props.value('s_t') ?? 0) : 0 },
+        { name: 'melt', class: 'd-ink d-shade', length: props.value('s_m') ?? 0 },
+        { name: 'backlash', class: 'd-fill', length: props.value('s_b') ?? 0 },
+      ] as const
+    ).map((part) => ({ ...part, length: Math.max(part.length, 0) }));
+  const most = () => {
+    const stored = parts().reduce((sum, part) => sum + part.length, 0);
+    return Math.max(stored, props.value('x_set') ?? 0, props.value('x_hi') ?? 0, 1e-4);
+  };
+  const at = (length: number) => LEFT + (Math.max(length, 0) / most()) * (RIGHT - LEFT);
+  const stacked = () => {
+    let start = 0;
+    return parts().map((part) => {
+      const from = start;
+      start += part.length;
+      return { ...part, from: at(from), to: at(start) };
+    });
+  };
+  const key = () => stacked().filter((part) => tube() || part.name !== 'slack');
+  const texts = () => [props.text('s_f'), ...(tube() ? [props.text('s_t')] : []), props.text('s_m'), props.text('s_b')];
+  return (
+    <Drawing width={WIDTH} height={HEIGHT} label={say.figure.label}>
+      <FilamentPath {...props} />
       <Index each={stacked().filter((part) => part.to - part.from > LEAST_SHARE * (RIGHT - LEFT))}>
         {(part) => (
           <rect class={part().class} x={part().from} y={BAR.y} width={part().to - part().from} height={BAR.height} />
@@ -104,7 +117,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
           text=""
         />
         <text class="d-text" x={LEFT} y={BAND + 16}>
-          {`stored ${props.text('x_r')}, band up to ${props.text('x_hi')}`}
+          {say.figure.stored(props.text('x_r'), props.text('x_hi'))}
         </text>
       </Show>
       <Show when={props.value('x_set') !== undefined}>
@@ -121,20 +134,20 @@ export default function Figure(props: FigureProps<typeof calc>) {
           y={BAR.y - 9}
           text-anchor={at(props.value('x_set') ?? 0) > WIDTH / 2 ? 'end' : 'start'}
         >
-          {`set ${props.text('x_set')}`}
+          {say.figure.set(props.text('x_set'))}
         </text>
       </Show>
       <Index each={key()}>
         {(part, i) => (
           <g transform={`translate(${LEFT + (i % 2) * 160} ${KEY + Math.floor(i / 2) * 17})`}>
             <text class="d-text" x={0} y={0}>
-              {`${i + 1} ${part().name} ${texts()[i] ?? ''}`}
+              {`${i + 1} ${say.figure.parts[part().name]} ${texts()[i] ?? ''}`}
             </text>
           </g>
         )}
       </Index>
       <text class="d-text" x={WIDTH - 6} y={HEIGHT - 5} text-anchor="end">
-        lengths to scale, 1 to {key().length} from the left
+        {say.figure.lengths(key().length)}
       </text>
     </Drawing>
   );

@@ -1,28 +1,16 @@
 import { commonPractice } from '../../reference/citation';
-import { calculator, choice, derived } from '../../engine/calculator';
+import { calculator, derived } from '../../engine/calculator';
 import { instruct } from './action';
+import { choices } from './choices';
 import { examples } from './examples';
 import { formulas } from './formulas';
 import { inputs } from './inputs';
-import { plastics } from './materials';
 import words from './words/en';
 
 export default calculator(
   {
     cautions: ['nozzleHeaterBlock', 'hotPlasticGives', 'driveGearPinches'],
-    choices: {
-      drive: choice(
-        {
-          tube: { set: { L: [450, 20], a_lo: 0.5, a_hi: 2, x_max: 7, x_step: 0.5 } },
-          head: { set: { L: [45, 10], a_lo: 0.1, a_hi: 0.7, x_max: 2, x_step: 0.1 } },
-        },
-        'tube',
-        { from: 'extruder.drive' },
-      ),
-      material: choice(plastics, 'pla'),
-      source: choice({ table: {}, force: {} }, 'table'),
-      land: choice({ same: {}, scaled: {} }, 'same'),
-    },
+    choices,
     inputs,
     formulas,
     limits: [
@@ -54,7 +42,7 @@ export default calculator(
       },
       { of: 'd_0', min: 'd', cite: derived('shapeNozzle') },
     ],
-    action: (ctx) => instruct(ctx, ctx.choice('drive'), ctx.choice('source')),
+    action: instruct,
     beware: [
       'absolutePressuresTabulated',
       'conesFormulaCounts',

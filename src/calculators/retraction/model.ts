@@ -1,4 +1,4 @@
-import { twoBlocks, type Blocks } from './piece';
+import type { Blocks } from './piece';
 
 /** An interval of about 95 %, SI. */
 export interface Interval {
@@ -22,10 +22,12 @@ export interface PlannedPiece {
   readonly d_v: number;
 }
 
+export type PieceReason = 'thinBlocks' | 'beforeDrop' | 'beforeBleeding' | 'hairTooThin' | 'hairPerhapsTooThin';
+
 export interface Judgement {
   readonly state: 'shows' | 'may show' | 'cannot show';
-  /** Whole sentences; empty when it shows. */
-  readonly reasons: readonly string[];
+  /** Empty when it shows. */
+  readonly reasons: readonly PieceReason[];
 }
 
 /**
@@ -34,25 +36,19 @@ export interface Judgement {
  * to see. Where an interval straddles its bound the piece may show it. All lengths in m. Common practice, no source.
  */
 export function judgePiece(piece: PlannedPiece): Judgement {
-  const cannot: string[] = [];
-  const may: string[] = [];
-  if (piece.b < piece.b_min) cannot.push('The blocks are thinner than four lines: make them wider.');
-  if (piece.g < piece.x_1.low) cannot.push('The gap is crossed before a drop can form: widen it.');
-  else if (piece.g < piece.x_b.high) {
-    may.push('The gap may be crossed before the pressure has bled away: widen it, or travel more slowly.');
-  }
-  if (piece.d_s.high < piece.d_v) {
-    cannot.push('The hair would be thinner than the eye can find: narrow the gap, or print faster before it.');
-  } else if (piece.d_s.low < piece.d_v)
-    may.push('The hair may be too thin to see: look with a lens against the light.');
+  const cannot: PieceReason[] = [];
+  const may: PieceReason[] = [];
+  if (piece.b < piece.b_min) cannot.push('thinBlocks');
+  if (piece.g < piece.x_1.low) cannot.push('beforeDrop');
+  else if (piece.g < piece.x_b.high) may.push('beforeBleeding');
+  if (piece.d_s.high < piece.d_v) cannot.push('hairTooThin');
+  else if (piece.d_s.low < piece.d_v) may.push('hairPerhapsTooThin');
   if (cannot.length > 0) return { state: 'cannot show', reasons: cannot };
   return may.length > 0 ? { state: 'may show', reasons: may } : { state: 'shows', reasons: [] };
 }
 
 /** What the size of an offered piece depends on. SI. */
 export interface PieceValues {
-  /** Nozzle bore. */
-  readonly d: number;
   /** Line width. */
   readonly w: number;
   /** Layer height. */
@@ -84,24 +80,4 @@ export function sizePiece(values: PieceValues): Blocks {
   const height = wholeSteps(Math.max(HEIGHT, LEAST_LAYERS * values.h), values.h);
   const gap = Math.min(Math.max(wholeSteps(values.x_b, MM), GAP.least), GAP.most);
   return { side, height, gap };
-}
-
-export interface TestPiece {
-  readonly name: string;
-  readonly bytes: Uint8Array<ArrayBuffer>;
-  readonly note: string;
-}
-
-const inMm = (x: number): string => String(Number((x / MM).toFixed(2)));
-
-/** The offered piece as a binary STL file in mm, with a name and a sentence on its size. Values in SI. */
-export function testPiece(values: PieceValues): TestPiece {
-  const size = sizePiece(values);
-  const short = values.x_b > GAP.most + NOISE;
-  const note =
-    `Two blocks ${inMm(size.side)} mm square, ${inMm(size.height)} mm high, ${inMm(size.gap)} mm apart. ` +
-    (short
-      ? 'The nozzle oozes for longer than this gap: travel more slowly to see all of it.'
-      : 'A nozzle that is not relieved stops oozing within the gap.');
-  return { name: `two-blocks-${inMm(values.d)}-mm-nozzle.stl`, bytes: twoBlocks(size), note };
 }

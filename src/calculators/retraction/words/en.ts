@@ -1,4 +1,7 @@
 /** Words of the check “Retraction and nozzle”. */
+import { orders, steps } from './en/orders';
+import { sources, works } from './en/sources';
+
 const en = {
   inputs: {
     x_set: {
@@ -123,7 +126,12 @@ const en = {
     },
     material: {
       label: 'Plastic',
-      options: {},
+      options: {
+        pla: 'PLA',
+        abs: 'ABS',
+        petg: 'PETG (flow values: guesses)',
+        other: 'another: enter its values',
+      },
     },
     source: {
       label: 'Pressure from',
@@ -222,56 +230,23 @@ const en = {
       'The same pushed round half a loop with friction: 37 % more at the gear, 17 % more in the filament',
     driveHotEnd: 'Drive on the hot end: little is stored',
   },
-  sources: {
-    stiffMeltMm: 'power law by hand: 4Q/(πr³) = 795.8 1/s, times 2.35/1.8; 2 · 8000 · 3 · 1038.9^0.45',
-    otherNozzleHalf:
-      '√994.72 = 31.539; 30000 · 31.539; 10000 / (1.5 tan 30°) · 31.539 · (1 − 0.2^1.5); 2^(3n+1) = 2^2.5; at the same speed 2^(n+1) = 2^1.5',
-    sameLandScaled: '2^(3n) = 2^1.5; at the same speed 2^n = 2^0.5',
-    throughTubeSlack: '12.0264 N / 2.40528 mm² = 5 MPa; 5 · 500 / 3500; π · 0.25; 5 · 40 / (1000 · 2.40528); 0.1',
-    samePushedRound: 'e^(0.1 π) = 1.36911; mean (1.36911 − 1) / 0.314159 = 1.17491, times 0.71429 mm',
-    driveHotEnd: '5 · 50 / 2500 = 0.1; 0.08315 of melt; 0.1 of backlash; 0.6 / 40',
-    powerLawTube: '§8.3, power law in a tube',
-    chWallShear: 'ch. 4, wall shear rate',
-    shearTermConverging: '§4.4.1, shear term of converging flow',
-    beltFrictionF: 'belt friction: F = F₀ · e^(μΘ)',
-    powerLawBoth: 'power law at both bores; K cancels, so its spread does too',
-    areaCircle: 'area of a circle',
-    rectangleLineWidth: 'rectangle of line width and layer: lines laid side by side without gaps',
-    halfCirclesDiameter: 'two half circles of diameter h in place of the two ends of the rectangle',
-    volumeVolumeOut: 'volume in = volume out',
-    halfBore: 'half the bore',
-    evenScaleRatios: 'even on a scale of ratios between K / f and K · f',
-    pressuresLandCone: 'the pressures of land and cone below, solved for K',
-    landConeLine: 'land and cone in line',
-    pressureCrossSection: 'pressure on its cross-section',
-    tubeBetween: 'no tube between',
-    hookesLawL:
-      'Hooke’s law, ΔL = F · L / (E · A) with F = Δp · A, under the mean of a push that grows evenly along the tube’s bends to e^(μΘ) times: Simpson’s rule, 0.5 % high at μΘ = 2, 2 % at 3, true at 0',
-    hookesLawL2: 'Hooke’s law, ΔL = F · L / (E · A) with F = Δp · A',
-    centreLinesAlong:
-      'centre lines along the outer and the inner wall, radii R ± (D − d) / 2: the arcs differ by Θ (D − d), whatever R',
-    bulkModulusV: 'bulk modulus: ΔV = V Δp / B, over the cross-section',
-    storedBetweenGear: 'what is stored between gear and tip',
-    difference: 'difference',
-    wayOverSpeed: 'way over speed',
-    pressureStoresGrows: 'what the pressure stores grows with it; slack and backlash do not',
-    sameFlowSquare: 'the same, with the flow as the square of the bore',
-    dpDtQ: 'dp/dt = −Q / C, Q as p^(1/n), C = stored volume over pressure; integrated',
-    shearRateGoes: 'shear rate goes with flow',
-    speedTime: 'speed × time',
-    volumeBallOver: 'volume of a ball over the flow at the moment of stopping, which only falls',
-    storedVolumeFalls: 'stored volume falls with the pressure',
-    volumeRoundThread: 'that volume as a round thread of the gap’s length',
-    heightOverLayer: 'height over layer',
-    blocks: 'two blocks',
-    pass: 'it must pass',
-    shapeNozzle: 'shape of a nozzle',
-    judgedBetweenNone: 'judged: between none and as much again as the shear, which is all that the formula holds',
-    absTableMiddle: 'ABS: Table 1, middle of its range',
-    modulusDensitySolid: 'modulus and density, solid',
-    modulusBT: 'modulus = B(T) / 0.0894 at low pressure, order of magnitude only',
+  sources,
+  works,
+  orders,
+  steps,
+  figure: {
+    label: 'Filament from gear to nozzle, and the lengths stored on the way',
+    parts: { filament: 'filament', slack: 'slack', melt: 'melt', backlash: 'backlash' },
+    bends: (angle: string) => `bends ${angle}`,
+    notToScale: 'not to scale',
+    stored: (length: string, most: string) => `stored ${length}, band up to ${most}`,
+    set: (length: string) => `set ${length}`,
+    lengths: (count: number) => `lengths to scale, 1 to ${count} from the left`,
   },
-  orders: {},
-  steps: {},
+  download: {
+    label: 'Save the test piece (STL)',
+    fillIn: 'The size follows from nozzle, line, layer and bleeding time: fill those in first.',
+    file: (bore: string) => `two-blocks-${bore}-mm-nozzle.stl`,
+  },
 };
 export default en;
