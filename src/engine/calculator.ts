@@ -1,7 +1,6 @@
 import type { Known } from '../formula/outcome';
 import type { DecimalMark } from '../quantity/parse';
 import type { Measure } from '../quantity/unit';
-import type { Citation } from '../reference/citation';
 import type { Amount, Movement, Order } from './order';
 import type { Cited } from './source';
 import type {
@@ -11,71 +10,32 @@ import type {
   InputData,
   LimitData,
   ModelData,
+  None,
   OptionData,
   OutputData,
   TableData,
   VerdictState,
 } from './spec';
 import type { Topic } from './topics';
+import type { ChoiceSpec, Example, FormulaSpec, InputSpec, LimitSpec, OutputSpec, TableSpec } from './worded';
 import type { PhoneInstrument } from './spec';
 import type { ComparedWays } from './ways';
-import { join, type Data } from './join';
+import { join } from './join';
 import type { Sayings, WordsFor } from './words';
 
 export { cite, derived } from './source';
+export type {
+  ChoiceSpec,
+  Example,
+  FormulaSpec,
+  InputSpec,
+  LimitSpec,
+  OptionSpec,
+  OutputSpec,
+  TableSpec,
+} from './worded';
 export type { Choices, PhoneInstrument, VerdictState, When } from './spec';
 export { applies } from './spec';
-
-/** An input with its words. */
-export interface InputSpec extends Omit<InputData, 'basis'> {
-  readonly label: string;
-  readonly basis?: Citation;
-  /** How to take it, in one sentence. */
-  readonly hint?: string;
-}
-
-export interface TableSpec extends Omit<TableData, 'columns'> {
-  readonly label: string;
-  /** What one line is: `Point`. */
-  readonly line: string;
-  /** Headings, by column. */
-  readonly columns: Readonly<Record<string, string>>;
-  readonly hint: string;
-  /** Names of the presets. */
-  readonly presetNames: Readonly<Record<string, string>>;
-}
-
-export interface OutputSpec extends Omit<OutputData, 'cite'> {
-  readonly meaning: string;
-  /** The governing equation, in words and signs: what the model solves. */
-  readonly equation: string;
-  readonly cite: Citation;
-}
-
-export interface OptionSpec extends OptionData {
-  readonly label: string;
-}
-
-export interface ChoiceSpec extends Omit<ChoiceData, 'options'> {
-  readonly label: string;
-  readonly hint?: string;
-  readonly options: Readonly<Record<string, OptionSpec>>;
-}
-
-export interface FormulaSpec extends Omit<FormulaData, 'cite'> {
-  readonly meaning: string;
-  readonly cite: Citation;
-}
-
-export interface LimitSpec extends Omit<LimitData, 'cite'> {
-  readonly label: string;
-  readonly cite: Citation;
-}
-
-export interface Example extends Omit<ExampleData, 'source' | 'key'> {
-  readonly title: string;
-  readonly source: Citation;
-}
 
 /** What the hand does, in words, and the data that the words were made from. */
 export interface Instruction {
@@ -121,12 +81,8 @@ export type AskOf<
     readonly outputs?: Readonly<Record<string, OutputData>>;
   },
 > = Context<
-  SymbolsIn<
-    D['inputs'],
-    D['formulas'],
-    D extends { readonly outputs: infer M } ? M : Readonly<Record<never, OutputData>>
-  >,
-  D extends { readonly choices: infer C } ? C : Readonly<Record<never, ChoiceData>>
+  SymbolsIn<D['inputs'], D['formulas'], D extends { readonly outputs: infer M } ? M : None>,
+  D extends { readonly choices: infer C } ? C : None
 >;
 
 /** Options in force, as a calculator's parts ask for them. */
@@ -254,8 +210,8 @@ export function calculator<
   const E extends readonly ExampleData[],
   W extends WordsFor<I, C, F, M, L, E, T, A, B>,
   // Without a model there is no symbol of one; anything wider would let misspelt symbols through.
-  M extends Readonly<Record<string, OutputData>> = Readonly<Record<never, OutputData>>,
-  T extends Readonly<Record<string, TableData>> = Readonly<Record<never, TableData>>,
+  M extends Readonly<Record<string, OutputData>> = None,
+  T extends Readonly<Record<string, TableData>> = None,
   const A extends string = never,
   const B extends string = never,
 >(
@@ -263,7 +219,7 @@ export function calculator<
   words: W & Pick<Exact<W, WordsFor<I, C, F, M, L, E, T, A, B>>, keyof W & ExactGroup>,
 ): Calculator<SymbolsIn<I, F, M>, C> {
   // Actions ask by their own symbols only, which the erased type cannot say.
-  return join(definition as unknown as Data, words) as unknown as Calculator<SymbolsIn<I, F, M>, C>;
+  return join(definition, words) as unknown as Calculator<SymbolsIn<I, F, M>, C>;
 }
 
 /** Names of a calculator's symbols, for typing its drawing. */

@@ -1,4 +1,4 @@
-import type { ChoiceSpec, Example, FormulaSpec, InputSpec, LimitSpec, OutputSpec, TableSpec } from './calculator';
+import type { ChoiceSpec, Example, FormulaSpec, InputSpec, LimitSpec, OutputSpec, TableSpec } from './worded';
 import type {
   ChoiceData,
   ExampleData,

@@ -1,3 +1,5 @@
+import type { None } from './spec';
+
 /** A quantity that words can print or speak: SI value, the half-width that its digits deserve, and its unit by id. */
 export interface Amount {
   readonly si: number;
@@ -57,7 +59,7 @@ export type Say = string | ((args: never, print: Print) => string);
 export type SayOrder = OrderText | ((args: never, print: Print) => OrderText);
 export type Says = Readonly<Record<string, Say>>;
 
-type NoArgs = Readonly<Record<never, never>>;
+type NoArgs = None;
 /** What the words of one key are made from. */
 type ArgsOf<W> = W extends (args: infer A, print: Print) => unknown ? (unknown extends A ? NoArgs : A) : NoArgs;
 /** Nothing to pass where the words need nothing. */
