@@ -1,16 +1,9 @@
-import { force, length, ratio, secondMoment, stiffness } from '../../quantity/kinds';
-import { defineKind } from '../../quantity/unit';
+import { curvature, force, length, ratio, secondMoment, stiffness } from '../../quantity/kinds';
 import { commonPractice } from '../../reference/citation';
 import { calculator, formula, type When, cite, derived } from '../../engine/calculator';
 import { advise } from './action';
 import { choices, inputs } from './inputs';
 import words from './words/en';
-
-/** One over the radius: unlike the radius it has a value when the screw is straight. 1 mm/m² is 1/km. */
-const curvature = defineKind('curvature', [-1, 0, 0, 0, 0], {
-  mm_m2: { label: 'mm/m²', factor: 1e-3, also: ['1/km'] },
-  per_m: { label: '1/m', factor: 1 },
-});
 
 const circle = derived('circleThroughThree');
 const flatArc = derived('flatArcS');
