@@ -39,6 +39,8 @@ export interface Print {
   (amount: Amount): string;
   /** The same without its sign: the sentence says the direction. */
   readonly size: (amount: Amount) => string;
+  /** The same without its unit, where the sentence names that in its own way: by `amount.unit`. */
+  readonly bare: (amount: Amount) => string;
   /** A bare number, to so many decimals, with the person's mark. */
   readonly number: (value: number, decimals?: number) => string;
   /** An input's or result's name, as it stands inside a sentence. */

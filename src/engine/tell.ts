@@ -1,4 +1,4 @@
-import { formatValue } from '../quantity/format';
+import { formatBare, formatValue } from '../quantity/format';
 import { kindById } from '../quantity/all-kinds';
 import type { DecimalMark } from '../quantity/parse';
 import { speakNumber, speakValue } from '../quantity/speak';
@@ -10,16 +10,22 @@ import { said, type Amount, type Order, type OrderText, type Print, type Told } 
 import type { ComparedWay, ComparedWays, Way, Ways } from './ways';
 import say from './words/en';
 
-type Format = (si: number, width: number, unit: NonNullable<ReturnType<typeof unitById>>, magnitude: boolean) => string;
+/** What is left out of a printed amount. */
+interface Without {
+  readonly magnitude?: boolean;
+  readonly bare?: boolean;
+}
+type Format = (si: number, width: number, unit: NonNullable<ReturnType<typeof unitById>>, without: Without) => string;
 
 function print(calc: Calculator, amount: Format, number: Print['number']): Print {
-  const inUnit = ({ si, width, kind, unit }: Amount, magnitude: boolean): string => {
+  const inUnit = ({ si, width, kind, unit }: Amount, without: Without = {}): string => {
     const known = kindById(kind);
     const shown = known && unitById(known, unit);
-    return shown ? amount(si, width, shown, magnitude) : number(magnitude ? Math.abs(si) : si);
+    return shown ? amount(si, width, shown, without) : number(without.magnitude ? Math.abs(si) : si);
   };
-  return Object.assign((one: Amount) => inUnit(one, false), {
-    size: (one: Amount) => inUnit(one, true),
+  return Object.assign((one: Amount) => inUnit(one), {
+    size: (one: Amount) => inUnit(one, { magnitude: true }),
+    bare: (one: Amount) => inUnit(one, { bare: true }),
     number,
     called: (symbol: string) => say.inSentence(nameOf(calc, symbol)),
     tool: (id: string) => toolById(id)?.name ?? id,
@@ -30,7 +36,8 @@ function print(calc: Calculator, amount: Format, number: Print['number']): Print
 export function printFor(calc: Calculator, mark: DecimalMark): Print {
   return print(
     calc,
-    (si, width, unit, magnitude) => formatValue(si, width, unit, { mark, magnitude }),
+    (si, width, unit, { magnitude = false, bare = false }) =>
+      (bare ? formatBare : formatValue)(si, width, unit, { mark, magnitude }),
     (value, decimals) => writeNumber(value, decimals, mark),
   );
 }
@@ -39,7 +46,8 @@ export function printFor(calc: Calculator, mark: DecimalMark): Print {
 function voiceFor(calc: Calculator, mark: DecimalMark): Print {
   return print(
     calc,
-    (si, width, unit, magnitude) => speakValue(si, width, unit, { magnitude }),
+    (si, width, unit, { magnitude = false, bare = false }) =>
+      bare ? speakNumber(formatBare(si, width, unit, { magnitude })) : speakValue(si, width, unit, { magnitude }),
     (value, decimals) => speakNumber(writeNumber(value, decimals, mark)),
   );
 }

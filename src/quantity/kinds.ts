@@ -242,12 +242,13 @@ export const bendingStiffness = defineKind('bending stiffness', [3, 1, -2, 0, 0]
   N_m2: { label: 'N·m²', factor: 1, also: ['n m^2', 'n m2', 'nm2'] },
 });
 
-/** Turns per time; the dimension of a turn is 1. */
+/** Turns, not radians, per time; the dimension of a turn is 1. */
 export const rotation = defineKind('rotational speed', [0, 0, -1, 0, 0], {
   rpm: { label: 'rpm', factor: 1 / 60, also: ['1/min', 'r/min'] },
   per_s: { label: '1/s', factor: 1 },
 });
 
+/** One over the radius: unlike the radius it has a value when the thing is straight. 1 mm/m² is 1/km. */
 export const curvature = defineKind('curvature', [-1, 0, 0, 0, 0], {
   mm_m2: { label: 'mm/m²', factor: 1e-3, also: ['1/km'] },
   per_m: { label: '1/m', factor: 1 },

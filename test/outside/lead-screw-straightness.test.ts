@@ -214,27 +214,29 @@ describe('the screw as a beam', () => {
 
 describe('what it decides', () => {
   const soft: Given = { k_g: '5 N/mm ± 0' };
-  const headline = (found: Evaluation): string => found.instruction?.sentence ?? found.cannot ?? '';
+  const said = (found: Evaluation): string => found.instruction?.order.say ?? found.cannot ?? '';
+  const steps = (found: Evaluation): readonly string[] => found.instruction?.order.steps.map((one) => one.say) ?? [];
 
   it.each([
-    ['leave it', { TIR: '0.1 mm', k_g: '200 N/mm ± 0' }, {}, 'within', /^Leave the screw as it is/],
-    ['bowed, but not felt', { TIR: '0.8 mm', k_g: '5000 N/mm ± 0' }, {}, 'beyond', /^Leave the screw in: it is bowed/],
-    ['bow open, not felt', { TIR: '0.5 mm', k_g: '5000 N/mm ± 0' }, {}, 'too close', /^Leave the screw in; measure/],
-    ['guide unknown', { TIR: '0.2 mm' }, {}, 'too close', /^Do not buy/],
-    ['felt and bent', { TIR: '0.8 mm', ...soft }, {}, 'beyond', /bent: check the coupling, free the top/],
-    ['felt, top free', { TIR: '0.8 mm', ...soft }, { ends: 'free' }, 'beyond', /float the nut, and replace/],
-    ['felt, in class', { TIR: '0.3 mm', ...soft }, {}, 'beyond', /^Keep the screw/],
+    ['leave it', { TIR: '0.1 mm', k_g: '200 N/mm ± 0' }, {}, 'within', 'leave', {}],
+    ['bowed, but not felt', { TIR: '0.8 mm', k_g: '5000 N/mm ± 0' }, {}, 'beyond', 'bowedNoHarm', {}],
+    ['bow open, not felt', { TIR: '0.5 mm', k_g: '5000 N/mm ± 0' }, {}, 'too close', 'leaveIn', {}],
+    ['guide unknown', { TIR: '0.2 mm' }, {}, 'too close', 'measureAgain', { guide: true }],
+    ['felt and bent', { TIR: '0.8 mm', ...soft }, {}, 'beyond', 'bent', { first: 'free' }],
+    ['felt, top free', { TIR: '0.8 mm', ...soft }, { ends: 'free' }, 'beyond', 'bent', { first: 'float' }],
+    ['felt, in class', { TIR: '0.3 mm', ...soft }, {}, 'beyond', 'keep', { first: 'free' }],
     [
       'clamped, in the machine',
       { TIR: '0.8 mm', ...soft },
       { method: 'mounted', ends: 'clamped' },
       'beyond',
-      /wobbles/,
+      'wobbles',
+      { first: 'free' },
     ],
-  ] as const)('%s', (_, given, choices, state, wanted) => {
+  ] as const)('%s', (_, given, choices, state, say, args) => {
     const found = work({ ...EXACT, q: '0 mm ± 0.02 mm', ...given }, choices);
     expect(found.verdict.state).toBe(state);
-    expect(headline(found)).toMatch(wanted);
+    expect(found.instruction?.order).toMatchObject({ say, args });
     expect(found.instruction?.steps.join(' ')).not.toMatch(/undefined|NaN/);
   });
 
@@ -249,30 +251,29 @@ describe('what it decides', () => {
   });
 
   it('never says that freeing the top helps where the sum says it does not', () => {
-    const found = work({ ...EXACT, TIR: '0.8 mm', ...soft, b: '0.05' }, { ends: 'clamped' });
+    const found = work({ ...EXACT, TIR: '0.8 mm', ...soft, b: '0.05 ± 0' }, { ends: 'clamped' });
     expect(valueOf(found, 'w_t')).toBeGreaterThan(valueOf(found, 'w_x'));
-    expect(found.instruction?.steps.join(' ') ?? '').not.toMatch(/slacken the top bearing/i);
+    expect(steps(found)).toContain('keepTopTight');
+    expect(steps(found)).not.toContain('freeTop');
   });
 
   it.each([
-    ['by the sum', {}],
-    ['for a trial', { method: 'mounted', ends: 'clamped' }],
-  ] as const)('frees the top only where the lower end carries the load: %s', (_, choices) => {
+    ['by the sum', {}, 'freeTop'],
+    ['for a trial', { method: 'mounted', ends: 'clamped' }, 'tryFreeing'],
+  ] as const)('frees the top only where the lower end carries the load: %s', (_, choices, key) => {
     const { instruction } = work({ ...EXACT, TIR: '0.8 mm', ...soft }, choices);
-    const freeing = instruction?.steps.filter((step) => /slacken the top bearing/i.test(step)) ?? [];
-    expect(freeing).toHaveLength(1);
-    expect(freeing[0]).toMatch(/^Only if the lower end carries the load/);
+    const at = instruction?.order.steps.findIndex((one) => one.say === key) ?? -1;
+    expect(instruction?.steps[at]).toMatch(/^Only if the lower end carries the load/);
   });
 
-  it('asks for the guide only where it weighs, and calls no typed value typical', () => {
+  it('asks for the guide only where it weighs', () => {
     const open = work({ ...EXACT, q: '0 mm ± 0.02 mm', TIR: '0.2 mm', k_g: '100 N/mm ± 50 N/mm' });
     expect(open.verdict.state).toBe('too close');
-    expect(open.instruction?.steps.join(' ')).toContain('Measure the guide’s stiffness');
-    expect(open.instruction?.steps.join(' ')).not.toContain('typical');
+    expect(steps(open)).toContain('measureGuide');
     const known = work({ ...EXACT, q: '0 mm ± 0.05 mm', TIR: '0.2 mm', k_g: '110 N/mm ± 0' });
     expect(known.verdict.checks.find(({ limit }) => limit.of === 'w_x')?.state).toBe('too close');
-    expect(headline(known)).toBe('Do not buy a screw yet: measure the screw again.');
-    expect(known.instruction?.steps.join(' ')).not.toContain('guide');
+    expect(known.instruction?.order).toMatchObject({ say: 'measureAgain', args: { guide: false } });
+    expect(steps(known)).not.toContain('measureGuide');
   });
 
   // By hand: 10 mm over 50 mm is a circle of 36.25 mm, whose arc of 400 mm goes round once and three quarters.
@@ -282,7 +283,7 @@ describe('what it decides', () => {
   ] as const)('doubts a reading that no flat arc follows: %s', (_, given, choices) => {
     const found = work({ ...EXACT, ...given }, choices);
     expect(found.verdict.state).toBe('beyond');
-    expect(headline(found)).toMatch(/^Check the reading first/);
+    expect(said(found)).toBe('checkReading');
     expect(found.instruction?.steps.join(' ')).not.toMatch(/take out|\d{2,}\smm/);
     expect(found.instruction?.movements).toEqual([]);
   });

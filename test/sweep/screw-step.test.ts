@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { applies } from '../../src/engine/calculator';
-import { systemFor } from '../../src/engine/system';
 import { effectiveChoices, evaluate, symbolOf } from '../../src/engine/evaluate';
+import { systemFor } from '../../src/engine/system';
 import calc from '../../src/calculators/screw-step/index';
 import { layerErrors, patternOf } from '../../src/calculators/screw-step/model';
 import { checkSystem } from '../../src/formula/system';
@@ -25,9 +25,14 @@ const instructionOf = (given: Texts, choices: Texts = {}) => {
   return {
     state: found.verdict.state,
     ...found.instruction,
+    said: found.instruction.order.say,
+    keys: found.instruction.order.steps.map((step) => step.say),
     all: [found.instruction.sentence, ...found.instruction.steps].join(' '),
   };
 };
+
+const microstep = (found: ReturnType<typeof instructionOf>) =>
+  found.order.steps.find((step) => step.say === 'friction')?.args;
 
 describe('formulas', () => {
   for (const lift of ['screw', 'belt']) {
@@ -131,7 +136,7 @@ describe('whole steps are not lost to rounding', () => {
   it('but a step count that the uncertainty leaves open stays open', () => {
     const found = work({ h: '0.2 mm', P_h: '8 mm ± 0.03 mm' });
     expect(found.outcomes.n_f).toMatchObject({ ok: false, failure: { kind: 'undetermined', from: 4, to: 5 } });
-    expect(found.instruction?.sentence).toMatch(/as marked/);
+    expect(found.instruction?.order.say).toBe('enterMarked');
   });
 });
 
@@ -139,8 +144,8 @@ describe('instruction', () => {
   it('leaves whole steps alone', () => {
     const found = instructionOf({ h: '0.2 mm', P_h: '8 mm' });
     expect(found.state).toBe('within');
-    expect(found.sentence).toBe('Leave it: every layer is a whole number of full steps.');
-    expect(found.movements).toBeUndefined();
+    expect(found.order).toMatchObject({ say: 'leaveWhole', args: { grid: 'full' } });
+    expect(found.movements).toEqual([]);
   });
 
   it('sends 0.25 mm down to 0.24 mm and names 0.28 mm, the pattern and the way out by microsteps', () => {
@@ -149,22 +154,24 @@ describe('instruction', () => {
     expect(found.all).toContain('Set the layer height to 0.24\u00a0mm, 0.01\u00a0mm lower');
     expect(found.all).toContain('0.28\u00a0mm will do as well: 0.03\u00a0mm higher');
     expect(found.all).toContain('repeats every 4 layers, 1\u00a0mm');
-    expect(found.all).toContain('no layer is rounded');
-    expect(found.movements?.[0]).toMatchObject({ part: 'layer height', direction: 'down' });
-    expect(found.movements?.[0]?.amount).toBeCloseTo(0.01e-3, 12);
+    expect(found.order.steps).toContainEqual(
+      expect.objectContaining({ say: 'leaveIfHeld', args: expect.objectContaining({ most: undefined }) as object }),
+    );
+    expect(found.movements[0]).toMatchObject({ part: 'layer height', direction: 'down' });
+    expect(found.movements[0]?.amount).toBeCloseTo(0.01e-3, 12);
   });
 
   it('mirrors: as far below whole steps as above them, the other way by the same amount', () => {
     const [above, below] = [instructionOf({ h: '0.25 mm' }), instructionOf({ h: '0.23 mm' })];
-    expect(above.movements?.[0]?.direction).toBe('down');
-    expect(below.movements?.[0]?.direction).toBe('up');
-    expect(above.movements?.[0]?.amount).toBeCloseTo(below.movements?.[0]?.amount ?? NaN, 12);
+    expect(above.movements[0]?.direction).toBe('down');
+    expect(below.movements[0]?.direction).toBe('up');
+    expect(above.movements[0]?.amount).toBeCloseTo(below.movements[0]?.amount ?? NaN, 12);
   });
 
   it('offers only the height above where there is no whole step below', () => {
     const found = instructionOf({ h: '0.17 mm' }, { lift: 'belt' });
     expect(found.sentence).toContain('0.2\u00a0mm, 0.03\u00a0mm higher');
-    expect(found.all).toContain('There is no whole step below');
+    expect(found.keys[0]).toBe('noneBelow');
   });
 
   // By hand: 36 × 3 mm × 1.8°/360° = 0.54 mm; 50 mm × 15°/360° = 2.083 mm; 2 × 25 % of 0.2 mm is 0.1 mm.
@@ -174,15 +181,15 @@ describe('instruction', () => {
   ])('does not send a layer far off to reach a whole step: %o', (given, choices, whole, ratio) => {
     const found = instructionOf({ h: '0.2 mm', ...given }, choices);
     expect(found.state).toBe('beyond');
-    expect(found.sentence).toMatch(/too coarse for it\. Hold microsteps, gear down or use a smaller lead/);
-    expect(found.movements).toBeUndefined();
+    expect(found.order).toMatchObject({ say: 'tooCoarse', args: { grid: 'full' } });
+    expect(found.movements).toEqual([]);
     expect(found.all).toContain(`are at ${whole}`);
     expect(found.all).toContain(`Gearing down ${ratio}`);
   });
 
   it('changes the layer by no more than the share allowed, either way', () => {
     // A step of 0.1 mm: 0.13 mm is 23 % from 0.1 mm, and 0.14 mm is 29 %; 0.16 mm is 25 % from 0.2 mm.
-    const at = (h: string, k_h = '25') => instructionOf({ h, P_h: '20 mm', k_h }).movements?.[0]?.direction;
+    const at = (h: string, k_h = '25') => instructionOf({ h, P_h: '20 mm', k_h }).movements[0]?.direction;
     expect(at('0.13 mm')).toBe('down');
     expect(at('0.14 mm')).toBeUndefined();
     expect(at('0.14 mm', '29')).toBe('down');
@@ -193,7 +200,7 @@ describe('instruction', () => {
 
   it('asks for more microsteps where it is they that are too coarse', () => {
     const found = instructionOf({ h: '0.14 mm', P_h: '20 mm', m: '1' }, { grid: 'micro' });
-    expect(found.sentence).toMatch(/one of the microsteps is too coarse for it\. Set more microsteps/);
+    expect(found.order).toMatchObject({ say: 'tooCoarse', args: { grid: 'micro' } });
   });
 
   it('writes the gear ratio as the person writes decimals', () => {
@@ -204,34 +211,35 @@ describe('instruction', () => {
   it('calls a small error small', () => {
     const found = instructionOf({ h: '0.125 mm', P_h: '2 mm' });
     expect(found.state).toBe('within');
-    expect(found.sentence).toContain('no layer is off by more than 5\u00a0µm');
+    expect(found.said).toBe('leaveNearly');
+    expect(found.sentence).toContain('5\u00a0µm');
   });
 
   it('frees the drive where friction is too much, and says how little it may be', () => {
     const found = instructionOf({ h: '0.2 mm', tau_h: '400 N·mm', tau_f: '200 N·mm ± 0' });
     expect(found.state).toBe('beyond');
-    expect(found.sentence).toMatch(/^Free the Z drive/);
-    expect(found.all).toContain('swallows single microsteps');
+    expect(found.said).toBe('free');
+    expect(microstep(found)).toMatchObject({ swallowed: true });
     // 10 µm of a 40 µm step is a quarter of 90°: 400 N·mm × sin 22.5° = 153.07 N·mm.
     expect(found.all).toContain('below 153\u00a0N·mm');
-    expect(found.movements?.[0]?.amount).toBeCloseTo(0.2 - 0.4 * Math.sin(Math.PI / 8), 9);
+    expect(found.movements[0]?.amount).toBeCloseTo(0.2 - 0.4 * Math.sin(Math.PI / 8), 9);
   });
 
   it('frees the drive first where friction beats the motor', () => {
     const found = instructionOf({ tau_h: '100 N·mm', tau_f: '150 N·mm ± 0' });
     expect(found.state).toBe('none');
-    expect(found.sentence).toMatch(/before anything else/);
+    expect(found.said).toBe('freeFirst');
   });
 
   it('wants friction measured better when it is too close to call', () => {
     const found = instructionOf({ h: '0.2 mm', tau_h: '400 N·mm', tau_f: '153 N·mm ± 10 N·mm' });
     expect(found.state).toBe('too close');
-    expect(found.sentence).toMatch(/measure the friction/);
+    expect(found.said).toBe('measureFriction');
   });
 
   it('says that microsteps below friction gain nothing', () => {
-    expect(instructionOf({ m: '16', tau_f: '20 N·mm ± 0' }).all).toContain('every microstep moves');
-    expect(instructionOf({ m: '64', tau_f: '20 N·mm ± 0' }).all).toContain('swallows single microsteps');
+    expect(microstep(instructionOf({ m: '16', tau_f: '20 N·mm ± 0' }))).toMatchObject({ swallowed: false });
+    expect(microstep(instructionOf({ m: '64', tau_f: '20 N·mm ± 0' }))).toMatchObject({ swallowed: true });
   });
 
   it('writes decimals as the person does', () => {

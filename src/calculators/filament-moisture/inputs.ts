@@ -1,12 +1,17 @@
 import { placed } from '../../engine/shared-places';
-import { diffusivity, humidity, mass, ratio, temperature, temperatureDifference, time } from '../../quantity/kinds';
-import { defineKind } from '../../quantity/unit';
+import {
+  diffusivity,
+  energyPerMole,
+  humidity,
+  mass,
+  ratio,
+  temperature,
+  temperatureDifference,
+  time,
+} from '../../quantity/kinds';
 import { commonPractice } from '../../reference/citation';
 import { input } from '../../engine/calculator';
 import { sources } from './plastics';
-
-/** A mole counts as a number. */
-const energyPerMole = defineKind('energy per mole', [2, 1, -2, 0, 0], { kJ_mol: { label: 'kJ/mol', factor: 1e3 } });
 
 const dry = { ask: 'dry' };
 const oven = { ask: ['dry', 'weigh'] };

@@ -2,6 +2,7 @@ import { For, Index, Match, Show, Switch } from 'solid-js';
 import { DimensionLine, Drawing } from '../../ui/drawing';
 import type { FigureProps } from '../../engine/calculator';
 import type calc from './index';
+import say from './words/en';
 
 const WIDTH = 340;
 const HEIGHT = 250;
@@ -88,12 +89,12 @@ export default function Figure(props: Props) {
   const readAt = () => (free() ? 1 : 0.5);
   const readY = () => FOOT - readAt() * (FOOT - TOP);
   return (
-    <Drawing width={WIDTH} height={HEIGHT} label="Side view of the screw on its supports, with its bow">
+    <Drawing width={WIDTH} height={HEIGHT} label={say.figure.label}>
       <Switch>
         <Match when={method() === 'flat'}>
           <rect class="d-ink d-shade" x={10} y={REST} width={WIDTH - 20} height={22} />
           <text class="d-text" x={18} y={REST + 15}>
-            flat
+            {say.figure.flat}{' '}
           </text>
           <Show when={standing() > 1}>
             <rect class="d-accent d-shade" x={MIDDLE - 22} y={REST - standing()} width={44} height={standing()} />
@@ -113,10 +114,10 @@ export default function Figure(props: Props) {
             <line class="d-thin" x1={MIDDLE} y1={REST - drawn()} x2={RIGHT - 54} y2={REST - drawn()} />
           </Show>
           <text class="d-text d-text-accent" x={MIDDLE} y={74} text-anchor="middle">
-            {props.choice.touch === 'none' ? 'no leaf goes in' : `leaf g = ${props.text('g')}`}
+            {props.choice.touch === 'none' ? say.figure.noLeaf : say.figure.leaf(props.text('g'))}
           </text>
           <text class="d-text" x={MIDDLE} y={28} text-anchor="middle">
-            {`bow without its weight (dashed) s = ${props.text('s')}`}
+            {say.figure.unweighted(props.text('s'))}
           </text>
           <DimensionLine x1={LEFT} y1={195} x2={RIGHT} y2={195} text={`c = ${props.text('c')}`} />
         </Match>
@@ -155,7 +156,7 @@ export default function Figure(props: Props) {
             {`TIR = ${props.text('TIR')}`}
           </text>
           <text class="d-text" x={MIDDLE - 24} y={34} text-anchor="end">
-            {`bow s = ${props.text('s')}`}
+            {say.figure.bow(props.text('s'))}
           </text>
           <DimensionLine x1={LEFT} y1={206} x2={RIGHT} y2={206} text={`c = ${props.text('c')}`} />
         </Match>
@@ -166,7 +167,7 @@ export default function Figure(props: Props) {
           <rect class="d-ink d-shade" x={AXIS - 22} y={FOOT + 18} width={44} height={22} />
           <rect class="d-ink d-fill" x={AXIS - 12} y={FOOT - 6} width={24} height={24} />
           <text class="d-text" x={AXIS + 28} y={FOOT + 10}>
-            coupling
+            {say.figure.coupling}{' '}
           </text>
           <Show when={!free()}>
             <rect class="d-ink d-shade" x={AXIS - 24} y={TOP - 10} width={14} height={14} />
@@ -174,7 +175,7 @@ export default function Figure(props: Props) {
           </Show>
           <rect class="d-ink d-fill" x={AXIS - 30} y={FOOT - 34} width={60} height={12} />
           <text class="d-text" x={AXIS + 36} y={FOOT - 24}>
-            nut, run away
+            {say.figure.nut}{' '}
           </text>
           <Dial sideways x={AXIS + drawn() + half()} y={readY()} />
           <text class="d-text d-text-accent" x={WIDTH - 4} y={readY() + (free() ? 34 : -24)} text-anchor="end">
@@ -193,7 +194,7 @@ export default function Figure(props: Props) {
         </Match>
       </Switch>
       <text class="d-text" x={MIDDLE} y={HEIGHT - (method() === 'mounted' ? 5 : 18)} text-anchor="middle">
-        {factor() > 1 ? `length to scale, bow drawn ${factor()} times too large` : 'length and bow to scale'}
+        {factor() > 1 ? say.figure.enlarged(factor()) : say.figure.toScale}
       </text>
     </Drawing>
   );

@@ -1,7 +1,7 @@
 import { placed } from '../../engine/shared-places';
 import { linearDensity, length, pressure, ratio, stiffness } from '../../quantity/kinds';
 import { commonPractice } from '../../reference/citation';
-import { choice, input, cite, derived } from '../../engine/calculator';
+import { choice, input, type When, cite, derived } from '../../engine/calculator';
 
 const straightness = cite(
   'An engineering page on screw accuracy (weak source; no standard for trapezoidal screws found, ISO 3408-3 is for ball screws only)',
@@ -9,6 +9,11 @@ const straightness = cite(
 );
 const handbook = cite('Machinery’s Handbook', 'moduliElasticitySteels', true);
 const yields = cite('Shigley, Mechanical Engineering Design', 'tablesHotRolled', true);
+
+/** Read out of the machine. */
+export const apart: When = { method: ['flat', 'blocks'] };
+/** Both ends clamped hold a bow straight, so a reading between them does not give it back. */
+export const toldMounted: When = { method: 'mounted', ends: ['pinned', 'mixed', 'free'] };
 
 export const choices = {
   method: choice(

@@ -1,14 +1,7 @@
-import { angle, force, length, pressure, ratio, secondMoment, speed, torque } from '../../quantity/kinds';
-import { defineKind } from '../../quantity/unit';
+import { angle, force, length, pressure, ratio, rotation, secondMoment, speed, torque } from '../../quantity/kinds';
 import { commonPractice } from '../../reference/citation';
 import { formula, type When, cite, derived } from '../../engine/calculator';
 import { PLAIN, STANDARD } from './choices';
-
-/** Turns, not radians, per time. */
-const rotation = defineKind('rotational speed', [0, 0, -1, 0, 0], {
-  rpm: { label: 'rpm', factor: 1 / 60, also: ['1/min', 'r/min'] },
-  per_s: { label: '1/s', factor: 1 },
-});
 
 const iso = cite('ISO 2904, trapezoidal threads', 'clauseBasicDimensions', true);
 const shigley = cite('Shigley, Mechanical Engineering Design', 'sectionMechanicsPower', true);

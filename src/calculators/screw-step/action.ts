@@ -1,167 +1,141 @@
 import { length, torque } from '../../quantity/kinds';
-import type { ChoiceSpec, Context, Instruction, Movement } from '../../engine/calculator';
+import type { AskOf } from '../../engine/calculator';
+import { telling, type Amount, type Order, type Told } from '../../engine/order';
+import type { formulas } from './formulas';
+import type { choices, inputs } from './inputs';
 import { patternOf, type Pattern } from './model';
-import { printPlain } from './print';
+import { rounded } from './print';
+import type words from './words/en';
 
-type Symbols = 'h' | 'q' | 'q_m' | 'g' | 'm' | 'e' | 'tau_h' | 'tau_f' | 'tau_inc' | 'e_lim' | 'k_h' | 'x_f' | 'x_a' | 's'; // prettier-ignore
-type Ask = Pick<Context<Symbols, Readonly<Record<string, ChoiceSpec>>>, 'number' | 'text' | 'check' | 'mark'>;
-type Grid = 'full' | 'micro';
+type Ask = AskOf<{ inputs: typeof inputs; choices: typeof choices; formulas: typeof formulas }>;
+const { tell, step } = telling<typeof words>();
 
-/** Length and torque in words, as the person writes decimals; the rough ones to three digits. */
-function printers(ctx: Ask) {
-  return {
-    mm: (si: number) => printPlain(si, length.mm, ctx.mark),
-    about: (si: number) => printPlain(si, length.mm, ctx.mark, 3),
-    torque: (si: number) => printPlain(si, torque.N_mm, ctx.mark, 3),
-  };
-}
+const exactly = (si: number): Amount => rounded(si, length.mm);
+const about = (si: number): Amount => rounded(si, length.mm, 3);
+const aboutTorque = (si: number): Amount => rounded(si, torque.N_mm, 3);
 
-/** The pattern in words: how often an odd layer comes and when it all begins again. `mm` prints a length. */
-function patternWords(pattern: Pattern, h: number, mm: (si: number) => string): string {
+/** How often an odd layer comes and when it all begins again. */
+function repeating(pattern: Pattern, h: number): Told {
   const { repeat, period, oddEvery } = pattern;
-  if (oddEvery === undefined) return 'No layer is rounded.';
-  if (repeat === undefined || period === undefined) {
-    return `An odd layer comes about every ${mm(oddEvery)}, without a regular repeat: if the ridges on the wall are spaced otherwise, rounding is not their cause.`;
-  }
-  const spacing = `The pattern repeats every ${repeat} layers, ${mm(period)}`;
-  const inside = Math.round(oddEvery / h) === repeat ? '' : `, with an odd layer about every ${mm(oddEvery)}`;
-  return `${spacing}${inside}: if the ridges on the wall are spaced otherwise, rounding is not their cause.`;
+  if (oddEvery === undefined) return step('noneRounded');
+  if (repeat === undefined || period === undefined) return step('noRepeat', { odd: about(oddEvery) });
+  const oncePerRepeat = Math.round(oddEvery / h) === repeat;
+  const odd = oncePerRepeat ? undefined : about(oddEvery);
+  return step('repeats', { layers: repeat, period: about(period), odd });
 }
 
-function frictionWords(ctx: Ask): string {
-  const oneStep = printers(ctx).torque(ctx.number('tau_inc'));
-  return ctx.number('tau_f') > ctx.number('tau_inc')
-    ? `Friction (${ctx.text('tau_f')}) is more than one microstep of lag makes (${oneStep}): it swallows single microsteps, and a finer setting gains nothing.`
-    : `One microstep of lag makes ${oneStep}, more than the friction of ${ctx.text('tau_f')}: every microstep moves.`;
+/** What friction makes of a single microstep. */
+function microstep(ask: Ask) {
+  return {
+    swallowed: ask.number('tau_f') > ask.number('tau_inc'),
+    friction: ask.quantity('tau_f'),
+    lag: aboutTorque(ask.number('tau_inc')),
+  };
 }
 
 /** Friction at which the smallest reliable move is what is allowed, N·m. */
-function mostFriction(ctx: Ask): number {
-  return ctx.number('tau_h') * Math.sin((Math.PI / 2) * Math.min(1, ctx.number('e_lim') / ctx.number('q')));
+function mostFriction(ask: Ask): number {
+  return ask.number('tau_h') * Math.sin((Math.PI / 2) * Math.min(1, ask.number('e_lim') / ask.number('q')));
 }
 
-function freeing(ctx: Ask): string {
-  return `Bring the friction at the motor below ${printers(ctx).torque(mostFriction(ctx))}: clean and grease the drive, let the nut or belt align itself, ease over-tight guides, look for a bent screw.`;
-}
+const freeing = (ask: Ask) => ({ below: aboutTorque(mostFriction(ask)) });
 
-/** What microsteps would leave of the rounding, where they leave little enough. */
-function leftByMicrosteps(ctx: Ask, grid: Grid): string | undefined {
-  const finest = patternOf(ctx.number('h'), ctx.number('q_m')).largest;
-  if (grid !== 'full' || ctx.number('m') <= 1 || finest > ctx.number('e_lim')) return undefined;
-  return finest === 0 ? 'no layer is rounded' : `no layer is off by more than ${printers(ctx).about(finest)}`;
+/** What microsteps would leave of the rounding, where they leave little enough; `most` is undefined for none at all. */
+function leftByMicrosteps(ask: Ask): { readonly most: Amount | undefined } | undefined {
+  const finest = patternOf(ask.number('h'), ask.number('q_m')).largest;
+  if (ask.choice('grid') !== 'full' || ask.number('m') <= 1 || finest > ask.number('e_lim')) return undefined;
+  return { most: finest === 0 ? undefined : about(finest) };
 }
 
 /** No whole step lies near enough to the layer: the drive has to change, not the layer. */
-function tooCoarse(ctx: Ask, grid: Grid, pattern: Pattern): Instruction {
-  const [h, g] = [ctx.number('h'), ctx.number('g')];
-  const { mm, about } = printers(ctx);
-  const kept = leftByMicrosteps(ctx, grid);
-  const full = grid === 'full';
-  const finest = 2 * ctx.number('k_h') * h;
-  const ratio = Number((Math.ceil((g / finest) * 10) / 10).toFixed(1));
-  const whole = pattern.below === undefined ? mm(pattern.above) : `${mm(pattern.below)} and ${mm(pattern.above)}`;
-  return {
-    headline: `Leave the layer height: one of the ${full ? 'full steps' : 'microsteps'} is too coarse for it. ${
-      full ? 'Hold microsteps' : 'Set more microsteps'
-    }, gear down or use a smaller lead.`,
-    steps: [
-      `The whole steps nearest to ${mm(h)} are at ${whole}.`,
-      ...(kept === undefined ? [] : [`Where the driver keeps its current on and holds microsteps, ${kept}.`]),
-      `Gearing down ${String(ratio).replace('.', ctx.mark === 'comma' ? ',' : '.')} times or more, or a lead or pinion smaller by as much, brings a step down to ${about(finest)}: then a whole one lies near any such layer.`,
-      frictionWords(ctx),
-      patternWords(pattern, h, about),
-    ],
-  };
+function tooCoarse(ask: Ask, pattern: Pattern): Order {
+  const [h, g] = [ask.number('h'), ask.number('g')];
+  const left = leftByMicrosteps(ask);
+  const finest = 2 * ask.number('k_h') * h;
+  const times = Number((Math.ceil((g / finest) * 10) / 10).toFixed(1));
+  const below = pattern.below === undefined ? undefined : exactly(pattern.below);
+  return tell(
+    'tooCoarse',
+    { grid: ask.choice('grid') },
+    {
+      steps: [
+        step('nearestSteps', { to: exactly(h), below, above: exactly(pattern.above) }),
+        ...(left === undefined ? [] : [step('whereHeld', left)]),
+        step('gearDown', { times, to: about(finest) }),
+        step('friction', microstep(ask)),
+        repeating(pattern, h),
+      ],
+    },
+  );
 }
 
-function changeHeight(ctx: Ask, grid: Grid, pattern: Pattern): Instruction {
-  const h = ctx.number('h');
-  const { mm, about } = printers(ctx);
-  const steps = grid === 'full' ? 'full steps' : 'microsteps';
+function changeHeight(ask: Ask, pattern: Pattern): Order {
+  const h = ask.number('h');
+  const grid = ask.choice('grid');
   const { below, above } = pattern;
   const lower = below !== undefined && h - below <= above - h;
   const nearer = lower ? below : above;
   const by = Math.abs(nearer - h);
   // A share met exactly is allowed, whatever a float makes of it.
-  if (by > ctx.number('k_h') * h * (1 + 1e-9)) return tooCoarse(ctx, grid, pattern);
-  const movement: Movement = { part: 'layer height', direction: lower ? 'down' : 'up', amount: by };
+  if (by > ask.number('k_h') * h * (1 + 1e-9)) return tooCoarse(ask, pattern);
   const other = lower ? above : below;
-  const kept = leftByMicrosteps(ctx, grid);
-  return {
-    headline: `Set the layer height to ${mm(nearer)}, ${mm(by)} ${lower ? 'lower' : 'higher'}: a whole number of ${steps}.`,
-    steps: [
-      other === undefined
-        ? `There is no whole step below: one of the ${steps} is ${ctx.text('g')}.`
-        : `${mm(other)} will do as well: ${mm(Math.abs(other - h))} ${lower ? 'higher' : 'lower'}.`,
-      'Keep the layer below about three quarters of the nozzle bore (common practice).',
-      patternWords(pattern, h, about),
-      ...(kept === undefined
-        ? []
-        : [
-            `Leave the height alone if the driver keeps its current on and holds microsteps: then ${kept}. ${frictionWords(ctx)}`,
-          ]),
+  const left = leftByMicrosteps(ask);
+  return tell(
+    'setHeight',
+    { to: exactly(nearer), by: exactly(by), lower, grid },
+    {
+      steps: [
+        other === undefined
+          ? step('noneBelow', { grid, travel: ask.quantity('g') })
+          : step('otherHeight', { to: exactly(other), by: exactly(Math.abs(other - h)), lower: !lower }),
+        step('threeQuarters'),
+        repeating(pattern, h),
+        ...(left === undefined ? [] : [step('leaveIfHeld', { ...left, ...microstep(ask) })]),
+      ],
+      movements: [{ part: 'layer height', direction: lower ? 'down' : 'up', amount: by }],
+    },
+  );
+}
+
+/** Friction keeps the drive from where it should be. */
+function free(ask: Ask): Order {
+  const rest = {
+    steps: [step('freeing', freeing(ask)), step('ratedCurrent'), step('friction', microstep(ask))],
+    movements: [
+      {
+        part: 'friction of the Z drive',
+        direction: 'down',
+        amount: Math.max(0, ask.number('tau_f') - mostFriction(ask)),
+      },
     ],
-    movements: [movement],
   };
+  return ask.check('x_f') === 'none' ? tell('freeFirst', {}, rest) : tell('free', { rests: ask.quantity('x_f') }, rest);
+}
+
+function leave(ask: Ask): Order {
+  const h = ask.number('h');
+  const pattern = patternOf(h, ask.number('g'));
+  const steps = [step('friction', microstep(ask)), step('ownError', { error: ask.quantity('x_a') })];
+  if (pattern.repeat === 1) return tell('leaveWhole', { grid: ask.choice('grid') }, { steps });
+  return tell('leaveNearly', { most: ask.quantity('e') }, { steps: [repeating(pattern, h), ...steps] });
 }
 
 /** What to do about the layer height and the drive, for every state of the two checks. */
-export function instruct(ctx: Ask, grid: Grid): Instruction {
-  const h = ctx.number('h');
+export function instruct(ask: Ask): Order {
+  const h = ask.number('h');
   // Asked first, so that a missing value is named whatever the checks say.
-  for (const symbol of ['q', 'q_m', 'm', 'tau_h', 'e_lim', 'tau_inc'] as const) ctx.number(symbol);
-  const rounding = ctx.check('s');
-  const friction = ctx.check('x_f');
+  for (const symbol of ['q', 'q_m', 'm', 'tau_h', 'e_lim', 'tau_inc'] as const) ask.number(symbol);
+  const rounding = ask.check('s');
+  const friction = ask.check('x_f');
   const stuck = friction === 'beyond' || friction === 'none';
   if (rounding === 'beyond') {
-    const found = changeHeight(ctx, grid, patternOf(h, ctx.number('g')));
-    return stuck ? { ...found, steps: [...found.steps, `Friction is too high as well. ${freeing(ctx)}`] } : found;
+    const found = changeHeight(ask, patternOf(h, ask.number('g')));
+    return stuck ? { ...found, steps: [...found.steps, step('frictionToo', freeing(ask))] } : found;
   }
-  if (stuck) {
-    const headline =
-      friction === 'none'
-        ? 'Free the Z drive before anything else: its friction may be more than the motor can hold.'
-        : `Free the Z drive: friction lets it rest up to ${ctx.text('x_f')} from where it should, whatever the layer height.`;
-    return {
-      headline,
-      steps: [
-        freeing(ctx),
-        'Check that the driver gives the motor the current it is rated for; less current means less holding torque in proportion. More than rated overheats it.',
-        frictionWords(ctx),
-      ],
-      movements: [
-        {
-          part: 'friction of the Z drive',
-          direction: 'down',
-          amount: Math.max(0, ctx.number('tau_f') - mostFriction(ctx)),
-        },
-      ],
-    };
-  }
-  if (rounding !== 'within') {
-    return {
-      headline: 'Change nothing yet: enter the drive and the layer height as marked, without a ±.',
-      steps: [
-        'Rounding follows from the nominal values that the controller counts with. A lead or a height with an uncertainty cannot tell whether a layer is a whole number of steps.',
-      ],
-    };
-  }
+  if (stuck) return free(ask);
+  if (rounding !== 'within') return tell('enterMarked', {}, { steps: [step('nominal')] });
   if (friction === 'too close') {
-    return {
-      headline: 'Leave the layer height; measure the friction at the motor better before freeing anything.',
-      steps: ['The reading does not tell whether friction takes too much of a layer.', freeing(ctx)],
-    };
+    return tell('measureFriction', {}, { steps: [step('cannotTell'), step('freeing', freeing(ask))] });
   }
-  const pattern = patternOf(h, ctx.number('g'));
-  const exact = pattern.repeat === 1;
-  return {
-    headline: exact
-      ? `Leave it: every layer is a whole number of ${grid === 'full' ? 'full steps' : 'microsteps'}.`
-      : `Leave it: no layer is off by more than ${ctx.text('e')}, too little to matter.`,
-    steps: [
-      ...(exact ? [] : [patternWords(pattern, h, printers(ctx).about)]),
-      frictionWords(ctx),
-      `The motor’s own error, up to ${ctx.text('x_a')} either way, remains at any height.`,
-    ],
-  };
+  return leave(ask);
 }

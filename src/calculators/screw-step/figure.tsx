@@ -1,11 +1,13 @@
-import { createMemo, createSignal, For, Index, Show } from 'solid-js';
+import { createMemo, For, Index, Show } from 'solid-js';
 import { length } from '../../quantity/kinds';
 import { formatNumber } from '../../quantity/format';
 import { DimensionLine, Drawing } from '../../ui/drawing';
 import type { FigureProps } from '../../engine/calculator';
 import type calc from './index';
-import { layerErrors, LONGEST_REPEAT, patternOf, USUAL_HEIGHTS } from './model';
+import { layerErrors, LONGEST_REPEAT, patternOf } from './model';
 import { printPlain } from './print';
+import { UsualHeights } from './usual';
+import say from './words/en';
 
 const WIDTH = 340;
 const HEIGHT = 256;
@@ -62,35 +64,32 @@ export default function Figure(props: FigureProps<typeof calc>) {
   const x = (layer: number) => LEFT + ((RIGHT - LEFT) * layer) / shown();
   const drawn = (error: number) => (error / g()) * STEP;
   const tops = () => layers().map((layer) => `V${TOPS - drawn(layer.height)} H${x(layer.number)}`);
-  const steps = () => (props.choice.grid === 'full' ? 'full steps' : 'microsteps');
   const allowed = () => (props.value('k') ?? 0) * h();
-  const [unfolded, setUnfolded] = createSignal(false);
-  const rows = createMemo(() =>
-    unfolded() && g() > 0 ? USUAL_HEIGHTS.map((height) => ({ height, ...patternOf(height, g()) })) : [],
-  );
-  const bare = (si: number | undefined) => (si === undefined ? '–' : formatNumber(si * 1e3, 4, props.mark));
   const nearest = () => {
     const found = pattern();
     if (!found) return '';
-    if (found.repeat === 1) return `${mm(h())} is a whole number of ${steps()}`;
-    const below = found.below === undefined ? 'none below' : `${mm(found.below)} below`;
-    return `On ${steps()}: ${below}, ${mm(found.above)} above`;
+    if (found.repeat === 1) return say.figure.whole(mm(h()), props.choice.grid);
+    return say.figure.nearest(
+      props.choice.grid,
+      found.below === undefined ? undefined : mm(found.below),
+      mm(found.above),
+    );
   };
   const span = () => {
     const found = pattern();
     const count = found?.repeat;
     if (!found) return '';
-    if (count === 1) return 'no rounding: every layer alike';
-    if (count === undefined) return `no repeat within ${LONGEST_REPEAT} layers`;
-    return `repeats every ${count} layers = ${printPlain(count * h(), length.mm, props.mark, 3)}`;
+    if (count === 1) return say.figure.noRounding;
+    if (count === undefined) return say.figure.noRepeat(LONGEST_REPEAT);
+    return say.figure.repeats(count, printPlain(count * h(), length.mm, props.mark, 3));
   };
   return (
     <>
-      <Drawing width={WIDTH} height={HEIGHT} label="Error of each layer’s height and thickness, by layer number">
+      <Drawing width={WIDTH} height={HEIGHT} label={say.figure.label}>
         <Show when={usable()}>
-          <Axis y={TOPS} reach={0.5} tick={um(g() / 2)} title="height of a layer’s top is off by, µm" />
+          <Axis y={TOPS} reach={0.5} tick={um(g() / 2)} title={say.figure.heightOff} />
           <path class="d-ink" d={`M${LEFT} ${TOPS} ${tops().join(' ')}`} />
-          <Axis y={THICK} reach={1} tick={um(g())} title="its thickness is off by, µm (dashed: allowed)" />
+          <Axis y={THICK} reach={1} tick={um(g())} title={say.figure.thicknessOff} />
           <Index each={layers()}>
             {(layer) => (
               <rect
@@ -140,42 +139,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
           </text>
         </Show>
       </Drawing>
-      <Show when={rows().length > 0}>
-        <details class="seldom" onToggle={(event) => setUnfolded(event.currentTarget.open)}>
-          <summary>Usual layer heights</summary>
-          <table class="sheet-table">
-            <caption>
-              Usual layer heights on {steps()} of {props.text('g')}, in mm
-            </caption>
-            <thead>
-              <tr>
-                <th scope="col">Layer</th>
-                <th scope="col">Repeats after layers</th>
-                <th scope="col">Largest error</th>
-                <th scope="col">Below</th>
-                <th scope="col">Above</th>
-              </tr>
-            </thead>
-            <tbody>
-              <Index each={rows()}>
-                {(row) => (
-                  <tr>
-                    <th scope="row">{bare(row().height)}</th>
-                    <td>{row().repeat ?? `over ${LONGEST_REPEAT}`}</td>
-                    <td>
-                      {row().repeat === 1
-                        ? 'none'
-                        : `${formatNumber((row().largest / row().height) * 100, 2, props.mark)} %`}
-                    </td>
-                    <td>{bare(row().below)}</td>
-                    <td>{bare(row().above)}</td>
-                  </tr>
-                )}
-              </Index>
-            </tbody>
-          </table>
-        </details>
-      </Show>
+      <UsualHeights g={g()} travel={props.text('g')} grid={props.choice.grid} mark={props.mark} />
     </>
   );
 }

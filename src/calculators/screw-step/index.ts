@@ -1,113 +1,21 @@
-import { placed } from '../../engine/shared-places';
-import { angle, count, length, ratio, torque } from '../../quantity/kinds';
 import { commonPractice } from '../../reference/citation';
-import { calculator, choice, formula, input, cite, derived } from '../../engine/calculator';
+import { calculator, cite, derived } from '../../engine/calculator';
 import { instruct } from './action';
+import { formulas } from './formulas';
+import { choices, inputs } from './inputs';
 import words from './words/en';
-
-const lead = cite('Machinery’s Handbook', 'powerScrewsLead', true);
-const pitchOfTurn = cite('ISO 5296 and ISO 13050, synchronous belt drives', 'pitchGeometryTurn', true);
-const steppers = cite('IEC 60034-20-1, stepping motors', 'stepAngleSubdivision', true);
-const microstepPaper = cite('Maker’s white paper on microstepping', 'eqTable');
-const sineTorque = derived('torqueHoldingTorque');
-const wholeSteps = derived('layerEitherWhole');
 
 export default calculator(
   {
     cautions: ['switchOffUnplug', 'supportGantryBed', 'motorsTheirDrivers'],
-    choices: {
-      lift: choice({ screw: {}, belt: {} }, 'screw', {
-        from: 'z.lift',
-      }),
-      grid: choice({ full: {}, micro: {} }, 'full', {
-        from: 'z.held-to',
-      }),
-    },
-    inputs: {
-      h: placed('print.layer', { range: [0.01, 2] }),
-      P_h: placed('z.lead', {
-        range: [0.5, 50],
-        when: { lift: 'screw' },
-      }),
-      p: placed('z.belt-pitch', {
-        range: [1, 20],
-        when: { lift: 'belt' },
-      }),
-      z: placed('z.pinion-teeth', {
-        range: [8, 200],
-        when: { lift: 'belt' },
-      }),
-      theta_s: placed('z.step-angle', { range: [0.1, 15] }),
-      i_g: placed('z.gear-ratio', {
-        seldom: true,
-        range: [0.05, 200],
-      }),
-      m: placed('z.microsteps', {
-        range: [1, 256],
-        basis: commonPractice,
-      }),
-      tau_h: placed('z.holding-torque', {
-        seldom: true,
-        range: [5, 20000],
-        basis: commonPractice,
-      }),
-      tau_f: input(torque.N_mm, {
-        seldom: true,
-        typical: 20,
-        spread: 5,
-        range: [0, 5000],
-        basis: commonPractice,
-        from: 'z.friction-torque',
-      }),
-      a: input(ratio.percent, {
-        seldom: true,
-        typical: 5,
-        range: [0, 50],
-        basis: cite('Usual line of a stepping motor’s data sheet', 'cumulative', true),
-      }),
-      k: input(ratio.percent, {
-        seldom: true,
-        typical: 5,
-        range: [0.1, 100],
-        basis: commonPractice,
-      }),
-      k_h: input(ratio.percent, {
-        seldom: true,
-        typical: 25,
-        range: [1, 100],
-        basis: commonPractice,
-      }),
-    },
-    formulas: [
-      formula('q = P_h * theta_s / rev / i_g', length.mm, lead, { lift: 'screw' }),
-      formula('q = p * z * theta_s / rev / i_g', length.mm, pitchOfTurn, { lift: 'belt' }),
-      formula('q_m = q / m', length.mm, steppers),
-      formula('g = q', length.mm, derived('positionHeldFull'), {
-        grid: 'full',
-      }),
-      formula('g = q_m', length.mm, derived('positionHeldMicrosteps'), {
-        grid: 'micro',
-      }),
-      formula('n = h / g', ratio.one, derived('heightOverHeight')),
-      formula('n_f = floor(n)', count.one, wholeSteps),
-      formula('n_c = ceil(n)', count.one, wholeSteps),
-      formula('h_f = n_f * g', length.mm, wholeSteps),
-      formula('h_c = n_c * g', length.mm, wholeSteps),
-      formula('e = max(h - h_f, h_c - h)', length.um, derived('betweenWholeSteps')),
-      formula('s = e / h', ratio.percent, derived('errorOverLayer')),
-      formula('r = g / 2', length.um, derived('roundingNearestStep')),
-      formula('tau_inc = tau_h * sin(right_angle / m)', torque.N_mm, microstepPaper),
-      formula('delta = asin(tau_f / tau_h)', angle.deg, sineTorque),
-      formula('m_f = m * delta / right_angle', ratio.one, sineTorque),
-      formula('x_f = q * delta / right_angle', length.um, sineTorque),
-      formula('x_a = a * q', length.um, derived('shareFullStep')),
-      formula('e_lim = k * h', length.um, commonPractice),
-    ],
+    choices,
+    inputs,
+    formulas,
     limits: [
       { of: 's', max: 'k', cite: commonPractice },
       { of: 'x_f', max: 'e_lim', cite: commonPractice },
     ],
-    action: (ctx) => instruct(ctx, ctx.choice('grid')),
+    action: instruct,
     beware: [
       'torqueMicrostepLag',
       'afterFirstMove',

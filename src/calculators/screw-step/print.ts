@@ -1,9 +1,15 @@
 import { formatValue } from '../../quantity/format';
 import type { DecimalMark } from '../../quantity/parse';
 import { fromSi, toSi, type Measure } from '../../quantity/unit';
+import type { Amount } from '../../engine/order';
 
-/** An SI value that is no symbol of the calculator, with its unit, at most `digits` significant digits. */
-export function printPlain(si: number, measure: Measure, mark: DecimalMark, digits = 6): string {
-  const { unit } = measure;
-  return formatValue(toSi(Number(fromSi(si, unit).toPrecision(digits)), unit), 0, unit, { mark });
+/** An SI value that is no symbol of the calculator, to at most `digits` significant digits of its unit. */
+export function rounded(si: number, measure: Measure, digits = 6): Amount {
+  const { kind, unit } = measure;
+  return { si: toSi(Number(fromSi(si, unit).toPrecision(digits)), unit), width: 0, kind: kind.id, unit: unit.id };
+}
+
+/** The same as printed, with its unit. */
+export function printPlain(si: number, measure: Measure, mark: DecimalMark, digits?: number): string {
+  return formatValue(rounded(si, measure, digits).si, 0, measure.unit, { mark });
 }

@@ -1,206 +1,139 @@
 import { expanded } from '../../formula/outcome';
 import { length } from '../../quantity/kinds';
-import { formatValue } from '../../quantity/format';
-import type { Instruction, Movement } from '../../engine/calculator';
+import { telling, type Order, type Told } from '../../engine/order';
+import type { Ask } from './asked';
+import { changeTo } from './change';
 import { ofPrint } from './of-print';
 import { suspicion } from './suspect';
-import { AXES, stepsText, type Ask } from './asked';
+import type words from './words/en';
+
+const { tell, step } = telling<typeof words>();
 
 /** Above this a number would paper over a wrong part. Common practice, no source. */
 const FUDGE = 0.01;
 /** Longest length worth proposing, m. */
 const LONGEST = 3;
 
-const setTo = (ctx: Ask, symbol: 'S_c' | 'S_n'): Movement => {
-  const change = ctx.number(symbol) - ctx.number('S_0');
-  const direction = change > 0 ? 'raise' : 'lower';
-  return { part: `steps per length, ${AXES[ctx.choice('axis')]}`, direction, amount: Math.abs(change) };
-};
-
-/** `raise` or `lower`, from what is set to what is wanted. */
-const change = (ctx: Ask, symbol: 'S_c' | 'S_n'): string =>
-  `${setTo(ctx, symbol).direction} the steps of ${AXES[ctx.choice('axis')]} from ${stepsText(ctx, 'S_0')} to ${stepsText(ctx, symbol)}`;
-
 /** By counting alone. */
-function byParts(ctx: Ask): Instruction {
-  const name = AXES[ctx.choice('axis')];
-  const counted = stepsText(ctx, 'S_c');
-  const isFeed = ctx.choice('axis') === 'feed';
-  const then = isFeed
-    ? 'Then measure what is fed: how deep the gear bites is not known beforehand.'
-    : 'Then command the longest move there is and measure it: it must agree.';
-  if (ctx.lacking('q').length > 0) {
-    return { headline: `${name}: the parts make ${counted}. Compare that with what is set.`, steps: [then] };
-  }
-  const state = ctx.check('q');
-  if (state === 'within') {
-    return { headline: `Leave the steps of ${name}: ${stepsText(ctx, 'S_0')} is what the parts make.`, steps: [then] };
-  }
+function byParts(ask: Ask): Order {
+  const axis = ask.choice('axis');
+  const then = axis === 'feed' ? step('measureFeed') : step('measureLongest');
+  if (ask.lacking('q').length > 0) return tell('partsMake', { axis, counted: ask.quantity('S_c') }, { steps: [then] });
+  const state = ask.check('q');
+  if (state === 'within') return tell('leaveCounted', { axis, set: ask.quantity('S_0') }, { steps: [then] });
   if (state === 'beyond') {
-    const clue = suspicion(ctx, 1 + ctx.number('q'), 0, 'set');
-    return {
-      headline: `The number set is not what the parts make: ${change(ctx, 'S_c')}.`,
-      steps: [
-        'First count again: teeth of the pulley, pitch or lead, and the microsteps that the driver is switched to.',
-        ...clue,
-        then,
-      ],
-      movements: [setTo(ctx, 'S_c')],
-    };
+    const { change, movements } = changeTo(ask, 'S_c');
+    const clue = suspicion(ask, 1 + ask.number('q'), 0, 'set');
+    return tell('setCounted', { change }, { steps: [step('countAgain'), ...clue, then], movements });
   }
-  return {
-    headline: `Leave the steps of ${name}: counting cannot tell whether ${stepsText(ctx, 'S_0')} is right. Measure the travel.`,
-    steps: [then],
-    measureAgain: true,
-  };
+  return tell('measureTravel', { axis, set: ask.quantity('S_0') }, { steps: [then], measureAgain: true });
 }
 
 /** How long the test would have to be, or that no length will do. SI. */
-function longer(ctx: Ask, commanded: number): string {
-  const error = ctx.known('c');
-  if (!error) return 'Measure over a longer length.';
+function longer(ask: Ask, commanded: number): Told {
+  const error = ask.known('c');
+  if (!error) return step('overLonger');
   const doubt = expanded(error) * commanded;
-  const margin = Math.abs(Math.abs(error.value) - ctx.number('e_lim'));
+  const margin = Math.abs(Math.abs(error.value) - ask.number('e_lim'));
   // A tenth more, so that the doubt does fit in.
   const needed = margin > 0 ? Math.ceil((1.1 * doubt) / margin / 0.01) * 0.01 : Infinity;
-  if (needed > LONGEST) {
-    return 'The error stands so near the limit that no length of test will settle it: leaving the number and setting the new one are equally right.';
-  }
-  const text = formatValue(Number(needed.toFixed(3)), 0, length.mm.unit, { mark: ctx.mark });
-  const lead = error.budget[0]?.symbol;
-  const slack = lead === 'b' ? ' Or take up the slack first: the lost motion is the largest doubt here.' : '';
-  return `With this tool the test has to be about ${text} long; a finer tool makes do with less.${slack}`;
+  if (needed > LONGEST) return step('noLengthSettles');
+  const { kind, unit } = length.mm;
+  return step('thisLong', {
+    length: { si: Number(needed.toFixed(3)), width: 0, kind: kind.id, unit: unit.id },
+    slack: error.budget[0]?.symbol === 'b',
+  });
 }
 
-const backwards = (what: string): Instruction => ({
-  headline: `Measure again: ${what}`,
-  steps: ['The two readings are swapped, or the move went the other way.'],
-  measureAgain: true,
-});
-
 /** The drive’s own travel against what it was told. */
-function byTravel(ctx: Ask): Instruction {
-  const name = AXES[ctx.choice('axis')];
-  if (ctx.number('l_d') <= 0) return backwards('the place after the move must be farther from the stop than before.');
-  const way = ctx.number('c') > 0 ? 'too far' : 'too short';
-  const state = ctx.check('c');
-  const setIsCounted = ctx.check('q') === 'within';
-  const asked = `The travel alone would ask for ${stepsText(ctx, 'S_n')}, the parts make ${stepsText(ctx, 'S_c')}.`;
+function byTravel(ask: Ask): Order {
+  const axis = ask.choice('axis');
+  if (ask.number('l_d') <= 0) return tell('placesSwapped', {}, { steps: [step('swapped')], measureAgain: true });
+  const state = ask.check('c');
+  const setIsCounted = ask.check('q') === 'within';
+  const asked = step('travelAsks', { travel: ask.quantity('S_n'), parts: ask.quantity('S_c') });
   if (state === 'too close' || state === 'none') {
-    return {
-      headline: `Leave the steps of ${name} and measure over a longer length: the correction is smaller than its doubt allows to tell.`,
-      steps: [longer(ctx, ctx.number('l_c')), asked],
-      measureAgain: true,
-    };
+    return tell('measureLonger', { axis }, { steps: [longer(ask, ask.number('l_c')), asked], measureAgain: true });
   }
-  if (state === 'within' && setIsCounted) {
-    return {
-      headline: `Leave the steps of ${name}: it moves what it is told, and the parts make the same number.`,
-      steps: ['If pieces still come out small, it is the plastic: scale the piece, not the drive.'],
-    };
-  }
+  if (state === 'within' && setIsCounted) return tell('leaveBoth', { axis }, { steps: [step('scaleThePiece')] });
   if (state === 'within') {
-    return {
-      headline: `Leave the steps of ${name}: it moves what it is told. Correct what is entered here about the parts.`,
-      steps: [
-        `Set is ${stepsText(ctx, 'S_0')}, but the parts as entered would make ${stepsText(ctx, 'S_c')}.`,
-        ...suspicion(ctx, 1 + ctx.number('q'), 0, 'entered'),
-      ],
-    };
+    return tell(
+      'correctEntries',
+      { axis },
+      {
+        steps: [
+          step('setAndParts', { set: ask.quantity('S_0'), parts: ask.quantity('S_c') }),
+          ...suspicion(ask, 1 + ask.number('q'), 0, 'entered'),
+        ],
+      },
+    );
   }
-  return wrongTravel(ctx, name, way, asked, setIsCounted);
+  return wrongTravel(ask, asked, setIsCounted);
 }
 
 /** It surely moves otherwise than told. */
-function wrongTravel(ctx: Ask, name: string, way: string, asked: string, setIsCounted: boolean): Instruction {
-  const by = ctx.text('c', { magnitude: true });
-  const found = ctx.known('q_n');
-  const apart = Math.abs(ctx.number('q_n'));
-  const agree = apart <= ctx.number('e_lim') + (found ? expanded(found) : 0);
+function wrongTravel(ask: Ask, asked: Told, setIsCounted: boolean): Order {
+  const axis = ask.choice('axis');
+  const off = { axis, by: ask.quantity('c'), far: ask.number('c') > 0 };
+  const found = ask.known('q_n');
+  const apart = Math.abs(ask.number('q_n'));
+  const agree = apart <= ask.number('e_lim') + (found ? expanded(found) : 0);
   if (agree && !setIsCounted) {
-    return {
-      headline: `${name} moves ${by} ${way}: ${change(ctx, 'S_c')}.`,
-      steps: ['Count and travel agree, so take the counted number: it carries no doubt of the tool.', asked],
-      movements: [setTo(ctx, 'S_c')],
-    };
+    const { change, movements } = changeTo(ask, 'S_c');
+    return tell('set', { ...off, change }, { steps: [step('takeCounted'), asked], movements });
   }
   if (apart > FUDGE) {
-    return {
-      headline: `${name} moves ${by} ${way}, and no belt or screw stretches that much: find the part that is other than counted before any number is changed.`,
-      steps: [
-        asked,
-        ...suspicion(ctx, 1 / (1 + ctx.number('q_n')), found ? expanded(found) : 0, 'moved'),
-        'Else look for a grub screw that slips, a belt that jumps teeth, a motor that loses steps: the error then differs from test to test.',
-      ],
-      movements: [],
-    };
+    const clue = suspicion(ask, 1 / (1 + ask.number('q_n')), found ? expanded(found) : 0, 'moved');
+    return tell('findPart', off, { steps: [asked, ...clue, step('slips')] });
   }
-  return {
-    headline: `${name} moves ${by} ${way}: ${change(ctx, 'S_n')}.`,
-    steps: [
-      ctx.choice('axis') === 'z'
-        ? `The screw then counts as one of ${ctx.text('P_e')} lead: measure at two places along it before believing that.`
-        : `The belt then counts as one of ${ctx.text('p_e')} pitch. Set its tension first: tightening lengthens the pitch.`,
-      'Repeat the test in the other direction and at another place: only an error that stays is one of the steps.',
-      asked,
-    ],
-    movements: [setTo(ctx, 'S_n')],
-  };
+  const { change, movements } = changeTo(ask, 'S_n');
+  const countsAs =
+    axis === 'z'
+      ? step('screwCountsAs', { lead: ask.quantity('P_e') })
+      : step('beltCountsAs', { pitch: ask.quantity('p_e') });
+  return tell('set', { ...off, change }, { steps: [countsAs, step('repeatElsewhere'), asked], movements });
 }
 
 /** What slip at print speed says, where it was measured. */
-function slipWords(ctx: Ask): string[] {
-  const slip = ctx.known('s_f');
-  if (!slip) return ['Feed once more at the flow you print with: what is missing then is slip, no matter of steps.'];
-  if (slip.low > ctx.number('e_lim')) {
-    return [
-      `At print speed another ${ctx.text('s_f')} is missing: that is slip under back pressure. Print slower or hotter, clear the nozzle, set the idler’s pressure; leave the steps out of it.`,
-    ];
-  }
-  return ['At print speed no more is missing than this test can see.'];
+function slipping(ask: Ask): Told {
+  const slip = ask.known('s_f');
+  if (!slip) return step('feedAtFlow');
+  return slip.low > ask.number('e_lim') ? step('slip', { share: ask.quantity('s_f') }) : step('noSlip');
 }
 
 /** Filament fed against commanded. */
-function byFeed(ctx: Ask): Instruction {
-  if (ctx.number('l_d') <= 0) return backwards('the mark must come nearer to the inlet by feeding.');
-  const state = ctx.check('c');
-  const slip = slipWords(ctx);
-  if (state === 'within') {
-    return { headline: 'Leave the steps of the filament feed: it feeds what it is told.', steps: slip };
-  }
+function byFeed(ask: Ask): Order {
+  if (ask.number('l_d') <= 0) return tell('marksSwapped', {}, { steps: [step('swapped')], measureAgain: true });
+  const state = ask.check('c');
+  const slip = slipping(ask);
+  if (state === 'within') return tell('leaveFeed', {}, { steps: [slip] });
   if (state === 'beyond') {
-    const little = ctx.number('c') < 0;
-    const far = Math.abs(ctx.number('c')) > 0.2;
-    return {
-      headline: `The feed gives ${ctx.text('c', { magnitude: true })} too ${little ? 'little' : 'much'}: ${change(ctx, 'S_n')}.`,
-      steps: [
-        `The gear then counts as one of ${ctx.text('d_e')} where it grips.`,
-        ...(far
-          ? [
-              'That is far: look at the gear ratio and the microsteps entered before you set it, and for ground-down filament.',
-            ]
-          : ['Brush the gear’s teeth clean and repeat once: filament that was ground down feeds too little.']),
-        ...slip,
-      ],
-      movements: [setTo(ctx, 'S_n')],
-    };
+    const { change, movements } = changeTo(ask, 'S_n');
+    const farOff = Math.abs(ask.number('c')) > 0.2;
+    return tell(
+      'setFeed',
+      { by: ask.quantity('c'), little: ask.number('c') < 0, change },
+      {
+        steps: [
+          step('gearCountsAs', { diameter: ask.quantity('d_e') }),
+          farOff ? step('farOff') : step('brushTeeth'),
+          slip,
+        ],
+        movements,
+      },
+    );
   }
-  return {
-    headline:
-      'Leave the steps of the filament feed and feed a longer piece: the correction is smaller than its doubt allows to tell.',
-    steps: [longer(ctx, ctx.number('l_f')), ...slip],
-    measureAgain: true,
-  };
+  return tell('feedLonger', {}, { steps: [longer(ask, ask.number('l_f')), slip], measureAgain: true });
 }
 
 /** What to set, or what to leave alone, for every way of going about it. */
-export function instruct(ctx: Ask): Instruction {
-  const isFeed = ctx.choice('axis') === 'feed';
-  const by = isFeed ? ctx.choice('fed') : ctx.choice('by');
-  if (by === 'parts') return byParts(ctx);
+export function instruct(ask: Ask): Order {
+  const isFeed = ask.choice('axis') === 'feed';
+  const by = isFeed ? ask.choice('fed') : ask.choice('by');
+  if (by === 'parts') return byParts(ask);
   // Asked first, so that a missing value is named.
-  ctx.number('S_0');
-  if (by === 'print') return ofPrint(ctx);
-  ctx.number('c');
-  return isFeed ? byFeed(ctx) : byTravel(ctx);
+  ask.number('S_0');
+  if (by === 'print') return ofPrint(ask);
+  ask.number('c');
+  return isFeed ? byFeed(ask) : byTravel(ask);
 }

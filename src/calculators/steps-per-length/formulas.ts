@@ -9,7 +9,6 @@ const sameSteps = derived('stepsSentStay');
 const line = derived('straightLineThrough');
 const expansion = cite('OpenStax, University Physics volume 2', 'chapterLinearExpansion', true);
 
-const COUNTED = 'Steps per length, counted from the parts';
 const asSet = derived('setAxis');
 const sides = { ...printed, pair: 'sides' };
 const lengths = { ...printed, pair: 'lengths' };
@@ -26,12 +25,12 @@ export const formulas = [
   formula('S_c = rev / theta_s * m_e * i_e / (pi * d_g)', perLength.per_mm, derived('turnGearFeeds'), onFeed),
   formula('x_m = 1 / S_c', length.um, steppers),
   formula('q = S_0 / S_c - 1', ratio.percent, derived('ratioLess')),
-  formula('l_d = x_2 - x_1 + b', length.mm, derived('differencePlacesTook'), travelled, 'l_d_travelDrive'),
-  formula('l_d = r_1 - r_2', length.mm, derived('wentMissingMarks'), fed, 'l_d_filamentFed'),
-  formula('c = l_d / l_c - 1', ratio.percent, derived('ratioLess'), travelled, 'c_movedAboveCommanded'),
-  formula('c = l_d / l_f - 1', ratio.percent, derived('ratioLess'), fed, 'c_fedAboveCommanded'),
-  formula('S_n = S_0 * l_c / l_d', perLength.per_mm, sameSteps, travelled, 'S_n_stepsPerLength'),
-  formula('S_n = S_0 * l_f / l_d', perLength.per_mm, sameSteps, fed, 'S_n_stepsPerLength2'),
+  formula('l_d = x_2 - x_1 + b', length.mm, derived('differencePlacesTook'), travelled, 'l_d_travel'),
+  formula('l_d = r_1 - r_2', length.mm, derived('wentMissingMarks'), fed, 'l_d_feed'),
+  formula('c = l_d / l_c - 1', ratio.percent, derived('ratioLess'), travelled, 'c_travel'),
+  formula('c = l_d / l_f - 1', ratio.percent, derived('ratioLess'), fed, 'c_feed'),
+  formula('S_n = S_0 * l_c / l_d', perLength.per_mm, sameSteps, travelled, 'S_n_travel'),
+  formula('S_n = S_0 * l_f / l_d', perLength.per_mm, sameSteps, fed, 'S_n_feed'),
   formula('q_n = S_n / S_c - 1', ratio.percent, derived('ratioLess'), travelled),
   formula('p_e = p * S_c / S_n', length.mm, turn, {
     axis: ['x', 'y'],

@@ -7,8 +7,6 @@ import { formulas } from './formulas';
 import { inputs } from './inputs';
 import words from './words/en';
 
-const COUNT = 'Set against counted from the parts';
-
 export default calculator(
   {
     cautions: ['keepFingersCaliper', 'filamentFedThrough', 'switchOffUnplug'],
@@ -23,7 +21,7 @@ export default calculator(
         cite: commonPractice,
         when: travelled,
       },
-      { of: 'c', max: 'e_lim', symmetric: true, as: 'cFedAgainstCommanded', cite: commonPractice, when: fed },
+      { of: 'c', max: 'e_lim', symmetric: true, as: 'c_feed', cite: commonPractice, when: fed },
       {
         of: 'e_d',
         max: 'e_lim',

@@ -12,27 +12,21 @@ const sides = { ...printed, pair: 'sides' };
 const lengths = { ...printed, pair: 'lengths' };
 const known = { ...printed, material: ['pla', 'petg', 'abs', 'pc'] };
 
-const steps = (of: string, from: string, axis: string | readonly string[]) =>
-  input(`Steps per length, ${of}`, perLength.per_mm, {
-    range: [0.1, 100_000],
-    from,
-    when: { axis },
-    hint: 'As set in the machine now; microsteps count as steps.',
-  });
+const steps = (from: string, axis: string | readonly string[]) =>
+  input(perLength.per_mm, { range: [0.1, 100_000], from, when: { axis } });
 type Range = readonly [number, number];
 /** What a short and a long size may be, mm. */
 const SMALL: Range = [1, 300];
 const LARGE: Range = [20, 2000];
-const size = (range: Range, when: When, hint?: string) =>
-  input(length.mm, { range, tool: 'caliper', when, ...(hint === undefined ? {} : { hint }) });
+const size = (range: Range, when: When) => input(length.mm, { range, tool: 'caliper', when });
 const drawn = (typical: number, range: Range, when: When) => input(length.mm, { typical, decided: true, range, when });
 
 /** What is asked: the number set, the parts of the drive, the travel or the piece, the limit. */
 export const inputs = {
-  S_x: steps('X', 'steps.x', 'x'),
-  S_y: steps('Y', 'steps.y', 'y'),
-  S_z: steps('Z', 'steps.z', ['z', 'zb']),
-  S_e: steps('filament', 'steps.extruder', 'feed'),
+  S_x: steps('steps.x', 'x'),
+  S_y: steps('steps.y', 'y'),
+  S_z: steps('steps.z', ['z', 'zb']),
+  S_e: steps('steps.extruder', 'feed'),
   l_c: input(length.mm, {
     typical: 100,
     decided: true,
@@ -80,11 +74,11 @@ export const inputs = {
     when: fed,
   }),
   D_o: drawn(100, LARGE, sides),
-  m_o: size(LARGE, sides, 'Clear of the first layers, which are squeezed wide, and of the seam. Cold.'),
+  m_o: size(LARGE, sides),
   D_i: drawn(80, LARGE, sides),
-  m_i: size(LARGE, sides, 'Between flat walls of the same piece, along the same axis.'),
+  m_i: size(LARGE, sides),
   l_1: drawn(20, SMALL, lengths),
-  m_1: size(SMALL, lengths, 'Clear of the first layers, which are squeezed wide, and of the seam. Cold.'),
+  m_1: size(SMALL, lengths),
   l_2: drawn(120, LARGE, lengths),
   m_2: size(LARGE, lengths),
   alpha: input(expansion.um_mK, {

@@ -1,85 +1,58 @@
 import { expanded } from '../../formula/outcome';
-import type { Instruction, Movement } from '../../engine/calculator';
-import { AXES, stepsText, type Ask } from './asked';
+import { telling, type Movement, type Order, type Told } from '../../engine/order';
+import type { Ask } from './asked';
+import type words from './words/en';
+import type { Scaling } from './words/en';
 
-interface Done {
-  readonly said: string;
-  readonly movement?: Movement;
-}
+const { tell, step } = telling<typeof words>();
 
 /** The scale that makes up for the piece’s proportional error, where there surely is one. */
-function scale(ctx: Ask): Done {
-  const error = ctx.known('c_t');
-  if (!error || Math.abs(error.value) <= expanded(error)) {
-    return { said: 'Leave the scale: these sizes cannot tell it from 100 %.' };
-  }
-  const amount = Math.abs(ctx.number('k_s') - 1);
-  const direction = error.value < 0 ? 'up' : 'down';
+function scale(ask: Ask): { readonly scaling: Scaling; readonly movements: readonly Movement[] } {
+  const axis = ask.choice('axis');
+  const error = ask.known('c_t');
+  if (!error || Math.abs(error.value) <= expanded(error)) return { scaling: { axis, scale: undefined }, movements: [] };
+  const amount = Math.abs(ask.number('k_s') - 1);
+  const up = error.value < 0;
   return {
-    said: `Scale pieces of this plastic ${direction} to ${ctx.text('k_s')} along ${AXES[ctx.choice('axis')]}.`,
-    movement: { part: 'scale of the piece', direction, amount },
+    scaling: { axis, scale: { up, to: ask.quantity('k_s') } },
+    movements: [{ part: 'scale of the piece', direction: up ? 'up' : 'down', amount }],
   };
 }
 
 /** The constant part: lines that stand out or fall short, the same on a small piece and a large one. */
-function outline(ctx: Ask): Done {
-  const wall = ctx.known('y');
-  if (!wall || Math.abs(wall.value) <= expanded(wall)) {
-    return { said: 'Leave the outline: these sizes show no wall that stands out or falls short.' };
-  }
+function outline(ask: Ask): { readonly told: Told; readonly movements: readonly Movement[] } {
+  const wall = ask.known('y');
+  if (!wall || Math.abs(wall.value) <= expanded(wall)) return { told: step('leaveOutline'), movements: [] };
   const out = wall.value > 0;
-  const by = ctx.text('y', { magnitude: true });
   return {
-    said: `Every wall stands ${by} ${out ? 'out' : 'back'}, on a small piece as on a large one, and holes are ${out ? 'narrower' : 'wider'} by twice that: draw the outline ${by} ${out ? 'inwards' : 'outwards'}, or set the line width and the flow right. No steps and no scale mend that.`,
-    movement: { part: 'outline', direction: out ? 'inwards' : 'outwards', amount: Math.abs(wall.value) },
+    told: step('moveOutline', { by: ask.quantity('y'), out }),
+    movements: [{ part: 'outline', direction: out ? 'inwards' : 'outwards', amount: Math.abs(wall.value) }],
   };
 }
 
 /** What belongs to the drive, what to the line and what to the plastic. */
-export function ofPrint(ctx: Ask): Instruction {
-  const name = AXES[ctx.choice('axis')];
-  const left = ctx.number('e_d');
-  const done = [scale(ctx), outline(ctx)];
-  const movements = done.flatMap((one) => (one.movement ? [one.movement] : []));
-  const said = done.map((one) => one.said);
-  const why = `Of the ${ctx.text('c_t')} of the piece, shrinkage explains −${ctx.text('s')}; ${ctx.text('e_d')} is left.`;
-  if (ctx.check('q') !== 'within') {
-    return {
-      headline: `Leave the piece for now: ${stepsText(ctx, 'S_0')} is set and the parts make ${stepsText(ctx, 'S_c')}. Measure the drive’s own travel first.`,
-      steps: [why, 'Choose “the drive’s own travel” above. Scale and outline come after the drive is right.'],
-      measureAgain: true,
-    };
+export function ofPrint(ask: Ask): Order {
+  const axis = ask.choice('axis');
+  const larger = ask.number('e_d') > 0;
+  const { scaling, movements: scaled } = scale(ask);
+  const { told, movements: outlined } = outline(ask);
+  const movements = [...scaled, ...outlined];
+  const explained = step('explained', {
+    piece: ask.quantity('c_t'),
+    shrinkage: ask.quantity('s'),
+    left: ask.quantity('e_d'),
+  });
+  if (ask.check('q') !== 'within') {
+    const args = { set: ask.quantity('S_0'), parts: ask.quantity('S_c') };
+    return tell('driveFirst', args, { steps: [explained, step('driveBeforePiece')], measureAgain: true });
   }
-  const state = ctx.check('e_d');
+  const state = ask.check('e_d');
   if (state === 'within') {
-    return {
-      headline: `Leave the steps of ${name}: the plastic shrank as it must. ${said[0] ?? ''}`,
-      steps: [
-        why,
-        ...said.slice(1),
-        'A belt’s pitch does not change with the plastic: another one gets another scale.',
-      ],
-      movements,
-    };
+    return tell('plasticShrank', scaling, { steps: [explained, told, step('anotherPlastic')], movements });
   }
   if (state === 'beyond') {
-    return {
-      headline: `Leave the steps of ${name} until its own travel is measured: ${left > 0 ? 'the piece is larger' : 'the piece is smaller'} than shrinkage explains.`,
-      steps: [
-        why,
-        'Measure how far the axis moves by itself (choose it above), over the longest length there is. If that agrees with the parts, the rest is the plastic’s too: enter its shrinkage.',
-        ...said,
-      ],
-      movements,
-    };
+    const steps = [explained, step('axisByItself'), step('scale', scaling), told];
+    return tell('untilMeasured', { axis, larger }, { steps, movements });
   }
-  return {
-    headline: `Leave the steps of ${name}: a printed piece cannot tell a drive that well. ${said[0] ?? ''}`,
-    steps: [
-      why,
-      'To know about the drive, measure its own travel (choose it above): no shrinkage comes in.',
-      ...said.slice(1),
-    ],
-    movements,
-  };
+  return tell('pieceCannotTell', scaling, { steps: [explained, step('ownTravel'), told], movements });
 }

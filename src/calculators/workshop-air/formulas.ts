@@ -1,5 +1,6 @@
 import {
   humidity,
+  humidityRatio,
   length,
   pressure,
   ratio,
@@ -7,13 +8,9 @@ import {
   temperatureDifference,
   vapourDensity,
 } from '../../quantity/kinds';
-import { defineKind } from '../../quantity/unit';
 import { magnus, saturated } from '../../reference/air';
 import { commonPractice } from '../../reference/citation';
 import { formula, cite, derived } from '../../engine/calculator';
-
-/** Water for each mass of dry air. */
-const humidityRatio = defineKind('humidity ratio', [0, 0, 0, 0, 0], { g_kg: { label: 'g/kg', factor: 1e-3 } });
 
 const ashrae = cite('ASHRAE Handbook, Fundamentals', 'chapterPsychrometrics', true);
 const sameVapour = derived('heatingAddsWater');

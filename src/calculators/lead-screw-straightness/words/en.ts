@@ -1,4 +1,6 @@
 /** Words of the check “Lead-screw straightness”. */
+import { orders, steps } from './en/orders';
+
 const en = {
   inputs: {
     g: {
@@ -202,7 +204,19 @@ const en = {
       'beam with a smooth bow, or one kink midway, under these ends: 1; 1/4 or 5/8; 0 or 1/2; 4 or 2 at a free top',
     flatArcOff: 'flat arc: off by 4 · (s/L)², which is 0.1 % at 1.6 %',
   },
-  orders: {},
-  steps: {},
+  orders,
+  steps,
+  figure: {
+    label: 'Side view of the screw on its supports, with its bow',
+    flat: 'flat',
+    noLeaf: 'no leaf goes in',
+    leaf: (gap: string) => `leaf g = ${gap}`,
+    unweighted: (bow: string) => `bow without its weight (dashed) s = ${bow}`,
+    bow: (bow: string) => `bow s = ${bow}`,
+    coupling: 'coupling',
+    nut: 'nut, run away',
+    enlarged: (times: number) => `length to scale, bow drawn ${times} times too large`,
+    toScale: 'length and bow to scale',
+  },
 };
 export default en;

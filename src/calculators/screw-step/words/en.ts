@@ -1,4 +1,34 @@
 /** Words of the check “Layer height and screw step”. */
+import type { Amount, Print } from '../../../engine/order';
+
+/** What a position is held to. */
+const grids = { full: 'full steps', micro: 'microsteps' };
+type Grid = keyof typeof grids;
+
+interface Microstep {
+  /** Friction swallows a single microstep. */
+  readonly swallowed: boolean;
+  readonly friction: Amount;
+  /** Torque that one microstep of lag makes. */
+  readonly lag: Amount;
+}
+interface Freeing {
+  readonly below: Amount;
+}
+/** Largest error of a layer that holding microsteps leaves; undefined where it leaves none. */
+interface Left {
+  readonly most: Amount | undefined;
+}
+
+const microstep = ({ swallowed, friction, lag }: Microstep, p: Print) =>
+  swallowed
+    ? `Friction (${p(friction)}) is more than one microstep of lag makes (${p(lag)}): it swallows single microsteps, and a finer setting gains nothing.`
+    : `One microstep of lag makes ${p(lag)}, more than the friction of ${p(friction)}: every microstep moves.`;
+const freeing = ({ below }: Freeing, p: Print) =>
+  `Bring the friction at the motor below ${p(below)}: clean and grease the drive, let the nut or belt align itself, ease over-tight guides, look for a bent screw.`;
+const left = ({ most }: Left, p: Print) =>
+  most === undefined ? 'no layer is rounded' : `no layer is off by more than ${p(most)}`;
+
 const en = {
   inputs: {
     P_h: {
@@ -117,7 +147,90 @@ const en = {
     beltPinionTeeth: '2 mm × 20 × 1.8° / 360° = 0.2 mm; 0.3 mm lies midway between 0.2 and 0.4 mm',
     tableMicrostepsAsin: 'Table 1: 9.80 % at 16 microsteps; asin 0.5 = 30°',
   },
-  orders: {},
-  steps: {},
+  orders: {
+    tooCoarse: (a: { grid: Grid }) => ({
+      glance: a.grid === 'full' ? '✓ Keep height · hold microsteps' : '✓ Keep height · more microsteps',
+      sentence: `Leave the layer height: one of the ${grids[a.grid]} is too coarse for it. ${a.grid === 'full' ? 'Hold microsteps' : 'Set more microsteps'}, gear down or use a smaller lead.`,
+    }),
+    setHeight: (a: { to: Amount; by: Amount; lower: boolean; grid: Grid }, p: Print) => ({
+      glance: `${a.lower ? '↓' : '↑'} Layer height ${p(a.to)}`,
+      sentence: `Set the layer height to ${p(a.to)}, ${p(a.by)} ${a.lower ? 'lower' : 'higher'}: a whole number of ${grids[a.grid]}.`,
+    }),
+    freeFirst: {
+      glance: '⚠ Free the Z drive first',
+      sentence: 'Free the Z drive before anything else: its friction may be more than the motor can hold.',
+    },
+    free: (a: { rests: Amount }, p: Print) => ({
+      glance: '↕ Free the Z drive',
+      sentence: `Free the Z drive: friction lets it rest up to ${p(a.rests)} from where it should, whatever the layer height.`,
+    }),
+    enterMarked: {
+      glance: '⟳ Enter marked values, no ±',
+      sentence: 'Change nothing yet: enter the drive and the layer height as marked, without a ±.',
+    },
+    measureFriction: {
+      glance: '⟳ Measure the friction better',
+      sentence: 'Leave the layer height; measure the friction at the motor better before freeing anything.',
+    },
+    leaveWhole: (a: { grid: Grid }) => ({
+      glance: '✓ Leave the layer height',
+      sentence: `Leave it: every layer is a whole number of ${grids[a.grid]}.`,
+    }),
+    leaveNearly: (a: { most: Amount }, p: Print) => ({
+      glance: '✓ Leave the layer height',
+      sentence: `Leave it: no layer is off by more than ${p(a.most)}, too little to matter.`,
+    }),
+  },
+  steps: {
+    noneRounded: 'No layer is rounded.',
+    noRepeat: (a: { odd: Amount }, p: Print) =>
+      `An odd layer comes about every ${p(a.odd)}, without a regular repeat: if the ridges on the wall are spaced otherwise, rounding is not their cause.`,
+    repeats: (a: { layers: number; period: Amount; odd: Amount | undefined }, p: Print) =>
+      `The pattern repeats every ${p.number(a.layers)} layers, ${p(a.period)}${a.odd ? `, with an odd layer about every ${p(a.odd)}` : ''}: if the ridges on the wall are spaced otherwise, rounding is not their cause.`,
+    friction: microstep,
+    freeing,
+    frictionToo: (a: Freeing, p: Print) => `Friction is too high as well. ${freeing(a, p)}`,
+    nearestSteps: (a: { to: Amount; below: Amount | undefined; above: Amount }, p: Print) =>
+      `The whole steps nearest to ${p(a.to)} are at ${a.below ? `${p(a.below)} and ${p(a.above)}` : p(a.above)}.`,
+    whereHeld: (a: Left, p: Print) => `Where the driver keeps its current on and holds microsteps, ${left(a, p)}.`,
+    gearDown: (a: { times: number; to: Amount }, p: Print) =>
+      `Gearing down ${p.number(a.times)} times or more, or a lead or pinion smaller by as much, brings a step down to ${p(a.to)}: then a whole one lies near any such layer.`,
+    noneBelow: (a: { grid: Grid; travel: Amount }, p: Print) =>
+      `There is no whole step below: one of the ${grids[a.grid]} is ${p(a.travel)}.`,
+    otherHeight: (a: { to: Amount; by: Amount; lower: boolean }, p: Print) =>
+      `${p(a.to)} will do as well: ${p(a.by)} ${a.lower ? 'lower' : 'higher'}.`,
+    threeQuarters: 'Keep the layer below about three quarters of the nozzle bore (common practice).',
+    leaveIfHeld: (a: Left & Microstep, p: Print) =>
+      `Leave the height alone if the driver keeps its current on and holds microsteps: then ${left(a, p)}. ${microstep(a, p)}`,
+    ratedCurrent:
+      'Check that the driver gives the motor the current it is rated for; less current means less holding torque in proportion. More than rated overheats it.',
+    nominal:
+      'Rounding follows from the nominal values that the controller counts with. A lead or a height with an uncertainty cannot tell whether a layer is a whole number of steps.',
+    cannotTell: 'The reading does not tell whether friction takes too much of a layer.',
+    ownError: (a: { error: Amount }, p: Print) =>
+      `The motor’s own error, up to ${p(a.error)} either way, remains at any height.`,
+  },
+  figure: {
+    label: 'Error of each layer’s height and thickness, by layer number',
+    heightOff: 'height of a layer’s top is off by, µm',
+    thicknessOff: 'its thickness is off by, µm (dashed: allowed)',
+    whole: (height: string, grid: Grid) => `${height} is a whole number of ${grids[grid]}`,
+    nearest: (grid: Grid, below: string | undefined, above: string) =>
+      `On ${grids[grid]}: ${below === undefined ? 'none below' : `${below} below`}, ${above} above`,
+    noRounding: 'no rounding: every layer alike',
+    noRepeat: (layers: number) => `no repeat within ${layers} layers`,
+    repeats: (layers: number, period: string) => `repeats every ${layers} layers = ${period}`,
+    usual: {
+      title: 'Usual layer heights',
+      caption: (grid: Grid, travel: string) => `Usual layer heights on ${grids[grid]} of ${travel}, in mm`,
+      layer: 'Layer',
+      repeats: 'Repeats after layers',
+      error: 'Largest error',
+      below: 'Below',
+      above: 'Above',
+      over: (layers: number) => `over ${layers}`,
+      none: 'none',
+    },
+  },
 };
 export default en;

@@ -1,6 +1,28 @@
 /** Words of the check “Steps per length”. */
+import { orders, steps } from './en/orders';
+
+export type { Scaling, Start, Suspect } from './en/orders';
+
+const asSet = 'As set in the machine now; microsteps count as steps.';
+
 const en = {
   inputs: {
+    S_x: {
+      label: 'Steps per length, X',
+      hint: asSet,
+    },
+    S_y: {
+      label: 'Steps per length, Y',
+      hint: asSet,
+    },
+    S_z: {
+      label: 'Steps per length, Z',
+      hint: asSet,
+    },
+    S_e: {
+      label: 'Steps per length, filament',
+      hint: asSet,
+    },
     l_c: {
       label: 'Length commanded',
       hint: 'One move, slow, away from where the last one came from. The longer, the less doubt.',
@@ -147,12 +169,12 @@ const en = {
     S_c: 'Steps per length, counted from the parts',
     x_m: 'Travel of one microstep',
     q: 'Set above counted',
-    l_d_travelDrive: 'Travel of the drive',
-    l_d_filamentFed: 'Filament fed',
-    c_movedAboveCommanded: 'Moved above commanded',
-    c_fedAboveCommanded: 'Fed above commanded',
-    S_n_stepsPerLength: 'Steps per length that the travel asks for',
-    S_n_stepsPerLength2: 'Steps per length that the filament asks for',
+    l_d_travel: 'Travel of the drive',
+    l_d_feed: 'Filament fed',
+    c_travel: 'Moved above commanded',
+    c_feed: 'Fed above commanded',
+    S_n_travel: 'Steps per length that the travel asks for',
+    S_n_feed: 'Steps per length that the filament asks for',
     q_n: 'Asked for above counted',
     p_e: 'Belt pitch that would explain it',
     P_e: 'Screw lead that would explain it',
@@ -167,7 +189,7 @@ const en = {
   },
   limits: {
     c: 'Moved against commanded',
-    cFedAgainstCommanded: 'Fed against commanded',
+    c_feed: 'Fed against commanded',
     e_d: 'What shrinkage leaves for the drive',
     q: 'Set against counted from the parts',
   },
@@ -237,7 +259,25 @@ const en = {
     judgedBeltN:
       'judged: a belt at 20 N is some 0.1 % longer than slack, and tables allow a screw as much; a feed repeats to about 1 %',
   },
-  orders: {},
-  steps: {},
+  orders,
+  steps,
+  figure: {
+    label: 'The drive, and what it was told against what it did',
+    turn: (travel: string) => `one turn: ${travel}`,
+    counted: (number: string) => `counted: ${number}`,
+    set: (number: string) => `set: ${number}`,
+    told: (length: string) => `told ${length}`,
+    drawn: (length: string) => `drawn ${length}`,
+    bars: {
+      outside: (length: string) => `outside ${length}`,
+      inside: (length: string) => `inside ${length}`,
+      short: (length: string) => `short ${length}`,
+      long: (length: string) => `long ${length}`,
+      fed: (length: string) => `fed ${length}`,
+      moved: (length: string) => `moved ${length}`,
+    },
+    enlarged: (times: number) => `lengths to scale, differences drawn ${times} times too large`,
+    toScale: 'lengths to scale',
+  },
 };
 export default en;
