@@ -26,7 +26,7 @@ export interface KeptValue {
 }
 
 /** An input that can be used. SI. */
-export interface Reading {
+export interface InputUsed {
   readonly ok: true;
   readonly value: number;
   readonly half: number;
@@ -44,7 +44,7 @@ export interface Rejected {
   readonly reason: string;
 }
 
-export type InputState = Reading | Rejected;
+export type InputState = InputUsed | Rejected;
 
 /** True when an input has no typical value under any option: only a reading can fill it. */
 export function mustMeasure(symbol: string, spec: InputSpec, specs: Readonly<Record<string, ChoiceSpec>>): boolean {

@@ -2,7 +2,7 @@ import { parseQuantity, type DecimalMark } from '../quantity/parse';
 import { fromSi, toSi, unitById, type Kind, type Unit } from '../quantity/unit';
 import { AS_MARKED, toolById } from '../reference/tools';
 import type { Calculator, InputSpec } from './calculator';
-import type { Entry, Reading } from './entry';
+import type { Entry, InputUsed } from './entry';
 import type { Evaluation, Situation } from './evaluate';
 import { nameOf } from './name';
 import say from './words/en';
@@ -79,7 +79,7 @@ function digitsFor(si: number, near: number, back: (shown: number) => number): s
 }
 
 /** A machine's value as text with its half-width, so that it reads the same where the machine is not known. */
-function keptText({ value, half, unit }: Reading): string {
+function keptText({ value, half, unit }: InputUsed): string {
   const main = digitsFor(value, fromSi(value, unit), (shown) => toSi(shown, unit));
   return `${main}~${digitsFor(half, half / unit.factor, (shown) => shown * unit.factor)}`;
 }
@@ -94,7 +94,7 @@ function joined(text: string, unit: Unit, tool: string, kind: Kind): string {
 }
 
 /** An input as the link writes it; empty where it stands at its typical value in its own unit. */
-function written(spec: InputSpec, state: Reading, entry: Entry | undefined): string {
+function written(spec: InputSpec, state: InputUsed, entry: Entry | undefined): string {
   const { kind, unit } = spec.measure;
   if (state.kept) {
     const tool = state.origin === 'nameplate' ? AS_MARKED : state.tool === AS_MARKED ? '' : state.tool;

@@ -38,7 +38,7 @@ export interface Opened {
 }
 
 /** From the worker to the page; id 0 is the opening. */
-export type Answer =
+export type FromWorker =
   | { readonly kind: 'progress'; readonly id: number; readonly progress: Progress }
   | { readonly kind: 'opened'; readonly id: 0; readonly opened: Opened }
   | { readonly kind: 'finding'; readonly id: number; readonly finding: RidgeFinding }

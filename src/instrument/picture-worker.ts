@@ -1,12 +1,12 @@
 import { findRidges, readStrip, type GreyPicture } from '../signal/ridge';
 import { hold, Stopped } from './picture-hold';
-import type { Answer, Task } from './picture-task';
+import type { FromWorker, Task } from './picture-task';
 
 let picture: GreyPicture | undefined;
 const cancelled = new Set<number>();
 
 // The types of a page's postMessage, which is not a worker's, ask for a target.
-const answer = (message: Answer, transfer: Transferable[] = []): void => postMessage(message, { transfer });
+const answer = (message: FromWorker, transfer: Transferable[] = []): void => postMessage(message, { transfer });
 
 async function open(file: Blob): Promise<void> {
   const held = await hold(file, (progress) => answer({ kind: 'progress', id: 0, progress }));

@@ -1,5 +1,5 @@
 import type { RidgeFinding, RidgeOptions, Scale, Strip } from '../signal/ridge';
-import type { Answer, Opened, PictureFault, Progress, Task } from './picture-task';
+import type { FromWorker, Opened, PictureFault, Progress, Task } from './picture-task';
 
 export type { PictureFault, Progress } from './picture-task';
 
@@ -34,7 +34,7 @@ export interface OpenPicture extends Opened {
 /** One thing asked of the worker. */
 interface Waiting {
   readonly onProgress: OnProgress | undefined;
-  readonly resolve: (answer: Answer & { kind: 'opened' | 'finding' }) => void;
+  readonly resolve: (answer: FromWorker & { kind: 'opened' | 'finding' }) => void;
   readonly reject: (reason: Error) => void;
 }
 
@@ -49,7 +49,7 @@ function startWorker() {
     waiting.forEach(({ reject }) => reject(reason));
     waiting.clear();
   };
-  worker.onmessage = ({ data }: MessageEvent<Answer>) => {
+  worker.onmessage = ({ data }: MessageEvent<FromWorker>) => {
     const asked = waiting.get(data.id);
     if (data.kind === 'progress') {
       asked?.onProgress?.(data.progress);
@@ -61,7 +61,7 @@ function startWorker() {
   };
   worker.onerror = () => end(new PictureError('failed'));
   const ask = (id: number, task: Task, onProgress: OnProgress | undefined, signal: AbortSignal | undefined) =>
-    new Promise<Answer & { kind: 'opened' | 'finding' }>((resolve, reject) => {
+    new Promise<FromWorker & { kind: 'opened' | 'finding' }>((resolve, reject) => {
       if (signal?.aborted) {
         reject(aborted());
         return;

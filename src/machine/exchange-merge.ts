@@ -23,6 +23,9 @@ const APART = ['changed', 'created', 'seenVersion', 'lastExport', 'persistAsked'
 const apart = (type: string, field: string): boolean =>
   APART.includes(field) || (type === 'settings' && field === 'machine');
 
+/** One thing, though it has parts: nothing is gained by telling them apart. */
+const ONE = ['order'];
+
 const later = (here: unknown, file: unknown): Difference['newer'] => {
   if (typeof here !== 'string' || typeof file !== 'string' || here === file) return 'unknown';
   return file > here ? 'file' : 'here';
@@ -45,7 +48,7 @@ export function differences(here: StoredRecord, file: StoredRecord): readonly Di
   return names(mine, theirs).flatMap((field): readonly Difference[] => {
     const [a, b] = [mine[field], theirs[field]];
     if (apart(here.type, field) || canonical(a) === canonical(b)) return [];
-    if (!isPlain(a) || !isPlain(b)) return [difference([field], a, b, whole)];
+    if (!isPlain(a) || !isPlain(b) || ONE.includes(field)) return [difference([field], a, b, whole)];
     return names(a, b).flatMap((name) =>
       canonical(a[name]) === canonical(b[name]) ? [] : [difference([field, name], a[name], b[name], whole)],
     );

@@ -1,6 +1,6 @@
 import type { Machine, Reading } from './schema';
 
-/** What readings say when laid side by side. Pure; values in SI; nothing here knows a calculator. */
+/** What readings say when laid side by side, each by its own limits. Pure; values in SI; nothing here knows a calculator. */
 
 /** A best value and its interval of about 95 %. */
 export interface Interval {
@@ -9,19 +9,15 @@ export interface Interval {
   readonly high: number;
 }
 
-/** A limit as a check states it: `of`, `max` and `min` are symbols of results or entries. */
-export interface Limited {
-  readonly of: string;
-  readonly max?: string;
-  readonly min?: string;
-  /** The size counts, not the sign. */
-  readonly symmetric?: boolean;
-}
+/** A limit in force in a reading, with what came of it. */
+export type KeptLimit = Reading['limits'][number];
+/** A limit without its verdict. */
+export type Limited = Pick<KeptLimit, 'of' | 'max' | 'min' | 'symmetric'>;
 
 export type State = Reading['verdict'];
 
 /** What stands at a symbol in a reading, result or entry; undefined where nothing does. */
-function intervalAt(reading: Reading, symbol: string): Interval | undefined {
+export function intervalAt(reading: Reading, symbol: string): Interval | undefined {
   const result = reading.results[symbol];
   if (result) return result;
   const entry = reading.entries[symbol];
@@ -58,9 +54,19 @@ function sidesOf(reading: Reading, limit: Limited) {
   return missing ? undefined : { max, min };
 }
 
+/** The ends that a limit gives a result, in SI; undefined on a side where it has none. */
+export function endsOf(
+  reading: Reading,
+  limit: Limited,
+): { readonly min: number | undefined; readonly max: number | undefined } {
+  const sides = sidesOf(reading, limit);
+  const max = sides?.max?.value;
+  return { max, min: sides?.min?.value ?? (limit.symmetric && max !== undefined ? -max : undefined) };
+}
+
 /**
- * One limit in one reading, from the intervals kept (JCGM 106). Where value and limit share an input this is more
- * careful than the check itself was: a reading with one limit has its own verdict for that.
+ * One limit in one reading, from the intervals kept (JCGM 106), for a reading that kept no verdict on each limit. Where value
+ * and limit share an input this is more careful than the check itself was.
  */
 export function stateOf(reading: Reading, limit: Limited): State {
   const x = intervalAt(reading, limit.of);
@@ -85,26 +91,16 @@ export interface Point extends Interval {
 /**
  * One result over time, oldest first.
  * @param readings of one check on one machine, newest first
- * @param limitsIn the limits in force in a reading
  */
-export function trendOf(
-  readings: readonly Reading[],
-  symbol: string,
-  limitsIn: (reading: Reading) => readonly Limited[],
-): readonly Point[] {
+export function trendOf(readings: readonly Reading[], symbol: string): readonly Point[] {
   return readings
-    .flatMap((reading) => {
+    .flatMap((reading): Point[] => {
       const x = intervalAt(reading, symbol);
       if (!x) return [];
-      const limits = limitsIn(reading);
-      const limit = limits.find((one) => one.of === symbol);
-      const sides = limit && sidesOf(reading, limit);
-      const max = sides?.max?.value;
-      const min = sides?.min?.value ?? (limit?.symmetric && max !== undefined ? -max : undefined);
-      const state = !limit ? 'none' : limits.length === 1 ? reading.verdict : stateOf(reading, limit);
-      return [
-        { reading, at: Date.parse(reading.at), value: x.value, low: x.low, high: x.high, min, max, state } as const,
-      ];
+      const limit = reading.limits.find((one) => one.of === symbol);
+      const ends = limit ? endsOf(reading, limit) : { min: undefined, max: undefined };
+      const { value, low, high } = x;
+      return [{ reading, at: Date.parse(reading.at), value, low, high, ...ends, state: limit?.verdict ?? 'none' }];
     })
     .reverse();
 }
@@ -123,6 +119,11 @@ export interface Comparison {
 
 const worstOf = (found: readonly Interval[]): Interval | undefined =>
   found.reduce<Interval | undefined>((worst, one) => (worst && worst.value >= one.value ? worst : one), undefined);
+
+/** The verdict on a limit in a reading; none where it was not in force there. */
+const verdictOn = (limit: Limited, reading: Reading): State =>
+  reading.limits.find(({ of, max, min }) => of === limit.of && max === limit.max && min === limit.min)?.verdict ??
+  'none';
 
 /**
  * A result before and after, both against the limit as it stands after: a limit that was edited between them is no
@@ -146,15 +147,15 @@ export function compare(before: Reading, after: Reading, limit: Limited): Compar
     after: exactCopy(xa),
     gain,
     change,
-    was: stateOf(before, limit),
-    now: stateOf(after, limit),
+    was: verdictOn(limit, before),
+    now: verdictOn(limit, after),
   };
 }
 
 const exactCopy = ({ value, low, high }: Interval): Interval => ({ value, low, high });
 
 /** Did it work? `settled`: within the limit now, though by no change that the readings can tell. */
-export type Answer = 'yes' | 'settled' | 'in part' | 'no change' | 'worse' | 'not comparable';
+export type DidItWork = 'yes' | 'settled' | 'in part' | 'no change' | 'worse' | 'not comparable';
 
 /** The comparisons that a correction is judged by: what was not within its limit, or has left it. */
 export function judgedBy(comparisons: readonly Comparison[]): readonly Comparison[] {
@@ -162,7 +163,7 @@ export function judgedBy(comparisons: readonly Comparison[]): readonly Compariso
   return open.length > 0 ? open : comparisons;
 }
 
-export function didItWork(comparisons: readonly Comparison[]): Answer {
+export function didItWork(comparisons: readonly Comparison[]): DidItWork {
   const judged = judgedBy(comparisons);
   if (judged.length === 0) return 'not comparable';
   if (judged.some((one) => one.change === 'worse' && one.now !== 'within')) return 'worse';

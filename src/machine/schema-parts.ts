@@ -10,6 +10,10 @@ export const LIMITS = {
   line: 600,
   steps: 40,
   map: 400,
+  limits: 40,
+  /** Levels and values of what an instruction's words are made from. */
+  argDepth: 8,
+  args: 1000,
   /** Entries of a case. */
   log: 300,
   /** Days between two readings of a check. */
@@ -49,6 +53,11 @@ export const symbol = v.pipe(matching(/^[A-Za-z][A-Za-z0-9_]*$/, field.symbol), 
 const option = v.pipe(matching(/^[A-Za-z0-9][A-Za-z0-9_.+/-]*$/, field.option), ownName);
 /** Ids of units and tools; empty where there is none. */
 export const idOrNone = matching(/^[A-Za-z0-9_-]*$/, field.id);
+
+/** Key of words, which a calculator of today may still have; empty where there is none. */
+export const keyOrNone = v.pipe(idOrNone, ownName);
+/** Id of a kind of quantity; empty where it is not known. */
+export const kindOrNone = matching(/^[a-z ]*$/, field.id);
 
 export const name = v.pipe(
   text(LIMITS.name),
@@ -115,3 +124,6 @@ export const choices = (key: typeof place | typeof symbol) => map(key, option);
 export function oneOf<const W extends readonly string[]>(...words: W) {
   return v.picklist(words, field.shouldBeOneOf(words.join(', ')));
 }
+
+/** Where a value comes from. */
+export const origin = oneOf('typical', 'nameplate', 'measured');

@@ -1,21 +1,23 @@
 import * as v from 'valibot';
+import type { Args } from './schema-args';
 import * as part from './schema-parts';
+import { fromVersion3, readingFields } from './schema-reading';
 import say from './words/en';
 
-type Frozen<T> = T extends object ? { readonly [K in keyof T]: Frozen<T[K]> } : T;
+/** Read-only to the last part. What words are made from is so already, and has no end that the compiler could walk to. */
+type Frozen<T> = Args extends T ? T : T extends object ? { readonly [K in keyof T]: Frozen<T[K]> } : T;
 
 /** Version of the records written now. A change of shape adds one, a migration below and a test. */
-export const VERSION = 3;
+export const VERSION = 4;
 
 const version = v.literal(VERSION, say.field.unknownVersion);
-const origin = part.oneOf('typical', 'nameplate', 'measured');
 
-/** The same shape as in src/calculators/entry.ts (a test holds them equal): machine imports no calculators. */
+/** The same shape as in src/engine/entry.ts (a test holds them equal): machine imports no engine. */
 const keptValue = part.fields({
   value: part.number,
   half: part.half,
   unit: part.idOrNone,
-  origin,
+  origin: part.origin,
   tool: part.idOrNone,
   at: part.time,
 });
@@ -36,44 +38,7 @@ const machine = part.fields({
   intervals: v.exactOptional(part.map(part.ownId, part.wholeUpTo(part.LIMITS.days))),
 });
 
-const readingEntry = part.fields({
-  value: part.number,
-  half: part.half,
-  unit: part.idOrNone,
-  origin,
-  tool: part.idOrNone,
-});
-
-const result = v.pipe(
-  part.fields({
-    value: part.number,
-    low: part.number,
-    high: part.number,
-    unit: part.idOrNone,
-    /** As it was printed, with unit. */
-    text: part.text(part.LIMITS.typed),
-  }),
-  v.check(({ low, high }) => low <= high, say.field.upsideDown),
-);
-
-const reading = part.fields({
-  v: version,
-  type: v.literal('reading'),
-  id: part.id,
-  machine: part.id,
-  calculator: part.id,
-  at: part.time,
-  entries: part.map(part.symbol, readingEntry),
-  choices: part.choices(part.symbol),
-  results: part.map(part.symbol, result),
-  verdict: part.oneOf('within', 'beyond', 'too close', 'none'),
-  headline: part.text(part.LIMITS.line),
-  steps: v.pipe(
-    v.array(part.text(part.LIMITS.line), say.field.shouldBeList),
-    v.maxLength(part.LIMITS.steps, say.field.tooManySteps(part.LIMITS.steps)),
-  ),
-  note: part.text(part.LIMITS.note),
-});
+const reading = part.fields({ v: version, type: v.literal('reading'), ...readingFields });
 
 /** A photo to a reading, apart from it so that lists stay light. */
 const photo = part.fields({
@@ -200,6 +165,7 @@ const migrations: Readonly<Record<number, Migration>> = {
   1: (record) => (record.type === 'settings' ? { ...record, lastExport: null, persistAsked: null } : record),
   // Cases came; nothing else changed.
   2: (record) => record,
+  3: (record) => (record.type === 'reading' ? fromVersion3(record) : record),
 };
 
 const refused = (reason: string, newer = false): Restored => ({ ok: false, newer, reason });

@@ -1,9 +1,9 @@
-import type { Reading, Tilt } from './level';
+import type { Pose, Tilt } from './level';
 
 /** Two readings at one place, the second with the phone turned half a turn on what it lies on. */
 export interface Pair {
-  readonly first: Reading;
-  readonly second: Reading;
+  readonly first: Pose;
+  readonly second: Pose;
 }
 
 /** What cannot be seen in the readings: 95 % limits. */

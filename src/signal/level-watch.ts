@@ -1,4 +1,4 @@
-import { average, fromAcceleration, fromAttitude, HELD, type Acceleration, type Attitude, type Reading } from './level';
+import { average, fromAcceleration, fromAttitude, HELD, type Acceleration, type Attitude, type Pose } from './level';
 
 /** What the sensors say at one moment: the newest numbers of each that has spoken at all. */
 export interface Frame {
@@ -10,8 +10,8 @@ export interface Frame {
 
 /** A reading by each source; `heading` in degrees, where it is known. */
 export interface TwoWays {
-  readonly acceleration?: Reading | undefined;
-  readonly attitude?: Reading | undefined;
+  readonly acceleration?: Pose | undefined;
+  readonly attitude?: Pose | undefined;
   readonly heading?: number | undefined;
 }
 

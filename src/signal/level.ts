@@ -85,8 +85,8 @@ export interface Tilt {
   readonly steps: number;
 }
 
-/** One reading: along the phone's long edge, positive with the earpiece end high; across it, positive with the right edge high. */
-export interface Reading {
+/** How the phone lies: along its long edge, positive with the earpiece end high; across it, positive with the right edge high. */
+export interface Pose {
   readonly along: Tilt;
   readonly across: Tilt;
 }
@@ -118,7 +118,7 @@ const LEAST_Z = Math.cos(15 * DEG);
  * its screen up tells which: z is then positive by the one and negative by the other.
  * @returns undefined where the phone does not lie on its back
  */
-export function fromAcceleration(samples: readonly Acceleration[]): Reading | undefined {
+export function fromAcceleration(samples: readonly Acceleration[]): Pose | undefined {
   const [x, y, z] = (['x', 'y', 'z'] as const).map((axis) => average(samples.map((sample) => sample[axis])));
   if (!x || !y || !z) return undefined;
   const size = Math.hypot(x.mean, y.mean, z.mean);
@@ -136,7 +136,7 @@ export function fromAcceleration(samples: readonly Acceleration[]): Reading | un
  * (DeviceOrientation Event Specification: intrinsic rotations α, β, γ about z, x, y).
  * @returns undefined where the phone does not lie on its back
  */
-export function fromAttitude(samples: readonly Attitude[]): Reading | undefined {
+export function fromAttitude(samples: readonly Attitude[]): Pose | undefined {
   const beta = average(
     samples.map((sample) => sample.beta),
     HELD,

@@ -2,7 +2,7 @@ import AxeBuilder from '@axe-core/playwright';
 import { expect, type Browser, type Page } from '@playwright/test';
 import { readFile } from 'node:fs/promises';
 import { writeFile } from '../../src/machine/exchange';
-import { demoMachine, demoReadings } from '../../src/machine/demo';
+import { demoMachine, demoReadings } from '../support/demo';
 import type { Machine, Reading } from '../../src/machine/schema';
 import { inDatabase } from './records';
 import { test } from './support';

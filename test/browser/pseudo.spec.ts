@@ -1,5 +1,5 @@
 import { expect } from '@playwright/test';
-import { demoMachine, demoReadings } from '../../src/machine/demo';
+import { demoMachine, demoReadings } from '../support/demo';
 import { calculatorIds, test } from './support';
 
 /*

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { fromAcceleration, fromAttitude, type Reading } from '../../src/signal/level';
+import { fromAcceleration, fromAttitude, type Pose } from '../../src/signal/level';
 import { AXIS, levelOf, SCALE, type Assumptions, type Pair } from '../../src/signal/level-reversal';
 import { READ } from '../../src/signal/level-watch';
 import { about, apply, ar1, seeded, tilted, upOf, type Random } from '../support/level-support';
@@ -32,13 +32,13 @@ const worldFrom = (random: Random, most: number): World => ({
 });
 
 interface Sensor {
-  readonly read: (samples: readonly (readonly [number, number, number])[]) => Reading | undefined;
+  readonly read: (samples: readonly (readonly [number, number, number])[]) => Pose | undefined;
   readonly rho: number;
   readonly sd: number;
 }
 
 /** One laying: full rotations, not the linear formulas under test. */
-function lay(random: Random, world: World, sensor: Sensor, turned: boolean): Reading {
+function lay(random: Random, world: World, sensor: Sensor, turned: boolean): Pose {
   const place = upOf(
     Math.sin(Math.atan(world.across)) + random.normal(ASSUMED.laying / 2),
     Math.sin(Math.atan(world.slope)) + random.normal(ASSUMED.laying / 2),

@@ -3,7 +3,7 @@ import type { Choice } from '../../src/machine/exchange-merge';
 import type { Plan } from '../../src/machine/exchange-plan';
 import { readFile, type GoodFile } from '../../src/machine/exchange-read';
 import { gather, planFor, takeIn } from '../../src/machine/exchange-store';
-import { demoMachine, demoReadings } from '../../src/machine/demo';
+import { demoMachine, demoReadings } from './demo';
 import type { Stored } from '../../src/machine/failure';
 import { keyOf } from '../../src/machine/keys';
 import {

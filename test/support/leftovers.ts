@@ -1,5 +1,5 @@
 import { MARK } from '../../build/strange';
-import { demoMachine, demoReadings } from '../../src/machine/demo';
+import { demoMachine, demoReadings } from './demo';
 import { allKinds } from '../../src/quantity/all-kinds';
 
 /** What a page showed: a text, the element that holds it, and the address it stood under. */

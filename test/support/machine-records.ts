@@ -9,6 +9,7 @@ import {
   type Settings,
   type StoredRecord,
 } from '../../src/machine/schema';
+import type { Arg } from '../../src/machine/schema-args';
 
 /** Records as the app could write them, for the tests of the door and of the store. */
 
@@ -64,6 +65,31 @@ const photo: fc.Arbitrary<Photo> = fc.record({
   jpeg: fc.base64String({ minLength: 4, maxLength: 80 }),
 });
 
+const kind = fc.constantFrom('length', 'count', 'second moment of area', '');
+const verdict = fc.constantFrom('within' as const, 'beyond' as const, 'too close' as const, 'none' as const);
+const key = fc.oneof(symbol, fc.constant(''));
+
+/** What words may be made from: plain data, a few levels deep, as JSON gives it back. */
+const { arg } = fc.letrec<{ arg: Arg }>((tie) => ({
+  arg: fc.oneof(
+    { maxDepth: 3 },
+    text,
+    number,
+    fc.boolean(),
+    fc.array(tie('arg'), { maxLength: 3 }),
+    map(symbol, tie('arg')),
+  ),
+}));
+const args = map(symbol, arg);
+
+const limit = fc
+  .record({ of: symbol, name: text, symmetric: fc.boolean(), verdict })
+  .chain((base) =>
+    fc
+      .record({ max: symbol, min: symbol }, { requiredKeys: [] })
+      .map((ends): Reading['limits'][number] => ({ ...base, ...ends })),
+  );
+
 const reading: fc.Arbitrary<Reading> = fc.record({
   v,
   type: fc.constant('reading' as const),
@@ -71,18 +97,26 @@ const reading: fc.Arbitrary<Reading> = fc.record({
   machine: id,
   calculator: id,
   at: time,
-  entries: map(symbol, fc.record({ value: number, half, unit, origin, tool })),
+  entries: map(symbol, fc.record({ name: text, value: number, half, kind, unit, origin, tool })),
   choices: map(symbol, option),
+  options: map(symbol, fc.record({ name: text, text })),
   results: map(
     symbol,
     fc
-      .record({ value: number, low: number, high: number, unit, text })
+      .record({ name: text, value: number, low: number, high: number, kind, unit, text })
       .map((r) => ({ ...r, low: Math.min(r.low, r.high), high: Math.max(r.low, r.high) })),
   ),
-  verdict: fc.constantFrom('within' as const, 'beyond' as const, 'too close' as const, 'none' as const),
-  headline: text,
-  steps: fc.array(text, { maxLength: 5 }),
+  limits: fc.array(limit, { maxLength: 4 }),
+  verdict,
+  order: fc.record({
+    say: key,
+    args,
+    glance: text,
+    sentence: text,
+    steps: fc.array(fc.record({ say: key, args, text }), { maxLength: 5 }),
+  }),
   note: text,
+  whole: fc.boolean(),
 });
 
 const draft: fc.Arbitrary<Draft> = fc.record({

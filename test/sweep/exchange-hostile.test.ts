@@ -5,7 +5,7 @@ import type { Choice } from '../../src/machine/exchange-merge';
 import { outcome } from '../../src/machine/exchange-plan';
 import { readFile } from '../../src/machine/exchange-read';
 import { gather, planFor, takeIn } from '../../src/machine/exchange-store';
-import { demoMachine, demoReadings } from '../../src/machine/demo';
+import { demoMachine, demoReadings } from '../support/demo';
 import { keyOf } from '../../src/machine/keys';
 import { restore } from '../../src/machine/schema';
 import type { Store } from '../../src/machine/store';

@@ -4,7 +4,7 @@ import { FILE_LIMITS, writeFile } from '../../src/machine/exchange';
 import type { Choice } from '../../src/machine/exchange-merge';
 import { outcome } from '../../src/machine/exchange-plan';
 import { gather, planFor } from '../../src/machine/exchange-store';
-import { demoMachine, demoReadings } from '../../src/machine/demo';
+import { demoMachine, demoReadings } from '../support/demo';
 import type { Reading } from '../../src/machine/schema';
 import {
   everything,

@@ -1,16 +1,16 @@
 import { spawnSync } from 'node:child_process';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { writeCsv, type NameResult } from '../../src/machine/exchange-csv';
-import { demoMachine, demoReadings } from '../../src/machine/demo';
+import { writeCsv } from '../../src/machine/exchange-csv';
+import { demoMachine, demoReadings } from '../support/demo';
 import type { Reading, StoredRecord } from '../../src/machine/schema';
-import { angle, length, temperature } from '../../src/quantity/kinds';
 import { household } from '../support/exchange-samples';
 
 const [before] = demoReadings as [Reading, Reading];
 
 const HEAD =
-  'time,machine,machine id,reading id,check,verdict,instruction,note,result,symbol,value,low,high,unit,as shown';
+  'time,machine,machine id,reading id,check,verdict,instruction,note,result,symbol,value,low,high,unit,as shown,' +
+  'limit,limit least,limit most,limit verdict,kept by';
 const COLUMNS = HEAD.split(',').length;
 
 /** As the grammar of RFC 4180, section 2, has it; throws for a text that is none. */
@@ -32,19 +32,16 @@ function parse(text: string): string[][] {
   return rows;
 }
 
-const named: NameResult = (_, symbol, unit) => ({
-  name: symbol,
-  unit: [...length.mm.kind.units, ...angle.deg.kind.units].find(({ id }) => id === unit),
-});
-const unnamed: NameResult = (_, symbol) => ({ name: symbol, unit: undefined });
-
 const one = (change: Partial<Reading>): Reading => ({ ...before, results: {}, ...change });
-const row = (change: Partial<Reading>, name = named) => parse(writeCsv([demoMachine, one(change)], name))[1]!;
-const result = (value: number, unit: string, text = '') => ({ value, low: value, high: value, unit, text });
+const rowsOf = (change: Partial<Reading>) => parse(writeCsv([demoMachine, one(change)])).slice(1);
+const row = (change: Partial<Reading>) => rowsOf(change)[0]!;
+const result = (value: number, unit: string, { text = '', kind = 'length', name = 'n' } = {}) => ({
+  ...{ name, value, low: value, high: value, kind, unit, text },
+});
 
 describe('readings as comma-separated values', () => {
   it('has a header, one row per result, CRLF after each', () => {
-    const text = writeCsv([demoMachine, ...demoReadings], named);
+    const text = writeCsv([demoMachine, ...demoReadings]);
     const rows = parse(text);
     expect(rows[0]!.join()).toBe(HEAD);
     expect(rows).toHaveLength(1 + demoReadings.flatMap((reading) => Object.keys(reading.results)).length);
@@ -54,13 +51,43 @@ describe('readings as comma-separated values', () => {
       ...['2026-03-05T17:40:00.000Z', 'Bench printer, window side', 'demo-window-side'],
       ...['before', 'dual-z-sync', 'beyond'],
     ]);
-    expect(found.slice(10)).toEqual(['0.75', '0.7153251712', '0.7846748288', 'mm', '0.750 ± 0.035\u00a0mm']);
+    expect(found.slice(8)).toEqual([
+      ...[before.results.dh_s!.name, 'dh_s', '0.75'],
+      expect.stringMatching(/^0\.715325171/),
+      expect.stringMatching(/^0\.784674828/),
+      ...['mm', '0.750 ± 0.035\u00a0mm', '', '', '', '', 'this form'],
+    ]);
+  });
+
+  it('says what a result is held to, in the unit of its row, and how it stands against it', () => {
+    const rows = parse(writeCsv([demoMachine, ...demoReadings]));
+    const limits = rows.filter((cells) => cells[9] === 'dh_bed').map((cells) => cells.slice(15, 19));
+    const { name } = before.limits[0]!;
+    expect(limits).toEqual([
+      [name, '-0.05', '0.05', 'beyond'],
+      [name, '-0.05', '0.05', 'within'],
+    ]);
+  });
+
+  it('has a row for each limit of a result, and says where names and limits are not those of then', () => {
+    const held = { of: 'n', symmetric: false, verdict: 'within' as const };
+    const limits = [
+      { ...held, name: 'Upper', max: 'dh_lim' },
+      { ...held, name: 'Lower', min: 'dh' },
+    ];
+    const results = { n: result(1e-3, 'mm'), dh_lim: result(2e-3, 'mm') };
+    const rows = rowsOf({ results, limits, whole: false });
+    expect(rows.map((cells) => [cells[9], ...cells.slice(15)])).toEqual([
+      ['n', 'Upper', '', '2', 'within', 'an earlier form: names and limits of today'],
+      ['n', 'Lower', '0.75', '', 'within', 'an earlier form: names and limits of today'],
+      ['dh_lim', '', '', '', '', 'an earlier form: names and limits of today'],
+    ]);
   });
 
   it('is oldest first within a machine, whatever order the records come in', () => {
     const records = [...demoReadings, demoMachine];
-    expect(writeCsv([...records].reverse(), named)).toBe(writeCsv(records, named));
-    const times = parse(writeCsv(records, named))
+    expect(writeCsv([...records].reverse())).toBe(writeCsv(records));
+    const times = parse(writeCsv(records))
       .slice(1)
       .map(([at]) => at!);
     expect(times).toEqual([...times].sort());
@@ -68,24 +95,22 @@ describe('readings as comma-separated values', () => {
 
   it('keeps a reading without results, and one whose check is not known here, in SI', () => {
     expect(row({})).toHaveLength(COLUMNS);
-    expect(row({}).slice(8)).toEqual(['', '', '', '', '', '', '']);
-    expect(row({ results: { n: result(7.5e-4, 'mm') } }, unnamed).slice(8, 14)).toEqual([
+    expect(row({}).slice(8, 19)).toEqual(Array.from({ length: 11 }, () => ''));
+    expect(row({ results: { n: result(7.5e-4, 'mm', { kind: '' }) } }).slice(8, 14)).toEqual([
       ...['n', 'n', '0.00075', '0.00075', '0.00075', 'SI'],
     ]);
   });
 
   it('writes numbers with a point, without the dust of conversion, an offset where the unit has one', () => {
-    const numbers = (value: number, unit: string, name = named) =>
-      row({ results: { n: result(value, unit) } }, name)[10];
+    const numbers = (value: number, unit: string, kind = 'length') =>
+      row({ results: { n: result(value, unit, { kind }) } })[10];
     expect(numbers(0.3e-3, 'mm')).toBe('0.3');
     expect(numbers(-1234.5678e-3, 'mm')).toBe('-1234.5678');
     expect(numbers(-0, 'mm')).toBe('0');
     expect(numbers(1e-10, 'mm')).toBe('1e-7');
     // 0 °C and 32 °F are 273.15 K (ISO 80000-5).
-    const celsius: NameResult = () => ({ name: 't', unit: temperature.C.unit });
-    const fahrenheit: NameResult = () => ({ name: 't', unit: temperature.F.unit });
-    expect(numbers(273.15, 'C', celsius)).toBe('0');
-    expect(numbers(273.15, 'F', fahrenheit)).toBe('32');
+    expect(numbers(273.15, 'C', 'temperature')).toBe('0');
+    expect(numbers(273.15, 'F', 'temperature')).toBe('32');
   });
 
   it.each(['=1+1', '+1', '-1', '@SUM(A1)', '\t=1', '\r=1', '＝1'])('a text %j cannot run in a spreadsheet', (note) => {
@@ -98,28 +123,30 @@ describe('readings as comma-separated values', () => {
 
   it('guards every text and no number', () => {
     const cells = parse(
-      writeCsv(
-        [
-          { ...demoMachine, name: '=name' },
-          one({ headline: '=line', note: '=note', results: { n: result(-1e-3, 'mm', '=text') } }),
-        ],
-        (_, symbol, unit) => ({ ...named('', symbol, unit), name: '=result' }),
-      ),
+      writeCsv([
+        { ...demoMachine, name: '=name' },
+        one({
+          order: { ...before.order, sentence: '=line' },
+          note: '=note',
+          results: { n: result(-1e-3, 'mm', { text: '=text', name: '=result' }) },
+          limits: [{ of: 'n', name: '=limit', min: 'dh', symmetric: false, verdict: 'beyond' }],
+        }),
+      ]),
     )[1]!;
     expect(cells[1]).toBe("'=name");
     expect(cells.slice(6, 9)).toEqual(["'=line", "'=note", "'=result"]);
-    expect(cells.slice(10)).toEqual(['-1', '-1', '-1', 'mm', "'=text"]);
+    expect(cells.slice(10, 17)).toEqual(['-1', '-1', '-1', 'mm', "'=text", "'=limit", '0.75']);
   });
 
   const nasty = fc.string({ unit: fc.constantFrom('"', ',', '\r', '\n', '\r\n', '=', "'", 'a', '°', ';', '\t') });
 
   it('every text comes back through the grammar, guarded or as it was', () => {
     fc.assert(
-      fc.property(nasty, nasty, (note, headline) => {
-        const cells = row({ note, headline });
+      fc.property(nasty, nasty, (note, sentence) => {
+        const cells = row({ note, order: { ...before.order, sentence } });
         expect(cells).toHaveLength(COLUMNS);
         for (const [i, text] of [
-          [6, headline],
+          [6, sentence],
           [7, note],
         ] as const)
           expect([text, `'${text}`]).toContain(cells[i]);
@@ -140,7 +167,7 @@ describe('readings as comma-separated values', () => {
       .sample(nasty, { numRuns: 60, seed: 4180 })
       .map((note, i): StoredRecord => one({ id: `n${i}`, note }));
     // No halves of surrogate pairs (UTF-8 has none), no NUL (Python before 3.11 takes none).
-    const text = writeCsv([...records, ...odd], named)
+    const text = writeCsv([...records, ...odd])
       .toWellFormed()
       .replaceAll('\0', '');
     const read = spawnSync('python3', ['-c', script], { input: text, maxBuffer: 1e8 });

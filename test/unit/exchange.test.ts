@@ -5,7 +5,7 @@ import type { Choice } from '../../src/machine/exchange-merge';
 import { makePlan, outcome, type Plan } from '../../src/machine/exchange-plan';
 import { readFile, tooLarge } from '../../src/machine/exchange-read';
 import { gather, planFor, takeIn } from '../../src/machine/exchange-store';
-import { demoMachine, demoReadings } from '../../src/machine/demo';
+import { demoMachine, demoReadings } from '../support/demo';
 import { failed } from '../../src/machine/failure';
 import { keyOf, machineKey } from '../../src/machine/keys';
 import { defaultSettings, VERSION, type Machine, type Reading, type StoredRecord } from '../../src/machine/schema';

@@ -1,8 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import dualZSync from '../../src/calculators/dual-z-sync/index';
-import { applies } from '../../src/engine/calculator';
-import { demoMachine, demoReadings } from '../../src/machine/demo';
+import { demoMachine, demoReadings } from '../support/demo';
 import { edited } from '../../src/machine/edit';
 import {
   changedBetween,
@@ -16,6 +15,7 @@ import {
   stateOf,
   trendOf,
   type Comparison,
+  type KeptLimit,
   type Limited,
   type State,
   type Uses,
@@ -24,24 +24,35 @@ import type { Reading } from '../../src/machine/schema';
 
 const [before, after] = demoReadings as [Reading, Reading];
 const newestFirst = [after, before];
-const limitsIn = (reading: Reading) => dualZSync.limits.filter((limit) => applies(limit.when, reading.choices));
-const bed: Limited = dualZSync.limits[0]!;
+const bed = before.limits[0]!;
 
-/** A reading with one result `x`, value ± half, against the limits given as entries. */
-function reading(x: number, half: number, limits: { max?: number; min?: number }, at = before.at): Reading {
-  const entry = (value: number) => ({ value, half: 0, unit: 'mm', origin: 'typical' as const, tool: '' });
-  return {
+const upTo: Limited = { of: 'x', max: 'max', symmetric: false };
+const size: Limited = { of: 'x', max: 'max', symmetric: true };
+const band: Limited = { of: 'x', max: 'max', min: 'min', symmetric: false };
+
+/** A reading with one result `x`, value ± half, against the ends given as entries, held to `limit`. */
+function reading(
+  x: number,
+  half: number,
+  ends: { max?: number; min?: number },
+  at = before.at,
+  limit: Limited = upTo,
+): Reading {
+  const entry = (value: number) => ({
+    ...{ name: '', value, half: 0, kind: 'length', unit: 'mm' },
+    ...{ origin: 'typical' as const, tool: '' },
+  });
+  const held: Reading = {
     ...before,
     at,
     id: `r${at}${x}`,
-    entries: Object.fromEntries(Object.entries(limits).map(([name, value]) => [name, entry(value)])),
-    results: { x: { value: x, low: x - half, high: x + half, unit: 'mm', text: '' } },
+    entries: Object.fromEntries(Object.entries(ends).map(([name, value]) => [name, entry(value)])),
+    results: { x: { name: '', value: x, low: x - half, high: x + half, kind: 'length', unit: 'mm', text: '' } },
   };
+  return { ...held, limits: [{ ...limit, name: '', verdict: stateOf(held, limit) }] };
 }
 
-const upTo: Limited = { of: 'x', max: 'max' };
-const size: Limited = { of: 'x', max: 'max', symmetric: true };
-const band: Limited = { of: 'x', max: 'max', min: 'min' };
+const limitOf = (one: Reading): KeptLimit => one.limits[0]!;
 
 describe('a difference', () => {
   // JCGM 100, 5.1.2: variances of independent quantities add; a 3-4-5 triangle by hand.
@@ -80,26 +91,32 @@ describe('a limit in a kept reading', () => {
 
 describe('a trend', () => {
   it('runs from old to new, with the limit in force on both sides and the state of each reading', () => {
-    const points = trendOf(newestFirst, 'dh_bed', limitsIn);
+    const points = trendOf(newestFirst, 'dh_bed');
     expect(points.map((point) => point.reading.id)).toEqual(['before', 'after']);
     expect(points.map((point) => point.state)).toEqual(['beyond', 'within']);
-    for (const point of points) expect([point.min, point.max]).toEqual([-5e-5, 5e-5]);
+    for (const { min, max } of points) {
+      expect(min).toBeCloseTo(-5e-5, 15);
+      expect(max).toBeCloseTo(5e-5, 15);
+    }
     expect(points[1]!.at - points[0]!.at).toBe(Date.parse(after.at) - Date.parse(before.at));
-    expect(points[0]).toMatchObject({ value: 4.125e-4, low: 3.934074264e-4, high: 4.315925736e-4 });
+    expect(points[0]!.value).toBeCloseTo(4.125e-4, 12);
+    expect(points[0]!.low).toBeCloseTo(3.934074264e-4, 12);
+    expect(points[0]!.high).toBeCloseTo(4.315925736e-4, 12);
   });
 
-  it('takes the verdict kept where one limit made it; among several, each limit speaks for itself', () => {
+  it('takes the verdict kept on the limit, not one made of the intervals', () => {
     // Value and limit shared an input: the check could tell what the intervals alone cannot.
-    const kept: Reading = { ...reading(0.95, 0.1, { max: 1 }), verdict: 'within' };
+    const kept = reading(0.95, 0.1, { max: 1 });
     expect(stateOf(kept, upTo)).toBe('too close');
-    expect(trendOf([kept], 'x', () => [upTo])[0]!.state).toBe('within');
-    expect(trendOf([kept], 'x', () => [upTo, { of: 'y', max: 'max' }])[0]!.state).toBe('too close');
+    const held: Reading = { ...kept, limits: [{ ...limitOf(kept), verdict: 'within' }] };
+    expect(trendOf([held], 'x')[0]!.state).toBe('within');
   });
 
   it('has no limit for a result without one, and leaves out readings without the result', () => {
-    const points = trendOf([after, { ...before, results: {} }], 'n', limitsIn);
+    const points = trendOf([after, { ...before, results: {} }], 'n');
     expect(points).toHaveLength(1);
-    expect(points[0]).toMatchObject({ value: 0.05, min: undefined, max: undefined, state: 'none' });
+    expect(points[0]).toMatchObject({ min: undefined, max: undefined, state: 'none' });
+    expect(points[0]!.value).toBeCloseTo(0.05, 12);
   });
 });
 
@@ -126,28 +143,39 @@ describe('before and after', () => {
     ['better, and now on the limit', 'better', 'in part', upTo, { max: 1 }, 3, 1.05],
     ['in by a hair', 'no change', 'settled', upTo, { max: 1 }, 1.02, 0.89],
   ])('%s', (_, change, answer, limit, limits, from, to) => {
-    const [b, a] = [reading(from, 0.1, limits), reading(to, 0.1, limits, after.at)];
-    const found = compare(b, a, limit)!;
+    const [b, a] = [reading(from, 0.1, limits, before.at, limit), reading(to, 0.1, limits, after.at, limit)];
+    const found = compare(b, a, limitOf(a))!;
     expect(found.change).toBe(change);
     expect(didItWork([found])).toBe(answer);
   });
 
   it('widening the limit is no improvement', () => {
-    const found = compare(reading(2, 0.1, { max: 1 }), reading(2, 0.1, { max: 3 }, after.at), upTo)!;
+    const widened = reading(2, 0.1, { max: 3 }, after.at);
+    const found = compare(reading(2, 0.1, { max: 1 }), widened, limitOf(widened))!;
     expect(found).toMatchObject({ change: 'no change', was: 'beyond', now: 'within' });
     expect(didItWork([found])).toBe('settled');
   });
 
   it('cannot be told where a result or a limit is missing', () => {
     expect(compare(before, { ...after, results: {} }, bed)).toBeUndefined();
-    expect(compare(reading(1, 0, { max: 1 }), reading(1, 0, {}, after.at), upTo)).toBeUndefined();
+    const unlimited = reading(1, 0, {}, after.at);
+    expect(compare(reading(1, 0, { max: 1 }), unlimited, limitOf(unlimited))).toBeUndefined();
     expect(didItWork([])).toBe('not comparable');
   });
 
+  it('counts a limit that was not in force before as open then', () => {
+    const now = reading(0.5, 0.1, { max: 1 });
+    expect(compare({ ...reading(3, 0.1, { max: 1 }), limits: [] }, now, limitOf(now))).toMatchObject({
+      ...{ was: 'none', now: 'within', change: 'better' },
+    });
+  });
+
   it('is judged by the limits that were open, and by those that have been left', () => {
-    const one = compare(reading(3, 0.1, { max: 1 }), reading(0.5, 0.1, { max: 1 }), upTo)!;
-    const untouched = compare(reading(0.2, 0.1, { max: 1 }), reading(0.3, 0.1, { max: 1 }), upTo)!;
-    const spoilt = compare(reading(0.2, 0.1, { max: 1 }), reading(4, 0.1, { max: 1 }), upTo)!;
+    const from = (x: number, to: number) => {
+      const now = reading(to, 0.1, { max: 1 });
+      return compare(reading(x, 0.1, { max: 1 }), now, limitOf(now))!;
+    };
+    const [one, untouched, spoilt] = [from(3, 0.5), from(0.2, 0.3), from(0.2, 4)];
     expect(judgedBy([one, untouched])).toEqual([one]);
     expect(didItWork([one, untouched])).toBe('yes');
     expect(didItWork([one, spoilt])).toBe('worse');
@@ -157,10 +185,9 @@ describe('before and after', () => {
     const near = fc.double({ min: -10, max: 10, noNaN: true });
     fc.assert(
       fc.property(near, near, fc.double({ min: 0, max: 2, noNaN: true }), (from, to, half) => {
-        const at = (x: number) => reading(x, half, { max: 1 });
-        const found = compare(at(from), at(to), size)!;
-        const mirrored = compare(at(-from), at(-to), size)!;
-        const swapped = compare(at(to), at(from), size)!;
+        const at = (x: number) => reading(x, half, { max: 1 }, before.at, size);
+        const moved = (x: number, y: number) => compare(at(x), at(y), limitOf(at(y)))!;
+        const [found, mirrored, swapped] = [moved(from, to), moved(-from, -to), moved(to, from)];
         expect(mirrored.gain).toEqual(found.gain);
         expect(mirrored.change).toBe(found.change);
         const opposite = { better: 'worse', worse: 'better', 'no change': 'no change' } as const;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { average, batchMeans, fromAcceleration, fromAttitude, type Reading } from '../../src/signal/level';
+import { average, batchMeans, fromAcceleration, fromAttitude, type Pose } from '../../src/signal/level';
 import { levelOf, type Pair } from '../../src/signal/level-reversal';
 import { offHalfTurn, watchForReading, type Frame, type TwoWays, type Watch } from '../../src/signal/level-watch';
 import { seeded } from '../support/level-support';
@@ -55,7 +55,7 @@ describe('sign and posture', () => {
 });
 
 const tilt = (sine: number) => ({ sine, u: 1e-5, steps: 0 });
-const reading = (along: number, across = 0): Reading => ({ along: tilt(along), across: tilt(across) });
+const reading = (along: number, across = 0): Pose => ({ along: tilt(along), across: tilt(across) });
 const ASSUMED = { laying: 1e-3, direction: 0.05 };
 
 describe('reversal', () => {

@@ -1,56 +1,46 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, expectTypeOf, it } from 'vitest';
-import dualZSync from '../../src/calculators/dual-z-sync/index';
-import type { Calculator } from '../../src/engine/calculator';
 import type { KeptValue as EntryKeptValue } from '../../src/engine/entry';
-import { evaluate, symbolOf, unitOf } from '../../src/engine/evaluate';
-import { expanded } from '../../src/formula/outcome';
-import { demoMachine, demoReadings } from '../../src/machine/demo';
-import { defaultSettings, restore, type KeptValue } from '../../src/machine/schema';
-import { formatMeasured } from '../../src/quantity/format';
+import type { Args as ToldArgs } from '../../src/engine/order';
+import { defaultSettings, restore, type KeptValue, type Reading } from '../../src/machine/schema';
+import type { Args } from '../../src/machine/schema-args';
 import { force, length, temperature } from '../../src/quantity/kinds';
-import { fromSi } from '../../src/quantity/unit';
+import { demoMachine, demoReadings } from '../support/demo';
 
-const calc: Calculator = dualZSync;
+/** The demo readings as the released version had them written down, ten digits each. */
+const { readings: released } = JSON.parse(readFileSync('test/cases/version-3.txt', 'utf8')) as {
+  readings: (Pick<Reading, 'id' | 'at' | 'note' | 'entries' | 'choices' | 'results' | 'verdict'> & {
+    headline: string;
+    steps: string[];
+  })[];
+};
 
 describe('the demo machine', () => {
   it.each(demoReadings.map((reading) => [reading.id, reading] as const))(
-    'reading "%s" is what the calculator makes of its entries',
-    (_, reading) => {
-      // Only what was taken that day is typed; the rest comes from the demo machine.
-      const typed = (symbol: string) => {
-        const { value, unit, tool } = reading.entries[symbol]!;
-        return { text: String(Number(fromSi(value, length.mm.unit).toPrecision(12))), unit, tool };
-      };
-      const found = evaluate(calc, {
-        entries: { dh: typed('dh'), S_m: typed('S_m') },
-        choices: { drive: demoMachine.choices['z.drive']!, hand: demoMachine.choices['z.hand']! },
-        kept: demoMachine.values,
-        mark: 'point',
-      });
-      expect(found.choices).toEqual(reading.choices);
-      expect(Object.keys(found.inputs).sort()).toEqual(Object.keys(reading.entries).sort());
-      for (const [symbol, state] of Object.entries(found.inputs)) {
-        if (!state.ok) throw new Error(`${symbol}: ${state.reason}`);
+    'reading "%s" is made with the numbers and words that it was released with',
+    (id, reading) => {
+      const old = released.find((one) => one.id === id)!;
+      const { at, note, choices, verdict } = old;
+      expect(reading).toMatchObject({ at, note, choices, verdict, whole: true });
+      expect(reading.order.sentence).toBe(old.headline);
+      expect(reading.order.steps.map(({ text }) => text)).toEqual(old.steps);
+      expect(Object.keys(reading.entries).sort()).toEqual(Object.keys(old.entries).sort());
+      for (const [symbol, { value, half, ...rest }] of Object.entries(old.entries)) {
         const entry = reading.entries[symbol]!;
-        expect(entry).toMatchObject({ unit: state.unit.id, origin: state.origin, tool: state.tool });
-        expect(Math.abs(entry.value - state.value)).toBeLessThan(1e-12);
-        expect(Math.abs(entry.half - state.half)).toBeLessThan(1e-12);
+        expect(entry).toMatchObject(rest);
+        expect(Math.abs(entry.value - value)).toBeLessThan(1e-12);
+        expect(Math.abs(entry.half - half)).toBeLessThan(1e-12);
       }
-      expect(found.formulas.map(symbolOf).sort()).toEqual(Object.keys(reading.results).sort());
-      for (const [symbol, result] of Object.entries(reading.results)) {
-        const outcome = found.outcomes[symbol];
-        if (!outcome?.ok) throw new Error(symbol);
-        const unit = unitOf(calc, found, symbol)!;
-        // Ten digits stand in the file.
+      expect(Object.keys(reading.results).sort()).toEqual(Object.keys(old.results).sort());
+      for (const [symbol, { unit, text, ...numbers }] of Object.entries(old.results)) {
+        const result = reading.results[symbol]!;
+        expect(result).toMatchObject({ unit, text });
         for (const end of ['value', 'low', 'high'] as const) {
-          expect(Math.abs(result[end] - outcome[end]), `${symbol} ${end}`).toBeLessThanOrEqual(
-            1e-9 * Math.abs(outcome[end]),
+          expect(Math.abs(result[end] - numbers[end]), `${symbol} ${end}`).toBeLessThanOrEqual(
+            1e-9 * Math.abs(numbers[end]),
           );
         }
-        expect(result).toMatchObject({ unit: unit.id, text: formatMeasured(outcome.value, expanded(outcome), unit) });
       }
-      expect(found.verdict.state).toBe(reading.verdict);
-      expect(found.instruction).toMatchObject({ headline: reading.headline, steps: reading.steps });
     },
   );
 
@@ -71,6 +61,10 @@ describe('copies of facts that another layer owns', () => {
   it('a kept value is what a calculator takes', () => {
     expectTypeOf<KeptValue>().toEqualTypeOf<EntryKeptValue>();
     expectTypeOf(demoMachine.values['z.lead']).toEqualTypeOf<EntryKeptValue | undefined>();
+  });
+
+  it('what words are made from is kept as they take it', () => {
+    expectTypeOf<Args>().toExtend<ToldArgs>();
   });
 
   it('the units of the settings exist', () => {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { demoMachine, demoReadings } from '../../src/machine/demo';
+import { demoMachine, demoReadings } from '../support/demo';
 import { keyOf, restoreAt } from '../../src/machine/keys';
 import { blankMachine, edited, newId } from '../../src/machine/edit';
 import { LIMITS } from '../../src/machine/schema-parts';
@@ -111,6 +111,46 @@ describe('every version', () => {
         "temperatureUnit":"F","machine":"m1","seenVersion":"0.1.0","lastExport":"2026-01-02T03:04:05.678Z",
         "persistAsked":null}`,
     ],
+    4: [
+      `{"v":4,"type":"machine","id":"m1","name":"By the door","note":"","demo":false,"created":"2026-01-02T03:04:05.678Z",
+        "changed":"2026-01-02T03:04:05.678Z","values":{"z.lead":{"value":0.008,"half":0,"unit":"mm","origin":"nameplate",
+        "tool":"as-marked","at":"2026-01-02T03:04:05.678Z"}},"choices":{"z.drive":"belt"}}`,
+      `{"v":4,"type":"reading","id":"r1","machine":"m1","calculator":"dual-z-sync","at":"2026-01-02T03:04:05.678Z",
+        "entries":{"dh":{"name":"Height difference","value":0.00075,"half":3e-5,"kind":"length","unit":"mm","origin":"measured",
+        "tool":"caliper"}},"choices":{"drive":"belt"},"options":{"drive":{"name":"Drive","text":"a belt"}},
+        "results":{"n":{"name":"Teeth out","value":1.875,"low":1.79,"high":1.96,"kind":"count","unit":"one","text":"1.875"}},
+        "limits":[{"of":"n","name":"Teeth","max":"n_lim","symmetric":true,"verdict":"too close"}],"verdict":"too close",
+        "order":{"say":"again","args":{"by":{"si":1,"width":0.1,"kind":"length","unit":"mm"},"sides":["left"],"sure":true},
+        "glance":"Again","sentence":"Measure again.","steps":[{"say":"so","args":{},"text":"So."}]},"note":"","whole":true}`,
+      `{"v":4,"type":"case","id":"c1","machine":"m1","symptom":"ridges-regular","owner":"Ada of the bakery","complaint":"Lines.",
+        "opened":"2026-01-02T03:04:05.678Z","changed":"2026-01-02T03:04:05.678Z","facts":{"two-screws":true},"log":[
+        {"kind":"answer","check":"period","answer":"lead","reading":{"at":"2026-01-02T03:04:05.678Z","id":"r1"},
+        "at":"2026-01-02T03:04:05.678Z","note":""}],"closed":null}`,
+      `{"v":4,"type":"draft","machine":null,"calculator":"dual-z-sync","entries":{"dh":{"text":"0,7","unit":"mm",
+        "tool":""}},"choices":{},"changed":"2026-01-02T03:04:05.678Z"}`,
+      `{"v":4,"type":"settings","mark":"comma","theme":"contrast","lengthUnit":"in","forceUnit":"lbf",
+        "temperatureUnit":"F","machine":"m1","seenVersion":"0.1.0","lastExport":"2026-01-02T03:04:05.678Z",
+        "persistAsked":null}`,
+    ],
+  };
+
+  /** A record of versions 1 to 3 in today's form: readings kept neither names nor limits, and their order only in words. */
+  const today = (stored: { type: string }): object => {
+    if (stored.type !== 'reading') return { ...stored, v: VERSION };
+    const { headline, steps, entries, results, ...rest } = stored as typeof stored & {
+      headline: string;
+      steps: string[];
+      entries: Record<string, object>;
+      results: Record<string, object>;
+    };
+    const unnamed = (map: Record<string, object>) =>
+      Object.fromEntries(Object.entries(map).map(([symbol, one]) => [symbol, { ...one, name: '', kind: '' }]));
+    const worded = steps.map((text) => ({ say: '', args: {}, text }));
+    return {
+      ...{ ...rest, v: VERSION, entries: unnamed(entries), results: unnamed(results), options: {}, limits: [] },
+      order: { say: '', args: {}, glance: '', sentence: headline, steps: worded },
+      whole: false,
+    };
   };
 
   it('has its records here', () => {
@@ -130,15 +170,28 @@ describe('every version', () => {
     const added: Readonly<Record<string, object>> = { settings: { lastExport: null, persistAsked: null } };
     for (const text of written[1]!) {
       const stored = JSON.parse(text) as { type: string };
-      expect(restore(stored)).toEqual({ ok: true, record: { ...stored, v: VERSION, ...added[stored.type] } });
+      expect(restore(stored)).toEqual({ ok: true, record: { ...today(stored), ...added[stored.type] } });
     }
   });
 
-  it('the records of version 2 come back as they were', () => {
-    for (const text of written[2]!) {
-      const stored = JSON.parse(text) as object;
-      expect(restore(stored)).toEqual({ ok: true, record: { ...stored, v: VERSION } });
+  it.each([2, 3])('the records of version %i come back as they were, readings marked as not whole', (version) => {
+    for (const text of written[version]!) {
+      const stored = JSON.parse(text) as { type: string };
+      expect(restore(stored)).toEqual({ ok: true, record: today(stored) });
     }
+  });
+
+  it.each([
+    ['no headline', { headline: undefined }],
+    ['steps that are no list', { steps: 'So.' }],
+    ['steps that are no text', { steps: [1] }],
+    ['entries that are no map', { entries: [] }],
+    ['a result that is none', { results: { n: 1 } }],
+  ])('a reading of version 3 with %s is refused, not mended', (_, change) => {
+    const reading = written[3]!
+      .map((text) => JSON.parse(text) as { type: string })
+      .find((one) => one.type === 'reading');
+    expect(restore({ ...reading, ...change })).toMatchObject({ ok: false, newer: false });
   });
 
   it('the records of today come back as they are', () => {
@@ -278,6 +331,15 @@ describe('hostile records', () => {
   const lead = demoMachine.values['z.lead']!;
   const withLead = (change: object) => ({ ...demoMachine, values: { 'z.lead': { ...lead, ...change } } });
 
+  const demoReading = demoReadings[0]!;
+  const withArgs = (args: unknown) => ({ ...demoReading, order: { ...demoReading.order, args } });
+  const nested = (levels: number): unknown => (levels === 0 ? 0 : [nested(levels - 1)]);
+
+  it('what words are made from may be as deep and as much as is stated', () => {
+    expect(restore(withArgs({ a: nested(LIMITS.argDepth - 1) })).ok).toBe(true);
+    expect(restore(withArgs({ a: Array.from({ length: LIMITS.args - 1 }, () => 0) })).ok).toBe(true);
+  });
+
   it.each<[string, unknown]>([
     ['NaN', withLead({ value: NaN })],
     ['an infinite half-width', withLead({ half: Infinity })],
@@ -299,10 +361,28 @@ describe('hostile records', () => {
       'a huge map',
       { ...demoMachine, values: Object.fromEntries(Array.from({ length: 1e5 }, (_, i) => [`z.p${i}`, lead])) },
     ],
-    ['too many steps', { ...demoReadings[0], steps: Array.from({ length: 1000 }, () => '') }],
+    [
+      'too many steps',
+      {
+        ...demoReading,
+        order: { ...demoReading.order, steps: Array.from({ length: 1000 }, () => ({ say: '', args: {}, text: '' })) },
+      },
+    ],
+    ['too many limits', { ...demoReading, limits: Array.from({ length: 1000 }, () => demoReading.limits[0]) }],
+    ['what words are made from, without end', withArgs({ a: nested(100) })],
+    ['what words are made from, a level too deep', withArgs({ a: nested(LIMITS.argDepth) })],
+    ['what words are made from, too much of it', withArgs({ a: Array.from({ length: LIMITS.args }, () => 0) })],
+    ['what words are made from, endless', withArgs({ a: Infinity })],
+    ['what words are made from, empty', withArgs({ a: null })],
+    ['what words are made from, a list for the map', withArgs([])],
+    ['what words are made from, an inherited name', withArgs({ toString: 1 })],
+    ['a kind of another form', { ...demoReading, entries: { dh: { ...demoReading.entries.dh, kind: 'a:b' } } }],
     [
       'an interval upside down',
-      { ...demoReadings[0], results: { n: { value: 1, low: 2, high: 1, unit: '', text: '' } } },
+      {
+        ...demoReading,
+        results: { n: { name: '', value: 1, low: 2, high: 1, kind: '', unit: '', text: '' } },
+      },
     ],
     ['an unknown kind', { ...demoMachine, type: 'printer' }],
     ['a kind from the prototype', { ...demoMachine, type: 'constructor' }],

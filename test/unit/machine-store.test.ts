@@ -3,7 +3,7 @@ import 'fake-indexeddb/auto';
 import fc from 'fast-check';
 import { createStore, get as rawGet, keys as rawKeys, set as rawSet, type UseStore } from 'idb-keyval';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { demoMachine, demoReadings } from '../../src/machine/demo';
+import { demoMachine, demoReadings } from '../support/demo';
 import { blankMachine, edited } from '../../src/machine/edit';
 import type { Change } from '../../src/machine/announce';
 import type { Stored } from '../../src/machine/failure';

@@ -39,7 +39,7 @@ export function CaseBanner(props: { machine: Machine; calculator: string; kept: 
     const [only] = answers;
     if (answers.length > 1) setOpen({ of, reading });
     else if (only) {
-      const note = await readingNote(reading);
+      const note = readingNote(reading);
       const { at, id } = reading;
       await keep(of, { kind: 'answer', check: of.check.id, answer: only.id, note, reading: { at, id } });
     }

@@ -38,7 +38,7 @@ export function CaseProof(props: { case: Case; cause: CauseId }) {
       setProblem(say.proof.ask);
       return;
     }
-    const said = words().trim() || (reading ? await readingNote(reading) : say.proof.seePhoto);
+    const said = words().trim() || (reading ? readingNote(reading) : say.proof.seePhoto);
     const how = cure()?.note === cause().replace?.headline ? 'replaced' : 'cured';
     const proof = reading ? { reading: { at: reading.at, id: reading.id } } : {};
     const at = new Date().toISOString();

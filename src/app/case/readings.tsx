@@ -35,9 +35,9 @@ export function CaseReadings(props: { case: Case; check: WordedInspection; onEnt
 /** One reading as a check's answer; where its verdict has several answers, the person picks. */
 export function TakeReading(props: { reading: Reading; check: WordedInspection; onEntry: (entry: NewEntry) => void }) {
   const answers = () => answersTo(props.check, props.reading.verdict);
-  const take = async (answer: string) => {
+  const take = (answer: string) => {
     const { at, id } = props.reading;
-    const note = await readingNote(props.reading);
+    const note = readingNote(props.reading);
     props.onEntry({ kind: 'answer', check: props.check.id, answer, note, reading: { at, id } });
   };
   return (
@@ -49,7 +49,7 @@ export function TakeReading(props: { reading: Reading; check: WordedInspection; 
       <div class="case-keys">
         <For each={answers()}>
           {(answer) => (
-            <button type="button" class="button" onClick={() => void take(answer.id)}>
+            <button type="button" class="button" onClick={() => take(answer.id)}>
               {answers().length > 1 ? answer.label : say.reading.take}
             </button>
           )}

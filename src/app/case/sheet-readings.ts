@@ -2,7 +2,6 @@ import type { Case, Reading } from '../../machine/schema';
 import type { ReadingLines } from './sheet';
 import say from './words/en';
 import type { Records } from '../desk/records';
-import { loadFacts, nameIn } from '../desk/check-facts';
 import { titleOf, verdictWord } from '../desk/reading-entry';
 
 /** The readings that a case's answers and its proof rest on, as far as they are there, each with its numbers. */
@@ -10,17 +9,16 @@ export async function readingsOfCase(readingAt: Records['readingAt'], one: Case)
   const entries = one.log.flatMap((entry) => (entry.kind === 'answer' && entry.reading ? [entry.reading] : []));
   const taken = [...entries, ...(one.closed?.reading ? [one.closed.reading] : [])];
   const found = await Promise.all(taken.map((at) => readingAt({ machine: one.machine, ...at })));
-  return Promise.all(found.flatMap((reading) => (reading ? [linesOf(reading)] : [])));
+  return found.flatMap((reading) => (reading ? [linesOf(reading)] : []));
 }
 
-async function linesOf(reading: Reading): Promise<ReadingLines> {
-  const { calculator } = await loadFacts(reading.calculator);
+function linesOf(reading: Reading): ReadingLines {
   return {
     id: reading.id,
     title: titleOf(reading.calculator),
     lines: [
-      say.sheet.verdict(verdictWord(reading.calculator, reading.verdict), reading.headline),
-      ...Object.entries(reading.results).map(([symbol, { text }]) => `${nameIn(calculator, reading, symbol)} ${text}`),
+      say.sheet.verdict(verdictWord(reading.calculator, reading.verdict), reading.order.sentence),
+      ...Object.values(reading.results).map(({ name, text }) => `${name} ${text}`),
     ],
   };
 }

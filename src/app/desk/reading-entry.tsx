@@ -24,7 +24,7 @@ export function ReadingEntry(props: { reading: Reading }) {
         <strong>{titleOf(props.reading.calculator)}</strong>:{' '}
         {verdictWord(props.reading.calculator, props.reading.verdict).toLowerCase()}
         <br />
-        <span class="small">{props.reading.headline}</span>
+        <span class="small">{props.reading.order.sentence}</span>
         <br />
         <span class="faint small">
           {printTime(props.reading.at)}

@@ -1,11 +1,9 @@
-import { listed, loadCalculator } from '../../engine/list';
-import { symbolOf } from '../../engine/evaluate';
 import { FILE_LIMITS, writeFile } from '../../machine/exchange';
-import { writeCsv, type NameResult } from '../../machine/exchange-csv';
+import { writeCsv } from '../../machine/exchange-csv';
 import { gather, type Scope } from '../../machine/exchange-store';
 import type { StoredRecord } from '../../machine/schema';
 import type { Store } from '../../machine/store';
-import { unitById } from '../../quantity/unit';
+import { explainAll } from '../desk/explain';
 import say from './words/en';
 
 export type Form = 'file' | 'csv';
@@ -32,17 +30,10 @@ export interface Made {
 
 export type Making = { readonly ok: true; readonly made: Made } | { readonly ok: false; readonly reason: string };
 
-/** Names and units of the results, as the checks know them. */
-async function resultNames(records: readonly StoredRecord[]): Promise<NameResult> {
-  const ids = new Set(records.flatMap((one) => (one.type === 'reading' ? [one.calculator] : [])));
-  const known = listed.map(({ id }) => id).filter((id) => ids.has(id));
-  const loaded = new Map(await Promise.all(known.map(async (id) => [id, await loadCalculator(id)] as const)));
-  return (calculator, symbol, unit) => {
-    const formulas = loaded.get(calculator)?.calculator.formulas ?? [];
-    const candidates = formulas.filter((formula) => symbolOf(formula) === symbol);
-    const units = candidates.map(({ measure }) => unitById(measure.kind, unit));
-    return { name: candidates[0]?.meaning ?? symbol, unit: units.find((one) => one !== undefined) };
-  };
+/** The records with names in readings of an earlier version. */
+async function named(records: readonly StoredRecord[]): Promise<readonly StoredRecord[]> {
+  const readings = records.filter((one) => one.type === 'reading');
+  return [...records.filter((one) => one.type !== 'reading'), ...(await explainAll(readings))];
 }
 
 const plain = (words: string): string =>
@@ -88,7 +79,7 @@ export async function makeFile(store: Store, wanted: Wanted): Promise<Making> {
   const made = { wanted, at, counts, missing: found.value.unreadable.length };
   if (wanted.form === 'csv') {
     // The mark in front makes spreadsheets read the text as UTF-8: ° and µ are lost otherwise.
-    const text = `\uFEFF${writeCsv(records, await resultNames(records))}`;
+    const text = `\uFEFF${writeCsv(await named(records))}`;
     return { ok: true, made: { ...made, name: `${name}.csv`, blob: new Blob([text], { type: 'text/csv' }) } };
   }
   const blob = new Blob([writeFile(records, at.toISOString())], { type: 'application/json' });

@@ -113,7 +113,9 @@ export function Glance(props: { machine: Machine }) {
                 <VerdictMark state={line.latest?.verdict ?? 'none'} />
               </A>
               <For each={line.due}>
-                {(due) => <p class="due small">{printDue(due, line.facts.calculator, records.settings().mark)}</p>}
+                {(due) => (
+                  <p class="due small">{printDue(due, line.latest, line.facts.calculator, records.settings().mark)}</p>
+                )}
               </For>
             </li>
           )}

@@ -4,21 +4,22 @@ import { changedBetween, compare, didItWork, judgedBy, type Comparison, type Pai
 import type { Reading } from '../../machine/schema';
 import { formatMeasured } from '../../quantity/format';
 import type { DecimalMark } from '../../quantity/parse';
-import { limitsIn, nameIn, printChanged, printGap, unitIn, whole, type CheckFacts } from '../desk/check-facts';
+import { printChanged, type CheckFacts } from '../desk/check-facts';
 import { useRecords } from '../desk/context';
 import { printTime } from '../desk/time';
 import { readingHref } from '../desk/reading-entry';
+import { nameIn, printGap, unbroken, unitIn } from '../desk/reading-print';
 import say from './words/en';
 
 const half = ({ low, high }: { readonly low: number; readonly high: number }): number => (high - low) / 2;
 
 /** "Error across the bed: 0.412 ± 0.019 mm before, 0.011 ± 0.019 mm after. Better by 0.402 ± 0.027 mm; within the limit now." */
-function printComparison(one: Comparison, after: Reading, facts: CheckFacts, mark: DecimalMark): string {
-  const unit = unitIn(facts.calculator, after, one.of);
-  const print = (x: Comparison['before']) => whole(formatMeasured(x.value, half(x), unit, { mark }));
-  const gap = whole(printGap(one.gain.value, half(one.gain), unit, mark));
+function printComparison(one: Comparison, after: Reading, mark: DecimalMark): string {
+  const unit = unitIn(after, one.of);
+  const print = (x: Comparison['before']) => unbroken(formatMeasured(x.value, half(x), unit, { mark }));
+  const gap = unbroken(printGap(one.gain.value, half(one.gain), unit, mark));
   const stands = one.now === 'beyond' && one.was === 'beyond' ? 'still' : one.now;
-  const name = nameIn(facts.calculator, after, one.of);
+  const name = nameIn(after, one.of);
   return say.outcome.comparison(name, print(one.before), print(one.after), one.change, gap, stands);
 }
 
@@ -29,18 +30,21 @@ export function Outcome(props: { pair: Pair; facts: CheckFacts }) {
   const found = createMemo(() => {
     const { before, after } = props.pair;
     if (!after) return undefined;
-    const comparisons = limitsIn(props.facts.calculator, after).flatMap((limit) => compare(before, after, limit) ?? []);
+    const comparisons = after.limits.flatMap((limit) => compare(before, after, limit) ?? []);
     return {
       after,
       answer: didItWork(comparisons),
       judged: judgedBy(comparisons),
-      changed: changedBetween(before, after, props.facts.uses),
+      changed: changedBetween(before, after, props.facts.uses).map((one) =>
+        printChanged(one, before, (choice) => after.options[choice]?.text, mark()),
+      ),
     };
   });
   return (
     <div class="panel outcome">
       <p>
-        <A href={readingHref(props.pair.before)}>{printTime(props.pair.before.at)}</A>: {props.pair.before.headline}
+        <A href={readingHref(props.pair.before)}>{printTime(props.pair.before.at)}</A>:{' '}
+        {props.pair.before.order.sentence}
       </p>
       <Show when={found()} fallback={<p class="faint">{say.outcome.notYet}</p>}>
         {(now) => (
@@ -49,14 +53,10 @@ export function Outcome(props: { pair: Pair; facts: CheckFacts }) {
               {say.outcome.question} <strong>{say.outcome.answers[now().answer]}</strong>
             </p>
             <ul>
-              <For each={now().judged}>
-                {(one) => <li>{printComparison(one, now().after, props.facts, mark())}</li>}
-              </For>
+              <For each={now().judged}>{(one) => <li>{printComparison(one, now().after, mark())}</li>}</For>
             </ul>
             <Show when={now().changed.length > 0}>
-              <p class="problem">
-                {say.outcome.changed(now().changed.map((one) => printChanged(one, props.facts.calculator, mark())))}
-              </p>
+              <p class="problem">{say.outcome.changed(now().changed)}</p>
             </Show>
             <p class="small faint">
               {say.outcome.again} <A href={readingHref(now().after)}>{printTime(now().after.at)}</A>.{' '}

@@ -6,10 +6,12 @@ import { LIMITS } from '../../machine/schema-parts';
 import { formatMeasured } from '../../quantity/format';
 import { toolById } from '../../reference/tools';
 import { VerdictMark } from '../../ui/verdict-mark';
-import { loadFacts, nameIn, unitIn, whole, type CheckFacts } from '../desk/check-facts';
+import { inSheetOrder, loadFacts, type CheckFacts } from '../desk/check-facts';
 import { useRecords } from '../desk/context';
 import { OfMachine } from '../desk/of-machine';
+import { shownIn, unbroken } from '../desk/reading-print';
 import { Outcome } from './outcome';
+import { retold } from './retold';
 import { printTime } from '../desk/time';
 import { titleOf, verdictWord } from '../desk/reading-entry';
 import { ReadingPhoto } from '../desk/reading-photo';
@@ -59,6 +61,7 @@ function ReadingSheet(props: { machine: Machine; reading: Reading }) {
   const records = useRecords();
   const navigate = useNavigate();
   const [facts] = createResource(() => props.reading.calculator, loadFacts);
+  const told = createMemo(() => retold(props.reading.order, facts.latest?.calculator, records.settings().mark));
   const remove = async () => {
     if (await records.removeReading(props.reading)) navigate(`/machines/${props.machine.id}`);
   };
@@ -73,13 +76,16 @@ function ReadingSheet(props: { machine: Machine; reading: Reading }) {
         <div>
           <strong>{verdictWord(props.reading.calculator, props.reading.verdict)}</strong>
           <br />
-          {props.reading.headline}
+          {told().sentence}
         </div>
       </div>
-      <Show when={props.reading.steps.length > 0}>
+      <Show when={told().steps.length > 0}>
         <ol>
-          <For each={props.reading.steps}>{(step) => <li>{step}</li>}</For>
+          <For each={told().steps}>{(step) => <li>{step}</li>}</For>
         </ol>
+      </Show>
+      <Show when={!props.reading.whole}>
+        <p class="small faint">{say.reading.earlier}</p>
       </Show>
       <Show when={facts.latest}>
         {(known) => (
@@ -132,18 +138,18 @@ function printOrigin({ origin, tool }: Reading['entries'][string]): string {
 
 function Entered(props: Part) {
   const records = useRecords();
-  const calculator = () => props.facts.calculator;
-  const print = (symbol: string, { value, half }: Reading['entries'][string]) =>
-    whole(formatMeasured(value, half, unitIn(calculator(), props.reading, symbol), { mark: records.settings().mark }));
-  const options = () =>
-    Object.entries(props.reading.choices).map(([name, option]) => {
-      const spec = calculator()?.choices[name];
-      return { label: spec?.label ?? name, option: spec?.options[option]?.label ?? option };
-    });
-  const entries = createMemo(() => {
-    const order = Object.keys(calculator()?.inputs ?? {});
-    return Object.entries(props.reading.entries).sort(([a], [b]) => order.indexOf(a) - order.indexOf(b));
-  });
+  const print = (entry: Reading['entries'][string]) =>
+    unbroken(formatMeasured(entry.value, entry.half, shownIn(entry), { mark: records.settings().mark }));
+  const options = () => {
+    const order = Object.keys(props.facts.calculator?.choices ?? {});
+    const all = Object.entries(props.reading.options);
+    return all.sort(([a], [b]) => order.indexOf(a) - order.indexOf(b)).map(([, option]) => option);
+  };
+  const entries = createMemo(() =>
+    inSheetOrder(props.facts.calculator, Object.keys(props.reading.entries)).flatMap(
+      (symbol) => props.reading.entries[symbol] ?? [],
+    ),
+  );
   return (
     <section class="section">
       <h2>{say.reading.entered}</h2>
@@ -152,17 +158,17 @@ function Entered(props: Part) {
           <For each={options()}>
             {(one) => (
               <tr>
-                <th scope="row">{one.label}</th>
-                <td>{one.option}</td>
+                <th scope="row">{one.name}</th>
+                <td>{one.text}</td>
               </tr>
             )}
           </For>
           <For each={entries()}>
-            {([symbol, entry]) => (
+            {(entry) => (
               <tr>
-                <th scope="row">{nameIn(calculator(), props.reading, symbol)}</th>
+                <th scope="row">{entry.name}</th>
                 <td>
-                  {print(symbol, entry)}
+                  {print(entry)}
                   <br />
                   <span class="faint small">{printOrigin(entry)}</span>
                 </td>
@@ -177,16 +183,20 @@ function Entered(props: Part) {
 
 /** As they were printed then. */
 function Results(props: Part) {
+  const results = () =>
+    inSheetOrder(props.facts.calculator, Object.keys(props.reading.results)).flatMap(
+      (symbol) => props.reading.results[symbol] ?? [],
+    );
   return (
     <section class="section">
       <h2>{say.reading.results}</h2>
       <table class="sheet-table reading-values">
         <tbody>
-          <For each={Object.entries(props.reading.results)}>
-            {([symbol, result]) => (
+          <For each={results()}>
+            {(result) => (
               <tr>
-                <th scope="row">{nameIn(props.facts.calculator, props.reading, symbol)}</th>
-                <td>{whole(result.text)}</td>
+                <th scope="row">{result.name}</th>
+                <td>{unbroken(result.text)}</td>
               </tr>
             )}
           </For>

@@ -113,7 +113,7 @@ function Standing(props: {
             <div>
               <strong>{verdictWord(props.check, latest().verdict)}</strong>, {printTime(latest().at)}
               <br />
-              {latest().headline}
+              {latest().order.sentence}
             </div>
           </div>
         )}
@@ -121,7 +121,8 @@ function Standing(props: {
       <For each={due()}>
         {(one) => (
           <p class="due">
-            <strong>{say.check.due}</strong> {printDue(one, props.facts.calculator, records.settings().mark)}
+            <strong>{say.check.due}</strong>{' '}
+            {printDue(one, props.latest, props.facts.calculator, records.settings().mark)}
           </p>
         )}
       </For>

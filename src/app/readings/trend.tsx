@@ -1,6 +1,5 @@
 import { createMemo, createSignal, For, Show } from 'solid-js';
 import { A } from '@solidjs/router';
-import { symbolOf } from '../../engine/evaluate';
 import { trendOf, type Point } from '../../machine/history';
 import type { Reading } from '../../machine/schema';
 import { formatMeasured, formatValue } from '../../quantity/format';
@@ -8,10 +7,11 @@ import { fromSi, type Unit } from '../../quantity/unit';
 import { Fold } from '../../ui/fold';
 import { TrendChart } from '../../ui/trend-chart';
 import { verdictWords } from '../../ui/verdict-mark';
-import { limitsIn, nameIn, unitIn, whole, type CheckFacts } from '../desk/check-facts';
+import { inSheetOrder, type CheckFacts } from '../desk/check-facts';
 import { useRecords } from '../desk/context';
 import { printTime } from '../desk/time';
 import { readingHref } from '../desk/reading-entry';
+import { nameIn, unbroken, unitIn } from '../desk/reading-print';
 import say from './words/en';
 
 /** Rows of the table; the chart draws all. */
@@ -28,21 +28,19 @@ export function Trends(props: Props) {
   const [picked, setPicked] = createSignal<string>();
   const symbols = createMemo(() => {
     const found = new Set(props.readings.flatMap((reading) => Object.keys(reading.results)));
-    const inOrder = (props.facts.calculator?.formulas ?? []).map(symbolOf).filter((symbol) => found.has(symbol));
-    return [...new Set([...inOrder, ...found])];
+    return inSheetOrder(props.facts.calculator, [...found]);
   });
   const limited = createMemo(() => [
     ...new Set(
       props.readings
-        .flatMap((reading) => limitsIn(props.facts.calculator, reading).map((limit) => limit.of))
+        .flatMap((reading) => reading.limits.map((limit) => limit.of))
         .filter((symbol) => symbols().includes(symbol)),
     ),
   ]);
   const others = () => symbols().filter((symbol) => !limited().includes(symbol));
   const other = () => picked() ?? (limited().length === 0 ? others()[0] : undefined);
   const newestWith = (symbol: string) => props.readings.find((reading) => reading.results[symbol]);
-  const nameOf = (symbol: string) =>
-    ((reading) => (reading ? nameIn(props.facts.calculator, reading, symbol) : symbol))(newestWith(symbol));
+  const nameOf = (symbol: string) => ((reading) => (reading ? nameIn(reading, symbol) : symbol))(newestWith(symbol));
   return (
     <>
       <For each={limited()}>{(symbol) => <Trend symbol={symbol} name={nameOf(symbol)} {...props} />}</For>
@@ -69,13 +67,10 @@ export function Trends(props: Props) {
 function Trend(props: Props & { symbol: string; name: string }) {
   const records = useRecords();
   const mark = () => records.settings().mark;
-  const points = createMemo(() => {
-    const { calculator } = props.facts;
-    return trendOf(props.readings, props.symbol, (reading) => limitsIn(calculator, reading));
-  });
+  const points = createMemo(() => trendOf(props.readings, props.symbol));
   const unit = createMemo<Unit | undefined>(() => {
     const newest = points().at(-1)?.reading;
-    return newest && unitIn(props.facts.calculator, newest, props.symbol);
+    return newest && unitIn(newest, props.symbol);
   });
   return (
     <Show when={unit()}>
@@ -113,7 +108,7 @@ function PointTable(props: { points: readonly Point[]; unit: Unit }) {
   const records = useRecords();
   const mark = () => records.settings().mark;
   const print = (point: Point) =>
-    whole(formatMeasured(point.value, (point.high - point.low) / 2, props.unit, { mark: mark() }));
+    unbroken(formatMeasured(point.value, (point.high - point.low) / 2, props.unit, { mark: mark() }));
   const limit = ({ min, max }: Point) => {
     const show = (si: number) => formatValue(si, 0, props.unit, { mark: mark() });
     if (min !== undefined && max !== undefined) return say.trend.between(show(min), show(max));

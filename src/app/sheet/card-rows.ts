@@ -1,7 +1,8 @@
 import { applies, type Calculator } from '../../engine/calculator';
 import { inSentence, unitOf, type Evaluation, type Situation } from '../../engine/evaluate';
 import { printCitation } from '../../reference/citation';
-import { printKnown, printOrigin, printSymbol } from './print';
+import { printKnown, printSymbol } from '../desk/print-result';
+import { printOrigin } from './print';
 import say from './words/en';
 
 /** A row of the card: what, its value as printed, and where that comes from; no origin for an option. */

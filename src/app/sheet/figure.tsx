@@ -1,6 +1,7 @@
 import { useRecords } from '../desk/context';
 import type { Sheet } from './open-sheet';
-import { printSymbol, valueOf } from './print';
+import { printSymbol } from '../desk/print-result';
+import { valueOf } from './print';
 
 /** The drawing of a check, to scale with the values on its bench. */
 export function SheetFigure(props: { sheet: Sheet }) {

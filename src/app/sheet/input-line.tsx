@@ -5,7 +5,8 @@ import { QuantityField } from '../../ui/quantity-field';
 import { phones } from '../phone/phones';
 import type { OnBench } from './bench';
 import type { Lines } from './lines';
-import { printOrigin, printSymbol } from './print';
+import { printSymbol } from '../desk/print-result';
+import { printOrigin } from './print';
 import { toolOptions } from './tool-options';
 import say from './words/en';
 

@@ -1,7 +1,7 @@
 import { createMemo, createSignal, For, Show } from 'solid-js';
 import { ReadingTable, type TableCell, type TableColumn } from '../../ui/reading-table';
 import type { OnBench } from './bench';
-import { printSymbol } from './print';
+import { printSymbol } from '../desk/print-result';
 import { createCells, type Cell, type OnTable } from './table-cells';
 import { fillTable } from './table-fill';
 import { TableWatch } from './table-watch';

@@ -9,8 +9,9 @@ import { printCitation } from '../../reference/citation';
 import { Gauge } from '../../ui/gauge';
 import { createVisible } from '../../ui/visible';
 import { Working } from '../../ui/working';
+import { printKnown, printSymbol } from '../desk/print-result';
 import type { Bench, OnBench } from './bench';
-import { printKnown, printPutIn, printSymbol, valueOf } from './print';
+import { printPutIn, valueOf } from './print';
 import say from './words/en';
 
 interface Moment {

@@ -48,6 +48,7 @@ const en = {
     unknownVersion: 'the version is not a known one',
     upsideDown: 'the interval is upside down',
     noEntry: 'this is no entry of a case',
+    notArgs: 'words cannot be made from this',
   },
   record: {
     notOurs: 'This is not a record of Trammel.',
@@ -108,24 +109,17 @@ const en = {
     columns: [
       ...['time', 'machine', 'machine id', 'reading id', 'check', 'verdict', 'instruction', 'note'],
       ...['result', 'symbol', 'value', 'low', 'high', 'unit', 'as shown'],
+      ...['limit', 'limit least', 'limit most', 'limit verdict', 'kept by'],
     ],
+    keptBy: { whole: 'this form', earlier: 'an earlier form: names and limits of today' },
     plainUnit: 'SI',
   },
   demo: {
     name: 'Bench printer, window side',
     note: 'Invented, to look around with. Town repair workshop: two screws joined by a belt; the right side stood high after a knock.',
-    before: {
-      headline: 'The right side is high: turn the right screw anticlockwise, seen from above, by 2 teeth.',
-      steps: [
-        'Slacken the sync belt, lift it off the right pulley, turn that screw anticlockwise (seen from above) by 2 teeth, put the belt back.',
-        'Then loosen the pulley’s grub screw on the right side, turn that screw clockwise by 2.3°, tighten; or leave it, what remains is within the limit.',
-      ],
-      note: 'First layer thin on the right. A crate was put down on the gantry.',
-    },
-    after: {
-      headline: 'Leave it: the gantry is level enough.',
-      steps: ['Note the reading for this machine; measure again after the belt or a screw was touched.'],
-      note: 'A week of printing since the belt was put back: it has held.',
+    notes: {
+      before: 'First layer thin on the right. A crate was put down on the gantry.',
+      after: 'A week of printing since the belt was put back: it has held.',
     },
   },
 };

@@ -24,8 +24,14 @@ export function machineRecords(device: Device, { changeSettings }: SettingRecord
     },
     /** The invented machine with its readings. @returns its id */
     addDemo: async (): Promise<string> => {
-      const { demoMachine, demoReadings } = await import('../../../machine/demo');
-      if (await save(demoMachine, ...demoReadings)) await changeSettings({ machine: demoMachine.id });
+      const [{ demoMachine, demoCheck }, { demoReadings }, { loadCalculator }] = await Promise.all([
+        import('../../../machine/demo'),
+        import('../demo-readings'),
+        import('../../../engine/list'),
+      ]);
+      const check = await loadCalculator(demoCheck);
+      if (await save(demoMachine, ...(check ? demoReadings(check.calculator) : [])))
+        await changeSettings({ machine: demoMachine.id });
       return demoMachine.id;
     },
     /** @returns false where it was not changed, which the person has been told */

@@ -13,6 +13,10 @@ import say from './words/en';
 const PART = 100;
 
 type Taken = Pick<Reading, 'machine' | 'at' | 'id'>;
+/** Readings of an earlier version are completed as they are taken out; what is stored stays. */
+const named = async (readings: readonly Reading[]): Promise<readonly Reading[]> =>
+  readings.every(({ whole }) => whole) ? readings : (await import('../explain')).explainAll(readings);
+
 const keyFor = ({ machine, at, id }: Taken) => readingKey(machine, at, id);
 
 /** One reading at a time: looked up, noted on, given a photo, removed. */
@@ -20,7 +24,10 @@ function singleReadings(device: Device) {
   const { opened, told } = device;
   return {
     /** Undefined where it was removed. */
-    readingAt: async (taken: Taken): Promise<Reading | undefined> => told(await (await opened).get(keyFor(taken))),
+    readingAt: async (taken: Taken): Promise<Reading | undefined> => {
+      const found = told(await (await opened).get(keyFor(taken)));
+      return found && (await named([found]))[0];
+    },
     /** The next reading of the same check on the same machine; undefined while there is none. */
     readingAfter: async ({ machine, calculator, at, id }: Reading): Promise<Reading | undefined> => {
       const store = await opened;
@@ -30,12 +37,12 @@ function singleReadings(device: Device) {
         const want = { calculator, limit: PART, ...(before === undefined ? {} : { before }) };
         const page = told(await store.latest(machine, want));
         for (const reading of page?.records ?? []) {
-          if (reading.at < at || reading.id === id) return after;
+          if (reading.at < at || reading.id === id) return after && (await named([after]))[0];
           after = reading;
         }
         before = page?.next;
       } while (before !== undefined);
-      return after;
+      return after && (await named([after]))[0];
     },
     noteOn: async (taken: Taken, note: string): Promise<boolean> => {
       const result = await (await opened).change(keyFor(taken), (old) => (old ? { ...old, note } : undefined));
@@ -74,8 +81,10 @@ export function readingRecords(device: Device, { changeSettings }: SettingRecord
   return {
     ...singleReadings(device),
     /** Some of a machine's readings, from the newest back: constant in time however many there are. */
-    latestReadings: async (machine: string, want: Latest): Promise<Page> =>
-      told(await (await opened).latest(machine, want)) ?? { records: [], unreadable: [], next: undefined },
+    latestReadings: async (machine: string, want: Latest): Promise<Page> => {
+      const page = told(await (await opened).latest(machine, want));
+      return page ? { ...page, records: await named(page.records) } : { records: [], unreadable: [], next: undefined };
+    },
     /** Readings that no export of everything holds; those of invented machines left out. */
     countUnexported: async (): Promise<number> => {
       const store = await opened;

@@ -55,6 +55,8 @@ const en = {
     hold: 'Hold the other phone’s camera over it.',
     close: 'Close',
   },
+  /** A value and the ends of the interval that it stands in. */
+  leaning: (value: string, low: string, high: string) => `${value} (${low} to ${high})`,
   changed: {
     value: (name: string, was: string, now: string) => `${name}: ${was} then, ${now} now`,
     option: (name: string, was: string, now: string) => `${name}: “${was}” then, “${now}” now`,

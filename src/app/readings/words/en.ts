@@ -21,6 +21,8 @@ const en = {
     gone: 'No such reading',
     mayBeRemoved: 'It may have been removed.',
     on: (time: string) => `${time}, on`,
+    earlier:
+      'Kept by an earlier version of Trammel: its names and limits are today’s, and what that version did not keep (what a model worked out) is not known.',
     note: 'Note',
     overTime: 'This check over time',
     remove: 'Remove this reading',

@@ -31,8 +31,6 @@ const en = {
     /** "machine, caliper, ± 0.030 mm" */
     parts: (parts: readonly string[]) => parts.join(', '),
   },
-  /** A value and the ends of the interval that it stands in. */
-  leaning: (value: string, low: string, high: string) => `${value} (${low} to ${high})`,
   tools: {
     readWith: (tool: string) => `read with: ${tool}`,
     marked: 'as marked, or as set',

@@ -1,0 +1,29 @@
+import type { Calculator } from '../../engine/calculator';
+import { instructionOf } from '../../engine/tell';
+import type { Reading } from '../../machine/schema';
+import type { DecimalMark } from '../../quantity/parse';
+
+/** What was to be done, in words. */
+export interface Retold {
+  readonly sentence: string;
+  readonly steps: readonly string[];
+}
+
+/**
+ * A kept order in the words of today where the calculator still has all its keys, else in those of then. A key whose words come
+ * to need other arguments gets another name (DEVELOPERS.md, Stored records).
+ * @param calc undefined where the check is no longer there
+ */
+export function retold(order: Reading['order'], calc: Calculator | undefined, mark: DecimalMark): Retold {
+  const kept = { sentence: order.sentence, steps: order.steps.map(({ text }) => text) };
+  if (!calc) return kept;
+  const has = (words: object, key: string): boolean => Object.hasOwn(words, key);
+  if (!has(calc.words.orders, order.say) || !order.steps.every(({ say }) => has(calc.words.steps, say))) return kept;
+  try {
+    const { sentence, steps } = instructionOf(calc, { ...order, movements: [], measureAgain: false }, mark);
+    return { sentence, steps };
+  } catch {
+    // A record from elsewhere may hold anything under a key that exists: the words then have nothing to be made from.
+    return kept;
+  }
+}

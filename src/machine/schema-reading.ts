@@ -1,0 +1,100 @@
+import * as v from 'valibot';
+import { args } from './schema-args';
+import * as part from './schema-parts';
+import say from './words/en';
+
+/** What a symbol or a limit was called; empty where that was not kept. */
+const name = part.text(part.LIMITS.line);
+const line = part.text(part.LIMITS.line);
+const verdict = part.oneOf('within', 'beyond', 'too close', 'none');
+
+const entry = part.fields({
+  name,
+  value: part.number,
+  half: part.half,
+  kind: part.kindOrNone,
+  unit: part.idOrNone,
+  origin: part.origin,
+  tool: part.idOrNone,
+});
+
+const result = v.pipe(
+  part.fields({
+    name,
+    value: part.number,
+    low: part.number,
+    high: part.number,
+    kind: part.kindOrNone,
+    unit: part.idOrNone,
+    /** As it was printed, with unit. */
+    text: part.text(part.LIMITS.typed),
+  }),
+  v.check(({ low, high }) => low <= high, say.field.upsideDown),
+);
+
+/** A limit that was in force: `of`, `max` and `min` are symbols of results or entries. */
+const limit = part.fields({
+  of: part.symbol,
+  name,
+  max: v.exactOptional(part.symbol),
+  min: v.exactOptional(part.symbol),
+  /** The size counts, not the sign. */
+  symmetric: v.boolean(say.field.shouldBeYesOrNo),
+  verdict,
+});
+
+/** What was to be done: the keys of its words and what they were made from, and the words as they were. */
+const order = part.fields({
+  say: part.keyOrNone,
+  args,
+  glance: line,
+  /** Where nothing was to be done: why. */
+  sentence: line,
+  steps: v.pipe(
+    v.array(part.fields({ say: part.keyOrNone, args, text: line }), say.field.shouldBeList),
+    v.maxLength(part.LIMITS.steps, say.field.tooManySteps(part.LIMITS.steps)),
+  ),
+});
+
+/** A reading of a check, with all that it needs to be read again: names, units and limits as they were under its options. */
+export const readingFields = {
+  id: part.id,
+  machine: part.id,
+  calculator: part.id,
+  at: part.time,
+  entries: part.map(part.symbol, entry),
+  /** Options by their ids. */
+  choices: part.choices(part.symbol),
+  /** The same in words. */
+  options: part.map(part.symbol, part.fields({ name, text: line })),
+  results: part.map(part.symbol, result),
+  limits: part.listOf(limit, part.LIMITS.limits),
+  verdict,
+  order,
+  note: part.text(part.LIMITS.note),
+  /** False where an earlier version kept it: without names, kinds, limits and results of the model. */
+  whole: v.boolean(say.field.shouldBeYesOrNo),
+};
+
+type Raw = Readonly<Record<string, unknown>>;
+
+const unnamed = (map: unknown): unknown =>
+  part.isPlain(map)
+    ? Object.fromEntries(
+        Object.entries(map).map(([symbol, one]) => [symbol, part.isPlain(one) ? { ...one, name: '', kind: '' } : one]),
+      )
+    : map;
+
+/** A reading of version 3, which kept neither names nor limits nor what the model made. */
+export function fromVersion3({ headline, steps, entries, results, ...rest }: Raw): Raw {
+  const worded = Array.isArray(steps) ? steps.map((text: unknown) => ({ say: '', args: {}, text })) : steps;
+  return {
+    ...rest,
+    entries: unnamed(entries),
+    options: {},
+    results: unnamed(results),
+    limits: [],
+    order: { say: '', args: {}, glance: '', sentence: headline, steps: worded },
+    whole: false,
+  };
+}
