@@ -22,7 +22,7 @@ const fault = (code: string, place: string, text: string) => ({
   errors: [{ messageId: 'logic', data: { place, text } }],
 });
 
-tester.run('no words in logic', rule as Parameters<RuleTester['run']>[1], {
+tester.run('no words in logic', rule, {
   valid: [
     '<p>{say.done} ± {value}%</p>',
     '<text>R</text>',
@@ -90,7 +90,7 @@ const typed = new RuleTester({
   },
 });
 
-typed.run('no words in logic, where the types allow a few strings only', rule as Parameters<RuleTester['run']>[1], {
+typed.run('no words in logic, where the types allow a few strings only', rule, {
   valid: [few],
   invalid: [{ ...any, errors: [{ messageId: 'logic', data: { place: 'logic', text: 'too close' } }] }],
 });
