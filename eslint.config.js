@@ -1,6 +1,36 @@
 import tseslint from 'typescript-eslint';
 import solid from 'eslint-plugin-solid/configs/typescript';
 import globals from 'globals';
+import house from './build/words-rule.js';
+
+/** Rooms whose words still stand in their logic. It only shrinks: take a folder out, run eslint on it, move what it names. */
+const notYetMoved = [
+  'src/app/sheet/**',
+  'src/engine/**',
+  'src/calculators/bed-tram/**',
+  'src/calculators/belt-pair/**',
+  'src/calculators/belt-tension/**',
+  'src/calculators/carriage-binding/**',
+  'src/calculators/dual-z-sync/**',
+  'src/calculators/filament-moisture/**',
+  'src/calculators/heater-check/**',
+  'src/calculators/lead-screw-straightness/**',
+  'src/calculators/missed-feed/**',
+  'src/calculators/resume-height/**',
+  'src/calculators/retraction/**',
+  'src/calculators/ridge-period/**',
+  'src/calculators/ringing/**',
+  'src/calculators/screw-holding/**',
+  'src/calculators/screw-lead/**',
+  'src/calculators/screw-step/**',
+  'src/calculators/sensor-check/**',
+  'src/calculators/squareness/**',
+  'src/calculators/steps-per-length/**',
+  'src/calculators/test-column/**',
+  'src/calculators/thread-repair/**',
+  'src/calculators/wheel-preload/**',
+  'src/calculators/workshop-air/**',
+];
 
 export default tseslint.config(
   { ignores: ['dist', 'dist-*', 'node_modules', 'test-results', 'shots'] },
@@ -11,7 +41,14 @@ export default tseslint.config(
       globals: globals.browser,
       parserOptions: {
         projectService: {
-          allowDefaultProject: ['*.js', '*.cjs', 'test/*.mjs', 'test/browser/serve.mjs', 'test/bench/*.mjs'],
+          allowDefaultProject: [
+            '*.js',
+            '*.cjs',
+            'build/*.js',
+            'test/*.mjs',
+            'test/browser/serve.mjs',
+            'test/bench/*.mjs',
+          ],
         },
         tsconfigRootDir: import.meta.dirname,
       },
@@ -37,6 +74,12 @@ export default tseslint.config(
       'solid/no-destructure': 'error',
       'solid/no-innerhtml': 'off',
     },
+  },
+  {
+    files: ['src/**/*.{ts,tsx}'],
+    ignores: ['**/words/**', '**/*.test.ts', '**/outside*.ts', ...notYetMoved],
+    plugins: { house },
+    rules: { 'house/no-words-in-logic': 'error' },
   },
   {
     files: ['test/**/*.ts', 'src/**/*.test.ts'],

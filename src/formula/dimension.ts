@@ -26,12 +26,14 @@ function constantValue(node: Node): number | undefined {
   return undefined;
 }
 
-function agree(a: Node, b: Node, lookup: Lookup, what: string): Dimension {
+function agree(a: Node, b: Node, lookup: Lookup, chosenBy?: string): Dimension {
   const left = dimensionOf(a, lookup);
   const right = dimensionOf(b, lookup);
   if (isZero(a)) return right;
   if (isZero(b) || sameDimension(left, right)) return left;
-  throw new FormulaError(`${what} of ${describeDimension(left)} and ${describeDimension(right)}`);
+  throw new FormulaError(
+    `${chosenBy ?? 'a sum or difference'} of ${describeDimension(left)} and ${describeDimension(right)}`,
+  );
 }
 
 /**
@@ -49,7 +51,7 @@ function dimensionOf(node: Node, lookup: Lookup): Dimension {
     case 'negate':
       return dimensionOf(node.of, lookup);
     case 'operation': {
-      if (node.op === '+' || node.op === '-') return agree(node.left, node.right, lookup, 'a sum or difference');
+      if (node.op === '+' || node.op === '-') return agree(node.left, node.right, lookup);
       const left = dimensionOf(node.left, lookup);
       if (node.op === '^') {
         const exponent = constantValue(node.right);

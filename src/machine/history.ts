@@ -140,7 +140,7 @@ export function compare(before: Reading, after: Reading, limit: Limited): Compar
   const ea = worstOf(excesses(xa, limit, max, min));
   if (!eb || !ea) return undefined;
   const gain = minus(eb, ea);
-  const change = gain.low > 0 ? 'better' : gain.high < 0 ? 'worse' : 'no change';
+  const change: Comparison['change'] = gain.low > 0 ? 'better' : gain.high < 0 ? 'worse' : 'no change';
   return {
     of: limit.of,
     before: exactCopy(xb),

@@ -87,7 +87,13 @@ function backgroundOf(stretch: Stretch, before: Decimated | undefined): Backgrou
 }
 
 /** The comb that explains the lines, or why there is none. */
-function chooseComb(stretch: Stretch, lines: readonly Line[], rest: Float64Array, low: number, high: number) {
+function chooseComb(
+  stretch: Stretch,
+  lines: readonly Line[],
+  rest: Float64Array,
+  low: number,
+  high: number,
+): Comb | 'too noisy' | 'out of range' {
   const peaks: Peak[] = lines
     .filter((line) => !line.standing && line.gain > LEAST_GAIN && !isHum(line, lines, stretch.rate))
     .map((line) => peakOf(line, stretch.rate))

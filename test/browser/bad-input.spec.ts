@@ -1,5 +1,7 @@
 import { expect } from '@playwright/test';
 import { bench, calculatorIds, test } from './support';
+import say from '../../src/app/sheet/words/en';
+import ui from '../../src/ui/words/en';
 
 /** Not a number at all, and a number that no check can use. */
 const BAD = ['abc', '9e99'];
@@ -12,10 +14,10 @@ for (const id of calculatorIds) {
     await page.goto(`./#/check/${id}`);
     await expect(bench(page)).toBeVisible();
     // A worked example fills the sheet, so that there is a good verdict to lose.
-    await page.getByText('Worked examples').click();
-    const fill = page.getByRole('button', { name: 'Put these numbers in' });
+    await page.getByText(say.folds.examples).click();
+    const fill = page.getByRole('button', { name: say.examples.putIn });
     const word = bench(page).locator('.bench-word');
-    for (let i = 0; (await word.textContent()) === 'No verdict yet.'; i += 1) await fill.nth(i).click();
+    for (let i = 0; (await word.textContent()) === say.bar.word(ui.verdict.none); i += 1) await fill.nth(i).click();
     const verdict = (await word.textContent()) ?? '';
     const seldom = page.locator('summary', { hasText: 'Seldom changed' });
     if (await seldom.isVisible()) await seldom.click();

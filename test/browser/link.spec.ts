@@ -1,11 +1,12 @@
 import { expect, type Page } from '@playwright/test';
 import jsQR from 'jsqr';
 import { bench, enter, field, line, test } from './support';
+import say from '../../src/app/sheet/words/en';
 
 const HEIGHT = 'Height difference, right minus left';
 
 async function open(page: Page): Promise<string> {
-  await page.getByRole('heading', { name: 'Hand this check over' }).click();
+  await page.getByRole('heading', { name: say.folds.handOver }).click();
   return page.getByRole('textbox', { name: 'Link', exact: true }).inputValue();
 }
 
@@ -47,7 +48,7 @@ test('a check goes to a phone that has no such machine, by copied link', async (
   await newMachine(page, 'Left bench');
   await enter(page, 'Screw lead', '12');
   await enter(page, HEIGHT, '0,75');
-  await bench(page).getByRole('button', { name: 'Keep reading' }).click();
+  await bench(page).getByRole('button', { name: say.keeper.keep }).click();
   await expect(bench(page)).toContainText('Kept on Left bench');
   const headline = await bench(page).locator('.bench-headline').textContent();
 
@@ -80,7 +81,7 @@ test('a link does not write over the draft: it can be put back, and a reload sho
   await enter(page, HEIGHT, '0.31');
   await page.waitForTimeout(400);
   await page.goto('./#/check/dual-z-sync?v=1&dh=0.75;mm;caliper');
-  await expect(page.getByText('These numbers came with a link.')).toBeVisible();
+  await expect(page.getByText(say.arrival.cameWithLink)).toBeVisible();
   await expect(await field(page, HEIGHT)).toHaveValue('0.75');
   expect(new URL(page.url()).hash).toBe('#/check/dual-z-sync');
   await page.waitForTimeout(400);
@@ -89,9 +90,9 @@ test('a link does not write over the draft: it can be put back, and a reload sho
 
   await page.goto('./#/check/dual-z-sync?v=1&dh=0.75;mm;caliper');
   await expect(await field(page, HEIGHT)).toHaveValue('0.75');
-  await page.getByRole('button', { name: 'Put my numbers back' }).first().click();
+  await page.getByRole('button', { name: say.putBack }).first().click();
   await expect(await field(page, HEIGHT)).toHaveValue('0.31');
-  await expect(page.getByText('These numbers came with a link.')).toBeHidden();
+  await expect(page.getByText(say.arrival.cameWithLink)).toBeHidden();
 
   // Going on from the link's numbers is the person's own doing: then they are the draft.
   await page.goto('./#/check/dual-z-sync?v=1&dh=0.75;mm;caliper&P_h=8;mm');
@@ -113,7 +114,7 @@ test('a link that is opened while the same check is open takes the newest number
     await page.evaluate((text) => (location.hash = `#/check/dual-z-sync?v=1&dh=${text};mm;caliper`), value);
     await expect(await field(page, HEIGHT)).toHaveValue(value);
   }
-  await page.getByRole('button', { name: 'Put my numbers back' }).first().click();
+  await page.getByRole('button', { name: say.putBack }).first().click();
   await expect(await field(page, HEIGHT)).toHaveValue('0.32');
 });
 
@@ -124,7 +125,7 @@ test('what the machine on the bench keeps does not creep into a link’s check; 
   await newMachine(page, 'Left bench');
   await enter(page, 'Screw lead', '12');
   await enter(page, HEIGHT, '0.31');
-  await bench(page).getByRole('button', { name: 'Keep reading' }).click();
+  await bench(page).getByRole('button', { name: say.keeper.keep }).click();
   await expect(bench(page)).toContainText('Kept on Left bench');
 
   await page.goto('./#/check/dual-z-sync?v=1&dh=0.75;mm;caliper');
@@ -138,10 +139,10 @@ test('what the machine on the bench keeps does not creep into a link’s check; 
   // A reading from a link can be kept on a machine: its numbers go along when the machine is picked.
   await page.goto('./#/check/dual-z-sync?v=1&dh=0.75;mm;caliper');
   await expect(page.getByText('Left bench is off the bench')).toBeVisible();
-  await bench(page).getByRole('button', { name: 'Keep reading' }).click();
+  await bench(page).getByRole('button', { name: say.keeper.keep }).click();
   await bench(page).getByRole('combobox').selectOption({ label: 'Left bench' });
   await expect(await field(page, HEIGHT)).toHaveValue('0.75');
-  await page.getByRole('button', { name: 'Put my numbers back' }).first().click();
+  await page.getByRole('button', { name: say.putBack }).first().click();
   await expect(await field(page, HEIGHT)).toHaveValue('0.31');
 });
 
@@ -196,7 +197,7 @@ for (const theme of ['light', 'dark'] as const) {
 test('no link is made of an entry that cannot be used: it says which', async ({ page }) => {
   await page.goto('./#/check/dual-z-sync');
   await enter(page, HEIGHT, 'about one');
-  await page.getByRole('heading', { name: 'Hand this check over' }).click();
+  await page.getByRole('heading', { name: say.folds.handOver }).click();
   await expect(page.getByText(`Put this right first, then there is a link. ${HEIGHT}:`)).toBeVisible();
   await expect(page.getByRole('textbox', { name: 'Link', exact: true })).toBeHidden();
 });

@@ -1,5 +1,7 @@
 import { expect } from '@playwright/test';
 import { bench, enter, field, line, test } from './support';
+import say from '../../src/app/sheet/words/en';
+import ui from '../../src/ui/words/en';
 
 test('a reading becomes an instruction, is kept, and is found again without a signal', async ({ page, context }) => {
   await page.goto('./');
@@ -11,14 +13,14 @@ test('a reading becomes an instruction, is kept, and is found again without a si
   await page.getByLabel('Find a check').fill('one side high');
   await page.getByRole('link', { name: /Dual-Z sync/ }).click();
   await enter(page, 'Height difference, right minus left', '0,75');
-  await expect(bench(page)).toContainText('Beyond limit.');
+  await expect(bench(page)).toContainText(say.bar.word(ui.verdict.beyond));
   await expect(bench(page)).toContainText('turn the right screw anticlockwise, seen from above, by 2 teeth');
-  await bench(page).getByRole('button', { name: 'How, step by step' }).click();
+  await bench(page).getByRole('button', { name: say.bar.steps }).click();
   await expect(bench(page)).toContainText('turn that screw clockwise by 2.3°');
-  await expect(bench(page)).toContainText('Proof.');
+  await expect(bench(page)).toContainText(say.bar.proof);
 
   await enter(page, 'Screw lead', '8');
-  await bench(page).getByRole('button', { name: 'Keep reading' }).click();
+  await bench(page).getByRole('button', { name: say.keeper.keep }).click();
   await expect(bench(page)).toContainText('Kept on Left bench');
 
   await page.waitForFunction(async () => (await navigator.serviceWorker.ready).active?.state === 'activated');
@@ -36,7 +38,7 @@ test('a reading becomes an instruction, is kept, and is found again without a si
 test('the formula on the screen carries the numbers and the source', async ({ page }) => {
   await page.goto('./#/check/dual-z-sync');
   await enter(page, 'Height difference, right minus left', '0.75');
-  await page.getByText('Formulas, numbers put in, doubt').click();
+  await page.getByText(say.folds.workings).click();
   const card = page.locator('.working', { has: page.getByRole('heading', { name: 'Height of one tooth' }) });
   await expect(card.locator('math')).toHaveCount(2);
   await expect(card).toContainText('0.4 mm');
@@ -48,21 +50,21 @@ test('the formula on the screen carries the numbers and the source', async ({ pa
 test('a steel rule cannot tell the teeth; the sheet says which tool would', async ({ page }) => {
   await page.goto('./#/check/dual-z-sync');
   await enter(page, 'Height difference, right minus left', '0.75');
-  await page.getByLabel('Read with: Height difference, right minus left').selectOption('rule');
-  await expect(bench(page)).toContainText('Beyond limit.');
+  await page.getByLabel(ui.field.readWith('Height difference, right minus left')).selectOption('rule');
+  await expect(bench(page)).toContainText(say.bar.word(ui.verdict.beyond));
   await expect(bench(page)).toContainText('anything between 0 and 3');
-  await expect(bench(page)).toContainText('A caliper would settle it');
+  await expect(bench(page)).toContainText(say.bar.settle('caliper'));
   await enter(page, 'Height difference, right minus left', '0.3');
-  await expect(bench(page)).toContainText('Too close to call.');
+  await expect(bench(page)).toContainText(say.bar.word(ui.verdict['too close']));
 });
 
 test('the other way round: which reading makes two teeth', async ({ page }) => {
   await page.goto('./#/check/dual-z-sync');
-  await page.getByText('The other way round').click();
-  await page.getByLabel('I want the result').selectOption({ label: 'Teeth or steps out, as measured' });
-  await page.getByLabel('to be').fill('2');
-  await page.getByLabel('by changing').selectOption({ label: 'Height difference, right minus left' });
-  await page.getByRole('button', { name: 'Put it in' }).click();
+  await page.getByText(say.folds.ask).click();
+  await page.getByLabel(say.ask.wanted).selectOption({ label: 'Teeth or steps out, as measured' });
+  await page.getByLabel(say.ask.toBe).fill('2');
+  await page.getByLabel(say.ask.byChanging).selectOption({ label: 'Height difference, right minus left' });
+  await page.getByRole('button', { name: say.ask.putIn }).click();
   await expect(await field(page, 'Height difference, right minus left')).toHaveValue('0.8');
   await expect(bench(page)).toContainText('2 teeth');
 });
@@ -71,7 +73,7 @@ test('thumb: the keys nudge by one division and the rule drags', async ({ page }
   await page.goto('./#/check/dual-z-sync');
   const box = await field(page, 'Height difference, right minus left');
   await box.fill('0.75');
-  await page.getByRole('button', { name: 'More: Height difference, right minus left' }).click();
+  await page.getByRole('button', { name: ui.field.more('Height difference, right minus left') }).click();
   await expect(box).toHaveValue('0.76');
   const rule = page.locator('.thumb-rule').first();
   const area = await rule.boundingBox();
@@ -81,6 +83,6 @@ test('thumb: the keys nudge by one division and the rule drags', async ({ page }
   await page.mouse.move(area.x + 171, area.y + 20, { steps: 10 });
   await page.mouse.up();
   await expect(box).toHaveValue('0.81');
-  await page.getByRole('button', { name: 'Change sign: Height difference, right minus left' }).click();
+  await page.getByRole('button', { name: ui.field.changeSign('Height difference, right minus left') }).click();
   await expect(bench(page)).toContainText('The left side is high');
 });

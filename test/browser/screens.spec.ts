@@ -1,6 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page } from '@playwright/test';
 import { bench, calculatorIds, test } from './support';
+import say from '../../src/app/sheet/words/en';
 
 const phones = ['phone/note', 'phone/ridges', 'phone/slope'];
 const screens = ['', 'machines', 'settings', ...phones, ...calculatorIds.map((id) => `check/${id}`)];
@@ -8,7 +9,7 @@ const screens = ['', 'machines', 'settings', ...phones, ...calculatorIds.map((id
 /** Opens every fold, so that what hides in it is looked at too. */
 async function unfold(page: Page): Promise<void> {
   await page.evaluate(() => document.querySelectorAll('details').forEach((fold) => (fold.open = true)));
-  const steps = page.getByRole('button', { name: 'How, step by step' });
+  const steps = page.getByRole('button', { name: say.bar.steps });
   if (await steps.isVisible()) await steps.click();
 }
 

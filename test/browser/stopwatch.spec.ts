@@ -1,5 +1,7 @@
 import { expect } from '@playwright/test';
 import { bench, test } from './support';
+import say from '../../src/app/sheet/words/en';
+import ui from '../../src/ui/words/en';
 
 test('the stopwatch goes on while the screen is locked, and puts the cursor where the reading belongs', async ({
   page,
@@ -7,22 +9,22 @@ test('the stopwatch goes on while the screen is locked, and puts the cursor wher
   await page.clock.install({ time: new Date('2026-11-25T10:00:00') });
   await page.goto('./#/check/heater-check');
   await expect(bench(page)).toBeVisible();
-  const time = (line: number) => page.getByRole('textbox', { name: `Line ${line}, Time` });
-  await page.getByRole('button', { name: 'Start', exact: true }).click();
+  const time = (line: number) => page.getByRole('textbox', { name: ui.table.cell('Line', line, 'Time') });
+  await page.getByRole('button', { name: ui.stopwatch.start, exact: true }).click();
   // A locked phone runs no timers: the clock jumps.
   await page.clock.fastForward(75_000);
-  await page.getByRole('button', { name: 'Now' }).click();
-  await expect(page.getByRole('textbox', { name: 'Line 1, Shown' })).toBeFocused();
+  await page.getByRole('button', { name: ui.stopwatch.now }).click();
+  await expect(page.getByRole('textbox', { name: ui.table.cell('Line', 1, 'Shown') })).toBeFocused();
   expect(Number(await time(1).inputValue())).toBeGreaterThanOrEqual(75);
   expect(Number(await time(1).inputValue())).toBeLessThan(80);
   await page.keyboard.type('143');
   await page.clock.fastForward(20_000);
-  await page.getByRole('button', { name: 'Now' }).click();
+  await page.getByRole('button', { name: ui.stopwatch.now }).click();
   expect(Number(await time(2).inputValue()) - Number(await time(1).inputValue())).toBeGreaterThanOrEqual(20);
-  await page.getByRole('button', { name: 'Stop' }).click();
+  await page.getByRole('button', { name: ui.stopwatch.stop }).click();
   // Readings that were taken go only when asked to, and come back.
-  await page.getByRole('button', { name: 'Take out the readings' }).click();
+  await page.getByRole('button', { name: ui.stopwatch.empty }).click();
   await expect(time(1)).toHaveValue('');
-  await page.getByRole('button', { name: 'Put my numbers back' }).click();
-  await expect(page.getByRole('textbox', { name: 'Line 1, Shown' })).toHaveValue('143');
+  await page.getByRole('button', { name: say.putBack }).click();
+  await expect(page.getByRole('textbox', { name: ui.table.cell('Line', 1, 'Shown') })).toHaveValue('143');
 });

@@ -1,6 +1,7 @@
 import { expect, type Locator, type Page } from '@playwright/test';
 import { readdirSync } from 'node:fs';
 import { asBuilt } from '../../build/chosen';
+import say from '../../src/app/sheet/words/en';
 
 export { test } from './words-watch';
 
@@ -30,7 +31,7 @@ export async function enter(page: Page, label: string, text: string): Promise<vo
   await (await field(page, label)).fill(text);
 }
 
-export const bench = (page: Page): Locator => page.getByRole('complementary', { name: 'Verdict and instruction' });
+export const bench = (page: Page): Locator => page.getByRole('complementary', { name: say.bar.title });
 
 /** Waits until a service worker is in charge, so that going offline is fair. */
 export async function untilOffline(page: Page): Promise<void> {

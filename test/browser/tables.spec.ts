@@ -1,9 +1,11 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Locator, type Page } from '@playwright/test';
 import { bench, test } from './support';
+import say from '../../src/app/sheet/words/en';
+import ui from '../../src/ui/words/en';
 
 const cell = (page: Page, point: number, column = 'Height or gap'): Locator =>
-  page.getByRole('textbox', { name: `Point ${point}, ${column}`, exact: true });
+  page.getByRole('textbox', { name: ui.table.cell('Point', point, column), exact: true });
 
 async function open(page: Page): Promise<void> {
   await page.goto('./#/check/bed-tram');
@@ -23,12 +25,12 @@ test('places are filled by a key, four heights give the turns, each way round', 
   await expect(cell(page, 3, 'x, from left')).toHaveValue('30');
   await expect(cell(page, 4, 'y, from front')).toHaveValue('190');
   // 0.35 mm higher behind, at 0.7 mm a turn: half a turn down, which a nut below does by turning clockwise from beneath.
-  await expect(bench(page)).toContainText('Beyond limit.');
+  await expect(bench(page)).toContainText(say.bar.word(ui.verdict.beyond));
   await expect(bench(page)).toContainText(
     /Turn the back (right|left) adjuster 1\/2 turn anticlockwise \(180°\), seen from above/,
   );
-  await page.getByRole('button', { name: 'Change sign: Point 3' }).click();
-  await page.getByRole('button', { name: 'Change sign: Point 4' }).click();
+  await page.getByRole('button', { name: ui.table.changeSign('Point', 3) }).click();
+  await page.getByRole('button', { name: ui.table.changeSign('Point', 4) }).click();
   await expect(cell(page, 4)).toHaveValue('-0.35');
   await expect(bench(page)).toContainText('adjuster 1/2 turn clockwise (180°), seen from above');
   await page.getByText('gaps under the nozzle: thicker is lower').click();
@@ -38,20 +40,20 @@ test('places are filled by a key, four heights give the turns, each way round', 
 test('a line taken out moves the others up with their tool, and a reload keeps what is left', async ({ page }) => {
   await open(page);
   await fourCorners(page, ['0.01', '0.02', '0.03', '0.04']);
-  await page.getByRole('combobox', { name: 'Read with: Points of the bed' }).selectOption('dial');
-  await page.getByRole('button', { name: 'Take out: Point 2' }).click();
+  await page.getByRole('combobox', { name: ui.field.readWith('Points of the bed') }).selectOption('dial');
+  await page.getByRole('button', { name: ui.table.takeOut('Point', 2) }).click();
   const heights = async (): Promise<string[]> => Promise.all([1, 2, 3].map((point) => cell(page, point).inputValue()));
   expect(await heights()).toEqual(['0.01', '0.03', '0.04']);
   await expect(cell(page, 2, 'x, from left')).toHaveValue('30');
   await expect(cell(page, 2, 'y, from front')).toHaveValue('190');
   await expect(cell(page, 4)).toHaveCount(0);
-  await expect(bench(page)).toContainText('No verdict yet.');
+  await expect(bench(page)).toContainText(say.bar.word(ui.verdict.none));
   await page.waitForTimeout(800);
   await page.reload();
   await expect(bench(page)).toBeVisible();
   await expect(cell(page, 3)).toHaveValue('0.04');
   expect(await heights()).toEqual(['0.01', '0.03', '0.04']);
-  await expect(page.getByRole('combobox', { name: 'Read with: Points of the bed' })).toHaveValue('dial');
+  await expect(page.getByRole('combobox', { name: ui.field.readWith('Points of the bed') })).toHaveValue('dial');
   await expect(cell(page, 4)).toHaveCount(0);
 });
 
@@ -65,7 +67,7 @@ test('other places take no old readings with them, and what was read can be put 
   await expect(cell(page, 9)).toBeVisible();
   await expect(cell(page, 9, 'x, from left')).toHaveValue('190');
   for (const point of [1, 2, 4, 9]) await expect(cell(page, point)).toHaveValue('');
-  await page.getByRole('button', { name: 'Put my numbers back' }).click();
+  await page.getByRole('button', { name: say.putBack }).click();
   await expect(cell(page, 4)).toHaveValue('0.04');
 });
 
@@ -75,7 +77,7 @@ test('a bad cell has its sentence below its line, named to a screen reader; twen
   await open(page);
   await page.getByRole('button', { name: '5 × 5' }).click();
   await expect(cell(page, 25)).toBeVisible();
-  await expect(page.getByRole('button', { name: 'Add a line' })).toBeDisabled();
+  await expect(page.getByRole('button', { name: ui.table.add })).toBeDisabled();
   await cell(page, 7).fill('0,1,2');
   await expect(cell(page, 7)).toHaveAccessibleDescription(/^.{15,}\.$/s);
   await expect(cell(page, 7)).toHaveValue('0,1,2');
