@@ -5,9 +5,7 @@ import type { Told } from './order';
 
 declare const nothing: unique symbol;
 /** No names at all: what stands for the choices, outputs or words of a check that has none. */
-export interface None {
-  readonly [nothing]?: never;
-}
+export type None = Readonly<Partial<Record<typeof nothing, never>>>;
 
 /** Present only under some options: `{ drive: 'belt' }` or `{ end: ['fixed', 'pinned'] }`. */
 export type When = Readonly<Record<string, string | readonly string[]>>;
