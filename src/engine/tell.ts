@@ -43,12 +43,13 @@ export function printFor(calc: Calculator, mark: DecimalMark): Print {
 }
 
 /** Prints for the ear: units and numbers in words. */
-function voiceFor(calc: Calculator, mark: DecimalMark): Print {
+function voiceFor(calc: Calculator): Print {
   return print(
     calc,
     (si, width, unit, { magnitude = false, bare = false }) =>
       bare ? speakNumber(formatBare(si, width, unit, { magnitude })) : speakValue(si, width, unit, { magnitude }),
-    (value, decimals) => speakNumber(writeNumber(value, decimals, mark)),
+    // Numbers are said from their form with a point, whichever mark the person writes.
+    (value, decimals) => speakNumber(writeNumber(value, decimals, 'point')),
   );
 }
 
@@ -74,7 +75,7 @@ export function instructionOf(calc: Calculator, order: Order, mark: DecimalMark)
     glance,
     sentence,
     get spoken() {
-      const aloud = text(voiceFor(calc, mark));
+      const aloud = text(voiceFor(calc));
       return aloud.spoken ?? aloud.sentence;
     },
     // A step may have nothing to say under its arguments.

@@ -70,6 +70,22 @@ describe('which way out', () => {
     expect(look({ b_m: '3.1 mm ± 0.5 mm' }, { band: 'trim' }).verdict.state).toBe('too close');
   });
 
+  it('says the same aloud whichever decimal mark the person writes', () => {
+    const now = situation(plain, { ...job, Z_s: '84 mm' });
+    const entries = Object.fromEntries(
+      Object.entries(now.entries).map(([symbol, entry]) => [
+        symbol,
+        entry && { ...entry, text: entry.text.replaceAll('.', ',') },
+      ]),
+    );
+    const [point, comma] = [now, { ...now, entries, mark: 'comma' as const }].map((one) => evaluate(plain, one));
+    expect(point!.instruction!.order.args.hours).toBe(2.1);
+    expect(comma!.instruction!.order.args).toEqual(point!.instruction!.order.args);
+    expect(comma!.instruction!.sentence).not.toBe(point!.instruction!.sentence);
+    expect(comma!.instruction!.spoken).toBe(point!.instruction!.spoken);
+    expect(comma!.instruction!.spoken).toMatch(/two point one hours/);
+  });
+
   it('advises the cheapest of what surely does, and no other', () => {
     for (const [given, picked] of [
       [{}, {}],
