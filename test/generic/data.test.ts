@@ -111,7 +111,7 @@ describe.each(calculators)('%s: its data', (id, calc) => {
     }
     const sources = readdirSync(`${ROOT}/${id}`).filter((file) => file.endsWith('.ts'));
     const text = sources.map((file) => readFileSync(`${ROOT}/${id}/${file}`, 'utf8')).join('\n');
-    for (const [, name] of text.matchAll(/\b(?:number|text|known|value)\('(\w+)'/g)) used.add(name!);
+    for (const [, name] of text.matchAll(/\b(?:number|quantity|known|value)\('(\w+)'/g)) used.add(name!);
     for (const name of askedByModel(calc)) used.add(name);
     const idle = inputs.map(([name]) => name).filter((name) => !used.has(name));
     expect(idle, 'nothing uses these inputs: take them out, or use them').toEqual([]);
