@@ -70,16 +70,19 @@ export function instructionOf(calc: Calculator, order: Order, mark: DecimalMark)
   const text = (how: Print): OrderText => need(said<OrderText>(orders[order.say], order.args, how), order.say);
   const eye = printFor(calc, mark);
   const { glance, sentence } = text(eye);
+  // A step may have nothing to say under its arguments: then the order has it not.
+  const told = order.steps
+    .map((step) => ({ step, words: need(said<string>(steps[step.say], step.args, eye), step.say) }))
+    .filter(({ words }) => words !== '');
   return {
-    order,
+    order: { ...order, steps: told.map(({ step }) => step) },
     glance,
     sentence,
     get spoken() {
       const aloud = text(voiceFor(calc));
       return aloud.spoken ?? aloud.sentence;
     },
-    // A step may have nothing to say under its arguments.
-    steps: order.steps.map((step) => need(said<string>(steps[step.say], step.args, eye), step.say)).filter(Boolean),
+    steps: told.map(({ words }) => words),
     movements: order.movements,
     measureAgain: order.measureAgain,
   };

@@ -56,9 +56,8 @@ type LimitKey<L> = L extends { readonly as: infer A extends string }
     ? S
     : never;
 type KeyOfSource<T> = T extends Citation ? never : T extends Source<infer K> ? K : never;
-type Remarks<T, P extends PropertyKey> = T extends Readonly<Partial<Record<P, infer C>>>
-  ? KeyOfSource<Exclude<C, undefined>>
-  : never;
+type Remarks<T, P extends PropertyKey> =
+  T extends Readonly<Partial<Record<P, infer C>>> ? KeyOfSource<Exclude<C, undefined>> : never;
 type OptionsWithWords<C> = C extends { readonly options: infer O }
   ? { readonly [N in keyof O as O[N] extends { readonly label: string } ? never : N]: string }
   : never;

@@ -200,7 +200,7 @@ describe('dual-z-sync, the numbers it must show', () => {
       failure: { kind: 'undetermined', from: 0, to: 3, symbols: ['dh'] },
     });
     expect(found.verdict.settling).toMatchObject({ symbol: 'dh', share: 1, tool: { id: 'caliper' } });
-    expect(found.instruction?.movements).toBeUndefined();
+    expect(found.instruction?.movements).toEqual([]);
     expect(found.instruction?.sentence).toContain('The right side is high');
     expect(found.instruction?.sentence).toContain('cannot be told');
     expect(found.instruction?.sentence).toContain('between 0 and 3');
@@ -297,7 +297,7 @@ it('judges a share against a limit typed in percent', () => {
   expect(evaluate(calc, situation(calc, { q: '0.049' })).verdict.state).toBe('within');
   expect(evaluate(calc, situation(calc, { q: '5.1 %' })).verdict.state).toBe('beyond');
   expect(evaluate(calc, situation(calc, { q: '0.049' })).instruction?.sentence).toBe('4.9\u00a0%');
-  expect(evaluate(calc, situation(calc, { q: '0.049' })).instruction?.spoken).toBe('four point nine percent');
+  expect(evaluate(calc, situation(calc, { q: '0.049' })).instruction?.spoken).toBe('four point nine per cent');
 });
 
 describe('a calculator that judges for itself', () => {
