@@ -1,4 +1,4 @@
-import { placed } from '../../engine/shared-places';
+import { placed, placedChoice } from '../../engine/shared-places';
 import { linearDensity, length, pressure, ratio, stiffness } from '../../quantity/kinds';
 import { commonPractice } from '../../reference/citation';
 import { choice, input, type When, cite, derived } from '../../engine/calculator';
@@ -26,7 +26,8 @@ export const choices = {
   ),
   touch: choice({ gap: {}, none: {} }, 'gap', { when: { method: 'flat' } }),
   // The share b left at the nut: first a smooth bow, then one kink in the middle; the half-width spans both.
-  ends: choice(
+  ends: placedChoice(
+    'z.screw-ends',
     {
       pinned: { set: { b: [1, 0] } },
       mixed: { set: { b: [0.4375, 0.1875] } },
@@ -34,17 +35,14 @@ export const choices = {
       free: { set: { b: [3, 1] } },
     },
     'pinned',
-    {
-      from: 'z.screw-ends',
-    },
   ),
-  material: choice(
+  material: placedChoice(
+    'z.screw-material',
     {
       steel: { set: { E: [206, 4], R_e: [400, 150] } },
       stainless: { set: { E: [196, 6], R_e: [400, 200] } },
     },
     'steel',
-    { from: 'z.screw-material' },
   ),
   class: choice(
     {

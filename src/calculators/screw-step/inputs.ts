@@ -1,12 +1,10 @@
-import { placed } from '../../engine/shared-places';
+import { placed, placedChoice } from '../../engine/shared-places';
 import { ratio, torque } from '../../quantity/kinds';
 import { commonPractice } from '../../reference/citation';
 import { choice, cite, input } from '../../engine/calculator';
 
 export const choices = {
-  lift: choice({ screw: {}, belt: {} }, 'screw', {
-    from: 'z.lift',
-  }),
+  lift: placedChoice('z.lift', { screw: {}, belt: {} }, 'screw'),
   grid: choice({ full: {}, micro: {} }, 'full', {
     from: 'z.held-to',
   }),

@@ -87,21 +87,7 @@ const en = {
       },
     },
     ends: {
-      label: 'Ends of the screw in the machine',
       hint: 'Clamped true: a rigid coupling on the motor’s shaft, or a pair of bearings. A flexible coupling counts as a bearing.',
-      options: {
-        pinned: 'a bearing at each end, neither holds its direction',
-        mixed: 'one end clamped true, a single bearing at the other',
-        clamped: 'both ends clamped true',
-        free: 'held by the coupling only, top free',
-      },
-    },
-    material: {
-      label: 'Material of the screw',
-      options: {
-        steel: 'steel',
-        stainless: 'stainless steel',
-      },
     },
     class: {
       label: 'How straight it should be',

@@ -56,13 +56,6 @@ const en = {
     },
   },
   choices: {
-    lift: {
-      label: 'Z is driven by',
-      options: {
-        screw: 'a screw',
-        belt: 'a belt and pinion',
-      },
-    },
     grid: {
       label: 'Position is held to',
       hint: 'Full steps are the worst case, and where a motor settles when its current is cut between moves. A driver that keeps the current on holds microsteps, as far as friction allows.',
