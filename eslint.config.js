@@ -3,7 +3,7 @@ import solid from 'eslint-plugin-solid/configs/typescript';
 import globals from 'globals';
 
 export default tseslint.config(
-  { ignores: ['dist', 'dist-*', 'node_modules', 'test-results', 'shots'] },
+  { ignores: ['.stryker-tmp', 'reports', 'dist', 'dist-*', 'node_modules', 'test-results', 'shots'] },
   ...tseslint.configs.strictTypeChecked,
   ...tseslint.configs.stylisticTypeChecked,
   {
@@ -11,7 +11,14 @@ export default tseslint.config(
       globals: globals.browser,
       parserOptions: {
         projectService: {
-          allowDefaultProject: ['*.js', '*.cjs', 'test/*.mjs', 'test/browser/serve.mjs', 'test/bench/*.mjs'],
+          allowDefaultProject: [
+            '*.js',
+            '*.cjs',
+            'test/*.mjs',
+            'test/browser/serve.mjs',
+            'test/bench/*.mjs',
+            'test/mutation/*.mjs',
+          ],
         },
         tsconfigRootDir: import.meta.dirname,
       },
