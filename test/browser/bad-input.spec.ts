@@ -1,5 +1,5 @@
 import { expect } from '@playwright/test';
-import { bench, calculatorIds, test } from './support';
+import { bench, calculatorIds, test, unmarked } from './support';
 import say from '../../src/app/sheet/words/en';
 import ui from '../../src/ui/words/en';
 
@@ -16,7 +16,8 @@ for (const id of calculatorIds) {
     await page.getByText(say.folds.examples).click();
     const fill = page.getByRole('button', { name: say.examples.putIn });
     const word = bench(page).locator('.bench-word');
-    for (let i = 0; (await word.textContent()) === say.bar.word(ui.verdict.none); i += 1) await fill.nth(i).click();
+    for (let i = 0; unmarked((await word.textContent()) ?? '') === say.bar.word(ui.verdict.none); i += 1)
+      await fill.nth(i).click();
     const verdict = (await word.textContent()) ?? '';
     const seldom = page.locator('summary', { hasText: 'Seldom changed' });
     if (await seldom.isVisible()) await seldom.click();

@@ -5,7 +5,7 @@ import { writeFile } from '../../src/machine/exchange';
 import { demoMachine, demoReadings } from '../support/demo';
 import type { Machine, Reading } from '../../src/machine/schema';
 import { inDatabase } from './records';
-import { test } from './support';
+import { test, unmarked } from './support';
 
 const MADE = '2026-05-06T07:08:09.000Z';
 const LATER = '2027-01-01T00:00:00.000Z';
@@ -250,7 +250,8 @@ test('without sharing there is only the link', async ({ page }) => {
 test('readings go to a spreadsheet in the units of the check', async ({ page }) => {
   await takeIn(page, plain);
   await page.getByText('readings, for a spreadsheet').click();
-  const { name, text } = await saved(page);
+  const { name, text: written } = await saved(page);
+  const text = unmarked(written);
   expect(name).toMatch(/\.csv$/);
   expect(text.startsWith('\uFEFFtime,machine,')).toBe(true);
   const rows = text.trimEnd().split('\r\n');

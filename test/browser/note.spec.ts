@@ -3,7 +3,7 @@ import { chromium, expect, type Browser, type BrowserContextOptions, type Page }
 import { writeFileSync } from 'node:fs';
 import { findBrowser } from './find-browser';
 import { wavOf, type Recording } from './plucks';
-import { field, test, untilOffline } from './support';
+import { field, test, unmarked, untilOffline } from './support';
 
 /** In the fake recording, and so in the answer. */
 const NOTE = 98.3;
@@ -122,7 +122,7 @@ test('five plucks in the microphone fill the note of a belt in', async ({ baseUR
   ]);
   expect(await tracks(page)).toEqual(['ended']);
 
-  const text = (await dialog.locator('.note-result').innerText()).split('\n')[0] ?? '';
+  const text = unmarked(await dialog.locator('.note-result').innerText()).split('\n')[0] ?? '';
   const [, value, halfWidth] = /^([\d.]+) ± ([\d.]+)\sHz/.exec(text) ?? [];
   expect(Number(halfWidth), text).toBeGreaterThan(0);
   expect(Number(halfWidth), text).toBeLessThan(NOTE * 0.001);

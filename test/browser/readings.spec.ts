@@ -4,7 +4,7 @@ import type { Calculator } from '../../src/engine/calculator';
 import { demoMachine } from '../../src/machine/demo';
 import { VERSION, type KeptValue, type Machine } from '../../src/machine/schema';
 import { inDatabase, makeMachine, plant, untilKept } from './records';
-import { bench, calculatorIds, enter, test, untilIdle } from './support';
+import { bench, calculatorIds, enter, test, unmarked, untilIdle } from './support';
 
 const DH = 'Height difference, right minus left';
 const DEMO = `machines/${demoMachine.id}`;
@@ -347,9 +347,11 @@ test('the card goes to another app as plain text, or to the clipboard', async ({
   await page.getByRole('link', { name: 'Card to hang on it' }).click();
   await page.getByRole('button', { name: 'Send as text' }).click();
   const shared = await page.evaluate(() => (window as unknown as { shared: { title: string; text: string }[] }).shared);
-  expect(shared[0]!.title).toBe(demoMachine.name);
-  expect(shared[0]!.text).toContain(`\nZ drive\n  Screws joined by: a closed belt\n`);
-  expect(shared[0]!.text).toMatch(/\n {2}Distance between the screws: 400\.00 ± 0\.50 mm \(steel rule, .*2026\)\n/);
+  expect(unmarked(shared[0]!.title)).toBe(demoMachine.name);
+  expect(unmarked(shared[0]!.text)).toContain(`\nZ drive\n  Screws joined by: a closed belt\n`);
+  expect(unmarked(shared[0]!.text)).toMatch(
+    /\n {2}Distance between the screws: 400\.00 ± 0\.50 mm \(steel rule, .*2026\)\n/,
+  );
   await page.getByRole('button', { name: 'Copy as text' }).click();
   await expect(page.getByRole('status').filter({ hasText: 'copied' })).toBeVisible();
   expect(await page.evaluate(() => navigator.clipboard.readText())).toBe(shared[0]!.text);

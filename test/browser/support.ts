@@ -1,6 +1,7 @@
 import { expect, type Locator, type Page } from '@playwright/test';
 import { readdirSync } from 'node:fs';
 import { asBuilt } from '../../build/chosen';
+import { MARK } from '../../build/strange';
 import say from '../../src/app/sheet/words/en';
 
 export { test } from './words-watch';
@@ -9,6 +10,9 @@ export { test } from './words-watch';
 export const calculatorIds = readdirSync('src/calculators', { withFileTypes: true })
   .filter((entry) => entry.isDirectory())
   .map((entry) => entry.name);
+
+/** A text read from the page, without the marks of a marked build: for comparing outside the driver's own matching. */
+export const unmarked = (text: string): string => text.replaceAll(MARK, '');
 
 /** What a calculator's screen has for an input, by the input's label. */
 export const line = (page: Page, label: string): Locator =>

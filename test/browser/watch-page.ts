@@ -70,6 +70,12 @@ export function watchPage(): void {
       void tell({ seen: [], given: [target.value] });
     }
   };
+  const opened = (): void => {
+    const [, link = ''] = location.hash.split('?');
+    if (link) void tell({ seen: [], given: [...new URLSearchParams(link).values()] });
+  };
+  opened();
+  addEventListener('hashchange', opened);
   addEventListener('input', hear, true);
   addEventListener('change', hear, true);
 }

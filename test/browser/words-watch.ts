@@ -1,7 +1,7 @@
 import { test as base, type BrowserContext } from '@playwright/test';
 import { language } from '../../build/chosen';
 import { isStyle } from '../../build/strange';
-import { DEMO, leftovers, stringsIn, type Seen } from '../support/leftovers';
+import { DEMO, leftovers, stringsIn, worksCited, type Seen } from '../support/leftovers';
 import { watchPage, type Told } from './watch-page';
 
 /** Name of the attachment that the reporter gathers. */
@@ -9,24 +9,27 @@ export const LEFTOVERS = 'leftovers';
 
 const SHOWN = 30;
 
+const works = isStyle(language) ? worksCited() : [];
 let seen: Seen[] = [];
-let given: string[] = [];
+let given = new Set<string>();
 
-const strings = (text: string): readonly string[] => {
+const parsed = (text: string): unknown => {
   try {
-    return stringsIn(JSON.parse(text));
+    return JSON.parse(text);
   } catch {
-    return [text];
+    return text;
   }
 };
 
 /** A record that the test puts where the app finds it: its strings are no words of the app. */
-export const give = (value: unknown): void => void given.push(...stringsIn(value));
+export function give(value: unknown): void {
+  for (const text of stringsIn(value)) given.add(text);
+}
 
 async function watch(context: BrowserContext): Promise<void> {
   await context.exposeBinding('tellOfWords', (_, told: Told) => {
     seen.push(...told.seen);
-    given.push(...told.given.flatMap(strings));
+    give(told.given.map(parsed));
   });
   await context.addInitScript(watchPage);
 }
@@ -59,10 +62,10 @@ export const test = base.extend<{ wordsFromFiles: undefined }, { everyContext: u
   wordsFromFiles: [
     async ({ everyContext }, use, info) => {
       seen = [];
-      given = [];
+      given = new Set();
       await use(everyContext);
       if (!isStyle(language)) return;
-      const left = leftovers(seen, [...DEMO, ...given], language);
+      const left = leftovers(seen, [...DEMO, ...works, ...given], language);
       if (left.length === 0) return;
       await info.attach(LEFTOVERS, { body: JSON.stringify(left), contentType: 'application/json' });
       const lines = left.map(

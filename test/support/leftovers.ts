@@ -1,3 +1,5 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { MARK } from '../../build/strange';
 import { demoMachine, demoReadings } from './demo';
 import { allKinds } from '../../src/quantity/all-kinds';
@@ -42,6 +44,8 @@ const ALLOWED: readonly RegExp[] = [
   // Names of files.
   /[\w-]+\.(?:json|csv|txt|stl|3mf|png|jpe?g|wav)\b/gu,
   /\bTrammel\b/gu,
+  // Symbols of formulas.
+  /\b\p{L}+_\w+/gu,
   // Designations: M4, GT2, 3D, PLA.
   new RegExp(`[${LETTER}]*\\d[${LETTER}\\d]*`, 'gu'),
   new RegExp(alone('\\p{Lu}{1,4}'), 'gu'),
@@ -51,6 +55,15 @@ const RUNS = {
   marked: new RegExp(`[${LETTER}]{2,}(?![${LETTER}${MARK}])`, 'gu'),
   pseudo: /[A-Za-z]{3,}/g,
 } as const;
+
+const CITED = /\b(?:cite|memory)\(\s*(['"`])(.*?)\1|\bsource: (['"`])(.*?)\3/g;
+
+/** Names of published works, which no language changes: read where they are cited. */
+export const worksCited = (): readonly string[] =>
+  readdirSync('src', { recursive: true, encoding: 'utf8' })
+    .filter((path) => path.endsWith('.ts') && !/[\\/]words[\\/]/.test(path))
+    .flatMap((path) => [...readFileSync(join('src', path), 'utf8').matchAll(CITED)])
+    .map(([, , cited, , source]) => cited ?? source ?? '');
 
 /** Names and notes of the demo machine: a person's words, not the app's. */
 export const DEMO: readonly string[] = [demoMachine, ...demoReadings].flatMap((record) =>

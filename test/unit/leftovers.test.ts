@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { inStyle } from '../../build/strange';
-import { leftovers, stringsIn } from '../support/leftovers';
+import { leftovers, stringsIn, worksCited } from '../support/leftovers';
 
 const wordsLeft = (text: string, given: readonly string[] = [], style: 'marked' | 'pseudo' = 'marked') =>
   leftovers([{ text, where: 'p', route: '#/' }], given, style).flatMap(({ words }) => words);
@@ -25,6 +25,7 @@ describe('words that no words file gave', () => {
 
   it('are not designations, dates, names of files, nor what a person wrote', () => {
     expect(wordsLeft('M4 3D GT2 PLA PETG A4')).toEqual([]);
+    expect(wordsLeft('dh_bed')).toEqual([]);
     expect(wordsLeft('STAND')).toEqual(['STAND']);
     expect(wordsLeft('25 Nov 2026, Nov 25, 10:00 AM, May 2026')).toEqual([]);
     expect(wordsLeft('May be')).toEqual(['May', 'be']);
@@ -36,6 +37,12 @@ describe('words that no words file gave', () => {
   it('are plain letters in an accented build', () => {
     expect(wordsLeft(inStyle('Keep the reading', 'pseudo'), [], 'pseudo')).toEqual([]);
     expect(wordsLeft(`${inStyle('Keep', 'pseudo')} the reading`, [], 'pseudo')).toEqual(['the', 'reading']);
+  });
+
+  it('are not the names of works', () => {
+    const works = worksCited();
+    expect(works).toContain('Machinery’s Handbook');
+    expect(wordsLeft(`${marked('After')} Machinery’s Handbook, ${marked('page')} 3`, works)).toEqual([]);
   });
 
   it('takes every string of a record as given', () => {
