@@ -54,6 +54,11 @@ export default tseslint.config(
     rules: { 'house/no-words-in-logic': 'error' },
   },
   {
+    // A list of sentences is looked up, not read from end to end.
+    files: ['src/**/words/**/*.ts'],
+    rules: { 'max-lines': ['error', { max: 420, skipBlankLines: true, skipComments: true }] },
+  },
+  {
     files: ['test/**/*.ts', 'src/**/*.test.ts'],
     rules: { '@typescript-eslint/no-non-null-assertion': 'off', 'max-lines': 'off' },
   },

@@ -12,8 +12,8 @@ const TECHNICAL =
 /** Calls whose strings are addresses, formulas, names of works, ids, or a fault for whoever wrote the formula. */
 const NAMES_GIVEN = /^(matchMedia|querySelector|querySelectorAll|closest|matches|formula|cite|memory|defineKind|fail)$/;
 
-/** Keys whose strings name one of a few cases, a typeface, a work, or what a person may type. */
-const NAMING = new Set(['id', 'kind', 'type', 'font', 'className', 'cssText', 'source', 'also', 'verdict']);
+/** Keys whose strings name one of a few cases, a typeface, a work, what a movement moves, or what a person may type. */
+const NAMING = new Set(['id', 'part', 'direction', 'kind', 'type', 'font', 'className', 'cssText', 'source', 'also', 'verdict']);
 
 const COMPARISON = /^([=!]==?|in)$/;
 
@@ -33,7 +33,7 @@ const PHRASE = (() => {
 /** MIME types, selectors, members of JSON, and lists of class names with a hyphen in each. */
 const NO_PROSE = /^[a-z]+\/[\w.+-]+(;|$)|^[.#[]|^\s*"\w+": |^[a-z]+(-[a-z0-9]+)+( [a-z]+(-[a-z0-9]+)+)*$/;
 const WORD = /\p{L}{2,}/u;
-const UNIT = /^\s*\d*\s*(mm|µm|Hz|kHz|dB|°C|°F)\s*$/;
+const UNIT = /^[\s\d\uFFFC]*(mm|µm|Hz|kHz|dB|°C|°F)\s*$/;
 const TAG = /<[^>]*>/g;
 
 /** What a literal or a template says; mark-up is no text. */
@@ -68,6 +68,9 @@ function isOutOfSight(parent, child) {
       return parent.right === child && NAMING.has(nameOf(parent.left));
     case 'NewExpression':
       return /(Error|Exception)$/.test(nameOf(parent.callee));
+    // The name of a work that several citations share.
+    case 'VariableDeclarator':
+      return parent.init === child && /^WORK_[A-Z]+$/.test(nameOf(parent.id));
     case 'CallExpression':
       return (
         parent.callee !== child &&

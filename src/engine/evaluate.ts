@@ -122,7 +122,7 @@ function outputsOf(calc: Calculator, made: ModelResult | undefined): Record<stri
     }
     const { value, u } = output;
     const [low, high] = [value - COVERAGE * u, value + COVERAGE * u];
-    const method = u > 0 ? 'first order' : 'exact';
+    const method: Known['method'] = u > 0 ? 'first order' : 'exact';
     outputs[symbol] = { ok: true, value, u, low, high, method, budget: [], gradient: {} };
   }
   return outputs;

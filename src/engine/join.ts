@@ -49,8 +49,8 @@ const places: Map<string> = engine.places;
 const shared: Map<{ readonly label: string; readonly options: Map<string> }> = engine.choices;
 
 /** The words of a key. @throws Error for one that the types could not see lacking */
-function need<T>(found: T | undefined, what: string): T {
-  if (found === undefined) throw new Error(`No words for ${what}: add them to the folder's words.`);
+function need<T>(found: T | undefined, what: string, key: string): T {
+  if (found === undefined) throw new Error(`No words for ${what} ${key}: add them to the folder's words.`);
   return found;
 }
 
@@ -67,7 +67,7 @@ function inputSpec(data: InputData, symbol: string, words: AnyWords): InputSpec 
   const { basis, ...rest } = data;
   return {
     ...rest,
-    label: need(label, `the input ${symbol}`),
+    label: need(label, 'input', symbol),
     ...(own?.hint === undefined ? {} : { hint: own.hint }),
     ...(basis === undefined ? {} : { basis: worded(basis, words.sources) }),
   };
@@ -78,17 +78,17 @@ function choiceSpec(data: ChoiceData, name: string, words: AnyWords): ChoiceSpec
   const place = shared[data.from ?? ''];
   return {
     ...data,
-    label: need(own?.label ?? place?.label, `the choice ${name}`),
+    label: need(own?.label ?? place?.label, 'choice', name),
     ...(own?.hint === undefined ? {} : { hint: own.hint }),
     options: mapped(data.options, (option, id) => ({
       ...option,
-      label: need(option.label ?? own?.options?.[id] ?? place?.options[id], `the option ${name}: ${id}`),
+      label: need(option.label ?? own?.options?.[id] ?? place?.options[id], 'option', `${name}.${id}`),
     })),
   };
 }
 
 function tableSpec(data: TableData, id: string, words: AnyWords): TableSpec {
-  const own = need(words.tables?.[id], `the table ${id}`);
+  const own = need(words.tables?.[id], 'table', id);
   const { columns, ...rest } = data;
   return {
     ...rest,
@@ -96,7 +96,7 @@ function tableSpec(data: TableData, id: string, words: AnyWords): TableSpec {
     line: own.line,
     hint: own.hint,
     columns: Object.fromEntries(
-      columns.map((column) => [column, need(own.columns[column], `the column ${column}`).head]),
+      columns.map((column) => [column, need(own.columns[column], 'column', column).head]),
     ),
     presetNames: own.presets ?? {},
   };
@@ -106,26 +106,26 @@ const symbolIn = (text: string): string => text.split('=', 1)[0]?.trim() ?? '';
 
 function formulaSpec(data: FormulaData, words: AnyWords): FormulaSpec {
   const key = data.as ?? symbolIn(data.text);
-  return { ...data, meaning: need(words.results[key], `the result ${key}`), cite: worded(data.cite, words.sources) };
+  return { ...data, meaning: need(words.results[key], 'result', key), cite: worded(data.cite, words.sources) };
 }
 
 function limitSpec(data: LimitData, words: AnyWords): LimitSpec {
   const key = data.as ?? data.of;
-  return { ...data, label: need(words.limits[key], `the limit ${key}`), cite: worded(data.cite, words.sources) };
+  return { ...data, label: need(words.limits[key], 'limit', key), cite: worded(data.cite, words.sources) };
 }
 
 function outputSpec(data: OutputData, symbol: string, words: AnyWords): OutputSpec {
   return {
     ...data,
-    meaning: need(words.results[symbol], `the output ${symbol}`),
-    equation: need(words.equations?.[symbol], `the equation of ${symbol}`),
+    meaning: need(words.results[symbol], 'output', symbol),
+    equation: need(words.equations?.[symbol], 'equation', symbol),
     cite: worded(data.cite, words.sources),
   };
 }
 
 function example(data: ExampleData, words: AnyWords): Example {
   const { key, source, ...rest } = data;
-  return { ...rest, title: need(words.examples[key], `the example ${key}`), source: worded(source, words.sources) };
+  return { ...rest, title: need(words.examples[key], 'example', key), source: worded(source, words.sources) };
 }
 
 /** Puts the words beside the data that they belong to: what the rest of the app reads. */
@@ -142,8 +142,8 @@ export function join(data: Data, anyWords: unknown) {
     choices: mapped(data.choices, (one, name) => choiceSpec(one, name, words)),
     formulas: data.formulas.map((one) => formulaSpec(one, words)),
     limits: data.limits.map((one) => limitSpec(one, words)),
-    cautions: data.cautions.map((key) => need(words.cautions[key], `the caution ${key}`)),
-    beware: (data.beware ?? []).map((key) => need(words.beware[key], `what it cannot tell: ${key}`)),
+    cautions: data.cautions.map((key) => need(words.cautions[key], 'caution', key)),
+    beware: (data.beware ?? []).map((key) => need(words.beware[key], 'limitation', key)),
     proof: words.proof,
     examples: data.examples.map((one) => example(one, words)),
     words: { orders: words.orders, steps: words.steps, problems: words.problems, ways: words.ways },

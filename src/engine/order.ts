@@ -95,7 +95,7 @@ export function telling<W extends Telling>() {
   return {
     tell: <K extends keyof W['orders'] & string>(say: K, args: ArgsOf<W['orders'][K]>, rest: Rest = {}): Order<K> => ({
       say,
-      args: args as Args,
+      args: args,
       steps: rest.steps ?? [],
       movements: rest.movements ?? [],
       measureAgain: rest.measureAgain ?? false,

@@ -3,9 +3,8 @@ import type { Measure } from '../quantity/unit';
 import type { Cited } from './source';
 import type { Told } from './order';
 
-declare const nothing: unique symbol;
 /** No names at all: what stands for the choices, outputs or words of a check that has none. */
-export type None = Readonly<Partial<Record<typeof nothing, never>>>;
+export type None = Readonly<Partial<Record<symbol, never>>>;
 
 /** Present only under some options: `{ drive: 'belt' }` or `{ end: ['fixed', 'pinned'] }`. */
 export type When = Readonly<Record<string, string | readonly string[]>>;

@@ -17,7 +17,7 @@ export type Limited = Pick<KeptLimit, 'of' | 'max' | 'min' | 'symmetric'>;
 export type State = Reading['verdict'];
 
 /** What stands at a symbol in a reading, result or entry; undefined where nothing does. */
-export function intervalAt(reading: Reading, symbol: string): Interval | undefined {
+function intervalAt(reading: Reading, symbol: string): Interval | undefined {
   const result = reading.results[symbol];
   if (result) return result;
   const entry = reading.entries[symbol];

@@ -8,7 +8,7 @@ export interface Args {
   readonly [name: string]: Arg;
 }
 
-const NOTHING = Symbol('nothing that words are made from');
+const NOTHING = Symbol('nothing');
 
 /** What every object inherits (`toString`) would be found in any table it is looked up in. */
 const isName = (name: string): boolean => name.length <= LIMITS.id && !(name in Object.prototype);

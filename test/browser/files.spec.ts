@@ -4,7 +4,7 @@ import { readFile } from 'node:fs/promises';
 import { writeFile } from '../../src/machine/exchange';
 import { demoMachine, demoReadings } from '../support/demo';
 import type { Machine, Reading } from '../../src/machine/schema';
-import { inDatabase } from './records';
+import { inDatabase, plant } from './records';
 import { test, unmarked } from './support';
 
 const MADE = '2026-05-06T07:08:09.000Z';
@@ -259,7 +259,26 @@ test('readings go to a spreadsheet in the units of the check', async ({ page }) 
   // 0.75 mm, as the demo reading was taken and printed.
   const row = rows.find((line) => line.includes(',dh_s,0.75,'))!;
   expect(row).toContain('Left bench');
-  expect(row).toMatch(/,0\.75,0\.7153251712,0\.7846748288,mm,/);
+  expect(row).toMatch(/,0\.75,0\.715325171\d*,0\.784674828\d*,mm,/);
+});
+
+test('readings of the released version have the names of today, say so, and stay as they are stored', async ({
+  page,
+}) => {
+  await takeIn(page, await readFile('test/cases/version-3.txt', 'utf8'));
+  const taken = '2026-10-02T09:00:00.000Z-motors';
+  // As that version stored it, past the door.
+  const released = JSON.parse(await readFile('test/cases/version-3.txt', 'utf8')) as { readings: { id: string }[] };
+  const old = released.readings.find(({ id }) => id === 'motors');
+  await plant(page, `reading:door:${taken}`, old);
+  await page.goto(`./#/machines/door/reading/${taken}`);
+  await page.reload();
+  await expect(page.locator('main')).toContainText('Kept by an earlier version of Trammel');
+  await expect(page.getByRole('row', { name: /^Height of one full step/ })).toBeVisible();
+  await expect(page.getByRole('row', { name: /one tooth/ })).toHaveCount(0);
+  expect(await inDatabase(page, `reading:door:${taken}`)).toEqual([[`reading:door:${taken}`, old]]);
+  await page.goto('./#/machines/door/check/bed-tram');
+  await expect(page.locator('main')).toContainText('Over time');
 });
 
 test('saving everything ends the reminder; saving one machine or a spreadsheet does not', async ({ page }) => {

@@ -69,7 +69,7 @@ function adjusters(ask: Ask): Adjuster[] {
 
 const tiltState = (ask: Ask): VerdictState => {
   const states = [ask.check('t_p'), ask.check('t_q')];
-  return (['beyond', 'none', 'too close'] as const).find((state) => states.includes(state)) ?? 'within';
+  return (['beyond', 'none', 'too close'] satisfies VerdictState[]).find((state) => states.includes(state)) ?? 'within';
 };
 
 /** How it leans, from left to right and from front to back. */

@@ -43,13 +43,18 @@ export function clockOf(angle: number): Clock | undefined {
   return { whole, fraction, off: rest - value > SEEN ? 'over' : value - rest > SEEN ? 'under' : undefined };
 }
 
-const SPOTS = [
+/** A ninth of the bed. */
+export type Spot =
+  | `${'front' | 'back'} ${'left' | 'middle' | 'right'}`
+  | `${'left' | 'right'} middle`
+  | 'middle';
+type Row = readonly [Spot, Spot, Spot];
+
+const SPOTS: readonly [Row, Row, Row] = [
   ['front left', 'front middle', 'front right'],
   ['left middle', 'middle', 'right middle'],
   ['back left', 'back middle', 'back right'],
-] as const;
-/** A ninth of the bed. */
-export type Spot = (typeof SPOTS)[number][number];
+];
 
 /** Which ninth of a bed of width `W` and depth `D` a place lies in. */
 export function spotOf(x: number, y: number, W: number, D: number): Spot {

@@ -1,6 +1,6 @@
 import { expanded } from '../../formula/outcome';
 import type { AskOf, VerdictState } from '../../engine/calculator';
-import { telling, type Order, type Told } from '../../engine/order';
+import { telling, type Movement, type Order, type Told } from '../../engine/order';
 import type { choices } from './choices';
 import type { formulas } from './formulas';
 import type { inputs } from './inputs';
@@ -65,7 +65,11 @@ function outsideModel(ask: Ask): Order | undefined {
   return tell('tooStiff', {}, { steps: [step('bothLong')], measureAgain: true });
 }
 
-const tensioner = (name: 'first' | 'second'): string => `tensioner of the ${name} belt`;
+const turn = (name: 'first' | 'second', direction: string, amount: number): Movement => ({
+  part: `tensioner of the ${name} belt`,
+  direction,
+  amount,
+});
 
 /** The looser belt is tightened to the tighter one's tension, unless that is more than it may carry. */
 function even(ask: Ask): Order {
@@ -78,8 +82,8 @@ function even(ask: Ask): Order {
   const slack = ask.number(loose.T) < ask.number(loose.least);
   if (overloaded && slack) {
     const movements = [
-      { part: tensioner(tight.name), direction: 'looser', amount: amount / 2 },
-      { part: tensioner(loose.name), direction: 'tighter', amount: amount / 2 },
+      turn(tight.name, 'looser', amount / 2),
+      turn(loose.name, 'tighter', amount / 2),
     ];
     return tell('bothWays', { tight: tight.name, loose: loose.name }, { steps: [step('setOne')], movements });
   }
@@ -91,7 +95,7 @@ function even(ask: Ask): Order {
     { tight: tight.name, by, ...change },
     {
       steps: [...(bothSlack ? [step('bothSlack')] : []), step('aLittle', change), step('notSameNote'), ...onTeeth(ask)],
-      movements: [{ part: tensioner(moved.name), direction: overloaded ? 'looser' : 'tighter', amount }],
+      movements: [turn(moved.name, overloaded ? 'looser' : 'tighter', amount)],
     },
   );
 }
@@ -101,11 +105,7 @@ function bothOff(ask: Ask, off: (typeof sides)['first' | 'second']): Order {
   const slack = ask.number(off.T) < ask.number(off.least);
   const edge = slack ? ask.number(off.least) : ask.number(off.most);
   const amount = Math.abs(edge - ask.number(off.T));
-  const movements = Object.values(sides).map(({ name }) => ({
-    part: tensioner(name),
-    direction: slack ? 'tighter' : 'looser',
-    amount,
-  }));
+  const movements = Object.values(sides).map(({ name }) => turn(name, slack ? 'tighter' : 'looser', amount));
   return tell('bothOff', { slack }, { steps: [step('setFirst'), ...onTeeth(ask)], movements });
 }
 

@@ -44,8 +44,11 @@ function movementsOf(ask: Ask): Movement[] {
   const found: Movement[] = [];
   if (doubtful(ask.check('q'))) {
     if (ask.choice('drive') === 'both') {
-      const direction = ask.number('d') > 0 ? 'more on the right' : 'more on the left';
-      found.push({ part: 'share of the pull', direction, amount: Math.abs(ask.number('s') - ask.number('s_0')) });
+      found.push({
+        part: 'share of the pull',
+        direction: ask.number('d') > 0 ? 'more on the right' : 'more on the left',
+        amount: Math.abs(ask.number('s') - ask.number('s_0')),
+      });
     } else if (ask.number('x_d') > 0) {
       found.push({ part: 'drive’s point', direction: 'towards the guide', amount: ask.number('x_d') });
     }

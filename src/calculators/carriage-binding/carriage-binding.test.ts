@@ -36,7 +36,7 @@ describe('binding advice', () => {
 
   it('has moved far enough when it has done as told', () => {
     const found = look({ ...sure, d_0: '100 mm ± 1 mm' });
-    const moved = 100 - found.instruction!.movements![0]!.amount * 1000;
+    const moved = 100 - found.instruction!.movements[0]!.amount * 1000;
     const outcome = look({ ...sure, d_0: `${moved} mm` }).outcomes.q;
     expect(outcome?.ok && outcome.value).toBeCloseTo(0.5, 9);
   });
@@ -44,8 +44,8 @@ describe('binding advice', () => {
   it('mirrors left and right of two drives', () => {
     const left = look({ ...sure, d_1: '150 mm', d_2: '140 mm', s: '80 % ± 1 %', e: '3 mm' }, { drive: 'both' });
     const right = look({ ...sure, d_1: '140 mm', d_2: '150 mm', s: '20 % ± 1 %', e: '-3 mm' }, { drive: 'both' });
-    const [l] = left.instruction!.movements!;
-    const [r] = right.instruction!.movements!;
+    const [l] = left.instruction!.movements;
+    const [r] = right.instruction!.movements;
     expect(l!.direction).toBe('more on the right');
     expect(r!.direction).toBe('more on the left');
     expect(l!.amount).toBeCloseTo(r!.amount, 9);

@@ -59,15 +59,14 @@ function byTeeth(ask: Ask, whole: number): Order {
   const teeth = Math.abs(whole);
   const remainder = ask.number('phi');
   const fine = Math.sign(remainder) * Math.sign(ask.number('dh_s')) >= 0 ? lower : opposite[lower];
-  const part = `${high} screw`;
   const movements: Movement[] = [];
   const steps: Told[] = [];
   if (teeth > 0) {
-    movements.push({ part, direction: lower, amount: (teeth * FULL_TURN * ask.number('h_t')) / ask.number('P_h') });
+    movements.push({ part: `${high} screw`, direction: lower, amount: (teeth * FULL_TURN * ask.number('h_t')) / ask.number('P_h') });
     steps.push(step('byTeeth', { high, way: lower, teeth }));
   }
   if (Math.abs(remainder) >= HAND_TURN) {
-    movements.push({ part, direction: fine, amount: Math.abs(remainder) });
+    movements.push({ part: `${high} screw`, direction: fine, amount: Math.abs(remainder) });
     const onBed = (Math.abs(ask.number('r')) * ask.number('W')) / ask.number('S');
     const mayStay = teeth > 0 && onBed <= ask.number('dh_lim');
     steps.push(step('remainder', { after: teeth > 0, high, way: fine, by: ask.quantity('phi'), mayStay }));

@@ -2,6 +2,7 @@ import { For, Show } from 'solid-js';
 import { DimensionLine, Drawing } from '../../ui/drawing';
 import type { FigureProps } from '../../engine/calculator';
 import type calc from './index';
+import say from './words/en';
 
 const WIDTH = 340;
 const HEIGHT = 250;
@@ -36,7 +37,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
   const teeth = () => Math.min(Math.max(Math.round(props.value('z') ?? 20), 8), 40);
   const belt = () => props.choice.drive === 'belt';
   return (
-    <Drawing width={WIDTH} height={HEIGHT} label="Front view of the gantry on its two screws">
+    <Drawing width={WIDTH} height={HEIGHT} label={say.figure.label}>
       <For each={[LEFT, RIGHT]}>
         {(x) => (
           <g>
@@ -91,7 +92,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
       </Show>
       <DimensionLine x1={LEFT} y1={160} x2={RIGHT} y2={160} text={`S = ${props.text('S')}`} />
       <text class="d-text" x={WIDTH / 2} y={HEIGHT - 4} text-anchor="middle">
-        {factor() > 1 ? `tilt drawn ${factor()} times too large` : 'to scale'}
+        {say.figure.scale(factor())}
       </text>
     </Drawing>
   );

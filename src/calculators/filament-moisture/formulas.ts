@@ -2,10 +2,10 @@ import { diffusivity, humidity, length, pressure, ratio, temperature, time } fro
 import { magnus, saturated } from '../../reference/air';
 import { formula, cite, derived } from '../../engine/calculator';
 
-const CRANK = 'Crank, The Mathematics of Diffusion (2nd edition)';
-const series = cite(CRANK, 'equationCylinderConstant', true);
-const shortTime = cite(CRANK, 'equationSmallTimes', true);
-const arrhenius = cite(CRANK, 'chapterTemperature', true);
+const WORK_CRANK = 'Crank, The Mathematics of Diffusion (2nd edition)';
+const series = cite(WORK_CRANK, 'equationCylinderConstant', true);
+const shortTime = cite(WORK_CRANK, 'equationSmallTimes', true);
+const arrhenius = cite(WORK_CRANK, 'chapterTemperature', true);
 const larger = derived('bothLeavePositive');
 const inverse = derived('firstTermsSeries');
 const sameVapour = derived('heatingAddsWater');

@@ -12,9 +12,9 @@ import { commonPractice } from '../../reference/citation';
 import { formula, cite, derived } from '../../engine/calculator';
 import type { LimitData } from '../../engine/spec';
 
-const INCROPERA = 'Incropera, Fundamentals of Heat and Mass Transfer';
-const lumped = cite(INCROPERA, 'lumpedCapacitance', true);
-const radiation = cite(INCROPERA, 'radiation', true);
+const WORK_INCROPERA = 'Incropera, Fundamentals of Heat and Mass Transfer';
+const lumped = cite(WORK_INCROPERA, 'lumpedCapacitance', true);
+const radiation = cite(WORK_INCROPERA, 'radiation', true);
 const balance = derived('heatStoredHeaters');
 const quartic = cite('Abramowitz and Stegun, Handbook of Mathematical Functions', 'quartic', true);
 const held = { loss: 'held' };

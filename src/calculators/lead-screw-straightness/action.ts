@@ -122,7 +122,8 @@ export function advise(ask: Ask): Order {
   ask.number('w_lim');
   ask.number('s_lim');
   if (bowKnown(ask)) ask.number('s_r');
-  if (['beyond', 'too close'].includes(ask.check('f_L'))) return tooBowed(ask);
+  const bowed = ask.check('f_L');
+  if (bowed === 'beyond' || bowed === 'too close') return tooBowed(ask);
   const wobble = ask.check('w_x');
   if (wobble === 'beyond') return act(ask);
   if (wobble === 'too close') return measureAgain(ask);

@@ -153,7 +153,7 @@ export default function Figure(props: Props) {
             />
           </Show>
           <text class="d-text d-text-accent" x={MIDDLE + 24} y={34}>
-            {`TIR = ${props.text('TIR')}`}
+            {say.figure.tir(props.text('TIR'))}
           </text>
           <text class="d-text" x={MIDDLE - 24} y={34} text-anchor="end">
             {say.figure.bow(props.text('s'))}
@@ -179,7 +179,7 @@ export default function Figure(props: Props) {
           </text>
           <Dial sideways x={AXIS + drawn() + half()} y={readY()} />
           <text class="d-text d-text-accent" x={WIDTH - 4} y={readY() + (free() ? 34 : -24)} text-anchor="end">
-            {`TIR = ${props.text('TIR')}`}
+            {say.figure.tir(props.text('TIR'))}
           </text>
           <DimensionLine
             x1={46}

@@ -83,7 +83,7 @@ describe('what to do', () => {
   const at = (Z_r: string) => look({ ...sharp, T_p: '22 °C ± 0', Z_r: `${Z_r} mm ± 0.01`, g_f: '0.1 mm ± 0' });
 
   it('mirrors with the misfit', () => {
-    const [high, low] = [at('24.22'), at('24.18')].map((found) => found.instruction!.movements![0]!);
+    const [high, low] = [at('24.22'), at('24.18')].map((found) => found.instruction!.movements[0]!);
     expect(high).toMatchObject({ part: 'first new layer', direction: 'thinner' });
     expect(low).toMatchObject({ part: 'first new layer', direction: 'thicker' });
     expect(high!.amount).toBeCloseTo(low!.amount, 12);
@@ -114,8 +114,8 @@ describe('what to do', () => {
     expect(low.verdict.state).toBe('beyond');
     expect(low.instruction!.sentence).toMatch(/second part of 20.2\smm, 20 layers/);
     expect(low.instruction!.steps.join()).toMatch(/first layer of 1.2\smm instead of 0.8\smm/);
-    expect(low.instruction!.movements![0]).toMatchObject({ direction: 'lower' });
-    expect(glued('49.4 mm').instruction!.movements![0]).toMatchObject({ direction: 'higher' });
+    expect(low.instruction!.movements[0]).toMatchObject({ direction: 'lower' });
+    expect(glued('49.4 mm').instruction!.movements[0]).toMatchObject({ direction: 'higher' });
     expect(glued('49.8 mm').verdict.state).toBe('within');
   });
 });

@@ -27,7 +27,7 @@ describe('the acceleration', () => {
     expect(said(found)).toMatch(
       /^Lower the acceleration from 3000 mm\/s² to 1400 mm\/s², or make what swings 2\.2 times/,
     );
-    const [move] = found.instruction!.movements!;
+    const [move] = found.instruction!.movements;
     expect(move).toMatchObject({ part: 'acceleration', direction: 'down' });
     // 3000 less 1421 mm/s² (references: 0.02 mm at 60 Hz).
     expect(move!.amount).toBeCloseTo(1.579, 3);
@@ -128,14 +128,14 @@ describe('the speed kept through a corner', () => {
     expect(said(found)).toMatch(
       /^Leave the acceleration, and lower the speed kept through corners from 20 mm\/s to 7\.5 mm\/s/,
     );
-    const [move] = found.instruction!.movements!;
+    const [move] = found.instruction!.movements;
     expect(move).toMatchObject({ part: 'corner speed', direction: 'down' });
     expect(move!.amount).toBeCloseTo(0.02 - 2e-5 * 2 * Math.PI * 60, 9);
   });
 
   it('comes on top where both are too high, and is left where it is low', () => {
     const both = look(at(60, { a: '3000', v_c: '20' }), kept).instruction!;
-    expect(both.movements!.map((one) => one.part)).toEqual(['acceleration', 'corner speed']);
+    expect(both.movements.map((one) => one.part)).toEqual(['acceleration', 'corner speed']);
     expect(look(at(60, { a: '900', v_c: '2' }), kept).verdict.state).toBe('within');
     expect(look(at(60, { a: '900', v_c: '7.54' }), kept).verdict.state).toBe('too close');
   });

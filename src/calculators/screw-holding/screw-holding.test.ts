@@ -66,7 +66,7 @@ describe('the advice', () => {
     const found = look({ mu: '0.19 ± 0.01', tau_h: '5 N·mm', L: '1500 mm', v: '40 mm/s' }, one);
     expect(found.verdict.state).toBe('beyond');
     expect(said(found)).toMatch(/^Lower the fastest Z move/);
-    expect(found.instruction!.movements![0]!.amount).toBeGreaterThan(0);
+    expect(found.instruction!.movements[0]!.amount).toBeGreaterThan(0);
   });
 
   it('does not go on with entries that do not fit together', () => {

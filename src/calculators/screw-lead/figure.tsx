@@ -2,6 +2,7 @@ import { For } from 'solid-js';
 import { DimensionLine, Drawing } from '../../ui/drawing';
 import type { FigureProps } from '../../engine/calculator';
 import type calc from './index';
+import say from './words/en';
 
 const WIDTH = 340;
 const HEIGHT = 150;
@@ -20,7 +21,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
     return Array.from({ length: turns }, (_, i) => LEFT + ((i + 0.5) * LONGEST) / turns);
   };
   return (
-    <Drawing width={WIDTH} height={HEIGHT} label="Travel of the nut on the screw">
+    <Drawing width={WIDTH} height={HEIGHT} label={say.figure.label}>
       <rect class="d-fill" x={LEFT - 10} y={AXIS - 7} width={LONGEST + 40} height={14} />
       <For each={threads()}>{(x) => <line class="d-thin" x1={x - 2} y1={AXIS + 7} x2={x + 2} y2={AXIS - 7} />}</For>
       <rect class="d-ghost" x={LEFT - 7} y={AXIS - 18} width={14} height={36} />
@@ -31,11 +32,11 @@ export default function Figure(props: FigureProps<typeof calc>) {
         y1={106}
         x2={at(marked())}
         y2={106}
-        text={`${props.text('N')} turns of ${props.text('P_h')}`}
+        text={say.figure.turns(props.text('N'), props.text('P_h'))}
         dy={16}
       />
       <text class="d-text" x={WIDTH / 2} y={HEIGHT - 4} text-anchor="middle">
-        to scale
+        {say.figure.toScale}
       </text>
     </Drawing>
   );

@@ -45,14 +45,14 @@ describe('which way', () => {
     ['frame', 'back of the frame', 'left', 'right'],
   ])('%s: the long diagonal is shortened, and mirrors', (of, part, way, other) => {
     const [there, back] = [measure(frame, { of }), measure(swapped, { of })].map(
-      (found) => found.instruction!.movements!,
+      (found) => found.instruction!.movements,
     );
     expect(there).toEqual([{ part, direction: way, amount: expect.any(Number) as number }]);
     expect(back).toEqual([{ part, direction: other, amount: there![0]!.amount }]);
   });
 
   it('moves what it measured: a frame sheared back by that much has equal diagonals', () => {
-    const dx = measure({ ...frame, L_f: '300 ± 0' }, { of: 'frame' }).instruction!.movements![0]!.amount;
+    const dx = measure({ ...frame, L_f: '300 ± 0' }, { of: 'frame' }).instruction!.movements[0]!.amount;
     const lean = Math.asin((424.76 ** 2 - 423.76 ** 2) / (4 * 300 * 300));
     const [x, y] = [300 * Math.sin(lean) - 1e3 * dx, 300 * Math.cos(lean)];
     expect(Math.hypot(300 + x, y)).toBeCloseTo(Math.hypot(300 - x, y), 2);
@@ -63,7 +63,7 @@ describe('which way', () => {
       const given = way === 'square' ? { m: '0.24 ± 0.01', i_e: '0 ± 0' } : { m_1: '0.34 ± 0.01', m_2: '0.14 ± 0.01' };
       const found = measure(given, { way });
       expect(found.verdict.state).toBe('beyond');
-      expect(found.instruction!.movements![0]).toMatchObject({ part: 'right end of the beam', direction: 'forward' });
+      expect(found.instruction!.movements[0]).toMatchObject({ part: 'right end of the beam', direction: 'forward' });
     }
   });
 

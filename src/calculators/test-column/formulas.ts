@@ -19,11 +19,11 @@ const round = { section: 'round' };
 const solid = { core: 'solid' };
 const shell = { core: 'shell' };
 
-const ROARK = 'Roark’s Formulas for Stress and Strain';
-const cantilever = cite(ROARK, 'tableCaseLeft', true);
-const sections = cite(ROARK, 'tablePropertiesSections', true);
+const WORK_ROARK = 'Roark’s Formulas for Stress and Strain';
+const cantilever = cite(WORK_ROARK, 'tableCaseLeft', true);
+const sections = cite(WORK_ROARK, 'tablePropertiesSections', true);
 const mode = cite('Blevins, Formulas for Natural Frequency and Mode Shape', 'tableClampedFree', true);
-const bending = cite(ROARK, 'sectionFlexureStress', true);
+const bending = cite(WORK_ROARK, 'sectionFlexureStress', true);
 const geometry = derived('geometrySection');
 
 export const formulas = [

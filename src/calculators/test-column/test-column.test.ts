@@ -41,14 +41,14 @@ describe('what is advised does it', () => {
     const at = (share: number) => look({ ...tall, L: `${least * 1000 * share} mm ± 0` }).verdict.state;
     expect(at(0.999)).toBe('within');
     expect(at(1.001)).toBe('beyond');
-    const movement = found.instruction!.movements!.find(({ part }) => part === 'column')!;
+    const movement = found.instruction!.movements.find(({ part }) => part === 'column')!;
     expect(movement.direction).toBe('shorter');
     expect(0.15 - movement.amount).toBeCloseTo(least, 9);
   });
 
   it('with the rim it asks for, the foot holds', () => {
     const found = look(tall);
-    const rim = found.instruction!.movements!.find(({ part }) => part === 'rim round the foot')!;
+    const rim = found.instruction!.movements.find(({ part }) => part === 'rim round the foot')!;
     const check = (mm: number) =>
       look({ ...tall, r: `${mm} mm ± 0` }, { foot: 'brim' }).verdict.checks.find(({ limit }) => limit.of === 'sigma')!;
     expect(check(rim.amount * 1000 * 1.001).state).toBe('within');
@@ -56,9 +56,9 @@ describe('what is advised does it', () => {
   });
 
   it('asks for a wider rim than there is, by the difference', () => {
-    const bare = look(tall).instruction!.movements!.find(({ part }) => part === 'rim round the foot')!;
+    const bare = look(tall).instruction!.movements.find(({ part }) => part === 'rim round the foot')!;
     const some = look({ ...tall, r: '2 mm ± 0' }, { foot: 'brim' });
-    const more = some.instruction!.movements!.find(({ part }) => part === 'rim round the foot')!;
+    const more = some.instruction!.movements.find(({ part }) => part === 'rim round the foot')!;
     expect(bare.amount - more.amount).toBeCloseTo(0.002, 9);
     expect(some.instruction!.steps.join()).toMatch(/widen its rim to/);
   });

@@ -141,6 +141,10 @@ const en = {
       sentence: `The ${sides[a.high]} side is high, but how many teeth cannot be told from this reading: anything between ${a.from} and ${a.to}. Measure with a better tool before turning.`,
     }),
   },
+  figure: {
+    label: 'Front view of the gantry on its two screws',
+    scale: (factor: number) => (factor > 1 ? `tilt drawn ${factor} times too large` : 'to scale'),
+  },
   steps: {
     note: 'Note the reading for this machine; measure again after the belt or a screw was touched.',
     mayMakeWorse: 'The reading does not tell whether the gantry is out; turning now may make it worse.',

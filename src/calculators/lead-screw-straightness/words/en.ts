@@ -193,6 +193,7 @@ const en = {
   orders,
   steps,
   figure: {
+    tir: (runout: string) => `TIR = ${runout}`,
     label: 'Side view of the screw on its supports, with its bow',
     flat: 'flat',
     noLeaf: 'no leaf goes in',

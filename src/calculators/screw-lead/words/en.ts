@@ -61,6 +61,11 @@ const en = {
       sentence: `The screw moves ${p(a.lead)} a turn, ${a.longer ? 'more' : 'less'} than marked: set the machine’s lead to what the screw has.`,
     }),
   },
+  figure: {
+    label: 'Travel of the nut on the screw',
+    turns: (count: string, lead: string) => `${count} turns of ${lead}`,
+    toScale: 'to scale',
+  },
   steps: {
     keep: 'Keep the reading for this machine.',
     moreTurns: 'Twice the turns halve the doubt about one turn.',
