@@ -5,7 +5,6 @@ import house from './build/words-rule.js';
 
 /** Rooms whose words still stand in their logic. It only shrinks: take a folder out, run eslint on it, move what it names. */
 const notYetMoved = [
-  'src/app/sheet/**',
   'src/engine/**',
   'src/calculators/bed-tram/**',
   'src/calculators/belt-pair/**',
