@@ -119,6 +119,13 @@ module.exports = {
       to: { path: '^src/calculators/[^/]+/', pathNot: '^src/calculators/$1/' },
     },
     {
+      name: 'words-at-home',
+      severity: 'error',
+      comment: "words are part of their room: nobody reads another room's",
+      from: { path: '^(src/(?:app|calculators)/[^/]+|src/(?!app/|calculators/)[^/]+)/' },
+      to: { path: '/words/[a-z]+(/|\\.ts$)', pathNot: '^$1/' },
+    },
+    {
       name: 'pure-layers',
       severity: 'error',
       comment: 'these run in plain Node: no Solid, no browser storage',

@@ -19,7 +19,7 @@ const steps = [
   ['unit', vitest('fast')],
   ['slow', vitest('slow')],
   ['build', 'vite build --logLevel warn'],
-  ['size', 'size-limit'],
+  ['size', 'node test/size.mjs'],
   ['browser', 'playwright test'],
 ];
 

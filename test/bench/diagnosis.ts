@@ -31,6 +31,9 @@ const others: readonly (readonly [string, Parameters<typeof byRule>[0]])[] = [
   ['our checks, the others’ rule', ourChecks()],
 ];
 
+/** What was found, for the block in DEVELOPERS.md. */
+export const measured: { title: string; head: readonly string[]; rows: (readonly string[])[] }[] = [];
+
 const plusMinus = ({ mean, se }: Mean): string => `${mean.toFixed(1)} ± ${se.toFixed(1)}`;
 
 function line(name: string, ended: readonly Ended[], against?: readonly Ended[]): void {
@@ -42,12 +45,15 @@ function line(name: string, ended: readonly Ended[], against?: readonly Ended[])
     meanOf(ended.map((one) => one.checks)).mean.toFixed(1),
     `${Math.round(100 * cured)} %`,
   ];
+  measured.at(-1)?.rows.push([name, ...cells]);
   console.log(`| ${name.padEnd(34)} | ${cells.map((cell) => cell.padStart(12)).join(' | ')} |`);
 }
 
 const head = (title: string, cases: number): void => {
-  console.log(`\n${title}: ${cases} cases. Minutes, mean ± standard error; parts counted at the usual hourly worth.`);
+  const said = `${title}: ${cases} cases. Minutes, mean ± standard error; parts counted at the usual hourly worth.`;
+  console.log(`\n${said}`);
   const names = ['to the cause', 'to the end', 'more than us', 'checks', 'cured'];
+  measured.push({ title: said, head: ['order', ...names], rows: [] });
   console.log(`| ${'order'.padEnd(34)} | ${names.map((name) => name.padStart(12)).join(' | ')} |`);
 };
 

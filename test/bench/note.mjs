@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { build } from 'vite';
+import { table, writeMeasured } from './measured.mjs';
 
 const folder = mkdtempSync(join(tmpdir(), 'trammel-note-'));
 await build({
@@ -19,5 +20,27 @@ await build({
   },
   ssr: { noExternal: true },
 });
-await import(pathToFileURL(join(folder, 'note.mjs')).href);
+const { rows } = await import(pathToFileURL(join(folder, 'note.mjs')).href);
 rmSync(folder, { recursive: true });
+// A shorter run is printed and not written down.
+if (process.env.TRIALS === undefined || process.env.MEASURED_FILE !== undefined) {
+  const head = [
+    'sound',
+    'wrong',
+    'refused',
+    'error, bound',
+    'inside ±',
+    'McLeod',
+    'plain peak',
+    'five harmonics',
+    'aubio',
+  ];
+  await writeMeasured(
+    'note',
+    'npm run bench:note',
+    table(
+      head,
+      rows.map((row) => [...row, ...head.slice(row.length).map(() => '')]),
+    ),
+  );
+}

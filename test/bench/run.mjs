@@ -3,6 +3,7 @@
 import { spawn } from 'node:child_process';
 import { readdirSync } from 'node:fs';
 import { chromium } from '@playwright/test';
+import { table, writeMeasured } from './measured.mjs';
 
 const PORT = 4190;
 const FRAME_MS = 1000 / 60;
@@ -80,6 +81,7 @@ async function openSlowed(context, id) {
 const share = (times, p) => (quantile(times, p) / FRAME_MS).toFixed(2);
 
 let slow = 0;
+const rows = [];
 try {
   const context = await browser.newContext({
     viewport: { width: 360, height: 740 },
@@ -99,6 +101,7 @@ try {
       columns.push(`${share(times, 0.5)}  ${share(times, 0.95)}`);
       await page.close();
     }
+    rows.push([id, ...columns.map((column) => column.replace('  ', ', '))]);
     console.log(`${id.padEnd(26)}${columns[0].padEnd(16)}${columns[1].padEnd(20)}${unit.toFixed(0)} ms`);
   }
 } finally {
@@ -108,3 +111,4 @@ try {
 console.log(
   slow === 0 ? 'The median keystroke fits into one frame everywhere.' : `${slow} of them take longer than a frame.`,
 );
+await writeMeasured('keystroke', 'node test/bench/run.mjs', table(['check', 'as it opens', 'formulas unfolded'], rows));

@@ -3,6 +3,7 @@
 // one run, so that a slow moment of this computer meets both.
 import { spawn } from 'node:child_process';
 import { chromium } from '@playwright/test';
+import { table, writeMeasured } from './measured.mjs';
 
 const PORT = 4191;
 const AT = `http://localhost:${PORT}/bench/`;
@@ -201,9 +202,11 @@ async function savesInTurn(pages) {
 }
 
 let missed = 0;
+const rows = [];
 function line(what, value, limit, good) {
   if (limit !== undefined && !good) missed += 1;
   const verdict = limit === undefined ? '' : ` (${good ? 'within' : 'BEYOND'} ${limit})`;
+  rows.push([what, value, limit ?? '']);
   console.log(`${what.padEnd(66)}${value}${verdict}`);
 }
 
@@ -266,4 +269,5 @@ try {
   server.kill();
 }
 console.log(missed === 0 ? 'Every limit is held.' : `${missed} limits are not held.`);
+await writeMeasured('store', 'npm run bench:store', table(['what', 'found', 'limit'], rows));
 process.exitCode = missed === 0 ? 0 : 1;
