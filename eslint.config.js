@@ -32,7 +32,7 @@ const notYetMoved = [
 ];
 
 export default tseslint.config(
-  { ignores: ['dist', 'dist-*', 'node_modules', 'test-results', 'shots'] },
+  { ignores: ['.stryker-tmp', 'reports', 'dist', 'dist-*', 'node_modules', 'test-results', 'shots'] },
   ...tseslint.configs.strictTypeChecked,
   ...tseslint.configs.stylisticTypeChecked,
   {
@@ -47,6 +47,7 @@ export default tseslint.config(
             'test/*.mjs',
             'test/browser/serve.mjs',
             'test/bench/*.mjs',
+            'test/mutation/*.mjs',
           ],
         },
         tsconfigRootDir: import.meta.dirname,

@@ -17,6 +17,22 @@ const shared = {
   testTimeout: 900_000,
 } as const;
 
+export const fast = {
+  ...shared,
+  name: 'fast',
+  include: ['test/{unit,outside,generic}/**/*.test.ts', 'src/**/*.test.ts', SWEEPS],
+  exclude: SLOW,
+  env: { SWEEP: 'part' },
+};
+
+const slow = {
+  ...shared,
+  name: 'slow',
+  include: [...SLOW, SWEEPS],
+  exclude: ['node_modules/**'],
+  env: { SWEEP: 'whole' },
+};
+
 export default defineConfig({
   plugins: [...languagePlugins(language), solid()],
   test: {
@@ -24,26 +40,8 @@ export default defineConfig({
     // By itself it leaves a core idle, which is half of a small machine.
     maxWorkers: '100%',
     projects: [
-      {
-        extends: true,
-        test: {
-          ...shared,
-          name: 'fast',
-          include: ['test/{unit,outside,generic}/**/*.test.ts', 'src/**/*.test.ts', SWEEPS],
-          exclude: SLOW,
-          env: { SWEEP: 'part' },
-        },
-      },
-      {
-        extends: true,
-        test: {
-          ...shared,
-          name: 'slow',
-          include: [...SLOW, SWEEPS],
-          exclude: ['node_modules/**'],
-          env: { SWEEP: 'whole' },
-        },
-      },
+      { extends: true, test: fast },
+      { extends: true, test: slow },
     ],
   },
 });

@@ -1,0 +1,48 @@
+// For Stryker: lets a sample of the mutants through and passes over the rest, the same sample for the same seed. Rooms
+// (formula, each calculator…) take turns, so that a small room is seen as well as a large one.
+import { createHash } from 'node:crypto';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { relative } from 'node:path';
+
+const COUNT = Number(process.env.MUTATION_SAMPLE ?? Infinity);
+const SEED = process.env.MUTATION_SEED ?? '1';
+/** Chosen once and read by every process that checks. */
+const CHOSEN = process.env.MUTATION_CHOSEN ?? '';
+
+const roomOf = (file) => /src\/(calculators\/[^/]+|[^/]+)\//.exec(file)?.[1] ?? '';
+
+/** A mutant's own number, which no other mutant and no order changes. */
+function rank({ fileName, location: { start, end }, mutatorName, replacement }) {
+  const file = relative(process.cwd(), fileName).replace(/^.*?(?=src\/)/, '');
+  const own = [SEED, file, start.line, start.column, end.line, end.column, mutatorName, replacement];
+  return createHash('sha256').update(own.join('\n')).digest('hex');
+}
+
+function choose(mutants) {
+  const rooms = new Map();
+  for (const mutant of mutants) {
+    const room = roomOf(mutant.fileName);
+    rooms.set(room, [...(rooms.get(room) ?? []), { id: mutant.id, rank: rank(mutant) }]);
+  }
+  const queues = [...rooms.keys()].sort().map((room) => rooms.get(room).sort((a, b) => (a.rank < b.rank ? -1 : 1)));
+  const chosen = [];
+  for (let turn = 0; chosen.length < Math.min(COUNT, mutants.length); turn += 1)
+    for (const queue of queues) if (queue[turn] && chosen.length < COUNT) chosen.push(queue[turn].id);
+  return chosen;
+}
+
+const sampleChecker = () => ({
+  init: () => Promise.resolve(),
+  group: (mutants) => {
+    if (!existsSync(CHOSEN)) writeFileSync(CHOSEN, JSON.stringify(choose(mutants)));
+    return Promise.resolve([mutants.map(({ id }) => id)]);
+  },
+  check: (mutants) => {
+    const chosen = new Set(JSON.parse(readFileSync(CHOSEN, 'utf8')));
+    const passed = { status: 'passed' };
+    const left = { status: 'compileError', reason: 'not in the sample' };
+    return Promise.resolve(Object.fromEntries(mutants.map(({ id }) => [id, chosen.has(id) ? passed : left])));
+  },
+});
+
+export const strykerPlugins = [{ kind: 'Checker', name: 'sample', factory: sampleChecker }];
