@@ -13,7 +13,9 @@ export default defineConfig({
   fullyParallel: true,
   forbidOnly: true,
   retries: 0,
-  timeout: 60_000,
+  // No test is held to a time: these only end one that never would.
+  timeout: 900_000,
+  expect: { timeout: 60_000 },
   outputDir: 'test-results/browser',
   reporter: [
     ['list'],

@@ -25,7 +25,7 @@ if (count !== undefined && !(count > 0)) throw new Error(`--sample ${values.samp
 
 mkdirSync('reports/mutation', { recursive: true });
 for (const file of [REPORT, CHOSEN]) rmSync(file, { force: true });
-const args = ['--no-install', 'stryker', 'run', 'stryker.config.json'];
+const args = ['--no-install', 'stryker', 'run', 'stryker.config.json', '--checkers', 'sample'];
 if (values.mutate !== undefined) args.push('--mutate', values.mutate);
 if (values.concurrency !== undefined) args.push('--concurrency', values.concurrency);
 const { status } = spawnSync('npx', args, {

@@ -111,10 +111,17 @@ const calibrate = (page) =>
     return performance.now() - began + (x === 0 ? 1 : 0);
   });
 
+/** Until the page has nothing left to do: what was typed is written, what was put off is done. */
+const atRest = (page) =>
+  page.evaluate(async () => {
+    const rest = () => new Promise((resolve) => setTimeout(() => requestIdleCallback(resolve), 150));
+    for (let i = 0; i < 2; i += 1) await rest();
+  });
+
 const home = async (page) => {
   await page.locator('.running-head a').first().click();
   await page.getByRole('heading', { name: 'What needs measuring?' }).waitFor();
-  await page.waitForTimeout(200);
+  await atRest(page);
 };
 
 async function openings(page, link, found, count, before) {
@@ -154,7 +161,7 @@ async function openSheet(page) {
   await page.locator('.bench').waitFor();
   await page.getByText('Worked examples').click();
   await page.getByRole('button', { name: 'Put these numbers in' }).first().click();
-  await page.waitForTimeout(1500);
+  await atRest(page);
 }
 
 /** Another number in the first entry that has one: a reading that is kept already cannot be kept again. */
@@ -193,7 +200,7 @@ async function savesInTurn(pages) {
     for (const [k, page] of pages.entries()) {
       await enterAnother(page, i);
       // Until what was typed is written and the page is at rest.
-      await page.waitForTimeout(250);
+      await atRest(page);
       times[k].push(await save(page));
     }
   }
@@ -213,7 +220,7 @@ function line(what, value, limit, good) {
 try {
   const spread = await openPage();
   await seed(spread, MACHINES, READINGS / MACHINES, READINGS / MACHINES);
-  await spread.waitForTimeout(2000);
+  await atRest(spread);
   line('Calibration loop', ms(await calibrate(spread)));
   const list = await openings(spread, 'nav a[href$="/machines"]', '.index-list > li', MACHINES);
   line(

@@ -10,7 +10,6 @@ for (const id of calculatorIds) {
   test(`${id}: a bad entry in any field gets a sentence, greys the last good verdict and stays to be mended`, async ({
     page,
   }) => {
-    test.setTimeout(180_000);
     await page.goto(`./#/check/${id}`);
     await expect(bench(page)).toBeVisible();
     // A worked example fills the sheet, so that there is a good verdict to lose.

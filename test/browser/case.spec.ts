@@ -46,7 +46,6 @@ async function picture(page: Page): Promise<{ name: string; mimeType: string; bu
 }
 
 test('one case from complaint to printed sheet, at phone size, with the network off', async ({ page, context }) => {
-  test.setTimeout(120_000);
   await page.goto('./');
   await untilOffline(page);
   await context.setOffline(true);
@@ -393,7 +392,6 @@ async function sound(page: Page, name: string): Promise<void> {
 
 for (const scheme of ['light', 'dark'] as const) {
   test(`every state of a case is sound for axe, a small phone and a thumb, ${scheme}`, async ({ page }) => {
-    test.setTimeout(180_000);
     await page.emulateMedia({ colorScheme: scheme });
     await makeMachine(page, 'Left bench');
     await page.goto('./#/case/new?symptom=far-too-hot');

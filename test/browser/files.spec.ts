@@ -31,14 +31,14 @@ async function takeIn(page: Page, text: string): Promise<void> {
   await openSettings(page);
   await choose(page, text);
   await plan(page).getByRole('button', { name: 'Take it in' }).click();
-  await expect(page.getByText('Taken in:')).toBeVisible({ timeout: 60_000 });
+  await expect(page.getByText('Taken in:')).toBeVisible();
 }
 
 async function saved(page: Page, make = 'Make the file'): Promise<{ name: string; text: string }> {
   await page.getByRole('button', { name: make }).click();
   const [download] = await Promise.all([
     page.waitForEvent('download'),
-    page.getByRole('link', { name: 'Save the file' }).click({ timeout: 60_000 }),
+    page.getByRole('link', { name: 'Save the file' }).click(),
   ]);
   return { name: download.suggestedFilename(), text: await readFile(await download.path(), 'utf8') };
 }
@@ -188,7 +188,6 @@ test('what another tab changed after the plan was shown is not written over', as
 });
 
 test('10,000 readings are taken in and saved again byte for byte', async ({ page }) => {
-  test.setTimeout(240_000);
   const many = Array.from({ length: 10_000 }, (_, i): Reading => {
     const at = new Date(Date.UTC(2025, 0, 1) + i * 3_600_000).toISOString();
     return { ...readings[i % 2]!, id: `r${i}`, at };
@@ -196,9 +195,9 @@ test('10,000 readings are taken in and saved again byte for byte', async ({ page
   const text = writeFile([machine, ...many], MADE);
   await openSettings(page);
   await choose(page, text);
-  await expect(plan(page)).toContainText('10001 to be added', { timeout: 60_000 });
+  await expect(plan(page)).toContainText('10001 to be added');
   await plan(page).getByRole('button', { name: 'Take it in' }).click();
-  await expect(page.getByText('Taken in: 10001 added')).toBeVisible({ timeout: 120_000 });
+  await expect(page.getByText('Taken in: 10001 added')).toBeVisible();
   await page.getByText('machines and readings', { exact: true }).click();
   const again = await saved(page);
   expect(again.text.replace(MADE_LINE, '')).toBe(text.replace(MADE_LINE, ''));

@@ -2,6 +2,7 @@ import { expect, type Page } from '@playwright/test';
 import jsQR from 'jsqr';
 import { bench, enter, field, line, test } from './support';
 import say from '../../src/app/sheet/words/en';
+import { untilKept } from './records';
 
 const HEIGHT = 'Height difference, right minus left';
 
@@ -77,14 +78,16 @@ test('a check goes to a phone that has no such machine, by copied link', async (
 });
 
 test('a link does not write over the draft: it can be put back, and a reload shows it', async ({ page }) => {
+  await page.clock.install();
   await page.goto('./#/check/dual-z-sync');
   await enter(page, HEIGHT, '0.31');
-  await page.waitForTimeout(400);
+  await untilKept(page, '0.31');
   await page.goto('./#/check/dual-z-sync?v=1&dh=0.75;mm;caliper');
   await expect(page.getByText(say.arrival.cameWithLink)).toBeVisible();
   await expect(await field(page, HEIGHT)).toHaveValue('0.75');
   expect(new URL(page.url()).hash).toBe('#/check/dual-z-sync');
-  await page.waitForTimeout(400);
+  // Whatever it puts off for a moment has had it.
+  await page.clock.runFor(5000);
   await page.reload();
   await expect(await field(page, HEIGHT)).toHaveValue('0.31');
 
@@ -98,7 +101,7 @@ test('a link does not write over the draft: it can be put back, and a reload sho
   await page.goto('./#/check/dual-z-sync?v=1&dh=0.75;mm;caliper&P_h=8;mm');
   await expect(await field(page, HEIGHT)).toHaveValue('0.75');
   await enter(page, HEIGHT, '0.8');
-  await page.waitForTimeout(400);
+  await untilKept(page, '0.8');
   await page.reload();
   await expect(await field(page, HEIGHT)).toHaveValue('0.8');
 });
@@ -109,7 +112,7 @@ test('a link that is opened while the same check is open takes the newest number
   await page.goto('./#/check/dual-z-sync');
   await enter(page, HEIGHT, '0.31');
   await enter(page, HEIGHT, '0.32');
-  await page.waitForTimeout(400);
+  await untilKept(page, '0.32');
   for (const value of ['0.75', '0.9']) {
     await page.evaluate((text) => (location.hash = `#/check/dual-z-sync?v=1&dh=${text};mm;caliper`), value);
     await expect(await field(page, HEIGHT)).toHaveValue(value);
@@ -156,7 +159,7 @@ test('what a link holds and cannot be used is named; a newer form is refused; no
   await expect(page.locator('main img')).toHaveCount(0);
 
   await enter(page, HEIGHT, '0.31');
-  await page.waitForTimeout(400);
+  await untilKept(page, '0.31');
   await page.goto('./#/check/dual-z-sync?v=2&dh=0.75;mm');
   await expect(page.getByText('made by a newer Trammel (form 2')).toBeVisible();
   await expect(await field(page, HEIGHT)).toHaveValue('0.31');

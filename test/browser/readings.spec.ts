@@ -3,8 +3,8 @@ import { expect, type Page } from '@playwright/test';
 import type { Calculator } from '../../src/engine/calculator';
 import { demoMachine } from '../../src/machine/demo';
 import { VERSION, type KeptValue, type Machine } from '../../src/machine/schema';
-import { inDatabase, makeMachine, plant } from './records';
-import { bench, calculatorIds, enter, test, unmarked } from './support';
+import { inDatabase, makeMachine, plant, untilKept } from './records';
+import { bench, calculatorIds, enter, test, unmarked, untilIdle } from './support';
 
 const DH = 'Height difference, right minus left';
 const DEMO = `machines/${demoMachine.id}`;
@@ -60,7 +60,7 @@ test('a reading has a page: what was entered and how, what came out, a note that
   await expect(page.locator('ol li').first()).toContainText('teeth');
   await page.getByLabel('Note', { exact: true }).fill('A crate was put down on it.');
   await page.getByLabel('Note', { exact: true }).blur();
-  await page.waitForTimeout(200);
+  await untilKept(page, 'A crate was put down on it.', 'reading:');
   await page.reload();
   await expect(page.getByLabel('Note', { exact: true })).toHaveValue('A crate was put down on it.');
 });
@@ -358,7 +358,6 @@ test('the card goes to another app as plain text, or to the clipboard', async ({
 });
 
 test('the screens of a machine are sound: axe, width, thumbs', async ({ page }) => {
-  test.setTimeout(120_000);
   await withDemo(page);
   const [key] = (await inDatabase(page, 'reading:'))[0]!;
   const taken = key.slice(`reading:${demoMachine.id}:`.length);
@@ -367,7 +366,7 @@ test('the screens of a machine are sound: axe, width, thumbs', async ({ page }) 
     for (const screen of ['', '/card', '/check/dual-z-sync', '/check/screw-lead', `/reading/${taken}`]) {
       await page.goto(`./#/${DEMO}${screen}`);
       await expect(page.locator('h1')).not.toBeEmpty();
-      await page.waitForTimeout(300);
+      await untilIdle(page);
       await page.evaluate(() => document.querySelectorAll('details').forEach((fold) => (fold.open = true)));
       const { violations } = await new AxeBuilder({ page }).analyze();
       expect(violations.map((v) => `${screen}: ${v.id} ${v.nodes.map((n) => n.html).join(' ')}`)).toEqual([]);

@@ -39,6 +39,14 @@ export const inDatabase = (page: Page, prefix: string): Promise<readonly [string
     prefix,
   );
 
+/**
+ * Waits until what was typed stands in a draft in the browser's database: from then on neither a reload nor a crash loses it.
+ *
+ * @param prefix of the keys to look at, where it is no draft
+ */
+export const untilKept = (page: Page, text: string, prefix = 'draft:'): Promise<void> =>
+  expect.poll(async () => JSON.stringify(await inDatabase(page, prefix))).toContain(JSON.stringify(text).slice(1, -1));
+
 /** Puts anything at a key, past the app. */
 export const plant = (page: Page, key: string, value: unknown): Promise<void> => {
   give(value);

@@ -1,6 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page } from '@playwright/test';
-import { bench, calculatorIds, test } from './support';
+import { bench, calculatorIds, test, untilIdle } from './support';
 import say from '../../src/app/sheet/words/en';
 
 const phones = ['phone/note', 'phone/ridges', 'phone/slope'];
@@ -20,7 +20,6 @@ async function expectSound(page: Page, name: string): Promise<void> {
 
 for (const scheme of ['light', 'dark'] as const) {
   test(`axe finds nothing on any screen, ${scheme}`, async ({ page }) => {
-    test.setTimeout(180_000);
     await page.emulateMedia({ colorScheme: scheme });
     await page.goto('./');
     await page.getByRole('button', { name: 'Put a demo machine on the bench' }).click();
@@ -38,7 +37,6 @@ for (const scheme of ['light', 'dark'] as const) {
 }
 
 test('no screen is wider than a small phone, and every control is big enough for a thumb', async ({ page }) => {
-  test.setTimeout(120_000);
   for (const screen of screens) {
     await page.goto(`./#/${screen}`);
     await expect(page.locator('h1')).not.toBeEmpty();
@@ -76,7 +74,7 @@ test('nothing is asked of any other host, and the policy without unsafe-eval is 
   for (const screen of screens) {
     await page.goto(`./#/${screen}`);
     await expect(page.locator('h1')).not.toBeEmpty();
-    await page.waitForTimeout(200);
+    await untilIdle(page);
   }
   expect(strangers).toEqual([]);
   expect(complaints).toEqual([]);

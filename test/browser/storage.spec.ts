@@ -1,5 +1,6 @@
 import { expect, type Page } from '@playwright/test';
 import { bench, enter, field, test } from './support';
+import { untilKept } from './records';
 
 const DH = 'Height difference, right minus left';
 
@@ -15,7 +16,7 @@ test('a killed tab loses nothing that was typed', async ({ context }) => {
   const page = await context.newPage();
   await page.goto('./#/check/dual-z-sync');
   await enter(page, DH, '0.42 ± 0.05');
-  await page.waitForTimeout(400);
+  await untilKept(page, '0.42 ± 0.05');
   // No beforeunload, no pagehide: the process is gone.
   const session = await context.newCDPSession(page);
   const crashed = page.waitForEvent('crash');

@@ -48,3 +48,12 @@ export async function untilOffline(page: Page): Promise<void> {
     }
   });
 }
+
+/** Waits until the page has nothing left to do: what it puts off to an idle moment has had it, and is painted. */
+export const untilIdle = (page: Page): Promise<void> =>
+  page.evaluate(async () => {
+    for (let i = 0; i < 3; i += 1) {
+      await new Promise((resolve) => requestIdleCallback(resolve));
+      await new Promise((resolve) => requestAnimationFrame(resolve));
+    }
+  });

@@ -3,6 +3,7 @@ import { expect, type Locator, type Page } from '@playwright/test';
 import { bench, test } from './support';
 import say from '../../src/app/sheet/words/en';
 import ui from '../../src/ui/words/en';
+import { inDatabase } from './records';
 
 const cell = (page: Page, point: number, column = 'Height or gap'): Locator =>
   page.getByRole('textbox', { name: ui.table.cell('Point', point, column), exact: true });
@@ -48,7 +49,11 @@ test('a line taken out moves the others up with their tool, and a reload keeps w
   await expect(cell(page, 2, 'y, from front')).toHaveValue('190');
   await expect(cell(page, 4)).toHaveCount(0);
   await expect(bench(page)).toContainText(say.bar.word(ui.verdict.none));
-  await page.waitForTimeout(800);
+  // Written when the line taken out is gone from it, with the tool of the rest.
+  const draft = async () => JSON.stringify(await inDatabase(page, 'draft:'));
+  await expect
+    .poll(async () => /"0\.04".*"dial"|"dial".*"0\.04"/.test(await draft()) && !(await draft()).includes('"0.02"'))
+    .toBe(true);
   await page.reload();
   await expect(bench(page)).toBeVisible();
   await expect(cell(page, 3)).toHaveValue('0.04');
