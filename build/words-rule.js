@@ -13,7 +13,19 @@ const TECHNICAL =
 const NAMES_GIVEN = /^(matchMedia|querySelector|querySelectorAll|closest|matches|formula|cite|memory|defineKind|fail)$/;
 
 /** Keys whose strings name one of a few cases, a typeface, a work, what a movement moves, or what a person may type. */
-const NAMING = new Set(['id', 'part', 'direction', 'kind', 'type', 'font', 'className', 'cssText', 'source', 'also', 'verdict']);
+const NAMING = new Set([
+  'id',
+  'part',
+  'direction',
+  'kind',
+  'type',
+  'font',
+  'className',
+  'cssText',
+  'source',
+  'also',
+  'verdict',
+]);
 
 const COMPARISON = /^([=!]==?|in)$/;
 

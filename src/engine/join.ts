@@ -95,9 +95,7 @@ function tableSpec(data: TableData, id: string, words: AnyWords): TableSpec {
     label: own.label,
     line: own.line,
     hint: own.hint,
-    columns: Object.fromEntries(
-      columns.map((column) => [column, need(own.columns[column], 'column', column).head]),
-    ),
+    columns: Object.fromEntries(columns.map((column) => [column, need(own.columns[column], 'column', column).head])),
     presetNames: own.presets ?? {},
   };
 }

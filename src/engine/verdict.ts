@@ -41,7 +41,8 @@ function sideOfLimit(excess: Outcome | undefined): VerdictState {
 /** Beyond on one side is beyond; otherwise the least settled side decides. */
 function worst(states: readonly VerdictState[]): VerdictState {
   if (states.length === 0) return 'none';
-  for (const state of ['beyond', 'none', 'too close'] satisfies VerdictState[]) if (states.includes(state)) return state;
+  for (const state of ['beyond', 'none', 'too close'] satisfies VerdictState[])
+    if (states.includes(state)) return state;
   return 'within';
 }
 

@@ -44,10 +44,7 @@ export function clockOf(angle: number): Clock | undefined {
 }
 
 /** A ninth of the bed. */
-export type Spot =
-  | `${'front' | 'back'} ${'left' | 'middle' | 'right'}`
-  | `${'left' | 'right'} middle`
-  | 'middle';
+export type Spot = `${'front' | 'back'} ${'left' | 'middle' | 'right'}` | `${'left' | 'right'} middle` | 'middle';
 type Row = readonly [Spot, Spot, Spot];
 
 const SPOTS: readonly [Row, Row, Row] = [

@@ -81,10 +81,7 @@ function even(ask: Ask): Order {
   const overloaded = ask.number(tight.T) > Math.min(ask.number(tight.most), ask.number(loose.most));
   const slack = ask.number(loose.T) < ask.number(loose.least);
   if (overloaded && slack) {
-    const movements = [
-      turn(tight.name, 'looser', amount / 2),
-      turn(loose.name, 'tighter', amount / 2),
-    ];
+    const movements = [turn(tight.name, 'looser', amount / 2), turn(loose.name, 'tighter', amount / 2)];
     return tell('bothWays', { tight: tight.name, loose: loose.name }, { steps: [step('setOne')], movements });
   }
   const moved = overloaded ? tight : loose;

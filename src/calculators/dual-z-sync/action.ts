@@ -62,7 +62,11 @@ function byTeeth(ask: Ask, whole: number): Order {
   const movements: Movement[] = [];
   const steps: Told[] = [];
   if (teeth > 0) {
-    movements.push({ part: `${high} screw`, direction: lower, amount: (teeth * FULL_TURN * ask.number('h_t')) / ask.number('P_h') });
+    movements.push({
+      part: `${high} screw`,
+      direction: lower,
+      amount: (teeth * FULL_TURN * ask.number('h_t')) / ask.number('P_h'),
+    });
     steps.push(step('byTeeth', { high, way: lower, teeth }));
   }
   if (Math.abs(remainder) >= HAND_TURN) {
