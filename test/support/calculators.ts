@@ -88,6 +88,10 @@ export const cases = calculators.flatMap(([id, calc]) => {
   return some.map((choices) => [id, Object.values(choices).join(', '), calc, choices] as const);
 });
 
+/** The same for what is costly: in a part of a sweep one of the combinations of each calculator, unless there is but one to try. */
+export const fewCases =
+  isWhole || onlyCalculator !== undefined ? cases : cases.filter(([id], i) => id !== cases[i - 1]?.[0]);
+
 export function inputsUnder(calc: Calculator, choices: Choices): string[] {
   return Object.keys(calc.inputs).filter((name) => applies(calc.inputs[name]?.when, choices));
 }

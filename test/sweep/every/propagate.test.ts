@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { systemFor } from '../../../src/engine/system';
 import { propagate } from '../../../src/formula/propagate';
-import { cases, generator, nearbyInputs, randomInputs } from '../../support/calculators';
+import { fewCases, generator, nearbyInputs, randomInputs } from '../../support/calculators';
 
 describe('every calculator, with the half-widths of a careful bench', () => {
-  it.each(cases)(
+  it.each(fewCases)(
     '%s (%s): figures are sound, and first order follows from the gradient',
     (_id, _options, calc, choices) => {
       const system = systemFor(calc, choices);

@@ -57,9 +57,10 @@ describe('anything typed into any field', () => {
         'a full sheet must give the model a result: add a worked example under these options',
       ).toBeUndefined();
       expectSound(calc, evaluate(calc, situation(calc, {}, choices)));
-      for (const name of names) {
+      for (const [i, name] of names.entries()) {
         const spec = calc.inputs[name]!;
-        expectSound(calc, evaluate(calc, situation(calc, { ...good, [name]: 'abc' }, choices)));
+        if (isWhole || i % 2 === 0)
+          expectSound(calc, evaluate(calc, situation(calc, { ...good, [name]: 'abc' }, choices)));
         const read = (text: string) =>
           readEntry(name, spec, entriesFrom(calc, { [name]: text })[name], undefined, calc.choices, choices, 'point');
         const middle = plausible(calc, name);
@@ -86,8 +87,8 @@ describe('anything typed into any field', () => {
       for (const [i, name] of names.entries()) {
         const [low, high] = calc.inputs[name]!.range;
         const ends = [low, high, ...(low < 0 && high > 0 ? [0] : [])];
-        // In a part of the sweep every other input at its upper end, the rest at their lower.
-        for (const end of isWhole ? ends : ends.slice(i % 2, (i % 2) + 1)) {
+        // In a part of the sweep every other input, at one of its ends: the others were given nonsense above.
+        for (const end of isWhole ? ends : i % 2 === 1 ? [ends[((i - 1) / 2) % 2]!] : []) {
           const found = evaluate(calc, situation(calc, { ...good, [name]: String(end) }, choices));
           expect(found.inputs[name], `${name}: ${end}, an end of its own range, is refused`).toMatchObject({
             ok: true,

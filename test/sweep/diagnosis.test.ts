@@ -16,6 +16,7 @@ import { causeOf, inspectionOf, rowOf, symptomOf } from '../../src/diagnosis/pic
 import { NONE, type Course, type Entry } from '../../src/diagnosis/types';
 import { generator } from '../support/calculators';
 import { effortOfMove, movesOf, optimum, randomPlan, smallCatalogue, yesNo } from '../support/diagnosis-small';
+import { times } from '../support/sweep';
 
 const permutations = <T>(items: readonly T[]): T[][] =>
   items.length === 0
@@ -85,9 +86,9 @@ describe('the ordering theorem (Kadane & Simon 1977) on the worked examples of r
 });
 
 describe('order against brute force', () => {
-  it('is never dearer than the best of all orders and all places to hand over, 200 draws of five mends', () => {
+  it('is never dearer than the best of all orders and all places to hand over, five mends', () => {
     const random = generator(61);
-    for (let draw = 0; draw < 200; draw += 1) {
+    for (let draw = 0; draw < times(200, 40); draw += 1) {
       const weights = Array.from({ length: 6 }, () => 0.05 + random());
       const total = weights.reduce((sum, weight) => sum + weight, 0);
       const actions = weights.slice(0, 5).map((weight) => ({ p: weight / total, c: 1 + Math.floor(60 * random()) }));
@@ -115,10 +116,10 @@ describe('order against brute force', () => {
     return effortOfMove(plan, left, best, (next) => carriedOut(plan, next));
   }
 
-  it('comes near the optimal plan (dynamic programming over all answers) on 40 draws of three causes and three checks', () => {
+  it('comes near the optimal plan (dynamic programming over all answers) for three causes and three checks', () => {
     const random = generator(62);
     const excess: number[] = [];
-    for (let draw = 0; draw < 40; draw += 1) {
+    for (let draw = 0; draw < times(40, 6); draw += 1) {
       const { plan, left } = randomPlan(random, 3, 3);
       const best = optimum(plan, left);
       expect(unsparing(plan, left)).toBeLessThanOrEqual(best + 1e-9);

@@ -12,6 +12,7 @@ import { defaultSettings, VERSION, type Machine, type Reading, type StoredRecord
 import { openStore, type Store, type StoreOptions } from '../../src/machine/store';
 import say from '../../src/machine/words/en';
 import { record } from '../support/machine-records';
+import { times } from '../support/sweep';
 
 const NOW = new Date('2026-05-06T07:08:09.000Z');
 const quick: Partial<StoreOptions> = { pausesMs: [1, 1, 1], openMs: 100, now: () => NOW, openChannel: () => undefined };
@@ -144,18 +145,19 @@ describe.each([
 
   it('of a machine’s readings come newest first, in pages, of one check where that is asked', async () => {
     const store = await open(options);
-    const many = Array.from({ length: 345 }, (_, i): Reading => ({
+    const count = times(345, 115);
+    const many = Array.from({ length: count }, (_, i): Reading => ({
       ...demoReadings[0]!,
       id: `r${i}`,
       calculator: i % 7 === 0 ? 'screw-lead' : 'dual-z-sync',
-      at: new Date(NOW.getTime() + ((i * 7919) % 345)).toISOString(),
+      at: new Date(NOW.getTime() + ((i * 7919) % count)).toISOString(),
     }));
     must(await store.save(...many, { ...many[0]!, machine: `${demoMachine.id}-2` }));
     const newest = many.toSorted((a, b) => (a.at < b.at ? 1 : -1));
     expect(must(await store.latest(demoMachine.id, {})).records).toEqual(newest);
     for (const calculator of [undefined, 'screw-lead', 'retraction']) {
       const wanted = newest.filter((reading) => calculator === undefined || reading.calculator === calculator);
-      for (const limit of [1, 20, 100, 344, 345, 346]) {
+      for (const limit of [1, 20, 100, count - 1, count, count + 1]) {
         const paged: Reading[] = [];
         let before: string | undefined;
         do {

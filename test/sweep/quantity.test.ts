@@ -5,6 +5,7 @@ import * as kinds from '../../src/quantity/kinds';
 import { formatExpanded, formatMeasured, formatNumber, formatValue } from '../../src/quantity/format';
 import { parseQuantity, toTyped, type DecimalMark } from '../../src/quantity/parse';
 import { fromSi, toSi, type Kind, type Measure } from '../../src/quantity/unit';
+import { times } from '../support/sweep';
 
 const { length, force, angle, count, ratio, pressure, temperature, shearRate, torque } = kinds;
 
@@ -270,7 +271,7 @@ describe('reading anything at all', () => {
           }
         },
       ),
-      { numRuns: 3000 },
+      { numRuns: times(3000, 600) },
     );
   });
 });
@@ -394,7 +395,7 @@ describe('two digits of uncertainty (JCGM 100, 7.2.6)', () => {
           }
         },
       ),
-      { numRuns: 2000 },
+      { numRuns: times(2000, 400) },
     );
     expect(formatNumber(-0)).toBe('0');
     expect(formatValue(-0, 0, length.mm.unit)).toBe('0\u00a0mm');
