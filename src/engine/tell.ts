@@ -33,7 +33,7 @@ function print(calc: Calculator, amount: Format, number: Print['number']): Print
 }
 
 /** Prints for the eye, with the person's decimal mark. */
-export function printFor(calc: Calculator, mark: DecimalMark): Print {
+function printFor(calc: Calculator, mark: DecimalMark): Print {
   return print(
     calc,
     (si, width, unit, { magnitude = false, bare = false }) =>

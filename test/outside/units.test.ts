@@ -2,6 +2,7 @@ import { execFileSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import * as math from 'mathjs';
 import { describe, expect, it } from 'vitest';
+import { allKinds } from '../../src/quantity/all-kinds';
 import * as kinds from '../../src/quantity/kinds';
 import { fromSi, toSi, type Kind } from '../../src/quantity/unit';
 
@@ -146,13 +147,7 @@ function inSi(expression: string, kind: Kind): number {
   return math.unit(String(found)).toNumber(base === '1' ? 'rad' : base);
 }
 
-const seen = new Map<string, Kind>();
-for (const measures of Object.values(kinds)) {
-  for (const { kind } of Object.values(measures)) seen.set(kind.id, kind);
-}
-const units = [...seen.values()].flatMap((kind) =>
-  kind.units.map((unit) => [`${kind.id}.${unit.id}`, kind, unit] as const),
-);
+const units = allKinds.flatMap((kind) => kind.units.map((unit) => [`${kind.id}.${unit.id}`, kind, unit] as const));
 
 describe('factors of units to SI', () => {
   it('has an outside value for every unit and for no other', () => {

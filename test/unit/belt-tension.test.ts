@@ -43,14 +43,14 @@ describe('the tensioner is turned', () => {
     const slack = at('60 ± 0', { adjuster: 'slide' });
     // T = 4 · 0.0078 · 0.0625 · 3600 = 7.02 N; (17.76 − 7.02) N · 1 m / 18 600 N / 2 = 0.288710 mm.
     expect(slack.instruction?.movements).toMatchObject([{ part: 'motor or idler', direction: 'outwards' }]);
-    expect(slack.instruction?.movements?.[0]?.amount).toBeCloseTo(0.28871e-3, 8);
-    expect(at('130 ± 0', { adjuster: 'slide' }).instruction?.movements?.[0]?.direction).toBe('inwards');
+    expect(slack.instruction?.movements[0]?.amount).toBeCloseTo(0.28871e-3, 8);
+    expect(at('130 ± 0', { adjuster: 'slide' }).instruction?.movements[0]?.direction).toBe('inwards');
   });
 
   it('mirrors: as far out from the middle, as far the other way', () => {
     const [low, high] = ['F_a', 'F_b'].map((_, i) => {
       const T = 17.76 + (i === 0 ? -12 : 12);
-      return at(`${Math.sqrt(T / 0.0078) / 0.5} ± 0`).instruction?.movements?.[0];
+      return at(`${Math.sqrt(T / 0.0078) / 0.5} ± 0`).instruction?.movements[0];
     });
     expect(low?.amount).toBeCloseTo(high?.amount ?? NaN, 9);
     expect([low?.direction, high?.direction]).toEqual(['clockwise', 'anticlockwise']);

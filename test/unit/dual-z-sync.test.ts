@@ -34,8 +34,8 @@ describe('two motors', () => {
   it('turns by the angle at the coupling, also where the steps cannot be counted', () => {
     const { instruction, outcomes } = run('0.75 ± 0.03');
     expect(outcomes.n_w?.ok).toBe(false);
-    expect(instruction?.movements?.[0]).toMatchObject({ part: 'right screw', direction: 'anticlockwise' });
-    expect(((instruction?.movements?.[0]?.amount ?? 0) * 180) / Math.PI).toBeCloseTo(33.75, 9);
+    expect(instruction?.movements[0]).toMatchObject({ part: 'right screw', direction: 'anticlockwise' });
+    expect(((instruction?.movements[0]?.amount ?? 0) * 180) / Math.PI).toBeCloseTo(33.75, 9);
     expect(instruction?.steps.join(' ')).toContain('coupling');
   });
 
@@ -49,9 +49,9 @@ describe('a belt between two teeth', () => {
   // 0.6 mm is a tooth and a half: no tool makes a whole number of it.
   it('is turned at the grub screw, and another cause is named', () => {
     const { instruction } = evaluate(calc, situation(calc, { ...given, dh: '0.6 ± 0.03' }));
-    expect(instruction?.movements?.[0]).toMatchObject({ part: 'right screw', direction: 'anticlockwise' });
+    expect(instruction?.movements[0]).toMatchObject({ part: 'right screw', direction: 'anticlockwise' });
     // 0.6 / 8 × 360° = 27°.
-    expect(((instruction?.movements?.[0]?.amount ?? 0) * 180) / Math.PI).toBeCloseTo(27, 9);
+    expect(((instruction?.movements[0]?.amount ?? 0) * 180) / Math.PI).toBeCloseTo(27, 9);
     expect(instruction?.steps.join(' ')).toContain('slipped grub screw');
   });
 

@@ -4,7 +4,7 @@ import { nudgeStep, readEntry, type Entry, type InputState, type KeptValue } fro
 import { angle, count, force, length, ratio, temperature } from '../../src/quantity/kinds';
 import { AS_MARKED, halfWidth, tools, toolsFor } from '../../src/reference/tools';
 import { inputNamed } from '../support/inputs';
-import * as kinds from '../../src/quantity/kinds';
+import { allKinds } from '../../src/quantity/all-kinds';
 
 const width = inputNamed('Width', length.mm, { typical: 0.4, spread: 0.05, range: [0.1, 2], tool: 'caliper' });
 const bare = inputNamed('Gap', length.mm, { range: [-5, 5], signed: true });
@@ -212,7 +212,7 @@ describe('the step of a nudge', () => {
 });
 
 describe('the tools', () => {
-  const ids = new Set(Object.values(kinds).flatMap((measures) => Object.values(measures).map((m) => m.kind.id)));
+  const ids = new Set(allKinds.map(({ id }) => id));
 
   it('have ids of their own, read a kind there is, and stand coarsest first', () => {
     expect(new Set(tools.map((tool) => tool.id)).size).toBe(tools.length);

@@ -57,7 +57,7 @@ describe('the three verdicts', () => {
   it('none fits: what is nearest, and a miscount that would explain it', () => {
     const found = work({ L: '79.8 mm', N: '11', P_h: '8 mm' });
     expect(found.verdict.state).toBe('beyond');
-    expect(found.instruction!.movements ?? []).toEqual([]);
+    expect(found.instruction!.movements).toEqual([]);
     expect(steps(found)).toContain('Nearest: one turn of the Z screw (8 mm); the ridges are 9 % closer');
     expect(steps(found)).toContain('Count again: with 10 spaces instead of 11, one turn of the Z screw would fit.');
     expect(steps(work({ P_w: '7.25 mm ± 0.05', P_h: '8 mm' }, direct))).not.toContain('Count again');

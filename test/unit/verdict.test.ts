@@ -246,7 +246,7 @@ describe('dual-z-sync mirrors: the reading’s sign says which side, and nothing
         expect(down.instruction?.sentence).toEqual(up.instruction && mirrored(up.instruction.sentence));
         expect(down.instruction?.steps).toEqual(up.instruction?.steps.map(mirrored));
         expect(down.instruction?.movements).toEqual(
-          up.instruction?.movements?.map((movement) => ({ ...movement, part: mirrored(movement.part) })),
+          up.instruction?.movements.map((movement) => ({ ...movement, part: mirrored(movement.part) })),
         );
         const [mine, other] = [up.outcomes.phi, down.outcomes.phi];
         expect(mine?.ok).toBe(other?.ok);
@@ -259,13 +259,13 @@ describe('dual-z-sync mirrors: the reading’s sign says which side, and nothing
   it('at half a tooth as well, where rounding has to choose', () => {
     for (const dh of ['0.2', '0.6', '1', '1.4']) {
       const run = (text: string) => evaluate(dualZ, situation(dualZ, { ...given, dh: `${text} ± 0` })).instruction;
-      expect(run(`-${dh}`)?.movements?.map((m) => m.amount)).toEqual(run(dh)?.movements?.map((m) => m.amount));
+      expect(run(`-${dh}`)?.movements.map((m) => m.amount)).toEqual(run(dh)?.movements.map((m) => m.amount));
     }
   });
 
   it('a left-hand screw is turned the other way', () => {
     const turn = (hand: string) =>
-      evaluate(dualZ, situation(dualZ, { ...given, dh: '0.8' }, { hand })).instruction?.movements?.[0]?.direction;
+      evaluate(dualZ, situation(dualZ, { ...given, dh: '0.8' }, { hand })).instruction?.movements[0]?.direction;
     expect([turn('right'), turn('left')]).toEqual(['anticlockwise', 'clockwise']);
   });
 });

@@ -15,24 +15,24 @@ describe('the bush is turned', () => {
   it.each(sides)('further the way it stands when the wheel is loose: %s', (side) => {
     const { instruction, verdict } = run(loose, { side });
     expect(verdict.state).toBe('beyond');
-    expect(instruction?.movements?.[0]?.direction).toBe(side);
+    expect(instruction?.movements[0]?.direction).toBe(side);
     expect(instruction?.sentence).toContain('towards the rail');
   });
 
   it.each(sides)('back when the wheel is tight: %s', (side) => {
     const { instruction, verdict } = run(tight, { side });
     expect(verdict.state).toBe('beyond');
-    expect(instruction?.movements?.[0]?.direction).toBe(opposite[side]);
+    expect(instruction?.movements[0]?.direction).toBe(opposite[side]);
     expect(instruction?.sentence).toContain('away from the rail');
   });
 
   it('by the estimate, and by no more than one turn between tests allows', () => {
     const estimate = run(loose).outcomes.dtheta;
-    expect(estimate?.ok && estimate.value).toBeCloseTo(run(loose).instruction?.movements?.[0]?.amount ?? NaN, 12);
-    const capped = run({ ...loose, c_w: '20 N/mm ± 2 N/mm' }).instruction?.movements?.[0]?.amount;
+    expect(estimate?.ok && estimate.value).toBeCloseTo(run(loose).instruction?.movements[0]?.amount ?? NaN, 12);
+    const capped = run({ ...loose, c_w: '20 N/mm ± 2 N/mm' }).instruction?.movements[0]?.amount;
     expect(capped).toBeCloseTo((5 * Math.PI) / 180, 12);
     const back = run({ ...tight, theta_0: '17 deg ± 1 deg', phi_s: '40 deg', c_w: '5 N/mm ± 0' });
-    expect(back.instruction?.movements?.[0]?.amount).toBeCloseTo((17 * Math.PI) / 180, 12);
+    expect(back.instruction?.movements[0]?.amount).toBeCloseTo((17 * Math.PI) / 180, 12);
   });
 });
 

@@ -1,4 +1,5 @@
 import type { InputSpec } from '../../engine/calculator';
+import { partName, partOf } from '../../engine/parts';
 import type { Place } from '../../engine/places';
 import type { KeptValue } from '../../machine/schema';
 import { formatMeasured } from '../../quantity/format';
@@ -7,24 +8,20 @@ import { unitById } from '../../quantity/unit';
 import { toolById } from '../../reference/tools';
 import say from './words/en';
 
-/** Groups that have no name of their own show their own word. */
-const GROUPS: Readonly<Record<string, string>> = say.groups;
-
 export interface Group {
   readonly name: string;
   readonly places: readonly Place[];
 }
 
-const firstUpper = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1);
-
-/** Places by group, both in the order they come in. */
+/** Places by the part of the machine that they belong to, both in the order they come in; those of no known part by their own word. */
 export function groupsOf(places: readonly Place[]): readonly Group[] {
   const groups = new Map<string, Place[]>();
   for (const place of places) {
-    const id = place.place.split('.')[0] ?? '';
-    groups.set(id, [...(groups.get(id) ?? []), place]);
+    const part = partOf(place.place);
+    const name = part === undefined ? (place.place.split('.')[0] ?? '') : partName(part);
+    groups.set(name, [...(groups.get(name) ?? []), place]);
   }
-  return [...groups].map(([id, members]) => ({ name: GROUPS[id] ?? firstUpper(id), places: members }));
+  return [...groups].map(([name, members]) => ({ name, places: members }));
 }
 
 /** "8 mm", "400.00 ± 0.50 mm". */

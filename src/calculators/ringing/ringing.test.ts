@@ -61,7 +61,7 @@ describe('what is no swinging', () => {
     const found = look(at(60, { x_0: '1 mm ± 0.5 mm' }));
     expect(found.verdict.state).toBe('beyond');
     expect(said(found)).toContain('counting began inside it');
-    expect(found.instruction!.movements ?? []).toEqual([]);
+    expect(found.instruction!.movements).toEqual([]);
   });
 
   it('asks for a second speed where the spacing is that of teeth or steps', () => {
@@ -87,7 +87,7 @@ describe('what is no swinging', () => {
     const part = look({ ...first, x_N2: '10 mm ± 0.1 mm', v_2: '40' }, two);
     expect(part.verdict.state).toBe('beyond');
     expect(said(part)).toContain('Ridge period');
-    expect(part.instruction!.movements ?? []).toEqual([]);
+    expect(part.instruction!.movements).toEqual([]);
     const close = look({ ...first, x_N2: '9.6 mm ± 0.4 mm', v_2: '74' }, two);
     expect(close.verdict.state).toBe('too close');
     expect(said(close)).toContain('speeds farther apart');

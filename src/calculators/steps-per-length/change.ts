@@ -1,16 +1,13 @@
 import type { Movement } from '../../engine/order';
 import type { Ask } from './asked';
 
-/** How movements name what the steps are of. */
-const OF = { x: 'X', y: 'Y', z: 'Z', zb: 'Z', feed: 'the filament feed' } as const;
-
 /** The change from the number set to one that was counted or measured, as its words and the hand take it. */
 export function changeTo(ask: Ask, symbol: 'S_c' | 'S_n') {
   const axis = ask.choice('axis');
   const by = ask.number(symbol) - ask.number('S_0');
   const raise = by > 0;
   const movement: Movement = {
-    part: `steps per length, ${OF[axis]}`,
+    part: `steps per length, ${axis}`,
     direction: raise ? 'raise' : 'lower',
     amount: Math.abs(by),
   };

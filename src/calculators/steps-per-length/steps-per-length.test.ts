@@ -32,7 +32,7 @@ describe('the drive’s own travel', () => {
     expect(sentence(found)).toContain('from 78.7 steps per mm to 80 steps per mm');
     expect(found.instruction!.spoken).toContain('to eighty\u00a0steps per millimetre');
     expect(found.instruction!.movements).toEqual([
-      { part: 'steps per length, X', direction: 'raise', amount: expect.closeTo(1300, 6) as number },
+      { part: 'steps per length, x', direction: 'raise', amount: expect.closeTo(1300, 6) as number },
     ]);
   });
 
@@ -164,7 +164,7 @@ describe('a printed piece', () => {
       const found = look(made(drive, 0.05), other);
       expect(found.verdict.state).toBe('beyond');
       expect(order(found)).toMatchObject({ say: 'untilMeasured', args: { larger: drive > 0 } });
-      expect(found.instruction!.movements.map((one) => one.part)).not.toContain('steps per length, X');
+      expect(found.instruction!.movements.map((one) => one.part)).not.toContain('steps per length, x');
     }
   });
 

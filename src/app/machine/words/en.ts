@@ -71,24 +71,5 @@ const en = {
     text: 'The card as text',
   },
   /** Groups of places as a person calls them. */
-  groups: {
-    bed: 'Bed',
-    belt: 'Belts',
-    carriage: 'Carriage',
-    extruder: 'Extruder',
-    filament: 'Filament',
-    frame: 'Frame',
-    guide: 'Guides',
-    heater: 'Heater',
-    hotend: 'Hot end',
-    nozzle: 'Nozzle',
-    offset: 'Offsets',
-    print: 'Usual print',
-    room: 'Room',
-    sensor: 'Sensor',
-    steps: 'Steps',
-    wheel: 'Wheels',
-    z: 'Z drive',
-  },
 };
 export default en;

@@ -39,8 +39,8 @@ const findings = {
 const sure = { resume: 'go on with it', glue: 'cut it, print the rest and glue it on', anew: 'print it again' };
 const sureShort = { resume: 'go on', glue: 'glue it', anew: 'print again' };
 
-export const against = (a: Against): string => (a.what === 'place' ? findings.moved : findings[a.what][a.how]);
-export const coins = (a: Coins, p: Print): string => p.number(a.value, a.decimals);
+const against = (a: Against): string => (a.what === 'place' ? findings.moved : findings[a.what][a.how]);
+const coins = (a: Coins, p: Print): string => p.number(a.value, a.decimals);
 const missing = (a: Missing, p: Print): string => `about ${p.number(a.layers)} layers, ${p(a.height)}, are missing`;
 
 interface Plan {
