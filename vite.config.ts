@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { defineConfig, type Plugin } from 'vite';
 import solid from 'vite-plugin-solid';
 import { VitePWA } from 'vite-plugin-pwa';
@@ -33,7 +34,10 @@ const wordsOfThePage: Plugin = {
     html.replace('{{description}}', asBuilt(say.page.description)).replace('{{noScript}}', asBuilt(say.page.noScript)),
 };
 
+const { version } = JSON.parse(readFileSync('package.json', 'utf8')) as { readonly version: string };
+
 export default defineConfig({
+  define: { __TRAMMEL_VERSION__: JSON.stringify(version) },
   // Relative addresses: the same build serves from a domain's root and from any folder below it.
   base: './',
   plugins: [

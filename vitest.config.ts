@@ -34,6 +34,7 @@ const slow = {
 };
 
 export default defineConfig({
+  define: { __TRAMMEL_VERSION__: JSON.stringify('test') },
   plugins: [...languagePlugins(language), solid()],
   test: {
     environment: 'node',

@@ -1,14 +1,19 @@
-import { createSignal, Show, type ParentProps } from 'solid-js';
+import { createSignal, lazy, Show, type ParentProps } from 'solid-js';
 import { A, useLocation } from '@solidjs/router';
 import { useRecords } from '../desk/context';
 import { UndoNotice } from './undo-notice';
 import say from './words/en';
+
+const News = lazy(() => import('./news'));
 
 /** Running head, notices, and the screen between them. */
 export function Shell(props: ParentProps) {
   const records = useRecords();
   const location = useLocation();
   const [later, setLater] = createSignal(false);
+  // Whoever has kept nothing yet finds nothing new.
+  const hasNews = () =>
+    records.ready() && records.machines().length > 0 && records.settings().seenVersion !== __TRAMMEL_VERSION__;
   const at = (start: string) => (location.pathname.startsWith(start) ? 'page' : undefined);
   return (
     <div class="page">
@@ -48,6 +53,9 @@ export function Shell(props: ParentProps) {
             {say.trouble.understood}
           </button>
         </div>
+      </Show>
+      <Show when={hasNews()}>
+        <News />
       </Show>
       <UndoNotice />
       {props.children}

@@ -14,12 +14,15 @@ export function machineRecords(device: Device, { changeSettings }: SettingRecord
     told(result);
     return result.ok;
   };
+  /** To whoever begins with this version, nothing in it is news. */
+  const beginner = () => (machines().length === 0 ? { seenVersion: __TRAMMEL_VERSION__ } : {});
   return {
     machines,
     /** @returns its id */
     addMachine: async (name: string): Promise<string> => {
       const machine = blankMachine(name, new Date());
-      if (await save(machine)) await changeSettings({ machine: machine.id });
+      const seen = beginner();
+      if (await save(machine)) await changeSettings({ machine: machine.id, ...seen });
       return machine.id;
     },
     /** The invented machine with its readings. @returns its id */
@@ -30,8 +33,9 @@ export function machineRecords(device: Device, { changeSettings }: SettingRecord
         import('../../../engine/list'),
       ]);
       const check = await loadCalculator(demoCheck);
+      const seen = beginner();
       if (await save(demoMachine, ...(check ? demoReadings(check.calculator) : [])))
-        await changeSettings({ machine: demoMachine.id });
+        await changeSettings({ machine: demoMachine.id, ...seen });
       return demoMachine.id;
     },
     /** @returns false where it was not changed, which the person has been told */
