@@ -31,6 +31,9 @@ interface Bar {
   ghost?: boolean;
 }
 
+/** With the bow as drawn and half the screw's thickness, in units of the drawing. */
+type Laid = Props & { readonly drawn: number; readonly half: number };
+
 const SHARES = Array.from({ length: 41 }, (_, i) => i / 40);
 
 /** The screw as a band with its thread as slanting strokes; as a ghost, its axis only. */
@@ -74,7 +77,6 @@ function Dial(props: { x: number; y: number; sideways?: boolean }) {
 /** Side view of the screw on its supports, span to scale; the bow is exaggerated by a factor the drawing states. */
 export default function Figure(props: Props) {
   const method = () => props.choice.method;
-  const free = () => props.choice.ends === 'free';
   const span = () => (method() === 'mounted' ? props.value('L') : props.value('c')) ?? 0.3;
   const scale = () => (method() === 'mounted' ? FOOT - TOP : RIGHT - LEFT) / span();
   const offset = () => Math.abs((method() === 'mounted' ? props.value('y_0') : props.value('s')) ?? 0) * scale();
@@ -86,116 +88,159 @@ export default function Figure(props: Props) {
     return Math.min(drawn(), (props.value('g') ?? 0) * scale() * factor());
   };
   const half = () => Math.min(8, Math.max(3, ((props.value('d_3') ?? 0.0055) * scale()) / 2));
-  const readAt = () => (free() ? 1 : 0.5);
-  const readY = () => FOOT - readAt() * (FOOT - TOP);
   return (
     <Drawing width={WIDTH} height={HEIGHT} label={say.figure.label}>
       <Switch>
         <Match when={method() === 'flat'}>
-          <rect class="d-ink d-shade" x={10} y={REST} width={WIDTH - 20} height={22} />
-          <text class="d-text" x={18} y={REST + 15}>
-            {say.figure.flat}{' '}
-          </text>
-          <Show when={standing() > 1}>
-            <rect class="d-accent d-shade" x={MIDDLE - 22} y={REST - standing()} width={44} height={standing()} />
-          </Show>
-          <Screw x1={LEFT} y1={REST - half()} x2={RIGHT} y2={REST - half()} bow={standing()} half={half()} />
-          <Screw x1={LEFT} y1={REST} x2={RIGHT} y2={REST} bow={drawn()} half={half()} ghost />
-          <Show when={drawn() > 8}>
-            <DimensionLine
-              x1={RIGHT - 60}
-              y1={REST}
-              x2={RIGHT - 60}
-              y2={REST - drawn()}
-              text="s"
-              dx={6}
-              anchor="start"
-            />
-            <line class="d-thin" x1={MIDDLE} y1={REST - drawn()} x2={RIGHT - 54} y2={REST - drawn()} />
-          </Show>
-          <text class="d-text d-text-accent" x={MIDDLE} y={74} text-anchor="middle">
-            {props.choice.touch === 'none' ? say.figure.noLeaf : say.figure.leaf(props.text('g'))}
-          </text>
-          <text class="d-text" x={MIDDLE} y={28} text-anchor="middle">
-            {say.figure.unweighted(props.text('s'))}
-          </text>
-          <DimensionLine x1={LEFT} y1={195} x2={RIGHT} y2={195} text={`c = ${props.text('c')}`} />
+          <OnFlat {...props} drawn={drawn()} half={half()} standing={standing()} />
         </Match>
         <Match when={method() === 'blocks'}>
-          <Screw x1={LEFT} y1={REST - half()} x2={RIGHT} y2={REST - half()} bow={-drawn()} half={half()} ghost />
-          <Screw x1={LEFT} y1={REST - half()} x2={RIGHT} y2={REST - half()} bow={drawn()} half={half()} />
-          <For each={[LEFT, RIGHT]}>
-            {(x) => <rect class="d-ink d-shade" x={x - 14} y={REST - half()} width={28} height={44} />}
-          </For>
-          <line class="d-ghost" x1={LEFT} y1={REST - half()} x2={RIGHT} y2={REST - half()} />
-          <Dial x={MIDDLE} y={REST - 2 * half() - drawn()} />
-          <Show when={drawn() > 8}>
-            <DimensionLine
-              x1={MIDDLE - 24}
-              y1={REST - half()}
-              x2={MIDDLE - 24}
-              y2={REST - half() - drawn()}
-              text="s"
-              dx={-6}
-              dy={6}
-              anchor="end"
-            />
-            <DimensionLine
-              accent
-              x1={MIDDLE + 24}
-              y1={REST - half() + drawn()}
-              x2={MIDDLE + 24}
-              y2={REST - half() - drawn()}
-              text="TIR"
-              dx={6}
-              dy={10}
-              anchor="start"
-            />
-          </Show>
-          <text class="d-text d-text-accent" x={MIDDLE + 24} y={34}>
-            {say.figure.tir(props.text('TIR'))}
-          </text>
-          <text class="d-text" x={MIDDLE - 24} y={34} text-anchor="end">
-            {say.figure.bow(props.text('s'))}
-          </text>
-          <DimensionLine x1={LEFT} y1={206} x2={RIGHT} y2={206} text={`c = ${props.text('c')}`} />
+          <OnBlocks {...props} drawn={drawn()} half={half()} />
         </Match>
         <Match when={method() === 'mounted'}>
-          <line class="d-ghost" x1={AXIS} y1={TOP - 14} x2={AXIS} y2={FOOT + 10} />
-          <Screw x1={AXIS} y1={FOOT} x2={AXIS} y2={TOP} free={free()} bow={-drawn()} half={half()} ghost />
-          <Screw x1={AXIS} y1={FOOT} x2={AXIS} y2={TOP} free={free()} bow={drawn()} half={half()} />
-          <rect class="d-ink d-shade" x={AXIS - 22} y={FOOT + 18} width={44} height={22} />
-          <rect class="d-ink d-fill" x={AXIS - 12} y={FOOT - 6} width={24} height={24} />
-          <text class="d-text" x={AXIS + 28} y={FOOT + 10}>
-            {say.figure.coupling}{' '}
-          </text>
-          <Show when={!free()}>
-            <rect class="d-ink d-shade" x={AXIS - 24} y={TOP - 10} width={14} height={14} />
-            <rect class="d-ink d-shade" x={AXIS + 10} y={TOP - 10} width={14} height={14} />
-          </Show>
-          <rect class="d-ink d-fill" x={AXIS - 30} y={FOOT - 34} width={60} height={12} />
-          <text class="d-text" x={AXIS + 36} y={FOOT - 24}>
-            {say.figure.nut}{' '}
-          </text>
-          <Dial sideways x={AXIS + drawn() + half()} y={readY()} />
-          <text class="d-text d-text-accent" x={WIDTH - 4} y={readY() + (free() ? 34 : -24)} text-anchor="end">
-            {say.figure.tir(props.text('TIR'))}
-          </text>
-          <DimensionLine
-            x1={46}
-            y1={TOP}
-            x2={46}
-            y2={FOOT}
-            text={`L = ${props.text('L')}`}
-            dx={-2}
-            dy={-88}
-            anchor="middle"
-          />
+          <Mounted {...props} drawn={drawn()} half={half()} />
         </Match>
       </Switch>
       <text class="d-text" x={MIDDLE} y={HEIGHT - (method() === 'mounted' ? 5 : 18)} text-anchor="middle">
         {factor() > 1 ? say.figure.enlarged(factor()) : say.figure.toScale}
       </text>
     </Drawing>
+  );
+}
+
+/** Lying on a flat: what the weight leaves standing, and the leaf of the gauge that goes under. */
+function OnFlat(props: Laid & { readonly standing: number }) {
+  return (
+    <>
+      <rect class="d-ink d-shade" x={10} y={REST} width={WIDTH - 20} height={22} />
+      <text class="d-text" x={18} y={REST + 15}>
+        {say.figure.flat}{' '}
+      </text>
+      <Show when={props.standing > 1}>
+        <rect class="d-accent d-shade" x={MIDDLE - 22} y={REST - props.standing} width={44} height={props.standing} />
+      </Show>
+      <Screw
+        x1={LEFT}
+        y1={REST - props.half}
+        x2={RIGHT}
+        y2={REST - props.half}
+        bow={props.standing}
+        half={props.half}
+      />
+      <Screw x1={LEFT} y1={REST} x2={RIGHT} y2={REST} bow={props.drawn} half={props.half} ghost />
+      <Show when={props.drawn > 8}>
+        <DimensionLine
+          x1={RIGHT - 60}
+          y1={REST}
+          x2={RIGHT - 60}
+          y2={REST - props.drawn}
+          text="s"
+          dx={6}
+          anchor="start"
+        />
+        <line class="d-thin" x1={MIDDLE} y1={REST - props.drawn} x2={RIGHT - 54} y2={REST - props.drawn} />
+      </Show>
+      <text class="d-text d-text-accent" x={MIDDLE} y={74} text-anchor="middle">
+        {props.choice.touch === 'none' ? say.figure.noLeaf : say.figure.leaf(props.text('g'))}
+      </text>
+      <text class="d-text" x={MIDDLE} y={28} text-anchor="middle">
+        {say.figure.unweighted(props.text('s'))}
+      </text>
+      <DimensionLine x1={LEFT} y1={195} x2={RIGHT} y2={195} text={`c = ${props.text('c')}`} />
+    </>
+  );
+}
+
+/** Turned on two blocks under a dial: the bow up and down is the runout. */
+function OnBlocks(props: Laid) {
+  return (
+    <>
+      <Screw
+        x1={LEFT}
+        y1={REST - props.half}
+        x2={RIGHT}
+        y2={REST - props.half}
+        bow={-props.drawn}
+        half={props.half}
+        ghost
+      />
+      <Screw x1={LEFT} y1={REST - props.half} x2={RIGHT} y2={REST - props.half} bow={props.drawn} half={props.half} />
+      <For each={[LEFT, RIGHT]}>
+        {(x) => <rect class="d-ink d-shade" x={x - 14} y={REST - props.half} width={28} height={44} />}
+      </For>
+      <line class="d-ghost" x1={LEFT} y1={REST - props.half} x2={RIGHT} y2={REST - props.half} />
+      <Dial x={MIDDLE} y={REST - 2 * props.half - props.drawn} />
+      <Show when={props.drawn > 8}>
+        <DimensionLine
+          x1={MIDDLE - 24}
+          y1={REST - props.half}
+          x2={MIDDLE - 24}
+          y2={REST - props.half - props.drawn}
+          text="s"
+          dx={-6}
+          dy={6}
+          anchor="end"
+        />
+        <DimensionLine
+          accent
+          x1={MIDDLE + 24}
+          y1={REST - props.half + props.drawn}
+          x2={MIDDLE + 24}
+          y2={REST - props.half - props.drawn}
+          text="TIR"
+          dx={6}
+          dy={10}
+          anchor="start"
+        />
+      </Show>
+      <text class="d-text d-text-accent" x={MIDDLE + 24} y={34}>
+        {say.figure.tir(props.text('TIR'))}
+      </text>
+      <text class="d-text" x={MIDDLE - 24} y={34} text-anchor="end">
+        {say.figure.bow(props.text('s'))}
+      </text>
+      <DimensionLine x1={LEFT} y1={206} x2={RIGHT} y2={206} text={`c = ${props.text('c')}`} />
+    </>
+  );
+}
+
+/** Standing in its coupling, the dial at the middle or, with a free top, at the end. */
+function Mounted(props: Laid) {
+  const free = () => props.choice.ends === 'free';
+  const readAt = () => (free() ? 1 : 0.5);
+  const readY = () => FOOT - readAt() * (FOOT - TOP);
+  return (
+    <>
+      <line class="d-ghost" x1={AXIS} y1={TOP - 14} x2={AXIS} y2={FOOT + 10} />
+      <Screw x1={AXIS} y1={FOOT} x2={AXIS} y2={TOP} free={free()} bow={-props.drawn} half={props.half} ghost />
+      <Screw x1={AXIS} y1={FOOT} x2={AXIS} y2={TOP} free={free()} bow={props.drawn} half={props.half} />
+      <rect class="d-ink d-shade" x={AXIS - 22} y={FOOT + 18} width={44} height={22} />
+      <rect class="d-ink d-fill" x={AXIS - 12} y={FOOT - 6} width={24} height={24} />
+      <text class="d-text" x={AXIS + 28} y={FOOT + 10}>
+        {say.figure.coupling}{' '}
+      </text>
+      <Show when={!free()}>
+        <rect class="d-ink d-shade" x={AXIS - 24} y={TOP - 10} width={14} height={14} />
+        <rect class="d-ink d-shade" x={AXIS + 10} y={TOP - 10} width={14} height={14} />
+      </Show>
+      <rect class="d-ink d-fill" x={AXIS - 30} y={FOOT - 34} width={60} height={12} />
+      <text class="d-text" x={AXIS + 36} y={FOOT - 24}>
+        {say.figure.nut}{' '}
+      </text>
+      <Dial sideways x={AXIS + props.drawn + props.half} y={readY()} />
+      <text class="d-text d-text-accent" x={WIDTH - 4} y={readY() + (free() ? 34 : -24)} text-anchor="end">
+        {say.figure.tir(props.text('TIR'))}
+      </text>
+      <DimensionLine
+        x1={46}
+        y1={TOP}
+        x2={46}
+        y2={FOOT}
+        text={`L = ${props.text('L')}`}
+        dx={-2}
+        dy={-88}
+        anchor="middle"
+      />
+    </>
   );
 }

@@ -1,5 +1,6 @@
 import { createMemo, For, Show } from 'solid-js';
 import { formatNumber } from '../../quantity/format';
+import type { DecimalMark } from '../../quantity/parse';
 import { Drawing } from '../../ui/drawing';
 import type { FigureProps } from '../../engine/calculator';
 import type calc from './index';
@@ -45,16 +46,6 @@ export default function Figure(props: FigureProps<typeof calc>) {
     return all.length > 4 && tens.length > 1 ? tens : all.slice(0, 4);
   });
   const mm = (si: number, digits: number) => formatNumber(si * 1e3, digits, props.mark);
-  const off = (line: Line) => {
-    const times = 1 + line.value;
-    if (!isNear(line)) return `${times < 1 ? '÷' : '×'} ${formatNumber(Math.max(times, 1 / times), 2, props.mark)}`;
-    return `${line.value < 0 ? '' : '+'}${formatNumber(line.value * 100, 2, props.mark)} %`;
-  };
-  const name = (line: Line) => {
-    const { short } = say.parts[line.part.key];
-    if (line.multiple === 1) return short;
-    return `${line.multiple < 1 ? '½' : '2'} × ${short.split(',')[0] ?? ''}`;
-  };
   return (
     <Drawing width={WIDTH} height={height()} label={say.figure.label}>
       <Show when={ridges()}>
@@ -88,31 +79,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
         mm
       </text>
       <For each={lines()}>
-        {(line, i) => {
-          const y = () => TOP + (i() + 0.5) * ROW;
-          return (
-            <g>
-              <text class={line.fits && line.multiple === 1 ? 'd-text d-text-accent' : 'd-text'} x={2} y={y() + 4}>
-                {name(line)}
-              </text>
-              <line class="d-ghost" x1={LEFT} y1={y()} x2={RIGHT} y2={y()} />
-              <Show
-                when={line.multiple === 1}
-                fallback={<path class="d-ink d-fill" d={`M${x(line.period)} ${y() - 6} l6 6 l-6 6 l-6 -6 z`} />}
-              >
-                <Show
-                  when={line.fits}
-                  fallback={<line class="d-ink" x1={x(line.period)} y1={y() - 6} x2={x(line.period)} y2={y() + 6} />}
-                >
-                  <circle class="d-solid" cx={x(line.period)} cy={y()} r={5.5} />
-                </Show>
-              </Show>
-              <text class="d-text" x={WIDTH - 2} y={y() + 4} text-anchor="end">
-                {off(line)}
-              </text>
-            </g>
-          );
-        }}
+        {(line, i) => <Row line={line} x={x(line.period)} y={TOP + (i() + 0.5) * ROW} mark={props.mark} />}
       </For>
       <Show
         when={lines().length > 0}
@@ -122,19 +89,69 @@ export default function Figure(props: FigureProps<typeof calc>) {
           </text>
         }
       >
-        <circle class="d-solid" cx={10} cy={height() - 8} r={5} />
-        <text class="d-text" x={19} y={height() - 4}>
-          {say.figure.fits}
-        </text>
-        <line class="d-ink" x1={54} y1={height() - 14} x2={54} y2={height() - 2} />
-        <text class="d-text" x={61} y={height() - 4}>
-          {say.figure.doesNot}
-        </text>
-        <path class="d-ink d-fill" d={`M122 ${height() - 14} l6 6 l-6 6 l-6 -6 z`} />
-        <text class="d-text" x={132} y={height() - 4}>
-          {say.figure.multiple}
-        </text>
+        <Legend y={height() - 8} />
       </Show>
     </Drawing>
+  );
+}
+
+/** One part: its name, its period as a mark at x, and how far that is from the ridges'. */
+function Row(props: { line: Line; x: number; y: number; mark: DecimalMark }) {
+  const off = () => {
+    const times = 1 + props.line.value;
+    if (!isNear(props.line))
+      return `${times < 1 ? '÷' : '×'} ${formatNumber(Math.max(times, 1 / times), 2, props.mark)}`;
+    return `${props.line.value < 0 ? '' : '+'}${formatNumber(props.line.value * 100, 2, props.mark)} %`;
+  };
+  const name = () => {
+    const { short } = say.parts[props.line.part.key];
+    if (props.line.multiple === 1) return short;
+    return `${props.line.multiple < 1 ? '½' : '2'} × ${short.split(',')[0] ?? ''}`;
+  };
+  return (
+    <g>
+      <text
+        class={props.line.fits && props.line.multiple === 1 ? 'd-text d-text-accent' : 'd-text'}
+        x={2}
+        y={props.y + 4}
+      >
+        {name()}
+      </text>
+      <line class="d-ghost" x1={LEFT} y1={props.y} x2={RIGHT} y2={props.y} />
+      <Show
+        when={props.line.multiple === 1}
+        fallback={<path class="d-ink d-fill" d={`M${props.x} ${props.y - 6} l6 6 l-6 6 l-6 -6 z`} />}
+      >
+        <Show
+          when={props.line.fits}
+          fallback={<line class="d-ink" x1={props.x} y1={props.y - 6} x2={props.x} y2={props.y + 6} />}
+        >
+          <circle class="d-solid" cx={props.x} cy={props.y} r={5.5} />
+        </Show>
+      </Show>
+      <text class="d-text" x={WIDTH - 2} y={props.y + 4} text-anchor="end">
+        {off()}
+      </text>
+    </g>
+  );
+}
+
+/** What the three marks stand for. */
+function Legend(props: { y: number }) {
+  return (
+    <>
+      <circle class="d-solid" cx={10} cy={props.y} r={5} />
+      <text class="d-text" x={19} y={props.y + 4}>
+        {say.figure.fits}
+      </text>
+      <line class="d-ink" x1={54} y1={props.y - 6} x2={54} y2={props.y + 6} />
+      <text class="d-text" x={61} y={props.y + 4}>
+        {say.figure.doesNot}
+      </text>
+      <path class="d-ink d-fill" d={`M122 ${props.y - 6} l6 6 l-6 6 l-6 -6 z`} />
+      <text class="d-text" x={132} y={props.y + 4}>
+        {say.figure.multiple}
+      </text>
+    </>
   );
 }

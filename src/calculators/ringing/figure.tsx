@@ -24,6 +24,16 @@ const APART = 58;
 
 /** The wall behind the corner, ramp and ripples to scale along it; below, the accelerations on a scale. */
 export default function Figure(props: FigureProps<typeof calc>) {
+  return (
+    <Drawing width={WIDTH} height={HEIGHT} label={say.figure.label}>
+      <Ripples {...props} />
+      <Accelerations {...props} />
+    </Drawing>
+  );
+}
+
+/** The wall to scale behind the corner: how the ripples fade along it, where the ramp ends, how far they were counted. */
+function Ripples(props: FigureProps<typeof calc>) {
   const spacing = () => props.value('P') ?? 0.002;
   const spaces = () => (props.choice.by === 'count' ? (props.value('N') ?? 5) : 5);
   const start = () => props.value('x_0') ?? 0.005;
@@ -48,29 +58,8 @@ export default function Figure(props: FigureProps<typeof calc>) {
     return length === undefined ? undefined : at(length) - LEFT;
   };
 
-  const marks = () => {
-    const found = (['a_s', 'a_q', 'a'] as const).flatMap((symbol) => {
-      const value = props.value(symbol);
-      return value === undefined ? [] : [{ symbol, value }];
-    });
-    const most = 1.15 * Math.max(1e-9, ...found.map((mark) => mark.value));
-    return found.map((mark) => ({
-      ...mark,
-      x: SCALE.left + ((SCALE.right - SCALE.left) * mark.value) / most,
-    }));
-  };
-  const mark = (symbol: string) => marks().find((one) => one.symbol === symbol);
-  /** Places of the two numbers under the scale, moved apart where they would meet. */
-  const labels = () => {
-    const [low, high] = [mark('a_s')?.x ?? SCALE.left, mark('a_q')?.x ?? SCALE.right];
-    const half = Math.max((high - low) / 2, APART);
-    const middle = Math.min(Math.max((low + high) / 2, SCALE.left + half + 26), SCALE.right - half - 26);
-    return { low: middle - half, high: middle + half };
-  };
-  const clear = (x: number) => Math.min(Math.max(x, SCALE.left + 50), SCALE.right - 50);
-
   return (
-    <Drawing width={WIDTH} height={HEIGHT} label={say.figure.label}>
+    <>
       <Show when={ramp()}>
         {(width) => (
           <g>
@@ -103,7 +92,35 @@ export default function Figure(props: FigureProps<typeof calc>) {
       <text class="d-text" x={RIGHT} y={WALL + 46} text-anchor="end">
         {say.figure.notToScale}
       </text>
+    </>
+  );
+}
 
+/** The acceleration in use on a scale from zero, with the ranges that are low enough and those that ring. */
+function Accelerations(props: FigureProps<typeof calc>) {
+  const marks = () => {
+    const found = (['a_s', 'a_q', 'a'] as const).flatMap((symbol) => {
+      const value = props.value(symbol);
+      return value === undefined ? [] : [{ symbol, value }];
+    });
+    const most = 1.15 * Math.max(1e-9, ...found.map((mark) => mark.value));
+    return found.map((mark) => ({
+      ...mark,
+      x: SCALE.left + ((SCALE.right - SCALE.left) * mark.value) / most,
+    }));
+  };
+  const mark = (symbol: string) => marks().find((one) => one.symbol === symbol);
+  /** Places of the two numbers under the scale, moved apart where they would meet. */
+  const labels = () => {
+    const [low, high] = [mark('a_s')?.x ?? SCALE.left, mark('a_q')?.x ?? SCALE.right];
+    const half = Math.max((high - low) / 2, APART);
+    const middle = Math.min(Math.max((low + high) / 2, SCALE.left + half + 26), SCALE.right - half - 26);
+    return { low: middle - half, high: middle + half };
+  };
+  const clear = (x: number) => Math.min(Math.max(x, SCALE.left + 50), SCALE.right - 50);
+
+  return (
+    <>
       <line class="d-thin" x1={SCALE.left} y1={SCALE.y} x2={SCALE.right} y2={SCALE.y} />
       <line class="d-thin" x1={SCALE.left} y1={SCALE.y - 5} x2={SCALE.left} y2={SCALE.y + 5} />
       <text class="d-text" x={SCALE.left - 4} y={SCALE.y - 9} text-anchor="middle">
@@ -141,6 +158,6 @@ export default function Figure(props: FigureProps<typeof calc>) {
           </g>
         )}
       </Show>
-    </Drawing>
+    </>
   );
 }

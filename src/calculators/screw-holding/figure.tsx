@@ -15,6 +15,27 @@ const SCALE = { left: 16, right: WIDTH - 16, y: 214 };
 /** The screw with its load; one turn of its thread laid flat at its true angle; the margin on a scale. */
 export default function Figure(props: FigureProps<typeof calc>) {
   const plain = () => props.choice.screw !== 'ball';
+  return (
+    <Drawing width={WIDTH} height={HEIGHT} label={say.figure.label}>
+      <Screw {...props} />
+      <Show
+        when={plain()}
+        fallback={
+          <text class="d-text" x={SLOPE.left + 4} y={90}>
+            {say.figure.ballsRoll(props.text('eta_b'))}
+          </text>
+        }
+      >
+        <Slope {...props} />
+      </Show>
+
+      <Margin {...props} />
+    </Drawing>
+  );
+}
+
+/** The screw to scale, upright on its motor, with the nut and its load. */
+function Screw(props: FigureProps<typeof calc>) {
   const scale = () => (SCREW.bottom - SCREW.top) / (props.value('L') ?? 0.4);
   const core = () => Math.min(Math.max(((props.value('d_3') ?? 0.0055) * scale()) / 2, 0.6), 14);
   const outer = () => Math.min(Math.max(((props.value('d') ?? 0.008) * scale()) / 2, core() + 1.2), 18);
@@ -26,36 +47,8 @@ export default function Figure(props: FigureProps<typeof calc>) {
   };
   const nut = (SCREW.top + SCREW.bottom) / 2;
 
-  const angle = () => props.value('lambda');
-  const incline = () => {
-    const lambda = angle();
-    if (lambda === undefined) return undefined;
-    const run = Math.min(SLOPE.right - SLOPE.left, SLOPE.tallest / Math.tan(lambda));
-    return { run, rise: run * Math.tan(lambda), lambda };
-  };
-  /** The steepest that friction holds, from the same foot. */
-  const held = () => {
-    const [mu, alpha] = [props.value('mu'), props.value('alpha')];
-    if (mu === undefined || alpha === undefined) return undefined;
-    const steepest = Math.atan(mu / Math.cos(alpha));
-    const run = Math.min(SLOPE.right - SLOPE.left, SLOPE.tallest / Math.tan(steepest));
-    return { x: SLOPE.left + run, y: SLOPE.base - run * Math.tan(steepest) };
-  };
-
-  const most = () => {
-    const values = (['m', 'm_lim'] as const).map((name) => props.value(name) ?? 0);
-    return 1.25 * Math.max(1, ...values);
-  };
-  const at = (margin: number) => SCALE.left + (SCALE.right - SCALE.left) * Math.min(Math.max(margin / most(), 0), 1);
-  const band = () => {
-    const known = props.known('m');
-    return known ? { low: at(known.low), high: at(known.high), at: at(known.value) } : undefined;
-  };
-  const thread = () => props.value('m_t');
-  const clear = (x: number) => Math.min(Math.max(x, SCALE.left + 34), SCALE.right - 40);
-
   return (
-    <Drawing width={WIDTH} height={HEIGHT} label={say.figure.label}>
+    <>
       <rect
         class="d-ink d-fill"
         x={SCREW.x - core()}
@@ -80,47 +73,80 @@ export default function Figure(props: FigureProps<typeof calc>) {
       <text class="d-text" x={SCREW.x + 8} y={SCREW.bottom + 36} text-anchor="middle">
         {say.figure.toScale}
       </text>
+    </>
+  );
+}
 
-      <Show
-        when={plain()}
-        fallback={
-          <text class="d-text" x={SLOPE.left + 4} y={90}>
-            {say.figure.ballsRoll(props.text('eta_b'))}
-          </text>
-        }
-      >
-        <Show when={incline()}>
-          {(slope) => (
-            <g>
-              <polygon
-                class="d-ink d-shade"
-                points={`${SLOPE.left},${SLOPE.base} ${SLOPE.left + slope().run},${SLOPE.base} ${SLOPE.left + slope().run},${SLOPE.base - slope().rise}`}
-              />
-              <g
-                transform={`translate(${SLOPE.left + slope().run * 0.6} ${SLOPE.base - slope().rise * 0.6}) rotate(${(-slope().lambda * 180) / Math.PI})`}
-              >
-                <rect class="d-ink d-fill" x={-14} y={-18} width={28} height={18} />
-                <Show when={(props.value('m') ?? 1) < 1}>
-                  <DimensionLine accent single x1={-16} y1={-9} x2={-40} y2={-9} text="" />
-                </Show>
-              </g>
+/** One turn of the thread laid flat at its true angle, and in accent the steepest that friction holds. */
+function Slope(props: FigureProps<typeof calc>) {
+  const angle = () => props.value('lambda');
+  const incline = () => {
+    const lambda = angle();
+    if (lambda === undefined) return undefined;
+    const run = Math.min(SLOPE.right - SLOPE.left, SLOPE.tallest / Math.tan(lambda));
+    return { run, rise: run * Math.tan(lambda), lambda };
+  };
+  /** The steepest that friction holds, from the same foot. */
+  const held = () => {
+    const [mu, alpha] = [props.value('mu'), props.value('alpha')];
+    if (mu === undefined || alpha === undefined) return undefined;
+    const steepest = Math.atan(mu / Math.cos(alpha));
+    const run = Math.min(SLOPE.right - SLOPE.left, SLOPE.tallest / Math.tan(steepest));
+    return { x: SLOPE.left + run, y: SLOPE.base - run * Math.tan(steepest) };
+  };
+
+  return (
+    <>
+      <Show when={incline()}>
+        {(slope) => (
+          <g>
+            <polygon
+              class="d-ink d-shade"
+              points={`${SLOPE.left},${SLOPE.base} ${SLOPE.left + slope().run},${SLOPE.base} ${SLOPE.left + slope().run},${SLOPE.base - slope().rise}`}
+            />
+            <g
+              transform={`translate(${SLOPE.left + slope().run * 0.6} ${SLOPE.base - slope().rise * 0.6}) rotate(${(-slope().lambda * 180) / Math.PI})`}
+            >
+              <rect class="d-ink d-fill" x={-14} y={-18} width={28} height={18} />
+              <Show when={(props.value('m') ?? 1) < 1}>
+                <DimensionLine accent single x1={-16} y1={-9} x2={-40} y2={-9} text="" />
+              </Show>
             </g>
-          )}
-        </Show>
-        <Show when={held()}>
-          {(end) => <line class="d-accent" x1={SLOPE.left} y1={SLOPE.base} x2={end().x} y2={end().y} />}
-        </Show>
-        <text class="d-text" x={SLOPE.left} y={18}>
-          {say.figure.laidFlat(props.text('lambda'))}
-        </text>
-        <text class="d-text d-text-accent" x={SLOPE.left} y={35}>
-          {say.figure.slope}
-        </text>
-        <text class="d-text" x={SLOPE.left} y={SLOPE.base + 17}>
-          {say.figure.lead(props.text('P_h'), props.text('d_2'))}
-        </text>
+          </g>
+        )}
       </Show>
+      <Show when={held()}>
+        {(end) => <line class="d-accent" x1={SLOPE.left} y1={SLOPE.base} x2={end().x} y2={end().y} />}
+      </Show>
+      <text class="d-text" x={SLOPE.left} y={18}>
+        {say.figure.laidFlat(props.text('lambda'))}
+      </text>
+      <text class="d-text d-text-accent" x={SLOPE.left} y={35}>
+        {say.figure.slope}
+      </text>
+      <text class="d-text" x={SLOPE.left} y={SLOPE.base + 17}>
+        {say.figure.lead(props.text('P_h'), props.text('d_2'))}
+      </text>
+    </>
+  );
+}
 
+/** The margin with its uncertainty on a scale from zero, with the margin wanted and that of the screw alone. */
+function Margin(props: FigureProps<typeof calc>) {
+  const most = () => {
+    const values = (['m', 'm_lim'] as const).map((name) => props.value(name) ?? 0);
+    return 1.25 * Math.max(1, ...values);
+  };
+  const at = (margin: number) => SCALE.left + (SCALE.right - SCALE.left) * Math.min(Math.max(margin / most(), 0), 1);
+  const band = () => {
+    const known = props.known('m');
+    return known ? { low: at(known.low), high: at(known.high), at: at(known.value) } : undefined;
+  };
+  const thread = () => props.value('m_t');
+  const clear = (x: number) => Math.min(Math.max(x, SCALE.left + 34), SCALE.right - 40);
+
+  return (
+    <>
       <line class="d-thin" x1={SCALE.left} y1={SCALE.y} x2={SCALE.right} y2={SCALE.y} />
       <Show when={band()}>
         {(found) => (
@@ -170,6 +196,6 @@ export default function Figure(props: FigureProps<typeof calc>) {
           {say.figure.alone(props.text('m_t'))}
         </text>
       </Show>
-    </Drawing>
+    </>
   );
 }

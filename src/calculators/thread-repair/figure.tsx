@@ -58,38 +58,14 @@ export default function Figure(props: FigureProps<typeof calc>) {
   const root = () => half(d() - 1.08 * (props.value('P') ?? 0));
   const wallLine = () => Math.min(down(depth()) - 8, TOP + 84);
   const wide = () => AXIS - half(d()) - face() > 84;
-  const zigzag = (x: number, flip: number) => {
-    const [y0, y1] = [TOP, bottom()];
-    const middle = (y0 + y1) / 2;
-    return `M${x} ${y0} V${middle - 8} l${4 * flip} 4 l${-8 * flip} 8 l${4 * flip} 4 V${y1}`;
-  };
 
   return (
     <Drawing width={WIDTH} height={HEIGHT} label={say.figure.label}>
-      <rect class="d-shade" x={face()} y={TOP} width={right() - face()} height={bottom() - TOP} />
-      <path class={broken() ? 'd-thin' : 'd-ink'} d={broken() ? zigzag(face(), 1) : `M${face()} ${TOP} V${bottom()}`} />
-      <path class="d-thin" d={zigzag(right(), -1)} />
-      <line class="d-ink" x1={face()} y1={TOP} x2={right()} y2={TOP} />
-      <Show when={through()}>
-        <line class="d-ink" x1={face()} y1={bottom()} x2={right()} y2={bottom()} />
-      </Show>
+      <Part face={face()} right={right()} bottom={bottom()} broken={broken()} through={through()} />
       {/* The hole, its sound thread thick, then the screw in it. */}
       <rect class="d-fill" x={AXIS - half(d())} y={TOP} width={2 * half(d())} height={down(depth()) - TOP} />
       <Show when={left() > 0}>
-        <rect
-          class="d-shade"
-          x={AXIS - half(d())}
-          y={down(reach() - left())}
-          width={half(d()) - root()}
-          height={left() * scale()}
-        />
-        <rect
-          class="d-shade"
-          x={AXIS + root()}
-          y={down(reach() - left())}
-          width={half(d()) - root()}
-          height={left() * scale()}
-        />
+        <SoundThread outer={half(d())} root={root()} y={down(reach() - left())} height={left() * scale()} />
       </Show>
       <rect class="d-ink" x={AXIS - root()} y={TOP} width={2 * root()} height={reach() * scale()} />
       <path
@@ -144,5 +120,38 @@ export default function Figure(props: FigureProps<typeof calc>) {
         {broken() ? say.figure.toScaleButWall : say.figure.toScale}
       </text>
     </Drawing>
+  );
+}
+
+/** The part cut open, without its hole: broken off on the right, and on the left where the nearest face has no room. */
+function Part(props: { face: number; right: number; bottom: number; broken: boolean; through: boolean }) {
+  const zigzag = (x: number, flip: number) => {
+    const [y0, y1] = [TOP, props.bottom];
+    const middle = (y0 + y1) / 2;
+    return `M${x} ${y0} V${middle - 8} l${4 * flip} 4 l${-8 * flip} 8 l${4 * flip} 4 V${y1}`;
+  };
+  return (
+    <>
+      <rect class="d-shade" x={props.face} y={TOP} width={props.right - props.face} height={props.bottom - TOP} />
+      <path
+        class={props.broken ? 'd-thin' : 'd-ink'}
+        d={props.broken ? zigzag(props.face, 1) : `M${props.face} ${TOP} V${props.bottom}`}
+      />
+      <path class="d-thin" d={zigzag(props.right, -1)} />
+      <line class="d-ink" x1={props.face} y1={TOP} x2={props.right} y2={TOP} />
+      <Show when={props.through}>
+        <line class="d-ink" x1={props.face} y1={props.bottom} x2={props.right} y2={props.bottom} />
+      </Show>
+    </>
+  );
+}
+
+/** The thread that still holds, on both sides from its root to the outside. */
+function SoundThread(props: { outer: number; root: number; y: number; height: number }) {
+  return (
+    <>
+      <rect class="d-shade" x={AXIS - props.outer} y={props.y} width={props.outer - props.root} height={props.height} />
+      <rect class="d-shade" x={AXIS + props.root} y={props.y} width={props.outer - props.root} height={props.height} />
+    </>
   );
 }

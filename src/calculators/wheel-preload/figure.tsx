@@ -30,32 +30,6 @@ export default function Figure(props: FigureProps<typeof calc>) {
     return e === undefined ? undefined : Math.round(THROW / (e * scale()));
   };
 
-  const turned = () => (props.choice.side === 'clockwise' ? -1 : 1);
-  /** Direction on paper of the bush's thick side: fully retracted is straight down, away from the rail. */
-  const bearing = (theta: number) => -Math.PI / 2 + turned() * theta;
-  const centre = (theta: number) => ({
-    x: BOLT.x + THROW * Math.cos(bearing(theta)),
-    y: BOLT.y - THROW * Math.sin(bearing(theta)),
-  });
-  const present = () => props.value('theta_0') ?? Math.PI / 2;
-  /** Angle tried out, or the next one to set where the preload is off; empty where there is nothing to turn. */
-  const next = (): readonly number[] => {
-    const tried = props.value('theta');
-    if (tried !== undefined) return [tried];
-    const [n, least, most] = (['N', 'N_min', 'N_max'] as const).map((name) => props.value(name));
-    if (n === undefined || least === undefined || most === undefined || most <= least) return [];
-    if (n >= least && n <= most) return [];
-    const step = props.value('phi_s') ?? LEAST_ARC;
-    const turn = Math.min(Math.abs(props.value('dtheta') ?? step), step);
-    return [Math.min(Math.max(present() + (n < least ? turn : -turn), 0), Math.PI)];
-  };
-  const arrowEnd = (to: number) => {
-    const way = Math.sign(to - present());
-    return bearing(present() + way * Math.max(Math.abs(to - present()), LEAST_ARC));
-  };
-  const now = () => centre(present());
-  const retracted = BOLT.y + THROW;
-
   return (
     <Drawing width={WIDTH} height={HEIGHT} label={say.figure.label}>
       <rect class="d-ink d-shade" x={RAIL.x} y={RAIL.y} width={RAIL.width} height={RAIL.height} />
@@ -93,6 +67,44 @@ export default function Figure(props: FigureProps<typeof calc>) {
         p₀ = {props.text('p_0')}
       </text>
 
+      <Bush {...props} />
+      <text class="d-text" x={WIDTH / 2} y={HEIGHT - 5} text-anchor="middle">
+        {say.figure.scale(times())}
+      </text>
+    </Drawing>
+  );
+}
+
+/** The eccentric bush enlarged, its angle true: where it stands, where to turn it, and what that moves the wheel. */
+function Bush(props: FigureProps<typeof calc>) {
+  const turned = () => (props.choice.side === 'clockwise' ? -1 : 1);
+  /** Direction on paper of the bush's thick side: fully retracted is straight down, away from the rail. */
+  const bearing = (theta: number) => -Math.PI / 2 + turned() * theta;
+  const centre = (theta: number) => ({
+    x: BOLT.x + THROW * Math.cos(bearing(theta)),
+    y: BOLT.y - THROW * Math.sin(bearing(theta)),
+  });
+  const present = () => props.value('theta_0') ?? Math.PI / 2;
+  /** Angle tried out, or the next one to set where the preload is off; empty where there is nothing to turn. */
+  const next = (): readonly number[] => {
+    const tried = props.value('theta');
+    if (tried !== undefined) return [tried];
+    const [n, least, most] = (['N', 'N_min', 'N_max'] as const).map((name) => props.value(name));
+    if (n === undefined || least === undefined || most === undefined || most <= least) return [];
+    if (n >= least && n <= most) return [];
+    const step = props.value('phi_s') ?? LEAST_ARC;
+    const turn = Math.min(Math.abs(props.value('dtheta') ?? step), step);
+    return [Math.min(Math.max(present() + (n < least ? turn : -turn), 0), Math.PI)];
+  };
+  const arrowEnd = (to: number) => {
+    const way = Math.sign(to - present());
+    return bearing(present() + way * Math.max(Math.abs(to - present()), LEAST_ARC));
+  };
+  const now = () => centre(present());
+  const retracted = BOLT.y + THROW;
+
+  return (
+    <>
       <line class="d-ghost" x1={BOLT.x} y1={BOLT.y - 64} x2={BOLT.x} y2={BOLT.y + 68} />
       <line class="d-ghost" x1={BOLT.x - 60} y1={BOLT.y} x2={BOLT.x + 60} y2={BOLT.y} />
       <text class="d-text" x={4} y={BOLT.y - 8}>
@@ -135,9 +147,6 @@ export default function Figure(props: FigureProps<typeof calc>) {
       <text class="d-text" x={210} y={BOLT.y + 52}>
         {say.figure.retracted}
       </text>
-      <text class="d-text" x={WIDTH / 2} y={HEIGHT - 5} text-anchor="middle">
-        {say.figure.scale(times())}
-      </text>
-    </Drawing>
+    </>
   );
 }
