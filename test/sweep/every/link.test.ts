@@ -10,6 +10,7 @@ import { toSi, unitById } from '../../../src/quantity/unit';
 import { AS_MARKED, toolsFor } from '../../../src/reference/tools';
 import { calculators, situation } from '../../support/calculators';
 import { opened, queryOf, told } from '../../support/link';
+import { anyText } from '../../support/any-text';
 import { times } from '../../support/sweep';
 
 /** A number of up to five digits in an input's range, in its declared unit. */
@@ -116,7 +117,7 @@ describe.each(calculators)('%s', (_, one) => {
     const names = [...Object.keys(one.inputs), ...Object.keys(one.choices), '__proto__', 'constructor', 'v', '%', ''];
     const units = Object.values(one.inputs).map((spec) => spec.measure.unit.id);
     const field = fc.oneof(
-      fc.string({ unit: 'binary', maxLength: 150 }),
+      anyText(150),
       fc.constantFrom(
         '1',
         '0~1',
