@@ -84,7 +84,12 @@ describe.each(calculators)('%s: its data', (id, calc) => {
   it('names tools that exist and read that kind of quantity', () => {
     for (const [name, spec] of inputs) {
       if (spec.tool === undefined) continue;
-      expect(toolById(spec.tool), `${name}: src/reference/tools.ts has no tool ${spec.tool}`).toBeDefined();
+      expect(
+        toolById(spec.tool),
+        `${name}: there is no tool ${spec.tool}; of its kind there are: ${toolsFor(spec.measure.kind.id)
+          .map((tool) => tool.id)
+          .join(', ')} (src/reference/tools.ts)`,
+      ).toBeDefined();
       const fit = toolsFor(spec.measure.kind.id).map((tool) => tool.id);
       expect(fit, `${name}: ${spec.tool} does not read ${spec.measure.kind.id}; take one of these`).toContain(
         spec.tool,

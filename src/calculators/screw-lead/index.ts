@@ -53,7 +53,7 @@ function action(ask: Ask): Order {
   );
 }
 
-/** The smallest calculator there is, and the one to copy: see ../README.md. */
+/** The smallest calculator there is, and the one to copy: DEVELOPERS.md says how. */
 export default calculator(
   {
     cautions: ['switchOffUnplug'],
