@@ -10,7 +10,7 @@ export default function News() {
   return (
     <Show when={news[__TRAMMEL_VERSION__]}>
       {(lines) => (
-        <aside class="notice no-print" role="status">
+        <div class="notice no-print" role="status">
           <strong>{say.title(__TRAMMEL_VERSION__)}</strong>
           <ul>
             <For each={lines()}>{(line) => <li>{line}</li>}</For>
@@ -22,7 +22,7 @@ export default function News() {
           >
             {say.understood}
           </button>
-        </aside>
+        </div>
       )}
     </Show>
   );
