@@ -4,7 +4,8 @@
 //   npm run mutation -- --mutate src/formula/solve.ts,src/quantity/*.ts
 // Faults in what is worked out once, when a file is read, are left out: each would need every test. Texts are not emptied:
 // ids are held by the types, words are in files of their own.
-import { spawnSync } from 'node:child_process';
+import { execFileSync, spawnSync } from 'node:child_process';
+import { createHash } from 'node:crypto';
 import { existsSync, readFileSync, rmSync, mkdirSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { parseArgs } from 'node:util';
@@ -13,6 +14,37 @@ const REPORT = 'reports/mutation/mutation.json';
 const CHOSEN = 'reports/mutation/sample.json';
 /** The least share that the tests must see. */
 const LEAST = JSON.parse(readFileSync('stryker.config.json', 'utf8')).thresholds.break;
+
+/** What is put to the test: what is worked out and decided. No words, no data of the list, no views. */
+const ROOMS = /^src\/(formula|quantity|signal|diagnosis|machine|engine|calculators\/[^/]+)\/.*\.ts$/;
+const LEFT_OUT = /\/words\/|\.test\.ts$|\/(meta|examples|outside[^/]*|download)\.ts$|^src\/engine\/list\.ts$/;
+/** A sample is drawn from stretches of so many lines: to make the whole code ready for faults slows every test down. */
+const STRETCH = 4;
+/** Stretches for each fault wanted: some hold none. */
+const SPARE = 3;
+
+const mutated = () =>
+  execFileSync('git', ['ls-files', 'src'], { encoding: 'utf8' })
+    .split('\n')
+    .filter((file) => ROOMS.test(file) && !LEFT_OUT.test(file));
+
+/** Stretches of code by the seed, rooms in turn: `file:line-line`. */
+function stretches(wanted, seed) {
+  const rooms = new Map();
+  for (const file of mutated()) {
+    const lines = readFileSync(file, 'utf8').split('\n').length;
+    const room = ROOMS.exec(file)[1];
+    for (let line = 1; line <= lines; line += STRETCH) {
+      const rank = createHash('sha256').update(`${seed} ${file} ${line}`).digest('hex');
+      rooms.set(room, [...(rooms.get(room) ?? []), { rank, range: `${file}:${line}-${line + STRETCH - 1}` }]);
+    }
+  }
+  const queues = [...rooms.keys()].sort().map((room) => rooms.get(room).sort((a, b) => (a.rank < b.rank ? -1 : 1)));
+  const found = [];
+  for (let turn = 0; found.length < wanted && queues.some((queue) => queue[turn]); turn += 1)
+    for (const queue of queues) if (queue[turn]) found.push(queue[turn].range);
+  return found;
+}
 
 const { values } = parseArgs({
   options: {
@@ -28,7 +60,8 @@ if (count !== undefined && !(count > 0)) throw new Error(`--sample ${values.samp
 mkdirSync('reports/mutation', { recursive: true });
 for (const file of [REPORT, CHOSEN]) rmSync(file, { force: true });
 const args = ['--no-install', 'stryker', 'run', 'stryker.config.json', '--checkers', 'sample'];
-if (values.mutate !== undefined) args.push('--mutate', values.mutate);
+const where = values.mutate ?? (count === undefined ? mutated() : stretches(SPARE * count, values.seed)).join(',');
+args.push('--mutate', where);
 if (values.concurrency !== undefined) args.push('--concurrency', values.concurrency);
 const { status } = spawnSync('npx', args, {
   stdio: 'inherit',
