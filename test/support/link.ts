@@ -1,4 +1,5 @@
 import { expect } from 'vitest';
+import { drawCode, QUIET_ZONE } from '../../src/app/desk/qr';
 import type { Calculator } from '../../src/engine/calculator';
 import { evaluate, type Evaluation, type Situation } from '../../src/engine/evaluate';
 import { decodeLink, encodeLink } from '../../src/engine/link';
@@ -31,4 +32,18 @@ export function opened(one: Calculator, query: string, mark: DecimalMark): Situa
   if (!decoded.ok) throw new Error(decoded.reason);
   expect(decoded.leftOut).toEqual([]);
   return { ...decoded.values, kept: {}, mark };
+}
+
+/** The code as a scanner's picture: RGBA, `scale` dots a module, dark on light, with its quiet zone. */
+export function pictureOf(text: string, scale = 4) {
+  const code = drawCode(text)!;
+  const side = (code.size + 2 * QUIET_ZONE) * scale;
+  const data = new Uint8ClampedArray(4 * side * side).fill(255);
+  for (let y = 0; y < side; y += 1) {
+    for (let x = 0; x < side; x += 1) {
+      const dark = code.dark(Math.floor(x / scale) - QUIET_ZONE, Math.floor(y / scale) - QUIET_ZONE);
+      if (dark) data.fill(0, 4 * (y * side + x), 4 * (y * side + x) + 3);
+    }
+  }
+  return { data, side };
 }

@@ -12,7 +12,7 @@ import type { Store } from '../../src/machine/store';
 import { times } from '../support/sweep';
 import { household, MADE, memoryStore, must, samples } from '../support/exchange-samples';
 
-const FILES = times(5000, 250);
+const FILES = times(5000, 100);
 const SEED = 20261125;
 
 /** Put into a file as JSON text, in place of a value. */
@@ -92,7 +92,7 @@ function damaged(text: string, pick: number, how: 'value' | 'name' | 'drop' | 'd
 /** Made once: to make records anew for each of the files takes minutes. */
 const sound = fc.constantFrom(
   writeFile(samples, MADE),
-  ...fc.sample(household(true), { numRuns: 60, seed: SEED }).map((records) => writeFile(records, MADE)),
+  ...fc.sample(household(true), { numRuns: times(60, 10), seed: SEED }).map((records) => writeFile(records, MADE)),
   // What is stored, later and in other words: changes that a plan may make.
   ...['2026-01-01T00:00:00.000Z', '2026-12-01T00:00:00.000Z'].flatMap((changed) =>
     Array.from({ length: 20 }, (_, i) =>

@@ -20,7 +20,7 @@ import {
 } from '../support/exchange-samples';
 import { isWhole, times } from '../support/sweep';
 
-const MANY = times(10_000, 500);
+const MANY = times(10_000, 200);
 const [before, after] = demoReadings as [Reading, Reading];
 
 describe('a file', () => {

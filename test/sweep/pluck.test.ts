@@ -3,7 +3,7 @@ import { createListener, type ListenerEvent } from '../../src/signal/listener';
 import type { NoteFound } from '../../src/signal/note';
 import { combinePlucks } from '../../src/signal/pluck-set';
 import { gaussian, pluck, random } from '../support/plucks';
-import { times } from '../support/sweep';
+import { isWhole, times } from '../support/sweep';
 
 const found = (frequency: number, halfWidth = 0.02): NoteFound => ({
   status: 'found',
@@ -69,7 +69,7 @@ describe('the listener', () => {
     return { events, at, notes: made.map(({ frequency }) => frequency) };
   }
 
-  test.each([128, 4096, 500_000])('hears each pluck once and names it, fed %i samples at a time', (block) => {
+  test.each(isWhole ? [128, 4096, 500_000] : [4096])('hears each pluck once and names it, fed %i samples at a time', (block) => {
     const { events, at, notes } = listen([1, 2, 3], block);
     const plucks = events.filter((event) => event.kind === 'pluck');
     expect(plucks.length).toBe(3);

@@ -92,7 +92,7 @@ describe('pattern and formula', () => {
           });
         },
       ),
-      { numRuns: times(400, 60) },
+      { numRuns: times(400, 25) },
     );
   });
 

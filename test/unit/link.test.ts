@@ -1,15 +1,15 @@
 import fc from 'fast-check';
 import jsQR from 'jsqr';
 import { describe, expect, it } from 'vitest';
-import { drawCode, QUIET_ZONE } from '../../src/app/desk/qr';
+import { drawCode } from '../../src/app/desk/qr';
 import type { Calculator } from '../../src/engine/calculator';
 import type { Entry, KeptValue } from '../../src/engine/entry';
 import { evaluate, type Situation } from '../../src/engine/evaluate';
 import { decodeLink, hasValues, linkAddress, LONGEST_TEXT } from '../../src/engine/link';
 import { LIMITS } from '../../src/machine/schema-parts';
 import { AS_MARKED } from '../../src/reference/tools';
-import { calculators, entriesFrom, situation } from '../support/calculators';
-import { linkOf, opened, queryOf, told } from '../support/link';
+import { calculators, situation } from '../support/calculators';
+import { linkOf, opened, pictureOf, queryOf, told } from '../support/link';
 
 const APP = 'https://trammel.example/bench/';
 const calc = (id: string): Calculator => calculators.find(([name]) => name === id)![1];
@@ -189,38 +189,11 @@ describe('the length of the links to all worked examples', () => {
   });
 });
 
-/** The code as a scanner's picture: RGBA, `scale` dots a module, dark on light, with its quiet zone. */
-function pictureOf(text: string, scale = 4) {
-  const code = drawCode(text)!;
-  const side = (code.size + 2 * QUIET_ZONE) * scale;
-  const data = new Uint8ClampedArray(4 * side * side).fill(255);
-  for (let y = 0; y < side; y += 1) {
-    for (let x = 0; x < side; x += 1) {
-      const dark = code.dark(Math.floor(x / scale) - QUIET_ZONE, Math.floor(y / scale) - QUIET_ZONE);
-      if (dark) data.fill(0, 4 * (y * side + x), 4 * (y * side + x) + 3);
-    }
-  }
-  return { data, side };
-}
-
 // Read back by jsqr, a decoder that shares nothing with the encoder.
 describe('the QR code', () => {
   it('of the longest of them reads back to it', () => {
     const { data, side } = pictureOf(longest);
     expect(jsQR(data, side, side)?.data).toBe(longest);
-  });
-
-  it.each(calculators)('of a link to %s with every input typed reads back to it', (id, one) => {
-    const given = Object.fromEntries(
-      Object.entries(one.inputs).map(([symbol, { range, measure }]) => {
-        const middle = (range[0] + range[1]) / 2;
-        return [symbol, String(measure.kind.whole ? Math.round(middle) : middle)];
-      }),
-    );
-    const now: Situation = { entries: entriesFrom(one, given), choices: {}, kept: {}, mark: 'point' };
-    const link = linkAddress(APP, id, queryOf(one, now));
-    const { data, side } = pictureOf(link);
-    expect(jsQR(data, side, side)?.data).toBe(link);
   });
 
   it('is not drawn of more than a code can hold: 2953 bytes (ISO/IEC 18004, version 40-L)', () => {

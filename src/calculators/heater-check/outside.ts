@@ -9,11 +9,13 @@ const by = (expression: string, unit: string) => () => {
 
 const ODE = 'scipy 1.17 solve_ivp (DOP853, 1e-11)';
 
+const CONSTANTS = ['planckConstant', 'speedOfLight', 'boltzmann'].map((name) =>
+  (math.evaluate(name) as math.Unit).toSI().toNumeric(),
+) as [number, number, number];
+
 /** Radiation of a black surface in W/m²: Planck’s spectrum summed by Simpson’s rule, constants from mathjs. */
 function planck(kelvin: number): number {
-  const [h, c, k] = ['planckConstant', 'speedOfLight', 'boltzmann'].map((name) =>
-    (math.evaluate(name) as math.Unit).toSI().toNumeric(),
-  ) as [number, number, number];
+  const [h, c, k] = CONSTANTS;
   const x = (i: number): number => (i * 60) / 6000;
   let sum = 0;
   for (let i = 1; i <= 6000; i += 1) sum += (i === 6000 ? 1 : i % 2 === 1 ? 4 : 2) * (x(i) ** 3 / Math.expm1(x(i)));

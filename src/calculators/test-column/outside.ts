@@ -9,7 +9,7 @@ const UNITS = 'mathjs with units: ';
 
 const ELEMENTS = 20;
 const MASSES = 40;
-const STRIP_COUNT = 40_000;
+const STRIP_COUNT = 4000;
 
 type Width = (y: number) => number;
 const squareOf =
