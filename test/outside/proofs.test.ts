@@ -53,30 +53,40 @@ function table(id: string, calc: Calculator): string {
 describe.each(calculators)('%s', (id, calc) => {
   it.each(checksOf(id).map((check) => [check.source, check] as const))('agrees with: %s', (_source, check) => {
     const choices = effectiveChoices(calc, check.choices ?? {});
-    expect(choices).toMatchObject(check.choices ?? {});
+    expect(choices, 'a proof names an option that does not exist').toMatchObject(check.choices ?? {});
     const { outcomes } = evaluate(calc, situation(calc, check.given, choices));
     for (const [symbol, [wanted, tolerance]] of Object.entries(check.expect)) {
       const value = typeof wanted === 'number' ? wanted : wanted();
       const outcome = outcomes[symbol];
-      expect(outcome?.ok, `${symbol} has a result`).toBe(true);
+      expect(outcome?.ok, `${symbol} has no result: give the proof all that it needs`).toBe(true);
       const found = outcome?.ok ? fromSi(outcome.value, measureOf(calc, choices, symbol).unit) : NaN;
       expect(Math.abs(found - value), `${symbol}: ${found}, expected ${value}`).toBeLessThanOrEqual(tolerance);
-      if (value !== 0) expect(tolerance / Math.abs(value), `${symbol}: tolerance`).toBeLessThanOrEqual(WIDEST);
-      expect(check.source.length).toBeGreaterThan(10);
+      if (value !== 0)
+        expect(
+          tolerance / Math.abs(value),
+          `${symbol}: narrow the tolerance to ${100 * WIDEST} % of the value`,
+        ).toBeLessThanOrEqual(WIDEST);
+      expect(check.source.length, 'say where the number comes from').toBeGreaterThan(10);
     }
   });
 
   it('has a check from outside for every formula', () => {
     const bare = calc.formulas.filter((formula) => holding(calc, formula, checksOf(id)).length === 0);
-    expect(bare.map((formula) => formula.text)).toEqual([]);
+    expect(
+      bare.map((formula) => formula.text),
+      'add a proof of these to outside.ts',
+    ).toEqual([]);
   });
 
   it('has a check from outside for everything its model works out', () => {
     const checked = checksOf(id).flatMap((check) => Object.keys(check.expect));
-    for (const symbol of Object.keys(calc.model?.outputs ?? {})) expect(checked).toContain(symbol);
+    const bare = Object.keys(calc.model?.outputs ?? {}).filter((symbol) => !checked.includes(symbol));
+    expect(bare, 'add a proof of these to outside.ts').toEqual([]);
   });
 
   it('lists them in its formulas.md', async () => {
-    await expect(table(id, calc)).toMatchFileSnapshot(`../../src/calculators/${id}/formulas.md`);
+    const file = `../../src/calculators/${id}/formulas.md`;
+    const how = 'it is out of date: npx vitest run test/outside/proofs.test.ts -u';
+    await expect(table(id, calc), how).toMatchFileSnapshot(file);
   });
 });

@@ -3,8 +3,8 @@ import { cite, commonPractice, derived, printCitation, type Citation } from '../
 import { calculators } from '../support/calculators';
 
 const sound = (c: Citation | undefined, where: string): void => {
-  expect(c, where).toBeDefined();
-  expect(c!.source.trim().length, where).toBeGreaterThan(5);
+  expect(c, `${where}: add where it comes from: cite(…), derived(…) or commonPractice`).toBeDefined();
+  expect(c!.source.trim().length, `${where}: name the work`).toBeGreaterThan(5);
   expect(printCitation(c!), where).not.toMatch(/undefined|\bTODO\b|\?\?/);
   if (c!.basis === 'common practice') expect(c, where).toEqual(commonPractice);
   // No page names: a supplier's table is called that.
@@ -13,7 +13,7 @@ const sound = (c: Citation | undefined, where: string): void => {
 
 describe.each(calculators)('%s', (_id, calc) => {
   it('says where every formula comes from and what it means', () => {
-    expect(calc.formulas.length).toBeGreaterThan(0);
+    expect(calc.formulas.length, 'add a formula').toBeGreaterThan(0);
     for (const formula of calc.formulas) {
       sound(formula.cite, formula.text);
       expect(formula.meaning.length, formula.text).toBeGreaterThan(3);
@@ -44,7 +44,7 @@ describe.each(calculators)('%s', (_id, calc) => {
     for (const [name, spec] of Object.entries(calc.inputs)) {
       if (spec.basis !== undefined) sound(spec.basis, name);
       if (limits.has(name) && spec.typical !== undefined && spec.from === undefined)
-        sound(spec.basis, `${name} is a limit`);
+        sound(spec.basis, `${name} is a limit, add \`basis:\` to it`);
     }
   });
 });
