@@ -18,6 +18,8 @@ export function expectSound(calc: Calculator, found: Evaluation): void {
     if (low > high) expect.fail(`${symbol} runs from ${low} down to ${high}`);
   }
   const { instruction, cannot } = found;
+  if (instruction && instruction.steps.length === 0)
+    expect.fail(`“${instruction.sentence}” comes without a step: say how the hand does it`);
   const said = instruction ? [instruction.sentence, ...instruction.steps] : [cannot ?? ''];
   for (const text of said) {
     if (text.trim() === '') expect.fail(`an empty line is said: ${JSON.stringify(said)}`);

@@ -104,6 +104,7 @@ export function instruct(ask: Ask): Order {
   // Asked first, so that a missing value is named.
   const [sway, allowed] = [ask.quantity('x'), ask.quantity('x_lim')];
   const [pull, holds] = [ask.quantity('sigma'), ask.quantity('sigma_h')];
+  for (const asked of ['r_f', 'r_min'] as const) ask.number(asked);
   if (ask.verdict === 'within') {
     return tell('print', { sway, allowed }, { steps: [step('footHolds', { pull, holds }), step('lookAtMachine')] });
   }
