@@ -18,7 +18,7 @@ export function expectSound(calc: Calculator, found: Evaluation): void {
     if (low > high) expect.fail(`${symbol} runs from ${low} down to ${high}`);
   }
   const { instruction, cannot } = found;
-  if (instruction && instruction.steps.length === 0)
+  if (instruction?.steps.length === 0)
     expect.fail(`“${instruction.sentence}” comes without a step: say how the hand does it`);
   const said = instruction ? [instruction.sentence, ...instruction.steps] : [cannot ?? ''];
   for (const text of said) {

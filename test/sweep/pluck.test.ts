@@ -69,16 +69,19 @@ describe('the listener', () => {
     return { events, at, notes: made.map(({ frequency }) => frequency) };
   }
 
-  test.each(isWhole ? [128, 4096, 500_000] : [4096])('hears each pluck once and names it, fed %i samples at a time', (block) => {
-    const { events, at, notes } = listen([1, 2, 3], block);
-    const plucks = events.filter((event) => event.kind === 'pluck');
-    expect(plucks.length).toBe(3);
-    plucks.forEach((event, i) => {
-      expect(Math.abs(event.at - at[i]!)).toBeLessThan(0.02);
-      expect(event.note.status).toBe('found');
-      if (event.note.status === 'found') expect(event.note.frequency / notes[i]!).toBeCloseTo(1, 3);
-    });
-  });
+  test.each(isWhole ? [128, 4096, 500_000] : [4096])(
+    'hears each pluck once and names it, fed %i samples at a time',
+    (block) => {
+      const { events, at, notes } = listen([1, 2, 3], block);
+      const plucks = events.filter((event) => event.kind === 'pluck');
+      expect(plucks.length).toBe(3);
+      plucks.forEach((event, i) => {
+        expect(Math.abs(event.at - at[i]!)).toBeLessThan(0.02);
+        expect(event.note.status).toBe('found');
+        if (event.note.status === 'found') expect(event.note.frequency / notes[i]!).toBeCloseTo(1, 3);
+      });
+    },
+  );
 
   test('tells the level ten times a second', () => {
     const normal = gaussian(random(4));
