@@ -1,7 +1,7 @@
 import type { Known } from '../formula/outcome';
 import type { DecimalMark } from '../quantity/parse';
 import type { Measure } from '../quantity/unit';
-import type { Amount, Movement, Order } from './order';
+import type { Amount, Contradiction, Movement, Order } from './order';
 import type { Cited } from './source';
 import type {
   ChoiceData,
@@ -50,6 +50,8 @@ export interface Instruction {
   readonly movements: readonly Movement[];
   /** The reading does not suffice: the screen says what would. */
   readonly measureAgain: boolean;
+  /** What it rests on that was not measured: names with their values. */
+  readonly assumes: readonly string[];
 }
 
 type OptionsOf<C> = C extends { readonly options: infer O } ? keyof O & string : never;
@@ -85,6 +87,13 @@ export type AskOf<
   D extends { readonly choices: infer C } ? C : None
 >;
 
+/** What a hand can change: by a screw, or by a setting. The least amount it can set, and how far, SI. */
+export interface Lever<S extends string, C> {
+  readonly step: (ask: Context<S, C>) => number;
+  readonly from?: (ask: Context<S, C>) => number;
+  readonly to?: (ask: Context<S, C>) => number;
+}
+
 /** Options in force, as a calculator's parts ask for them. */
 export type Asking = Context<string, Readonly<Record<string, ChoiceData>>>;
 
@@ -113,6 +122,15 @@ interface Definition<
    */
   readonly judge?: (ask: NoInfer<Context<SymbolsIn<I, F, M>, C>>) => VerdictState;
   readonly action: (ask: NoInfer<Context<SymbolsIn<I, F, M>, C>>) => Order;
+  /**
+   * Inputs that must have been read, not assumed, before there is a verdict: the check's readings. Those in force under the
+   * options count, and not the optional ones.
+   */
+  readonly measured?: readonly NoInfer<keyof I & string>[];
+  /** Inputs that an order can change, each in the steps that a hand sets. */
+  readonly levers?: Readonly<Partial<Record<NoInfer<keyof I & string>, NoInfer<Lever<SymbolsIn<I, F, M>, C>>>>>;
+  /** Entries that cannot all be right; undefined where nothing is odd. Asked before there is a verdict. */
+  readonly contradiction?: (ask: NoInfer<Context<SymbolsIn<I, F, M>, C>>) => Contradiction | undefined;
   /** Several ways to the same end, side by side. */
   readonly ways?: (ask: NoInfer<Context<SymbolsIn<I, F, M>, C>>) => ComparedWays;
   /** Keys of what the check cannot tell. */
@@ -131,6 +149,9 @@ export interface Calculator<S extends string = string, C = Readonly<Record<strin
   readonly cautions: readonly string[];
   readonly judge?: (ask: Asking) => VerdictState;
   readonly action: (ask: Asking) => Order;
+  readonly measured: readonly string[];
+  readonly levers: Readonly<Partial<Record<string, Lever<string, Readonly<Record<string, ChoiceData>>>>>>;
+  readonly contradiction?: (ask: Asking) => Contradiction | undefined;
   readonly ways?: (ask: Asking) => ComparedWays;
   readonly proof: string;
   readonly beware: readonly string[];

@@ -158,6 +158,18 @@ export function readEntry(
   };
 }
 
+/** A reading given as numbers (SI) in place of an entry, as a tool would have it. */
+export function readAsGiven(
+  given: { readonly value: number; readonly half: number },
+  spec: InputSpec,
+  mark: DecimalMark,
+): InputState {
+  const { value, half } = given;
+  const { unit } = spec.measure;
+  const outside = outsideRange(value, half, spec, unit, mark);
+  return outside ?? { ok: true, value, half, unit, origin: 'measured', tool: spec.tool ?? '', kept: false };
+}
+
 /** The nearest of 1, 2, 5 times a power of ten; what has at most two digits already stays. */
 function roundStep(x: number): number {
   if (Math.abs(x - Number(x.toPrecision(2))) < 1e-9 * x) return x;

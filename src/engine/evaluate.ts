@@ -1,58 +1,23 @@
 import type { Failure, InputValue, Known, Outcome } from '../formula/outcome';
-import { COVERAGE, expanded } from '../formula/outcome';
-import { propagate, type Outcomes } from '../formula/propagate';
+import { COVERAGE } from '../formula/outcome';
+import { propagate } from '../formula/propagate';
 import { symbolParts } from '../formula/mathml';
 import { formatNumber } from '../quantity/format';
-import type { DecimalMark } from '../quantity/parse';
-import type { Measure, Unit } from '../quantity/unit';
-import type { Calculator, Asking, FormulaSpec, InputSpec, Instruction } from './calculator';
+import type { Calculator, InputSpec } from './calculator';
+import { contextFor, Unavailable, unitOf, type Found } from './context';
 import { applies, type Choices, type ModelResult, type VerdictState } from './spec';
 import { systemFor } from './system';
-import type { Amount } from './order';
 import { nameOf, symbolOf } from './name';
 import { instructionOf, problemText, waysOf } from './tell';
 import say from './words/en';
-import { readEntry, type Entry, type InputState, type KeptValue } from './entry';
+import { readAsGiven, readEntry, type InputState } from './entry';
+import type { Evaluation, Situation } from './situation';
+import { assumedBehind, contradictionIn, isAssumed, unmeasured } from './standing';
 import type { Ways } from './ways';
 import { judge, settle, type Settling, type Verdict } from './verdict';
 
-export { nameOf, symbolOf };
-
-/** Everything a calculator's screen knows about one set of entries. */
-export interface Situation {
-  readonly entries: Readonly<Record<string, Entry | undefined>>;
-  /** Options picked; the typical one where none was. */
-  readonly choices: Choices;
-  /** What the machine keeps, by place (`z.lead`). */
-  readonly kept: Readonly<Record<string, KeptValue | undefined>>;
-  readonly mark: DecimalMark;
-  /** Unit to show results of a kind in, by kind id, where the person prefers another than the calculator's. */
-  readonly units?: Readonly<Record<string, Unit>>;
-}
-
-export interface Evaluation {
-  readonly choices: Choices;
-  /** Inputs in force under the options, in the calculator's order. */
-  readonly inputs: Readonly<Record<string, InputState>>;
-  readonly formulas: readonly FormulaSpec[];
-  readonly outcomes: Outcomes;
-  /** Everything the formulas started from: readings and what the model made of them, SI. */
-  readonly values: Readonly<Record<string, InputValue | undefined>>;
-  /** Why the model has no result, as a sentence. */
-  readonly modelProblem: string | undefined;
-  readonly verdict: Verdict;
-  readonly instruction: Instruction | undefined;
-  /** Why there is no instruction, as a sentence. */
-  readonly cannot: string | undefined;
-  /** Labels of the typical values that the results rest on. */
-  readonly typical: readonly string[];
-}
-
-class Unavailable extends Error {
-  constructor(readonly symbol: string) {
-    super(`${symbol} is not available`);
-  }
-}
+export { nameOf, symbolOf, unitOf };
+export type { Evaluation, Situation };
 
 /** The options in force: what was picked where it is one of the options, else the typical one. */
 export function effectiveChoices(calc: Calculator, picked: Choices): Choices {
@@ -62,28 +27,6 @@ export function effectiveChoices(calc: Calculator, picked: Choices): Choices {
       return [name, chosen !== undefined && Object.hasOwn(spec.options, chosen) ? chosen : spec.typical];
     }),
   );
-}
-
-/** Kind and usual unit of a symbol, under the options in force. */
-function measureOf(calc: Calculator, found: Pick<Evaluation, 'formulas'>, symbol: string): Measure | undefined {
-  return (
-    found.formulas.find((f) => symbolOf(f) === symbol)?.measure ??
-    calc.inputs[symbol]?.measure ??
-    calc.model?.outputs[symbol]?.measure
-  );
-}
-
-/** Unit a symbol is shown in: as typed for an input, as preferred or declared for a result. */
-export function unitOf(
-  calc: Calculator,
-  evaluation: Pick<Evaluation, 'inputs' | 'formulas'>,
-  symbol: string,
-  situation?: Situation,
-): Unit | undefined {
-  const state = evaluation.inputs[symbol];
-  if (state?.ok) return state.unit;
-  const measure = measureOf(calc, evaluation, symbol);
-  return measure && (situation?.units?.[measure.kind.id] ?? measure.unit);
 }
 
 /** A label as it stands inside a sentence: small first letter, but for names and abbreviations. */
@@ -133,48 +76,12 @@ function readInputs(calc: Calculator, situation: Situation, choices: Choices): R
   for (const [symbol, spec] of Object.entries<InputSpec>(calc.inputs)) {
     if (!applies(spec.when, choices)) continue;
     const kept = spec.from === undefined ? undefined : situation.kept[spec.from];
-    states[symbol] = readEntry(symbol, spec, situation.entries[symbol], kept, calc.choices, choices, situation.mark);
+    const given = situation.read?.[symbol];
+    states[symbol] = given
+      ? readAsGiven(given, spec, situation.mark)
+      : readEntry(symbol, spec, situation.entries[symbol], kept, calc.choices, choices, situation.mark);
   }
   return states;
-}
-
-type Found = Pick<Evaluation, 'choices' | 'inputs' | 'formulas' | 'outcomes' | 'modelProblem'> & {
-  readonly verdict: Omit<Verdict, 'settling'>;
-};
-
-function contextFor(calc: Calculator, found: Found, situation: Situation): Asking {
-  const known = (symbol: string): Known | undefined => {
-    const outcome = found.outcomes[symbol];
-    return outcome?.ok ? outcome : undefined;
-  };
-  const number = (symbol: string): number => {
-    const state = found.inputs[symbol];
-    if (state?.ok) return state.value;
-    const result = known(symbol);
-    if (!result) throw new Unavailable(symbol);
-    return result.value;
-  };
-  return {
-    number,
-    known,
-    quantity: (symbol): Amount => {
-      const unit = unitOf(calc, found, symbol, situation);
-      const measure = measureOf(calc, found, symbol);
-      if (!unit || !measure) throw new Unavailable(symbol);
-      const result = known(symbol);
-      const state = found.inputs[symbol];
-      const width = result ? expanded(result) : state?.ok ? state.half : 0;
-      return { si: number(symbol), width, kind: measure.kind.id, unit: unit.id };
-    },
-    choice: (name) => found.choices[name] ?? calc.choices[name]?.typical ?? '',
-    verdict: found.verdict.state,
-    lacking: (symbol) => {
-      const outcome = found.outcomes[symbol];
-      if (!outcome || outcome.ok || outcome.failure.kind !== 'missing') return [];
-      return outcome.failure.symbols;
-    },
-    check: (of) => found.verdict.checks.find((check) => check.limit.of === of)?.state ?? 'none',
-  };
 }
 
 function reasonFor(calc: Calculator, found: Found, symbol: string): string {
@@ -190,15 +97,22 @@ function reasonFor(calc: Calculator, found: Found, symbol: string): string {
   return say.notKnown(nameOf(calc, symbol));
 }
 
+/** Labels of what the results rest on and nobody measured. */
 function typicalBehind(calc: Calculator, found: Found): string[] {
   const reached = new Set(systemFor(calc, found.choices).steps.flatMap((step) => [...step.inputs]));
-  return [...reached].flatMap((symbol) => {
-    const state = found.inputs[symbol];
-    const isLimit = calc.limits.some((limit) => limit.max === symbol || limit.min === symbol);
-    return state?.ok && state.origin === 'typical' && !isLimit && !calc.inputs[symbol]?.decided
-      ? [nameOf(calc, symbol)]
-      : [];
-  });
+  return [...reached].filter((symbol) => isAssumed(calc, found, symbol)).map((symbol) => nameOf(calc, symbol));
+}
+
+const LEFT_OPEN = { state: 'none', checks: [] } as const;
+
+/** What stands in the way of any verdict: a reading not taken, or entries that cannot all be right. */
+function obstacleTo(calc: Calculator, found: Found, situation: Situation) {
+  const missing = unmeasured(calc, found.inputs);
+  if (missing.length > 0) {
+    return { contradiction: undefined, cannot: say.nothingMeasured(missing.map((symbol) => nameOf(calc, symbol))) };
+  }
+  const contradiction = contradictionIn(calc, found, situation);
+  return contradiction && { contradiction, cannot: contradiction.sentence };
 }
 
 /** Works a calculator: inputs read, formulas evaluated with their uncertainty, verdict and instruction. Never throws for bad entries. */
@@ -213,10 +127,15 @@ export function evaluate(calc: Calculator, situation: Situation): Evaluation {
   const modelProblem = made?.ok === false ? problemText(calc, made.problem, situation.mark) : undefined;
   const outcomes = { ...propagate(system, values), ...outputsOf(calc, made) };
   const byLimits = { choices, inputs, formulas, outcomes, modelProblem, verdict: judge(calc, choices, outcomes) };
+  const typical = typicalBehind(calc, byLimits);
+  const worked = { choices, inputs, formulas, outcomes, values, modelProblem, typical };
+  const obstacle = obstacleTo(calc, byLimits, situation);
+  if (obstacle) {
+    const verdict: Verdict = { ...LEFT_OPEN, settling: undefined };
+    return { ...worked, verdict, instruction: undefined, ...obstacle };
+  }
   const judged = { ...byLimits.verdict, state: ownVerdict(calc, byLimits, situation) };
-  const found: Found = { ...byLimits, verdict: judged };
-  const typical = typicalBehind(calc, found);
-  const { instruction, cannot } = advise(calc, found, situation);
+  const { instruction, cannot } = advise(calc, { ...byLimits, verdict: judged }, situation);
   // A calculator that judges for itself says itself what would settle it.
   const isOpen = !calc.judge && (judged.state === 'too close' || instruction === undefined || instruction.measureAgain);
   let settling: Settling | undefined | 'not asked' = isOpen ? 'not asked' : undefined;
@@ -227,7 +146,7 @@ export function evaluate(calc: Calculator, situation: Situation): Evaluation {
       return settling;
     },
   };
-  return { choices, inputs, formulas, outcomes, values, modelProblem, verdict, instruction, cannot, typical };
+  return { ...worked, verdict, contradiction: undefined, instruction, cannot };
 }
 
 /** The calculator's own verdict where it gives one, else that of its limits. */
@@ -242,11 +161,11 @@ function ownVerdict(calc: Calculator, found: Found, situation: Situation): Verdi
 }
 
 function advise(calc: Calculator, found: Found, situation: Situation): Pick<Evaluation, 'instruction' | 'cannot'> {
+  const asked = new Set<string>();
   try {
-    return {
-      instruction: instructionOf(calc, calc.action(contextFor(calc, found, situation)), situation.mark),
-      cannot: undefined,
-    };
+    const order = calc.action(contextFor(calc, found, situation, asked));
+    const assumes = assumedBehind(calc, found, situation, order, asked);
+    return { instruction: instructionOf(calc, { ...order, ...assumes }, situation.mark), cannot: undefined };
   } catch (error) {
     if (!(error instanceof Unavailable)) throw error;
     return { instruction: undefined, cannot: reasonFor(calc, found, error.symbol) };

@@ -26,6 +26,8 @@ export interface Data {
   readonly cautions: readonly string[];
   readonly beware?: readonly string[];
   readonly examples: readonly ExampleData[];
+  readonly measured?: readonly string[];
+  readonly levers?: Map<unknown>;
 }
 
 /** Its words, their keys forgotten: the types have held them equal to the data's. */
@@ -132,6 +134,8 @@ export function join(data: Data, anyWords: unknown) {
   const { model, ...rest } = data;
   return {
     ...rest,
+    measured: data.measured ?? [],
+    levers: data.levers ?? {},
     inputs: mapped(data.inputs, (one, symbol) => inputSpec(one, symbol, words)),
     tables: mapped(data.tables ?? {}, (one, id) => tableSpec(one, id, words)),
     ...(model
@@ -144,6 +148,12 @@ export function join(data: Data, anyWords: unknown) {
     beware: (data.beware ?? []).map((key) => need(words.beware[key], 'limitation', key)),
     proof: words.proof,
     examples: data.examples.map((one) => example(one, words)),
-    words: { orders: words.orders, steps: words.steps, problems: words.problems, ways: words.ways },
+    words: {
+      orders: words.orders,
+      steps: words.steps,
+      problems: words.problems,
+      contradictions: words.contradictions,
+      ways: words.ways,
+    },
   };
 }

@@ -25,10 +25,30 @@ export interface Movement {
   readonly amount: number;
 }
 
+/**
+ * What an order changes: what each of these inputs reads once it is done, SI. The doubt of that reading is twice the tool's (this
+ * reading and the next), unless a half-width is given.
+ */
+export type Effect = Readonly<Record<string, number | { readonly value: number; readonly half: number }>>;
+
+/** A typical value that an order rests on. */
+export interface Assumed {
+  readonly symbol: string;
+  readonly amount: Amount;
+}
+
+/** Entries that cannot all be right: the words ask which is. `of` names the inputs. */
+export interface Contradiction<K extends string = string> extends Told<K> {
+  readonly of: readonly string[];
+}
+
 /** What to do, as data. */
 export interface Order<K extends string = string> extends Told<K> {
   readonly steps: readonly Told[];
   readonly movements: readonly Movement[];
+  readonly effect?: Effect;
+  /** Put in by the engine: what was not measured, and the amounts rest on. */
+  readonly assumes?: readonly Assumed[];
   /** The reading does not suffice: the screen says what would. */
   readonly measureAgain: boolean;
 }
@@ -71,6 +91,7 @@ interface Rest {
   readonly steps?: readonly Told[];
   readonly movements?: readonly Movement[];
   readonly measureAgain?: boolean;
+  readonly effect?: Effect;
 }
 
 /** The words that orders are told by. */
@@ -78,6 +99,7 @@ interface Telling {
   readonly orders: Readonly<Record<string, SayOrder>>;
   readonly steps: Says;
   readonly problems?: Says;
+  readonly contradictions?: Says;
   readonly ways?: { readonly facts?: Says; readonly why?: Says; readonly needs?: Says };
 }
 
@@ -99,7 +121,13 @@ export function telling<W extends Telling>() {
       steps: rest.steps ?? [],
       movements: rest.movements ?? [],
       measureAgain: rest.measureAgain ?? false,
+      ...(rest.effect ? { effect: rest.effect } : {}),
     }),
+    contradict: <K extends keyof NonNullable<W['contradictions']> & string>(
+      say: K,
+      args: ArgsOf<NonNullable<W['contradictions']>[K]>,
+      of: readonly string[],
+    ): Contradiction<K> => ({ ...told(say, args), of }),
     step: <K extends keyof W['steps'] & string>(say: K, ...[args]: Given<W['steps'][K]>) => told(say, args),
     problem: <K extends keyof NonNullable<W['problems']> & string>(
       say: K,

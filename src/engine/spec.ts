@@ -1,6 +1,7 @@
 import type { InputValue } from '../formula/outcome';
 import type { Measure } from '../quantity/unit';
 import type { Cited } from './source';
+import type { SignPicture } from './signs';
 import type { Told } from './order';
 
 /** No names at all: what stands for the choices, outputs or words of a check that has none. */
@@ -11,6 +12,12 @@ export type When = Readonly<Record<string, string | readonly string[]>>;
 
 /** What the phone itself can measure: the note of a plucked belt, the ridges in a photo, a slope. */
 export type PhoneInstrument = 'note' | 'ridges' | 'slope';
+
+/** The pictures that stand for the signs of an input. */
+export interface Signs {
+  readonly plus: SignPicture;
+  readonly minus: SignPicture;
+}
 
 /** What is asked for, without its words. `K` names what its citation says of the work. */
 export interface InputData<K extends string = string> {
@@ -26,8 +33,13 @@ export interface InputData<K extends string = string> {
   readonly tool?: string;
   /** Where a machine keeps it: `z.lead`. */
   readonly from?: string;
-  /** May be negative: the field shows a sign key. Says what positive means in the label. */
-  readonly signed?: boolean;
+  /**
+   * May be negative. Where the sign is a direction, two pictures to choose from stand for it; `scale` where it is none: a
+   * temperature, a place along an axis, an exponent.
+   */
+  readonly signed?: Signs | 'scale' | true;
+  /** It is the difference of two readings of one tool, and has the doubt of both. */
+  readonly difference?: true;
   /** Folded away on the sheet: the typical value serves nearly always. */
   readonly seldom?: boolean;
   /** Set by a standard or by the person, not a thing to measure: results do not rest on it as on a typical value. */

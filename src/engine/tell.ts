@@ -70,18 +70,23 @@ export function instructionOf(calc: Calculator, order: Order, mark: DecimalMark)
   const text = (how: Print): OrderText => need(said<OrderText>(orders[order.say], order.args, how), order.say);
   const eye = printFor(calc, mark);
   const { glance, sentence } = text(eye);
+  const assumed = (how: Print): readonly string[] =>
+    (order.assumes ?? []).map(({ symbol, amount }) => `${how.called(symbol)} ${how(amount)}`);
+  const assumes = assumed(eye);
+  const names = (order.assumes ?? []).map(({ symbol }) => eye.called(symbol));
   // A step may have nothing to say under its arguments: then the order has it not.
   const told = order.steps
     .map((step) => ({ step, words: need(said<string>(steps[step.say], step.args, eye), step.say) }))
     .filter(({ words }) => words !== '');
   return {
     order: { ...order, steps: told.map(({ step }) => step) },
-    glance,
-    sentence,
+    glance: say.glanceAssuming(glance, names),
+    sentence: say.assuming(sentence, assumes),
     get spoken() {
       const aloud = text(voiceFor(calc));
-      return aloud.spoken ?? aloud.sentence;
+      return say.assuming(aloud.spoken ?? aloud.sentence, assumed(voiceFor(calc)));
     },
+    assumes,
     steps: told.map(({ words }) => words),
     movements: order.movements,
     measureAgain: order.measureAgain,
@@ -91,6 +96,11 @@ export function instructionOf(calc: Calculator, order: Order, mark: DecimalMark)
 /** Why a model or a preset cannot, as a sentence. */
 export function problemText(calc: Calculator, problem: Told, mark: DecimalMark): string {
   return need(said<string>(calc.words.problems?.[problem.say], problem.args, printFor(calc, mark)), problem.say);
+}
+
+/** The question that a contradiction asks. */
+export function contradictionText(calc: Calculator, found: Told, mark: DecimalMark): string {
+  return need(said<string>(calc.words.contradictions?.[found.say], found.args, printFor(calc, mark)), found.say);
 }
 
 /** Ways side by side, in words. */

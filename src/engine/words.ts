@@ -35,6 +35,8 @@ export interface Sayings {
   readonly orders: Readonly<Record<string, SayOrder>>;
   readonly steps: Says;
   readonly problems?: Says;
+  /** Questions to entries that cannot all be right. */
+  readonly contradictions?: Says;
   readonly ways?: WaysWords;
 }
 

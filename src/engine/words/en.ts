@@ -47,6 +47,23 @@ const en = {
     `Cannot be worked out: ${problem}. Look at: ${names.map(lower).join('; ')}${more > 0 ? `; and ${more} more` : ''}.`,
   undetermined: (name: string, from: string, to: string) =>
     `The ${lower(name)} cannot be told from this reading: anything between ${from} and ${to}.`,
+  /** What was not measured, behind a glance: the first by name. */
+  glanceAssuming: (glance: string, names: readonly string[]) =>
+    names.length === 0 ? glance : `${glance} · ${names[0]} assumed${names.length > 1 ? ` +${names.length - 1}` : ''}`,
+  assuming: (sentence: string, assumed: readonly string[]) =>
+    assumed.length === 0 ? sentence : `${sentence} Assumed, not measured: ${assumed.join(', ')}.`,
+  nothingMeasured: (names: readonly string[]) =>
+    `No verdict yet: nothing has been measured. Measure and enter: ${names.map(lower).join(', ')}.`,
+  leastAboveMost: (least: string, low: string, most: string, high: string) =>
+    `${least} is ${low}, which is more than ${lower(most)}, ${high}. Which of the two is right?`,
+  signs: {
+    'right-higher': 'right side higher',
+    'left-higher': 'left side higher',
+    'back-higher': 'back higher',
+    'front-higher': 'front higher',
+    'gap-at-back': 'gap opens at the back',
+    'gap-at-front': 'gap opens at the front',
+  },
   ofInput: (name: string, reason: string) => `${name}: ${reason}`,
   notKnown: (name: string) => `${name} is not known.`,
   link: {

@@ -1,0 +1,82 @@
+import type { Known } from '../formula/outcome';
+import { expanded } from '../formula/outcome';
+import type { Measure, Unit } from '../quantity/unit';
+import type { Asking, Calculator } from './calculator';
+import type { Evaluation, Situation } from './situation';
+import { symbolOf } from './name';
+import type { Amount } from './order';
+import type { Verdict } from './verdict';
+
+/** Thrown where an action asks for what is not known: it ends, and the screen says why. */
+export class Unavailable extends Error {
+  constructor(readonly symbol: string) {
+    super(`${symbol} is not available`);
+  }
+}
+
+/** Kind and usual unit of a symbol, under the options in force. */
+export function measureOf(calc: Calculator, found: Pick<Evaluation, 'formulas'>, symbol: string): Measure | undefined {
+  return (
+    found.formulas.find((f) => symbolOf(f) === symbol)?.measure ??
+    calc.inputs[symbol]?.measure ??
+    calc.model?.outputs[symbol]?.measure
+  );
+}
+
+/** Unit a symbol is shown in: as typed for an input, as preferred or declared for a result. */
+export function unitOf(
+  calc: Calculator,
+  evaluation: Pick<Evaluation, 'inputs' | 'formulas'>,
+  symbol: string,
+  situation?: Situation,
+): Unit | undefined {
+  const state = evaluation.inputs[symbol];
+  if (state?.ok) return state.unit;
+  const measure = measureOf(calc, evaluation, symbol);
+  return measure && (situation?.units?.[measure.kind.id] ?? measure.unit);
+}
+
+/** What has been worked out when an action, a judgement or a comparison is asked. */
+export type Found = Pick<Evaluation, 'choices' | 'inputs' | 'formulas' | 'outcomes' | 'modelProblem'> & {
+  readonly verdict: Omit<Verdict, 'settling'>;
+};
+
+/**
+ * What the parts of a calculator may ask of an evaluation.
+ * @param asked takes note of every symbol whose value is taken
+ */
+export function contextFor(calc: Calculator, found: Found, situation: Situation, asked?: Set<string>): Asking {
+  const known = (symbol: string): Known | undefined => {
+    const outcome = found.outcomes[symbol];
+    return outcome?.ok ? outcome : undefined;
+  };
+  const number = (symbol: string): number => {
+    asked?.add(symbol);
+    const state = found.inputs[symbol];
+    if (state?.ok) return state.value;
+    const result = known(symbol);
+    if (!result) throw new Unavailable(symbol);
+    return result.value;
+  };
+  return {
+    number,
+    known,
+    quantity: (symbol): Amount => {
+      const unit = unitOf(calc, found, symbol, situation);
+      const measure = measureOf(calc, found, symbol);
+      if (!unit || !measure) throw new Unavailable(symbol);
+      const result = known(symbol);
+      const state = found.inputs[symbol];
+      const width = result ? expanded(result) : state?.ok ? state.half : 0;
+      return { si: number(symbol), width, kind: measure.kind.id, unit: unit.id };
+    },
+    choice: (name) => found.choices[name] ?? calc.choices[name]?.typical ?? '',
+    verdict: found.verdict.state,
+    lacking: (symbol) => {
+      const outcome = found.outcomes[symbol];
+      if (!outcome || outcome.ok || outcome.failure.kind !== 'missing') return [];
+      return outcome.failure.symbols;
+    },
+    check: (of) => found.verdict.checks.find((check) => check.limit.of === of)?.state ?? 'none',
+  };
+}

@@ -1,0 +1,14 @@
+/**
+ * Pictures of which side is high, open or long: tapped in place of a sign. Each comes with its mirror. Their drawings stand in
+ * the sheet's room, their words here; both show the thing as one stands before it.
+ */
+export const signPictures = [
+  'right-higher',
+  'left-higher',
+  'back-higher',
+  'front-higher',
+  'gap-at-back',
+  'gap-at-front',
+] as const;
+
+export type SignPicture = (typeof signPictures)[number];
