@@ -103,8 +103,6 @@ function typicalBehind(calc: Calculator, found: Found): string[] {
   return [...reached].filter((symbol) => isAssumed(calc, found, symbol)).map((symbol) => nameOf(calc, symbol));
 }
 
-const LEFT_OPEN = { state: 'none', checks: [] } as const;
-
 /** What stands in the way of any verdict: a reading not taken, or entries that cannot all be right. */
 function obstacleTo(calc: Calculator, found: Found, situation: Situation) {
   const missing = unmeasured(calc, found.inputs);
@@ -131,7 +129,8 @@ export function evaluate(calc: Calculator, situation: Situation): Evaluation {
   const worked = { choices, inputs, formulas, outcomes, values, modelProblem, typical };
   const obstacle = obstacleTo(calc, byLimits, situation);
   if (obstacle) {
-    const verdict: Verdict = { ...LEFT_OPEN, settling: undefined };
+    const checks = byLimits.verdict.checks.map(({ limit }) => ({ limit, state: 'none' }) as const);
+    const verdict: Verdict = { state: 'none', checks, settling: undefined };
     return { ...worked, verdict, instruction: undefined, ...obstacle };
   }
   const judged = { ...byLimits.verdict, state: ownVerdict(calc, byLimits, situation) };

@@ -1,7 +1,7 @@
 import { formatValue } from '../quantity/format';
 import type { Calculator } from './calculator';
 import { contextFor, Unavailable, unitOf, type Found } from './context';
-import type { InputState, InputUsed } from './entry';
+import type { InputState } from './entry';
 import type { Evaluation, Situation } from './situation';
 import { nameOf } from './name';
 import type { Assumed, Order } from './order';
@@ -71,13 +71,10 @@ function leastAboveMost(calc: Calculator, found: Found, situation: Situation): E
   return undefined;
 }
 
-const isUsed = (state: InputState | undefined): state is InputUsed => state?.ok === true;
-
+/** Of an input: a least and a most that are worked out may leave no room, which is the check's to say. */
 function valueOf(found: Found, symbol: string): number | undefined {
   const state = found.inputs[symbol];
-  if (isUsed(state)) return state.value;
-  const outcome = found.outcomes[symbol];
-  return outcome?.ok ? outcome.value : undefined;
+  return state?.ok ? state.value : undefined;
 }
 
 /** Entries that cannot all be right, by the engine's own rule or the calculator's. */

@@ -18,17 +18,26 @@ const entry = part.fields({
   tool: part.idOrNone,
 });
 
+const interval = {
+  name,
+  value: part.number,
+  low: part.number,
+  high: part.number,
+  kind: part.kindOrNone,
+  unit: part.idOrNone,
+};
+
 const result = v.pipe(
   part.fields({
-    name,
-    value: part.number,
-    low: part.number,
-    high: part.number,
-    kind: part.kindOrNone,
-    unit: part.idOrNone,
+    ...interval,
     /** As it was printed, with unit. */
     text: part.text(part.LIMITS.typed),
   }),
+  v.check(({ low, high }) => low <= high, say.field.upsideDown),
+);
+
+const expected = v.pipe(
+  part.fields(interval),
   v.check(({ low, high }) => low <= high, say.field.upsideDown),
 );
 
@@ -54,6 +63,10 @@ const order = part.fields({
     v.array(part.fields({ say: part.keyOrNone, args, text: line }), say.field.shouldBeList),
     v.maxLength(part.LIMITS.steps, say.field.tooManySteps(part.LIMITS.steps)),
   ),
+  /** Typical values that it rested on. */
+  assumes: part.listOf(part.fields({ symbol: part.symbol, amount: args }), part.LIMITS.limits),
+  /** What inputs and results were to be once it was done: the reading after it is held to this. */
+  expects: part.map(part.symbol, expected),
 });
 
 /** A reading of a check, with all that it needs to be read again: names, units and limits as they were under its options. */
@@ -97,4 +110,9 @@ export function fromVersion3({ headline, steps, entries, results, ...rest }: Raw
     order: { say: '', args: {}, glance: '', sentence: headline, steps: worded },
     whole: false,
   };
+}
+
+/** A reading of version 4, which kept neither what its order assumed nor what was to be expected of it. */
+export function fromVersion4({ order, ...rest }: Raw): Raw {
+  return { ...rest, order: part.isPlain(order) ? { ...order, assumes: [], expects: {} } : order };
 }

@@ -1,14 +1,14 @@
 import * as v from 'valibot';
 import type { Args } from './schema-args';
 import * as part from './schema-parts';
-import { fromVersion3, readingFields } from './schema-reading';
+import { fromVersion3, fromVersion4, readingFields } from './schema-reading';
 import say from './words/en';
 
 /** Read-only to the last part. What words are made from is so already, and has no end that the compiler could walk to. */
 type Frozen<T> = Args extends T ? T : T extends object ? { readonly [K in keyof T]: Frozen<T[K]> } : T;
 
 /** Version of the records written now. A change of shape adds one, a migration below and a test. */
-export const VERSION = 4;
+export const VERSION = 5;
 
 const version = v.literal(VERSION, say.field.unknownVersion);
 
@@ -166,6 +166,7 @@ const migrations: Readonly<Record<number, Migration>> = {
   // Cases came; nothing else changed.
   2: (record) => record,
   3: (record) => (record.type === 'reading' ? fromVersion3(record) : record),
+  4: (record) => (record.type === 'reading' ? fromVersion4(record) : record),
 };
 
 const refused = (reason: string, newer = false): Restored => ({ ok: false, newer, reason });

@@ -90,6 +90,13 @@ const limit = fc
       .map((ends): Reading['limits'][number] => ({ ...base, ...ends })),
   );
 
+const interval = { name: text, value: number, low: number, high: number, kind, unit };
+const upright = <T extends { low: number; high: number }>(r: T): T => ({
+  ...r,
+  low: Math.min(r.low, r.high),
+  high: Math.max(r.low, r.high),
+});
+
 const reading: fc.Arbitrary<Reading> = fc.record({
   v,
   type: fc.constant('reading' as const),
@@ -100,12 +107,7 @@ const reading: fc.Arbitrary<Reading> = fc.record({
   entries: map(symbol, fc.record({ name: text, value: number, half, kind, unit, origin, tool })),
   choices: map(symbol, option),
   options: map(symbol, fc.record({ name: text, text })),
-  results: map(
-    symbol,
-    fc
-      .record({ name: text, value: number, low: number, high: number, kind, unit, text })
-      .map((r) => ({ ...r, low: Math.min(r.low, r.high), high: Math.max(r.low, r.high) })),
-  ),
+  results: map(symbol, fc.record({ ...interval, text }).map(upright)),
   limits: fc.array(limit, { maxLength: 4 }),
   verdict,
   order: fc.record({
@@ -114,6 +116,8 @@ const reading: fc.Arbitrary<Reading> = fc.record({
     glance: text,
     sentence: text,
     steps: fc.array(fc.record({ say: key, args, text }), { maxLength: 5 }),
+    assumes: fc.array(fc.record({ symbol, amount: args }), { maxLength: 3 }),
+    expects: map(symbol, fc.record(interval).map(upright)),
   }),
   note: text,
   whole: fc.boolean(),

@@ -132,6 +132,30 @@ describe('every version', () => {
         "temperatureUnit":"F","machine":"m1","seenVersion":"0.1.0","lastExport":"2026-01-02T03:04:05.678Z",
         "persistAsked":null}`,
     ],
+    5: [
+      `{"v":5,"type":"machine","id":"m1","name":"By the door","note":"","demo":false,"created":"2026-01-02T03:04:05.678Z",
+        "changed":"2026-01-02T03:04:05.678Z","values":{"z.lead":{"value":0.008,"half":0,"unit":"mm","origin":"nameplate",
+        "tool":"as-marked","at":"2026-01-02T03:04:05.678Z"}},"choices":{"z.drive":"belt"}}`,
+      `{"v":5,"type":"reading","id":"r1","machine":"m1","calculator":"dual-z-sync","at":"2026-01-02T03:04:05.678Z",
+        "entries":{"dh":{"name":"Height difference","value":0.00075,"half":3e-5,"kind":"length","unit":"mm","origin":"measured",
+        "tool":"caliper"}},"choices":{"drive":"belt"},"options":{"drive":{"name":"Drive","text":"a belt"}},
+        "results":{"n":{"name":"Teeth out","value":1.875,"low":1.79,"high":1.96,"kind":"count","unit":"one","text":"1.875"}},
+        "limits":[{"of":"n","name":"Teeth","max":"n_lim","symmetric":true,"verdict":"too close"}],"verdict":"too close",
+        "order":{"say":"again","args":{"by":{"si":1,"width":0.1,"kind":"length","unit":"mm"},"sides":["left"],"sure":true},
+        "glance":"Again","sentence":"Measure again.","steps":[{"say":"so","args":{},"text":"So."}],
+        "assumes":[{"symbol":"P_h","amount":{"si":0.008,"width":0,"kind":"length","unit":"mm"}}],
+        "expects":{"dh":{"name":"Height difference","value":0,"low":-4e-5,"high":4e-5,"kind":"length","unit":"mm"}}},
+        "note":"","whole":true}`,
+      `{"v":5,"type":"case","id":"c1","machine":"m1","symptom":"ridges-regular","owner":"Ada of the bakery","complaint":"Lines.",
+        "opened":"2026-01-02T03:04:05.678Z","changed":"2026-01-02T03:04:05.678Z","facts":{"two-screws":true},"log":[
+        {"kind":"answer","check":"period","answer":"lead","reading":{"at":"2026-01-02T03:04:05.678Z","id":"r1"},
+        "at":"2026-01-02T03:04:05.678Z","note":""}],"closed":null}`,
+      `{"v":5,"type":"draft","machine":null,"calculator":"dual-z-sync","entries":{"dh":{"text":"0,7","unit":"mm",
+        "tool":""}},"choices":{},"changed":"2026-01-02T03:04:05.678Z"}`,
+      `{"v":5,"type":"settings","mark":"comma","theme":"contrast","lengthUnit":"in","forceUnit":"lbf",
+        "temperatureUnit":"F","machine":"m1","seenVersion":"0.1.0","lastExport":"2026-01-02T03:04:05.678Z",
+        "persistAsked":null}`,
+    ],
   };
 
   /** A record of versions 1 to 3 in today's form: readings kept neither names nor limits, and their order only in words. */
@@ -148,7 +172,7 @@ describe('every version', () => {
     const worded = steps.map((text) => ({ say: '', args: {}, text }));
     return {
       ...{ ...rest, v: VERSION, entries: unnamed(entries), results: unnamed(results), options: {}, limits: [] },
-      order: { say: '', args: {}, glance: '', sentence: headline, steps: worded },
+      order: { say: '', args: {}, glance: '', sentence: headline, steps: worded, assumes: [], expects: {} },
       whole: false,
     };
   };
@@ -192,6 +216,14 @@ describe('every version', () => {
       .map((text) => JSON.parse(text) as { type: string })
       .find((one) => one.type === 'reading');
     expect(restore({ ...reading, ...change })).toMatchObject({ ok: false, newer: false });
+  });
+
+  it('the records of version 4 come back as they were, their orders with nothing assumed and nothing expected', () => {
+    for (const text of written[4]!) {
+      const stored = JSON.parse(text) as { type: string; order?: object };
+      const order = stored.order ? { order: { ...stored.order, assumes: [], expects: {} } } : {};
+      expect(restore(stored)).toEqual({ ok: true, record: { ...stored, ...order, v: VERSION } });
+    }
   });
 
   it('the records of today come back as they are', () => {

@@ -1,7 +1,8 @@
 import type { Calculator } from '../../engine/calculator';
 import { symbolOf, unitOf, type Evaluation, type Situation } from '../../engine/evaluate';
 import { nameOf } from '../../engine/name';
-import type { Arg as ToldArg, Args as ToldArgs } from '../../engine/order';
+import type { Amount, Arg as ToldArg, Args as ToldArgs } from '../../engine/order';
+import { predict } from '../../engine/predict';
 import type { Reading } from '../../machine/schema';
 import type { Arg, Args } from '../../machine/schema-args';
 import { printSymbol } from './print-result';
@@ -24,8 +25,28 @@ function plainArgs(args: ToldArgs): Args {
   );
 }
 
-function orderOf({ instruction, cannot }: Evaluation): Kept['order'] {
-  if (!instruction) return { say: '', args: {}, glance: '', sentence: cannot ?? '', steps: [] };
+/** What the readings and the limited results are expected to be once the order is done. */
+function expectsOf(calc: Calculator, evaluation: Evaluation, situation: Situation): Kept['order']['expects'] {
+  const found = predict(calc, situation, evaluation);
+  const inputs = Object.entries(found?.inputs ?? {}).map(
+    ([symbol, { value, half }]) => [symbol, { value, low: value - half, high: value + half }] as const,
+  );
+  return Object.fromEntries(
+    [...inputs, ...Object.entries(found?.results ?? {})].flatMap(([symbol, { value, low, high }]) => {
+      const unit = unitOf(calc, evaluation, symbol, situation);
+      if (!unit) return [];
+      const name = nameOf(calc, symbol, evaluation.choices);
+      return [[symbol, { name, value, low, high, kind: unit.kind, unit: unit.id }]];
+    }),
+  );
+}
+
+const amountOf = ({ si, width, kind, unit }: Amount): Args => ({ si, width, kind, unit });
+
+function orderOf(calc: Calculator, evaluation: Evaluation, situation: Situation): Kept['order'] {
+  const { instruction, cannot } = evaluation;
+  const none = { say: '', args: {}, glance: '', sentence: cannot ?? '', steps: [], assumes: [], expects: {} };
+  if (!instruction) return none;
   const { order, glance, sentence, steps } = instruction;
   return {
     say: order.say,
@@ -33,6 +54,8 @@ function orderOf({ instruction, cannot }: Evaluation): Kept['order'] {
     glance,
     sentence,
     steps: order.steps.map(({ say, args }, i) => ({ say, args: plainArgs(args), text: steps[i] ?? '' })),
+    assumes: (order.assumes ?? []).map(({ symbol, amount }) => ({ symbol, amount: amountOf(amount) })),
+    expects: expectsOf(calc, evaluation, situation),
   };
 }
 
@@ -92,7 +115,7 @@ export function readingOf(calc: Calculator, evaluation: Evaluation, situation: S
     results: resultsOf(calc, evaluation, situation),
     limits: limitsOf(evaluation),
     verdict: evaluation.verdict.state,
-    order: orderOf(evaluation),
+    order: orderOf(calc, evaluation, situation),
     whole: true,
   };
 }
