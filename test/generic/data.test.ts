@@ -51,8 +51,8 @@ describe.each(calculators)('%s: its data', (id, calc) => {
       if (low < 0 && spec.measure.unit.offset === 0)
         expect(
           spec.signed,
-          `${name} may be negative: add \`signed: true\`, and say in the label what positive means`,
-        ).toBe(true);
+          `${name} may be negative: add \`signed: { plus, minus }\`, two pictures, or \`signed: 'scale'\` where the sign is no direction`,
+        ).toBeDefined();
       if (spec.signed) expect(low, `${name} is never negative: take \`signed\` away`).toBeLessThan(0);
       expect(spec.label, `${name}: give it a label, without blanks around it`).toMatch(/^\S.*\S$/);
     }

@@ -1,6 +1,6 @@
 import { commonPractice } from '../../reference/citation';
 import { calculator, derived } from '../../engine/calculator';
-import { action } from './action';
+import { action, contradiction, HAND_TURN } from './action';
 import { formulas } from './formulas';
 import { choices, inputs } from './inputs';
 import words from './words/en';
@@ -19,6 +19,12 @@ export default calculator(
         cite: commonPractice,
       },
     ],
+    measured: ['dh', 'i_g', 'i_f'],
+    levers: {
+      dh: { step: (ask) => (ask.number('P_h') * HAND_TURN * ask.number('S_m')) / (2 * Math.PI * ask.number('S')) },
+      i_g: { step: (ask) => (ask.number('P_h') * HAND_TURN) / (2 * Math.PI * ask.number('S')) },
+    },
+    contradiction,
     action,
     beware: ['heightsTakenBent', 'wholeNumberTeeth'],
     examples: [

@@ -11,11 +11,15 @@ export const choices = {
   }),
 };
 
+/** Seen from the front. */
+const sides = { plus: 'right-higher', minus: 'left-higher' } as const;
+
 export const inputs = {
   dh: input(length.mm, {
     range: [-50, 50],
     tool: 'caliper',
-    signed: true,
+    signed: sides,
+    difference: true,
     when: { by: 'heights' },
   }),
   S_m: input(length.mm, {
@@ -27,13 +31,13 @@ export const inputs = {
   }),
   i_g: input(slope.mm_m, {
     range: [-150, 150],
-    signed: true,
+    signed: sides,
     phone: 'slope',
     when: { by: 'level' },
   }),
   i_f: input(slope.mm_m, {
     range: [-150, 150],
-    signed: true,
+    signed: sides,
     phone: 'slope',
     when: { by: 'level' },
   }),

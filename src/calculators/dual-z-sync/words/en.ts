@@ -6,7 +6,6 @@ type Turn = 'clockwise' | 'anticlockwise';
 interface Turned {
   readonly turns: number;
   readonly degrees: number;
-  readonly angle: Amount;
 }
 
 const sides = { left: 'left', right: 'right' };
@@ -16,25 +15,35 @@ const otherCauses = 'look also for a slipped grub screw, a bent mount or a loose
 const teeth = (n: number) => `${n} ${n === 1 ? 'tooth' : 'teeth'}`;
 
 /** "2 turns and 180°", or the plain angle below one turn. */
-const turned = ({ turns, degrees, angle }: Turned, p: Print) =>
-  turns === 0 ? p.size(angle) : `${turns} ${turns === 1 ? 'turn' : 'turns'} and ${degrees}°`;
+const turned = ({ turns, degrees }: Turned) => {
+  if (turns === 0) return `${degrees}°`;
+  const whole = `${turns} ${turns === 1 ? 'turn' : 'turns'}`;
+  return degrees === 0 ? whole : `${whole} and ${degrees}°`;
+};
+const aloud = ({ turns, degrees }: Turned) => {
+  const rest = `${degrees} degrees`;
+  if (turns === 0) return rest;
+  const whole = `${turns} ${turns === 1 ? 'turn' : 'turns'}`;
+  return degrees === 0 ? whole : `${whole} and ${rest}`;
+};
+const isHigh = (high: Side) => `The ${sides[high]} side, seen from the front, is high`;
 
 const en = {
   inputs: {
     dh: {
-      label: 'Height difference, right minus left',
-      hint: 'Of what the screws lift, from the frame up, at two places. By a gauge under the nozzle: thicker = higher where the gantry is lifted, lower where the bed is.',
+      label: 'Height difference of the two sides',
+      hint: 'Of what the screws lift, from the frame up, at two places. Tap the side that stands higher, seen from the front. A gauge under the nozzle reads gaps: the wider gap is where a lifted gantry stands higher, and where a lifted bed stands lower.',
     },
     S_m: {
       label: 'Distance between the two places',
       hint: 'At the screws this is the distance between the screws.',
     },
     i_g: {
-      label: 'Slope of the gantry, right end higher is +',
+      label: 'Slope of the gantry',
       hint: 'Along what the screws lift, from screw to screw, on a straight bar laid across it if it is narrow.',
     },
     i_f: {
-      label: 'Slope of the frame below, right end higher is +',
+      label: 'Slope of the frame below',
       hint: 'The same way on what the screws stand on: a printer on a crooked table leans as a whole, and that is no fault. Enter 0 ± 0 only for a frame that was levelled with something finer.',
     },
     P_h: {
@@ -114,6 +123,10 @@ const en = {
     motorsStepsInstead: '8 mm × 1.8° / 360° = 0.04 mm; 0.12 / 8 × 360° = 5.4°',
     levelTableLeans: '(5 − 3) mm/m × 0.4 m = 0.8 mm, two teeth of 0.4 mm',
   },
+  contradictions: {
+    jammed: (a: { rise: Amount; run: Amount }, p: Print) =>
+      `A rise of ${p.size(a.rise)} from screw to screw, ${p.size(a.run)} apart, would jam any gantry. Look at the unit and the decimal mark: which of the two readings is right?`,
+  },
   orders: {
     leave: { glance: '✓ Leave it', sentence: 'Leave it: the gantry is level enough.' },
     again: {
@@ -122,23 +135,25 @@ const en = {
     },
     tooLittle: (a: { high: Side }) => ({
       glance: '✓ Leave it',
-      sentence: `The ${sides[a.high]} side is high by less than a hand can set: leave it, or even it out at the bed.`,
+      sentence: `${isHigh(a.high)} by less than a hand can set: leave it, or even it out at the bed.`,
     }),
-    turnScrew: (a: { high: Side; way: Turn; by: Turned }, p: Print) => ({
-      glance: `${arrows[a.way]} ${turned(a.by, p)} · ${sides[a.high]} screw`,
-      sentence: `The ${sides[a.high]} side is high: turn the ${sides[a.high]} screw ${ways[a.way]}, seen from above, by ${turned(a.by, p)}.`,
+    turnAtGrub: (a: { high: Side; way: Turn; by: Turned }) => ({
+      glance: `${arrows[a.way]} ${turned(a.by)} · ${sides[a.high]} screw`,
+      sentence: `${isHigh(a.high)}: turn the ${sides[a.high]} screw ${ways[a.way]}, seen from above, by ${turned(a.by)}.`,
+      spoken: `${isHigh(a.high)}: turn the ${sides[a.high]} screw ${ways[a.way]}, seen from above, by ${aloud(a.by)}.`,
     }),
     turnTeeth: (a: { high: Side; way: Turn; teeth: number }) => ({
       glance: `${arrows[a.way]} ${teeth(a.teeth)} · ${sides[a.high]} screw`,
-      sentence: `The ${sides[a.high]} side is high: turn the ${sides[a.high]} screw ${ways[a.way]}, seen from above, by ${teeth(a.teeth)}.`,
+      sentence: `${isHigh(a.high)}: turn the ${sides[a.high]} screw ${ways[a.way]}, seen from above, by ${teeth(a.teeth)}.`,
     }),
-    turn: (a: { high: Side; way: Turn; by: Amount }, p: Print) => ({
-      glance: `${arrows[a.way]} ${p.size(a.by)} · ${sides[a.high]} screw`,
-      sentence: `The ${sides[a.high]} side is high: turn the ${sides[a.high]} screw ${ways[a.way]}, seen from above, by ${p.size(a.by)}.`,
+    turnBy: (a: { high: Side; way: Turn; by: Turned }) => ({
+      glance: `${arrows[a.way]} ${turned(a.by)} · ${sides[a.high]} screw`,
+      sentence: `${isHigh(a.high)}: turn the ${sides[a.high]} screw ${ways[a.way]}, seen from above, by ${turned(a.by)}.`,
+      spoken: `${isHigh(a.high)}: turn the ${sides[a.high]} screw ${ways[a.way]}, seen from above, by ${aloud(a.by)}.`,
     }),
     countAgain: (a: { high: Side; from: number; to: number }) => ({
       glance: '⟳ Measure again, better tool',
-      sentence: `The ${sides[a.high]} side is high, but how many teeth cannot be told from this reading: anything between ${a.from} and ${a.to}. Measure with a better tool before turning.`,
+      sentence: `${isHigh(a.high)}, but how many teeth cannot be told from this reading: anything between ${a.from} and ${a.to}. Measure with a better tool before turning.`,
     }),
   },
   figure: {
@@ -149,21 +164,24 @@ const en = {
     note: 'Note the reading for this machine; measure again after the belt or a screw was touched.',
     mayMakeWorse: 'The reading does not tell whether the gantry is out; turning now may make it worse.',
     turnNothing: 'Turn nothing yet: the wrong count of teeth may make it worse.',
-    leastTurn: (a: { by: Turned }, p: Print) =>
-      `It would be ${turned(a.by, p)} of screw; about 2° is the least a hand sets.`,
-    atGrubScrew: (a: { drive: 'belt' | 'motors'; high: Side; way: Turn; by: Turned }, p: Print) =>
+    leastSet: (a: { by: Amount }, p: Print) =>
+      `It would be ${p.size(a.by)} of screw; about 5° is the least a hand sets.`,
+    atGrub: (a: { drive: 'belt' | 'motors'; high: Side; way: Turn; by: Turned }) =>
       a.drive === 'motors'
-        ? `Loosen the coupling’s grub screw on the ${sides[a.high]} side, hold the motor still, turn the screw ${ways[a.way]} (seen from above) by ${turned(a.by, p)}, tighten.`
-        : `Loosen the pulley’s grub screw on the ${sides[a.high]} side, leave the belt on, turn the screw ${ways[a.way]} (seen from above) by ${turned(a.by, p)}, tighten.`,
+        ? `Loosen the coupling’s grub screw on the ${sides[a.high]} side, hold the motor still, turn the screw ${ways[a.way]} (seen from above) by ${turned(a.by)}, tighten.`
+        : `Loosen the pulley’s grub screw on the ${sides[a.high]} side, leave the belt on, turn the screw ${ways[a.way]} (seen from above) by ${turned(a.by)}, tighten.`,
     notTheMotor:
       'Do not turn the motor by hand instead: switched on, it springs to the nearest of its own places, four full steps apart.',
     byTeeth: (a: { high: Side; way: Turn; teeth: number }) =>
       `Slacken the sync belt, lift it off the ${sides[a.high]} pulley, turn that screw ${ways[a.way]} (seen from above) by ${teeth(a.teeth)}, put the belt back.`,
-    remainder: (a: { after: boolean; high: Side; way: Turn; by: Amount; mayStay: boolean }, p: Print) =>
-      `${a.after ? 'Then loosen' : 'Loosen'} the pulley’s grub screw on the ${sides[a.high]} side, turn that screw ${ways[a.way]} by ${p.size(a.by)}, tighten${a.mayStay ? '; or leave it, what remains is within the limit' : ''}.`,
-    leaveRemainder: 'Leave the remainder: it is less than a hand can set (about 2°).',
-    moreThanSlip: (a: { by: Turned }, p: Print) =>
-      `That is ${turned(a.by, p)} of screw, more than a slipped tooth: ${otherCauses}.`,
+    thenTurn: (a: { after: boolean; high: Side; way: Turn; by: Turned }) =>
+      `${a.after ? 'Then loosen' : 'Loosen'} the pulley’s grub screw on the ${sides[a.high]} side, turn that screw ${ways[a.way]} (seen from above) by ${turned(a.by)}, tighten.`,
+    leaveRest: (a: { stays: boolean }) =>
+      a.stays
+        ? 'Leave what then remains: it is within the limit.'
+        : 'Leave what then remains: it is less than a hand can set (about 5°).',
+    beyondSlip: (a: { teeth: number }) =>
+      `That is ${teeth(a.teeth)}, a full turn of the pulley or more, and no slipped tooth: ${otherCauses}.`,
     notNearWhole: (a: { teeth: Amount }, p: Print) =>
       `${p.size(a.teeth)} is not near a whole number of teeth: ${otherCauses}.`,
     noWholeNumber: (a: { teeth: Amount }, p: Print) => `${p.size(a.teeth)} teeth are no whole number: ${otherCauses}.`,
