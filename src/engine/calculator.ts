@@ -70,6 +70,11 @@ export interface Context<S extends string, C> {
   readonly verdict: VerdictState;
   /** State of the checks of one result. */
   readonly check: (of: S) => VerdictState;
+  /**
+   * The verdict once these inputs read so (SI), each with its tool's doubt: an order makes sure of its amount with it. It works the
+   * limits out anew, so ask it a few times, not a hundred.
+   */
+  readonly after: (changes: Readonly<Partial<Record<S, number>>>) => VerdictState;
   /** Symbols of the inputs that a result still waits for; empty where it has them all. */
   readonly lacking: (symbol: S) => readonly string[];
 }

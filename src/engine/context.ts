@@ -5,7 +5,10 @@ import type { Asking, Calculator } from './calculator';
 import type { Evaluation, Situation } from './situation';
 import { symbolOf } from './name';
 import type { Amount } from './order';
-import type { Verdict } from './verdict';
+import { readAgain } from './entry';
+import type { VerdictState } from './spec';
+import { judge, type Verdict } from './verdict';
+import { workOut } from './work';
 
 /** Thrown where an action asks for what is not known: it ends, and the screen says why. */
 export class Unavailable extends Error {
@@ -78,5 +81,30 @@ export function contextFor(calc: Calculator, found: Found, situation: Situation,
       return outcome.failure.symbols;
     },
     check: (of) => found.verdict.checks.find((check) => check.limit.of === of)?.state ?? 'none',
+    after: (changes) => stateAfter(calc, found, situation, changes),
   };
+}
+
+/** The verdict once these inputs read so, each with the doubt that its tool has there. */
+function stateAfter(
+  calc: Calculator,
+  found: Found,
+  situation: Situation,
+  changes: Readonly<Partial<Record<string, number>>>,
+): VerdictState {
+  const read: Record<string, { readonly value: number; readonly half: number }> = { ...situation.read };
+  for (const [symbol, value] of Object.entries(changes)) {
+    const spec = calc.inputs[symbol];
+    if (spec && value !== undefined) read[symbol] = readAgain(spec, found.inputs[symbol], value);
+  }
+  const after = { ...situation, read };
+  const { inputs, outcomes } = workOut(calc, after, found.choices, calc.judge ? undefined : 'limits');
+  const verdict = judge(calc, found.choices, outcomes);
+  if (!calc.judge) return verdict.state;
+  try {
+    return calc.judge(contextFor(calc, { ...found, inputs, outcomes, verdict }, after));
+  } catch (error) {
+    if (!(error instanceof Unavailable)) throw error;
+    return 'none';
+  }
 }

@@ -170,6 +170,17 @@ export function readAsGiven(
   return outside ?? { ok: true, value, half, unit, origin: 'measured', tool: spec.tool ?? '', kept: false };
 }
 
+/** Another value of an input, as the same tool would read it. SI. */
+export function readAgain(
+  spec: InputSpec,
+  was: InputState | undefined,
+  value: number,
+): { readonly value: number; readonly half: number } {
+  const tool = toolById(spec.tool ?? '');
+  const half = tool?.relative ? halfWidth(tool, value) : was?.ok ? was.half : 0;
+  return { value, half };
+}
+
 /** The nearest of 1, 2, 5 times a power of ten; what has at most two digits already stays. */
 function roundStep(x: number): number {
   if (Math.abs(x - Number(x.toPrecision(2))) < 1e-9 * x) return x;

@@ -1,33 +1,21 @@
-import type { Failure, InputValue, Known, Outcome } from '../formula/outcome';
-import { COVERAGE } from '../formula/outcome';
-import { propagate } from '../formula/propagate';
+import type { Failure } from '../formula/outcome';
 import { symbolParts } from '../formula/mathml';
 import { formatNumber } from '../quantity/format';
-import type { Calculator, InputSpec } from './calculator';
+import type { Calculator } from './calculator';
 import { contextFor, Unavailable, unitOf, type Found } from './context';
-import { applies, type Choices, type ModelResult, type VerdictState } from './spec';
+import { applies, type VerdictState } from './spec';
 import { systemFor } from './system';
 import { nameOf, symbolOf } from './name';
 import { instructionOf, problemText, waysOf } from './tell';
 import say from './words/en';
-import { readAsGiven, readEntry, type InputState } from './entry';
 import type { Evaluation, Situation } from './situation';
 import { assumedBehind, contradictionIn, isAssumed, unmeasured } from './standing';
 import type { Ways } from './ways';
 import { judge, settle, type Settling, type Verdict } from './verdict';
+import { effectiveChoices, workOut } from './work';
 
-export { nameOf, symbolOf, unitOf };
+export { effectiveChoices, nameOf, symbolOf, unitOf };
 export type { Evaluation, Situation };
-
-/** The options in force: what was picked where it is one of the options, else the typical one. */
-export function effectiveChoices(calc: Calculator, picked: Choices): Choices {
-  return Object.fromEntries(
-    Object.entries(calc.choices).map(([name, spec]) => {
-      const chosen = picked[name];
-      return [name, chosen !== undefined && Object.hasOwn(spec.options, chosen) ? chosen : spec.typical];
-    }),
-  );
-}
 
 /** A label as it stands inside a sentence: small first letter, but for names and abbreviations. */
 export const inSentence: (label: string) => string = say.inSentence;
@@ -42,46 +30,6 @@ export function explain(calc: Calculator, failure: Failure): string {
   if (failure.kind === 'domain')
     return say.cannotWorkOut(failure.problem, names.slice(0, MOST_NAMES), Math.max(0, names.length - MOST_NAMES));
   return say.undetermined(nameOf(calc, failure.symbol), formatNumber(failure.from), formatNumber(failure.to));
-}
-
-/** Inputs as the propagation takes them: rectangular, u = half-width / √3 (JCGM 100, 4.3.7). */
-function inputValues(states: Readonly<Record<string, InputState>>): Record<string, InputValue | undefined> {
-  return Object.fromEntries(
-    Object.entries(states).map(([symbol, state]) => [
-      symbol,
-      state.ok ? { value: state.value, u: state.half / Math.sqrt(3), shape: 'rectangular' as const } : undefined,
-    ]),
-  );
-}
-
-/** What the model worked out, in the form of results: their own uncertainty, no budget. */
-function outputsOf(calc: Calculator, made: ModelResult | undefined): Record<string, Outcome> {
-  const outputs: Record<string, Outcome> = {};
-  for (const symbol of Object.keys(calc.model?.outputs ?? {})) {
-    const output = made?.ok ? made.values[symbol] : undefined;
-    if (!output) {
-      outputs[symbol] = { ok: false, failure: { kind: 'missing', symbols: [symbol] } };
-      continue;
-    }
-    const { value, u } = output;
-    const [low, high] = [value - COVERAGE * u, value + COVERAGE * u];
-    const method: Known['method'] = u > 0 ? 'first order' : 'exact';
-    outputs[symbol] = { ok: true, value, u, low, high, method, budget: [], gradient: {} };
-  }
-  return outputs;
-}
-
-function readInputs(calc: Calculator, situation: Situation, choices: Choices): Record<string, InputState> {
-  const states: Record<string, InputState> = {};
-  for (const [symbol, spec] of Object.entries<InputSpec>(calc.inputs)) {
-    if (!applies(spec.when, choices)) continue;
-    const kept = spec.from === undefined ? undefined : situation.kept[spec.from];
-    const given = situation.read?.[symbol];
-    states[symbol] = given
-      ? readAsGiven(given, spec, situation.mark)
-      : readEntry(symbol, spec, situation.entries[symbol], kept, calc.choices, choices, situation.mark);
-  }
-  return states;
 }
 
 function reasonFor(calc: Calculator, found: Found, symbol: string): string {
@@ -116,14 +64,9 @@ function obstacleTo(calc: Calculator, found: Found, situation: Situation) {
 /** Works a calculator: inputs read, formulas evaluated with their uncertainty, verdict and instruction. Never throws for bad entries. */
 export function evaluate(calc: Calculator, situation: Situation): Evaluation {
   const choices = effectiveChoices(calc, situation.choices);
-  const inputs = readInputs(calc, situation, choices);
   const formulas = calc.formulas.filter((f) => applies(f.when, choices));
-  const system = systemFor(calc, choices);
-  const read = inputValues(inputs);
-  const made = calc.model?.compute(read, choices);
-  const values = made?.ok ? { ...read, ...made.values } : read;
+  const { inputs, values, made, outcomes } = workOut(calc, situation, choices);
   const modelProblem = made?.ok === false ? problemText(calc, made.problem, situation.mark) : undefined;
-  const outcomes = { ...propagate(system, values), ...outputsOf(calc, made) };
   const byLimits = { choices, inputs, formulas, outcomes, modelProblem, verdict: judge(calc, choices, outcomes) };
   const typical = typicalBehind(calc, byLimits);
   const worked = { choices, inputs, formulas, outcomes, values, modelProblem, typical };
@@ -141,7 +84,7 @@ export function evaluate(calc: Calculator, situation: Situation): Evaluation {
   const verdict: Verdict = {
     ...judged,
     get settling() {
-      if (settling === 'not asked') settling = settle(calc, system, values, choices, outcomes);
+      if (settling === 'not asked') settling = settle(calc, systemFor(calc, choices), values, choices, outcomes);
       return settling;
     },
   };

@@ -1,10 +1,9 @@
 import type { Calculator } from '../../src/engine/calculator';
-import type { Entry } from '../../src/engine/entry';
+import { readAgain, type Entry } from '../../src/engine/entry';
 import { evaluate, type Evaluation, type Situation } from '../../src/engine/evaluate';
 import type { Order } from '../../src/engine/order';
 import type { SecondModel, Seen } from '../../src/engine/second';
 import { contextFor } from '../../src/engine/context';
-import { halfWidth, toolById } from '../../src/reference/tools';
 import { fromSi, toSi } from '../../src/quantity/unit';
 import { effectiveChoices } from '../../src/engine/evaluate';
 import { generator, inputsUnder } from './calculators';
@@ -110,12 +109,8 @@ export function carriedOut(
 }
 
 /** A value as the tool of the first reading would give it. */
-export function read(calc: Calculator, found: Evaluation, symbol: string, value: number) {
-  const state = found.inputs[symbol];
-  const tool = toolById(calc.inputs[symbol]?.tool ?? '');
-  const half = tool?.relative ? halfWidth(tool, value) : state?.ok ? state.half : 0;
-  return { value, half };
-}
+export const read = (calc: Calculator, found: Evaluation, symbol: string, value: number) =>
+  readAgain(calc.inputs[symbol]!, found.inputs[symbol], value);
 
 /** More settings than this are not tried. */
 const MOST_SETTINGS = 400;
