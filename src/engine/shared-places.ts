@@ -25,39 +25,39 @@ import type words from './words/en';
  * check alone asks for stands in that check.
  */
 export const places = {
-  'bed.width': { measure: length.mm, typical: 220, spread: 1 },
-  'bed.depth': { measure: length.mm, typical: 220, spread: 1 },
-  'print.first-layer': { measure: length.mm, typical: 0.2 },
-  'belt.span': { measure: length.mm },
-  'belt.second-span': { measure: length.mm },
-  'belt.width': { measure: length.mm, typical: 6 },
+  'bed.width': { measure: length.mm, feature: 'span', typical: 220, spread: 1 },
+  'bed.depth': { measure: length.mm, feature: 'span', typical: 220, spread: 1 },
+  'print.first-layer': { measure: length.mm, feature: 'set', typical: 0.2 },
+  'belt.span': { measure: length.mm, feature: 'span' },
+  'belt.second-span': { measure: length.mm, feature: 'span' },
+  'belt.width': { measure: length.mm, feature: 'outside', typical: 6 },
   'belt.mass-per-length': { measure: linearDensity.g_m },
   'belt.bending-stiffness': { measure: bendingStiffness.N_mm2 },
-  'belt.pitch': { measure: length.mm },
-  'belt.tensioner-wrap': { measure: angle.deg, typical: 180, spread: 10 },
-  'carriage.mass': { measure: mass.kg, typical: 0.5, spread: 0.1 },
+  'belt.pitch': { measure: length.mm, feature: 'marked' },
+  'belt.tensioner-wrap': { measure: angle.deg, feature: 'angle', typical: 180, spread: 10 },
+  'carriage.mass': { measure: mass.kg, feature: 'mass', typical: 0.5, spread: 0.1 },
   'carriage.acceleration': { measure: acceleration.mm_s2, typical: 1000 },
-  'belt.length': { measure: length.mm, typical: 1000, spread: 200 },
-  'z.screw-distance': { measure: length.mm, typical: 400, spread: 1 },
-  'z.lead': { measure: length.mm, typical: 8 },
-  'z.step-angle': { measure: angle.deg, typical: 1.8 },
-  'room.air-temperature': { measure: temperature.C },
-  'room.relative-humidity': { measure: humidity.percent },
-  'filament.diameter': { measure: length.mm, typical: 1.75, spread: 0.03 },
-  'heater.resistance': { measure: resistance.ohm },
-  'heater.voltage': { measure: voltage.V, typical: 24, spread: 0.5 },
-  'heater.temperature': { measure: temperature.C, typical: 215 },
-  'z.screw-length': { measure: length.mm, typical: 400, spread: 1 },
-  'z.core-diameter': { measure: length.mm, typical: 5.5, spread: 0.15 },
-  'print.line-width': { measure: length.mm, typical: 0.45 },
-  'print.layer': { measure: length.mm, typical: 0.2 },
+  'belt.length': { measure: length.mm, feature: 'span', typical: 1000, spread: 200 },
+  'z.screw-distance': { measure: length.mm, feature: 'span', typical: 400, spread: 1 },
+  'z.lead': { measure: length.mm, feature: 'marked', typical: 8 },
+  'z.step-angle': { measure: angle.deg, feature: 'marked', typical: 1.8 },
+  'room.air-temperature': { measure: temperature.C, feature: 'air' },
+  'room.relative-humidity': { measure: humidity.percent, feature: 'humidity' },
+  'filament.diameter': { measure: length.mm, feature: 'outside', typical: 1.75, spread: 0.03 },
+  'heater.resistance': { measure: resistance.ohm, feature: 'resistance' },
+  'heater.voltage': { measure: voltage.V, feature: 'voltage', typical: 24, spread: 0.5 },
+  'heater.temperature': { measure: temperature.C, feature: 'set', typical: 215 },
+  'z.screw-length': { measure: length.mm, feature: 'span', typical: 400, spread: 1 },
+  'z.core-diameter': { measure: length.mm, feature: 'outside', typical: 5.5, spread: 0.15 },
+  'print.line-width': { measure: length.mm, feature: 'set', typical: 0.45 },
+  'print.layer': { measure: length.mm, feature: 'set', typical: 0.2 },
   'print.speed': { measure: speed.mm_s, typical: 50 },
   'extruder.melt-volume': { measure: volume.mm3, typical: 40, spread: 15 },
-  'z.belt-pitch': { measure: length.mm, typical: 2 },
+  'z.belt-pitch': { measure: length.mm, feature: 'marked', typical: 2 },
   'z.pinion-teeth': { measure: count.one, typical: 20 },
   'belt.pulley-teeth': { measure: count.one, typical: 20 },
-  'wheel.radius': { measure: length.mm, spread: 0.3 },
-  'extruder.gear-diameter': { measure: length.mm, spread: 0.2 },
+  'wheel.radius': { measure: length.mm, feature: 'outside', spread: 0.3 },
+  'extruder.gear-diameter': { measure: length.mm, feature: 'outside', spread: 0.2 },
   'z.gear-ratio': { measure: ratio.one, typical: 1 },
   'belt.gear-ratio': { measure: ratio.one, typical: 1 },
   'z.holding-torque': { measure: torque.N_mm, typical: 400 },
@@ -74,8 +74,10 @@ interface Rest<K extends string> extends Omit<InputData<K>, 'measure' | 'from'> 
 /** An input that a machine keeps at a shared place: `placed('z.lead', { range: [0.5, 50] })`. */
 export function placed<const K extends string = never>(place: SharedPlace, rest: Rest<K>): InputData<K> & Placed {
   const { measure, ...typical } = places[place];
+  const { feature }: Pick<InputData, 'measure' | 'feature'> = places[place];
   const { open = false, ...own } = rest;
-  return { placed: true, measure, ...(open ? {} : typical), ...own, from: place };
+  const known = open ? {} : typical;
+  return { placed: true, measure, ...known, ...(feature ? { feature } : {}), ...own, from: place };
 }
 
 /** Choices of a machine that several checks ask for: label and options stand in the words of this room. */

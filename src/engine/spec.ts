@@ -1,4 +1,5 @@
 import type { InputValue } from '../formula/outcome';
+import type { Feature } from '../reference/features';
 import type { Measure } from '../quantity/unit';
 import type { Cited } from './source';
 import type { SignPicture } from './signs';
@@ -19,6 +20,10 @@ export interface Signs {
   readonly minus: SignPicture;
 }
 
+/** What an input is of: one feature, several where tools of either sort will do, or by the option in force. */
+export type FeatureData =
+  Feature | readonly Feature[] | { readonly choice: string; readonly of: Readonly<Record<string, Feature>> };
+
 /** What is asked for, without its words. `K` names what its citation says of the work. */
 export interface InputData<K extends string = string> {
   readonly measure: Measure;
@@ -29,6 +34,8 @@ export interface InputData<K extends string = string> {
   /** Where the typical value comes from. */
   readonly basis?: Cited<K>;
   readonly range: readonly [number, number];
+  /** What of the thing it is: says which tools read it. Left out for what is decided or no bench tool reads at all. */
+  readonly feature?: FeatureData;
   /** Id of the tool it is usually read with. */
   readonly tool?: string;
   /** Where a machine keeps it: `z.lead`. */

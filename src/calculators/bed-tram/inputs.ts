@@ -5,12 +5,13 @@ import { input } from '../../engine/calculator';
 
 const typed = { layout: ['three', 'four'] } as const;
 const fourth = { layout: 'four' } as const;
-const place = { range: [-500, 2000], tool: 'rule', signed: true } as const;
+const place = { feature: 'span', range: [-500, 2000], tool: 'rule', signed: true } as const;
 
 export const inputs = {
   W: placed('bed.width', { range: [20, 2000], tool: 'rule' }),
   D: placed('bed.depth', { range: [20, 2000], tool: 'rule' }),
   b_a: input(length.mm, {
+    feature: 'span',
     typical: 30,
     spread: 5,
     range: [-300, 900],
@@ -59,11 +60,7 @@ export const inputs = {
     from: 'bed.adjuster-fourth-front',
     when: fourth,
   }),
-  P_s: input(length.mm, {
-    typical: 0.7,
-    range: [0.2, 50],
-    from: 'bed.adjuster-pitch',
-  }),
+  P_s: input(length.mm, { feature: 'set', typical: 0.7, range: [0.2, 50], from: 'bed.adjuster-pitch' }),
   h_1: placed('print.first-layer', { range: [0.04, 2] }),
   c_m: input(length.mm, {
     typical: 30,

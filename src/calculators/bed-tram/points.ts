@@ -8,7 +8,10 @@ const { problem } = telling<typeof words>();
 
 export const MOST_POINTS = 25;
 
-const place = { range: [-500, 2000], spread: 1, signed: true } as const;
+const place = { feature: 'span', range: [-500, 2000], spread: 1, signed: true } as const;
+
+/** What stands between nozzle and bed is a gap to a leaf, and a height to an indicator. */
+const heightOrGap = { choice: 'by', of: { gap: 'gap', height: 'height' } } as const;
 
 type CellName = `${'x' | 'y' | 'z'}_${number}`;
 type Cell = InputData<never> & Required<Pick<InputData, 'cell'>>;
@@ -18,7 +21,10 @@ const line = (n: number): Readonly<Record<CellName, Cell>> => {
   return {
     [`x_${n}`]: { ...input(length.mm, place), ...cell('x') },
     [`y_${n}`]: { ...input(length.mm, place), ...cell('y') },
-    [`z_${n}`]: { ...input(length.mm, { range: [-20, 20], tool: 'feeler', signed: true }), ...cell('z') },
+    [`z_${n}`]: {
+      ...input(length.mm, { feature: heightOrGap, range: [-20, 20], tool: 'feeler', signed: true }),
+      ...cell('z'),
+    },
   };
 };
 

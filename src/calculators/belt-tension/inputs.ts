@@ -28,23 +28,17 @@ export const inputs = {
     phone: 'note',
     when: note,
   }),
-  F: input(force.N, {
-    range: [0.05, 200],
-    tool: 'luggage-scale',
-    when: press,
-  }),
-  y: input(length.mm, {
-    range: [0.2, 300],
-    tool: 'rule',
-    when: press,
-  }),
+  F: input(force.N, { feature: 'force', range: [0.05, 200], tool: 'luggage-scale', when: press }),
+  y: input(length.mm, { feature: 'travel', range: [0.2, 300], tool: 'rule', when: press }),
   w: placed('belt.width', { range: [2, 100] }),
   m_s: input(mass.g, {
+    feature: 'mass',
     range: [0.1, 10000],
     tool: 'kitchen-scale',
     when: { by: 'note', mass: 'weigh' },
   }),
   l_s: input(length.mm, {
+    feature: 'span',
     typical: 1000,
     spread: 1,
     range: [50, 100000],
@@ -60,6 +54,7 @@ export const inputs = {
     when: stiff,
   }),
   l_o: input(length.mm, {
+    feature: 'span',
     seldom: true,
     typical: 40,
     range: [5, 300],
@@ -72,6 +67,7 @@ export const inputs = {
     when: first,
   }),
   M_2: input(mass.kg, {
+    feature: 'mass',
     typical: 1,
     spread: 0.3,
     range: [0.01, 100],
@@ -85,6 +81,7 @@ export const inputs = {
     when: first,
   }),
   L_t2: input(length.mm, {
+    feature: 'span',
     typical: 1000,
     spread: 200,
     range: [50, 10000],
@@ -93,6 +90,7 @@ export const inputs = {
     when: second,
   }),
   P_a: input(length.mm, {
+    feature: 'set',
     seldom: true,
     typical: 0.5,
     range: [0.1, 5],
@@ -106,6 +104,7 @@ export const inputs = {
     tool: 'protractor',
   }),
   w_0: input(length.mm, {
+    feature: 'set',
     seldom: true,
     typical: TABLE_WIDTH,
     range: [1, 200],
@@ -117,22 +116,11 @@ export const inputs = {
     basis: beltSources.mass,
     when: { by: 'note', mass: 'table' },
   }),
-  T_b: input(force.N, {
-    seldom: true,
-    range: [0, 2000],
-    basis: beltSources.least,
-  }),
-  T_a: input(force.N, {
-    seldom: true,
-    range: [1, 20000],
-    basis: beltSources.allowable,
-  }),
-  C_0: input(force.N, {
-    seldom: true,
-    range: [100, 1e7],
-    basis: beltSources.springRate,
-  }),
+  T_b: input(force.N, { feature: 'set', seldom: true, range: [0, 2000], basis: beltSources.least }),
+  T_a: input(force.N, { feature: 'set', seldom: true, range: [1, 20000], basis: beltSources.allowable }),
+  C_0: input(force.N, { feature: 'set', seldom: true, range: [100, 1e7], basis: beltSources.springRate }),
   h: input(length.mm, {
+    feature: 'outside',
     seldom: true,
     range: [0.3, 20],
     basis: beltSources.height,

@@ -9,6 +9,7 @@ const both = { drive: 'both' };
 /** What is asked: the guide, the drive, the friction or two pulls for it, the load, the skew. */
 export const inputs = {
   L: input(length.mm, {
+    feature: 'span',
     typical: 40,
     spread: 1,
     range: [2, 3000],
@@ -16,6 +17,7 @@ export const inputs = {
     from: 'guide.length',
   }),
   d_0: input(length.mm, {
+    feature: 'span',
     typical: 30,
     spread: 1,
     range: [0, 3000],
@@ -24,6 +26,7 @@ export const inputs = {
     when: { drive: 'one' },
   }),
   d_1: input(length.mm, {
+    feature: 'span',
     typical: 150,
     spread: 1,
     range: [0, 3000],
@@ -32,6 +35,7 @@ export const inputs = {
     when: both,
   }),
   d_2: input(length.mm, {
+    feature: 'span',
     typical: 150,
     spread: 1,
     range: [0, 3000],
@@ -53,31 +57,12 @@ export const inputs = {
     range: [0.001, 1.5],
     when: { by: 'pair' },
   }),
-  F_a: input(force.N, {
-    range: [0.05, 500],
-    tool: 'luggage-scale',
-    when: pulls,
-  }),
-  a_1: input(length.mm, {
-    typical: 0,
-    spread: 1,
-    range: [0, 3000],
-    tool: 'rule',
-    when: pulls,
-  }),
-  F_b: input(force.N, {
-    range: [0.05, 2000],
-    tool: 'luggage-scale',
-    when: pulls,
-  }),
-  a_2: input(length.mm, {
-    typical: 60,
-    spread: 1,
-    range: [1, 3000],
-    tool: 'rule',
-    when: pulls,
-  }),
+  F_a: input(force.N, { feature: 'force', range: [0.05, 500], tool: 'luggage-scale', when: pulls }),
+  a_1: input(length.mm, { feature: 'span', typical: 0, spread: 1, range: [0, 3000], tool: 'rule', when: pulls }),
+  F_b: input(force.N, { feature: 'force', range: [0.05, 2000], tool: 'luggage-scale', when: pulls }),
+  a_2: input(length.mm, { feature: 'span', typical: 60, spread: 1, range: [1, 3000], tool: 'rule', when: pulls }),
   F_0: input(force.N, {
+    feature: 'force',
     typical: 2,
     spread: 1,
     basis: commonPractice,
@@ -88,6 +73,7 @@ export const inputs = {
   M: placed('carriage.mass', { range: [0.01, 100] }),
   a: placed('carriage.acceleration', { range: [0, 1e5] }),
   e: input(length.mm, {
+    feature: 'span',
     typical: 0,
     spread: 10,
     range: [-2000, 2000],
@@ -96,6 +82,7 @@ export const inputs = {
     from: 'carriage.load-offset',
   }),
   F_m: input(force.N, {
+    feature: 'set',
     typical: 40,
     basis: commonPractice,
     range: [0.5, 5000],
@@ -107,6 +94,8 @@ export const inputs = {
     basis: commonPractice,
   }),
   dx: input(length.mm, {
+    feature: 'span',
+    difference: true,
     seldom: true,
     typical: 0,
     spread: 0.1,
@@ -115,6 +104,7 @@ export const inputs = {
     tool: 'caliper',
   }),
   W_g: input(length.mm, {
+    feature: 'span',
     seldom: true,
     typical: 300,
     spread: 1,
@@ -123,6 +113,7 @@ export const inputs = {
     from: 'guide.span',
   }),
   j: input(length.mm, {
+    feature: ['travel', 'gap'],
     seldom: true,
     typical: 0.1,
     spread: 0.05,

@@ -16,6 +16,7 @@ const sides = { plus: 'right-higher', minus: 'left-higher' } as const;
 
 export const inputs = {
   dh: input(length.mm, {
+    feature: 'height',
     range: [-50, 50],
     tool: 'caliper',
     signed: sides,
@@ -23,6 +24,7 @@ export const inputs = {
     when: { by: 'heights' },
   }),
   S_m: input(length.mm, {
+    feature: 'span',
     typical: 400,
     spread: 1,
     range: [20, 2000],
@@ -30,12 +32,14 @@ export const inputs = {
     when: { by: 'heights' },
   }),
   i_g: input(slope.mm_m, {
+    feature: 'slope',
     range: [-150, 150],
     signed: sides,
     phone: 'slope',
     when: { by: 'level' },
   }),
   i_f: input(slope.mm_m, {
+    feature: 'slope',
     range: [-150, 150],
     signed: sides,
     phone: 'slope',

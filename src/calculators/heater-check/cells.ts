@@ -11,8 +11,8 @@ type Cell = InputData<never> & Required<Pick<InputData, 'cell'>>;
 /** Symbols of each line of readings. */
 export const lines = LINES.map((line) => ({ time: `t_${line}`, temperature: `T_${line}` }) as const);
 
-const shown = { optional: true, spread: 0.5, range: [-20, 700] } as const;
-const stopped = { optional: true, spread: 0.3, range: [0, 1e5] } as const;
+const shown = { feature: 'shown', optional: true, spread: 0.5, range: [-20, 700] } as const;
+const stopped = { feature: 'time', optional: true, spread: 0.3, range: [0, 1e5] } as const;
 
 /** The readings of a curve: a time and the temperature shown then. */
 export const cells = Object.fromEntries(

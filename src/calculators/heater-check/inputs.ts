@@ -21,7 +21,7 @@ const surface = { loss: 'surface' };
 const fitted = { cutoff: 'fitted' };
 
 const edge = (typical: number, from: string) =>
-  input(length.mm, { typical, spread: 0.5, range: [3, 60], tool: 'caliper', from });
+  input(length.mm, { feature: 'outside', typical, spread: 0.5, range: [3, 60], tool: 'caliper', from });
 
 /** What is asked: heater, block, how it loses heat, watchdog, what the parts stand. */
 export const inputs = {
@@ -43,13 +43,9 @@ export const inputs = {
     decided: true,
     basis: commonPractice,
   }),
-  T_a: input(temperature.C, {
-    typical: 22,
-    spread: 3,
-    range: [-20, 80],
-    tool: 'room-thermometer',
-  }),
+  T_a: input(temperature.C, { feature: 'air', typical: 22, spread: 3, range: [-20, 80], tool: 'room-thermometer' }),
   m_b: input(mass.g, {
+    feature: 'mass',
     typical: 10.4,
     spread: 1.5,
     range: [0.5, 1000],
@@ -58,6 +54,7 @@ export const inputs = {
     when: { loss: unmeasured },
   }),
   m_x: input(mass.g, {
+    feature: 'mass',
     typical: 6,
     spread: 2,
     range: [0, 200],
@@ -97,6 +94,7 @@ export const inputs = {
     basis: commonPractice,
   }),
   T_f: input(temperature.C, {
+    feature: 'set',
     range: [50, 600],
     from: 'heater.cutoff-temperature',
     spread: 10,
@@ -149,6 +147,7 @@ export const inputs = {
     when: surface,
   }),
   t_s: input(time.s, {
+    feature: 'time',
     seldom: true,
     typical: 8,
     spread: 4,

@@ -56,12 +56,9 @@ export const choices = {
 };
 
 export const inputs = {
-  g: input(length.mm, {
-    range: [0, 10],
-    tool: 'feeler',
-    when: { method: 'flat', touch: 'gap' },
-  }),
+  g: input(length.mm, { feature: 'gap', range: [0, 10], tool: 'feeler', when: { method: 'flat', touch: 'gap' } }),
   g_0: input(length.mm, {
+    feature: 'gap',
     typical: 0.05,
     range: [0.01, 1],
     tool: 'feeler',
@@ -75,12 +72,9 @@ export const inputs = {
     range: [0, 1],
     when: { method: 'flat', touch: 'none' },
   }),
-  TIR: input(length.mm, {
-    range: [0, 20],
-    tool: 'dial',
-    when: { method: ['blocks', 'mounted'] },
-  }),
+  TIR: input(length.mm, { feature: 'swing', range: [0, 20], tool: 'dial', when: { method: ['blocks', 'mounted'] } }),
   q: input(length.mm, {
+    feature: 'swing',
     seldom: true,
     typical: 0,
     spread: 0.02,
@@ -89,6 +83,7 @@ export const inputs = {
     signed: true,
   }),
   TIR_c: input(length.mm, {
+    feature: 'swing',
     typical: 0,
     spread: 0.04,
     basis: commonPractice,
@@ -97,6 +92,7 @@ export const inputs = {
     when: { method: 'mounted' },
   }),
   c: input(length.mm, {
+    feature: 'span',
     typical: 300,
     spread: 1,
     range: [50, 3000],
@@ -151,13 +147,8 @@ export const inputs = {
     range: [0.1, 100000],
     from: 'carriage.stiffness',
   }),
-  l_r: input(length.mm, {
-    seldom: true,
-    typical: 300,
-    basis: straightness,
-    range: [50, 3000],
-  }),
-  s_lim: input(length.mm, { seldom: true, basis: straightness, range: [0.001, 20] }),
+  l_r: input(length.mm, { feature: 'set', seldom: true, typical: 300, basis: straightness, range: [50, 3000] }),
+  s_lim: input(length.mm, { feature: 'set', seldom: true, basis: straightness, range: [0.001, 20] }),
   f_max: input(ratio.percent, {
     seldom: true,
     typical: 1.5,

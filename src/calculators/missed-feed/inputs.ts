@@ -25,25 +25,12 @@ const share = (rest: Partial<InputData<never>>): InputData<never> =>
   input(ratio.percent, { seldom: true, basis: commonPractice, range: [0, 100], ...rest });
 
 export const inputs = {
-  Z_s: input(length.mm, {
-    range: [0.05, 2000],
-  }),
-  H_t: input(length.mm, { range: [0.1, 2000] }),
-  G: input(length.mm, {
-    range: [0, 1000],
-    tool: 'caliper',
-    when: { by: 'gap' },
-  }),
-  t_d: input(time.min, {
-    range: [0, 10000],
-    when: delay,
-  }),
-  m_f: input(mass.g, {
-    range: [0.1, 1e5],
-    tool: 'kitchen-scale',
-    when: fed,
-  }),
-  m_t: input(mass.g, { range: [0.1, 1e5], when: fed }),
+  Z_s: input(length.mm, { feature: 'set', range: [0.05, 2000] }),
+  H_t: input(length.mm, { feature: 'set', range: [0.1, 2000] }),
+  G: input(length.mm, { feature: 'depth', difference: true, range: [0, 1000], tool: 'caliper', when: { by: 'gap' } }),
+  t_d: input(time.min, { feature: 'time', range: [0, 10000], when: delay }),
+  m_f: input(mass.g, { feature: 'mass', difference: true, range: [0.1, 1e5], tool: 'kitchen-scale', when: fed }),
+  m_t: input(mass.g, { feature: 'set', range: [0.1, 1e5], when: fed }),
   k_u: input(ratio.one, {
     seldom: true,
     typical: 1,
@@ -52,20 +39,13 @@ export const inputs = {
     basis: commonPractice,
     when: fed,
   }),
-  b_m: input(length.mm, {
-    range: [0, 500],
-    tool: 'rule',
-    when: some,
-  }),
-  w_b: input(length.mm, { range: [0, 4], tool: 'caliper', when: left }),
+  b_m: input(length.mm, { feature: 'span', range: [0, 500], tool: 'rule', when: some }),
+  w_b: input(length.mm, { feature: 'outside', range: [0, 4], tool: 'caliper', when: left }),
   h: placed('print.layer', { range: [0.01, 2] }),
   h_1: placed('print.first-layer', { range: [0.04, 2] }),
   w: placed('print.line-width', { range: [0.1, 4] }),
   v: placed('print.speed', { range: [1, 1000], basis: commonPractice }),
-  t_L: input(time.s, {
-    range: [1, 20000],
-    tool: 'stopwatch',
-  }),
+  t_L: input(time.s, { feature: 'time', range: [1, 20000], tool: 'stopwatch' }),
   q_x: share({ typical: 85, spread: 10, range: [5, 100] }),
   d_f: placed('filament.diameter', {
     seldom: true,

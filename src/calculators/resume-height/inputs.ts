@@ -9,27 +9,21 @@ const going = { plan: ['nozzle', 'rod'] };
 const glue = { plan: 'glue' };
 
 export const inputs = {
-  Z_r: input(length.mm, {
-    spread: 0.02,
-    range: [0.05, 2000],
-    when: nozzle,
-  }),
+  Z_r: input(length.mm, { feature: 'set', spread: 0.02, range: [0.05, 2000], when: nozzle }),
   g_f: input(length.mm, {
+    feature: 'outside',
     typical: 0.1,
     spread: 0.01,
     range: [0, 5],
     tool: 'feeler',
     when: nozzle,
   }),
-  H: input(length.mm, {
-    range: [0.05, 2000],
-    tool: 'caliper',
-    when: byCaliper,
-  }),
+  H: input(length.mm, { feature: 'outside', range: [0.05, 2000], tool: 'caliper', when: byCaliper }),
   h: placed('print.layer', { range: [0.01, 2] }),
   h_1: placed('print.first-layer', { range: [0.04, 2] }),
-  H_t: input(length.mm, { range: [0.1, 2000], when: glue }),
+  H_t: input(length.mm, { feature: 'set', range: [0.1, 2000], when: glue }),
   T_m: input(temperature.C, {
+    feature: 'contact',
     typical: 22,
     spread: 3,
     range: [-20, 150],
@@ -37,12 +31,14 @@ export const inputs = {
     when: { heat: 'cold' },
   }),
   T_p: input(temperature.C, {
+    feature: 'contact',
     seldom: true,
     range: [-20, 200],
     basis: commonPractice,
     when: { heat: 'cold' },
   }),
   dT: input(temperatureDifference.K, {
+    feature: 'set',
     seldom: true,
     typical: 0,
     spread: 4,
@@ -57,6 +53,7 @@ export const inputs = {
     basis: cite('Table of materials in this app', 'linearExpansion'),
   }),
   s: input(length.mm, {
+    feature: 'set',
     seldom: true,
     typical: 0.03,
     spread: 0.05,
@@ -66,6 +63,7 @@ export const inputs = {
     when: byCaliper,
   }),
   g: input(length.mm, {
+    feature: 'set',
     seldom: true,
     typical: 0.05,
     spread: 0.05,

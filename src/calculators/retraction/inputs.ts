@@ -10,9 +10,10 @@ const tube = { drive: 'tube' };
 
 /** Everything that is asked, from the line printed to the test piece planned. */
 export const inputs = {
-  x_set: input(length.mm, { range: [0, 30], from: 'extruder.pull-back' }),
-  d: input(length.mm, { typical: 0.4, spread: 0.01, range: [0.1, 2], from: 'nozzle.diameter' }),
+  x_set: input(length.mm, { feature: 'set', range: [0, 30], from: 'extruder.pull-back' }),
+  d: input(length.mm, { feature: 'bore', typical: 0.4, spread: 0.01, range: [0.1, 2], from: 'nozzle.diameter' }),
   l: input(length.mm, {
+    feature: 'depth',
     seldom: true,
     typical: 0.6,
     spread: 0.1,
@@ -21,6 +22,7 @@ export const inputs = {
     from: 'nozzle.land',
   }),
   alpha: input(angle.deg, {
+    feature: 'angle',
     seldom: true,
     typical: 30,
     range: [5, 30],
@@ -28,6 +30,7 @@ export const inputs = {
     from: 'nozzle.cone-half-angle',
   }),
   d_0: input(length.mm, {
+    feature: 'bore',
     seldom: true,
     typical: 2,
     spread: 0.1,
@@ -70,12 +73,7 @@ export const inputs = {
     signed: true,
     when: table,
   }),
-  F_m: input(force.N, {
-    spread: 2,
-    range: [0.2, 300],
-    tool: 'luggage-scale',
-    when: pushed,
-  }),
+  F_m: input(force.N, { feature: 'force', spread: 2, range: [0.2, 300], tool: 'luggage-scale', when: pushed }),
   n: input(ratio.one, {
     seldom: true,
     range: [0.1, 0.99],
@@ -90,12 +88,9 @@ export const inputs = {
   E: input(pressure.GPa, { seldom: true, range: [0.005, 20], basis: solidValues }),
   B: input(pressure.GPa, { seldom: true, range: [0.1, 10], basis: meltModulus }),
   rho: input(density.g_cm3, { seldom: true, range: [0.5, 8], basis: solidValues }),
-  L: input(length.mm, {
-    range: [5, 3000],
-    tool: 'rule',
-    from: 'extruder.free-length',
-  }),
+  L: input(length.mm, { feature: 'span', range: [5, 3000], tool: 'rule', from: 'extruder.free-length' }),
   D_t: input(length.mm, {
+    feature: 'inside',
     typical: 2,
     spread: 0.05,
     range: [1, 8],
@@ -103,6 +98,7 @@ export const inputs = {
     when: tube,
   }),
   Theta: input(angle.deg, {
+    feature: 'angle',
     typical: 180,
     spread: 20,
     range: [0, 1080],
@@ -123,6 +119,7 @@ export const inputs = {
     basis: commonPractice,
   }),
   s_b: input(length.mm, {
+    feature: 'travel',
     seldom: true,
     typical: 0.1,
     spread: 0.05,
@@ -143,55 +140,33 @@ export const inputs = {
     basis: commonPractice,
     from: 'print.travel-speed',
   }),
-  a_lo: input(length.mm, { seldom: true, range: [0, 10], basis: commonPractice }),
-  a_hi: input(length.mm, {
-    seldom: true,
-    range: [0, 10],
-    basis: commonPractice,
-  }),
+  a_lo: input(length.mm, { feature: 'set', seldom: true, range: [0, 10], basis: commonPractice }),
+  a_hi: input(length.mm, { feature: 'set', seldom: true, range: [0, 10], basis: commonPractice }),
   x_max: input(length.mm, {
+    feature: 'set',
     seldom: true,
     range: [0.1, 30],
     basis: commonPractice,
     from: 'extruder.most-pull-back',
   }),
   F_max: input(force.N, {
+    feature: 'force',
     seldom: true,
     typical: 60,
     range: [1, 1000],
     basis: commonPractice,
     from: 'extruder.push',
   }),
-  x_step: input(length.mm, { seldom: true, range: [0.01, 5], basis: commonPractice }),
-  d_2: input(length.mm, { typical: 0.2, range: [0.1, 2] }),
+  x_step: input(length.mm, { feature: 'set', seldom: true, range: [0.01, 5], basis: commonPractice }),
+  d_2: input(length.mm, { feature: 'bore', typical: 0.2, range: [0.1, 2] }),
   phi: input(ratio.one, {
     seldom: true,
     typical: 0.5,
     range: [0.05, 0.95],
     basis: commonPractice,
   }),
-  g: input(length.mm, {
-    seldom: true,
-    typical: 40,
-    range: [1, 500],
-    basis: commonPractice,
-  }),
-  b: input(length.mm, {
-    seldom: true,
-    typical: 8,
-    range: [0.5, 100],
-    basis: commonPractice,
-  }),
-  h_b: input(length.mm, {
-    seldom: true,
-    typical: 10,
-    range: [0.5, 200],
-    basis: commonPractice,
-  }),
-  d_v: input(length.mm, {
-    seldom: true,
-    typical: 0.05,
-    range: [0.005, 1],
-    basis: commonPractice,
-  }),
+  g: input(length.mm, { feature: 'set', seldom: true, typical: 40, range: [1, 500], basis: commonPractice }),
+  b: input(length.mm, { feature: 'set', seldom: true, typical: 8, range: [0.5, 100], basis: commonPractice }),
+  h_b: input(length.mm, { feature: 'set', seldom: true, typical: 10, range: [0.5, 200], basis: commonPractice }),
+  d_v: input(length.mm, { feature: 'set', seldom: true, typical: 0.05, range: [0.005, 1], basis: commonPractice }),
 };

@@ -18,21 +18,12 @@ export const choices = {
 
 /** A part that is not known is left out of the comparison: a typical one would be another machine's. */
 export const inputs = {
-  L: input(length.mm, {
-    range: [1, 2000],
-    tool: 'caliper',
-    when: { by: 'count' },
-  }),
+  L: input(length.mm, { feature: 'span', range: [1, 2000], tool: 'caliper', when: { by: 'count' } }),
   N: input(count.one, {
     range: [1, 1000],
     when: { by: 'count' },
   }),
-  P_w: input(length.mm, {
-    range: [0.05, 1000],
-    spread: 0.1,
-    phone: 'ridges',
-    when: { by: 'direct' },
-  }),
+  P_w: input(length.mm, { feature: 'span', range: [0.05, 1000], spread: 0.1, phone: 'ridges', when: { by: 'direct' } }),
   h: placed('print.layer', { open: true, optional: true, range: [0.01, 2] }),
   P_h: placed('z.lead', { open: true, optional: true, range: [0.5, 50], when: screw }),
   n_s: input(count.one, {
@@ -44,6 +35,7 @@ export const inputs = {
   p: placed('z.belt-pitch', { open: true, optional: true, range: [1, 20], when: belt }),
   z: placed('z.pinion-teeth', { open: true, optional: true, range: [8, 200], when: belt }),
   d_z: input(length.mm, {
+    feature: 'outside',
     optional: true,
     range: [3, 200],
     tool: 'caliper',
@@ -53,6 +45,7 @@ export const inputs = {
   p_b: placed('belt.pitch', { optional: true, range: [1, 20], when: along }),
   z_b: placed('belt.pulley-teeth', { open: true, optional: true, range: [8, 200], when: along }),
   d_i: input(length.mm, {
+    feature: 'outside',
     optional: true,
     range: [3, 200],
     tool: 'caliper',
@@ -70,29 +63,19 @@ export const inputs = {
     tool: 'caliper',
   }),
   w: placed('print.line-width', { open: true, optional: true, range: [0.05, 4] }),
-  l_L: input(length.mm, {
-    optional: true,
-    spread: 2,
-    range: [1, 1e6],
-    tool: 'rule',
-    when: up,
-  }),
+  l_L: input(length.mm, { feature: 'set', optional: true, spread: 2, range: [1, 1e6], tool: 'rule', when: up }),
   t_c: input(time.s, {
+    feature: 'time',
     optional: true,
     spread: 0.3,
     range: [0.1, 3600],
     tool: 'stopwatch',
     from: 'hotend.cycle-time',
   }),
-  t_L: input(time.s, {
-    optional: true,
-    spread: 0.3,
-    range: [0.5, 1e5],
-    tool: 'stopwatch',
-    when: up,
-  }),
+  t_L: input(time.s, { feature: 'time', optional: true, spread: 0.3, range: [0.5, 1e5], tool: 'stopwatch', when: up }),
   v: placed('print.speed', { open: true, optional: true, range: [1, 1000], when: along }),
   x: input(length.mm, {
+    feature: 'set',
     seldom: true,
     signed: true,
     typical: 0,
@@ -118,6 +101,7 @@ export const inputs = {
     when: up,
   }),
   a: input(length.mm, {
+    feature: 'set',
     seldom: true,
     typical: 0.4,
     spread: 0.2,

@@ -11,45 +11,28 @@ const two = { test: 'two' };
 
 /** What is asked: the ripples, the speed, the second print, the drive, what swings, the limits. */
 export const inputs = {
-  x_N: input(length.mm, {
-    range: [0.5, 500],
-    tool: 'caliper',
-    when: counted,
-  }),
+  x_N: input(length.mm, { feature: 'span', range: [0.5, 500], tool: 'caliper', when: counted }),
   N: input(count.one, {
     typical: 5,
     decided: true,
     range: [1, 200],
     when: counted,
   }),
-  P_w: input(length.mm, {
-    range: [0.05, 200],
-    spread: 0.1,
-    phone: 'ridges',
-    when: direct,
-  }),
+  P_w: input(length.mm, { feature: 'span', range: [0.05, 200], spread: 0.1, phone: 'ridges', when: direct }),
   v: placed('print.speed', { open: true, range: [1, 1000] }),
-  x_0: input(length.mm, {
-    typical: 5,
-    spread: 0.5,
-    range: [0, 500],
-    tool: 'rule',
-  }),
+  x_0: input(length.mm, { feature: 'span', typical: 5, spread: 0.5, range: [0, 500], tool: 'rule' }),
   a: placed('carriage.acceleration', {
     range: [0, 1e5],
   }),
   theta_w: input(angle.deg, {
+    feature: 'angle',
     seldom: true,
     typical: 0,
     spread: 1,
     range: [0, 80],
     tool: 'protractor',
   }),
-  x_N2: input(length.mm, {
-    range: [0.5, 500],
-    tool: 'caliper',
-    when: { ...counted, ...two },
-  }),
+  x_N2: input(length.mm, { feature: 'span', range: [0.5, 500], tool: 'caliper', when: { ...counted, ...two } }),
   N_2: input(count.one, {
     typical: 5,
     decided: true,
@@ -57,6 +40,7 @@ export const inputs = {
     when: { ...counted, ...two },
   }),
   P_w2: input(length.mm, {
+    feature: 'span',
     range: [0.05, 200],
     spread: 0.1,
     phone: 'ridges',
@@ -92,13 +76,7 @@ export const inputs = {
     when: one,
   }),
   M: placed('carriage.mass', { range: [0.01, 100] }),
-  L_1: input(length.mm, {
-    seldom: true,
-    typical: 250,
-    spread: 50,
-    range: [5, 3000],
-    tool: 'tape',
-  }),
+  L_1: input(length.mm, { feature: 'span', seldom: true, typical: 250, spread: 50, range: [5, 3000], tool: 'tape' }),
   L_t1: placed('belt.length', {
     seldom: true,
     range: [50, 10000],
@@ -106,40 +84,24 @@ export const inputs = {
   }),
   w: placed('belt.width', { seldom: true, range: [2, 100] }),
   w_0: input(length.mm, {
+    feature: 'set',
     seldom: true,
     typical: TABLE_WIDTH,
     range: [1, 200],
     basis: derived('allRowsBrought'),
   }),
-  C_0: input(force.N, {
-    seldom: true,
-    range: [100, 1e7],
-    basis: beltSources.springRate,
-  }),
-  F: input(force.N, {
-    seldom: true,
-    optional: true,
-    range: [0.1, 1000],
-    tool: 'luggage-scale',
-  }),
+  C_0: input(force.N, { feature: 'set', seldom: true, range: [100, 1e7], basis: beltSources.springRate }),
+  F: input(force.N, { feature: 'force', seldom: true, optional: true, range: [0.1, 1000], tool: 'luggage-scale' }),
   y_f: input(length.mm, {
+    feature: 'travel',
+    difference: true,
     seldom: true,
     optional: true,
     range: [0.005, 50],
     tool: 'dial',
   }),
-  M_f: input(mass.kg, {
-    seldom: true,
-    optional: true,
-    spread: 1,
-    range: [0.1, 500],
-  }),
-  x_tol: input(length.mm, {
-    seldom: true,
-    typical: 0.02,
-    range: [0.001, 1],
-    basis: commonPractice,
-  }),
+  M_f: input(mass.kg, { feature: 'mass', seldom: true, optional: true, spread: 1, range: [0.1, 500] }),
+  x_tol: input(length.mm, { feature: 'set', seldom: true, typical: 0.02, range: [0.001, 1], basis: commonPractice }),
   g_lim: input(ratio.percent, {
     seldom: true,
     typical: 5,

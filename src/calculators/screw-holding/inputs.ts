@@ -13,6 +13,7 @@ const twoMotors = { screws: 'two', drive: 'motors' };
 /** What is asked: the load, the screw, the motor, then what bends and whirls it. */
 export const inputs = {
   M_z: input(mass.kg, {
+    feature: 'mass',
     typical: 2,
     spread: 0.3,
     basis: commonPractice,
@@ -23,13 +24,7 @@ export const inputs = {
     range: [0.01, 100],
     when: twoMotors,
   }),
-  x: input(length.mm, {
-    typical: 150,
-    spread: 5,
-    range: [0, 1000],
-    tool: 'rule',
-    when: twoMotors,
-  }),
+  x: input(length.mm, { feature: 'span', typical: 150, spread: 5, range: [0, 1000], tool: 'rule', when: twoMotors }),
   S: placed('z.screw-distance', {
     range: [20, 2000],
     tool: 'rule',
@@ -53,6 +48,7 @@ export const inputs = {
     range: [0.5, 50],
   }),
   P: input(length.mm, {
+    feature: 'set',
     seldom: true,
     typical: 2,
     range: [0.5, 12],
@@ -61,6 +57,7 @@ export const inputs = {
     when: plain,
   }),
   d: input(length.mm, {
+    feature: 'outside',
     seldom: true,
     typical: 8,
     spread: 0.13,
@@ -71,6 +68,7 @@ export const inputs = {
     when: plain,
   }),
   a_c: input(length.mm, {
+    feature: 'set',
     seldom: true,
     typical: 0.25,
     range: [0, 1],
@@ -132,6 +130,7 @@ export const inputs = {
     range: [0, 0.5],
   }),
   d_c: input(length.mm, {
+    feature: 'set',
     seldom: true,
     typical: 10,
     spread: 2,

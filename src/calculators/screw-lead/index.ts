@@ -9,6 +9,7 @@ const lead = cite('Machinery’s Handbook', 'powerScrewsLead', true);
 
 const inputs = {
   x: input(length.mm, {
+    feature: 'travel',
     // A reading that names no tool is no surer than a caliper's: its digits would be printed as if all were known.
     spread: 0.03,
     range: [0.5, 2000],
@@ -21,12 +22,7 @@ const inputs = {
   P_h: placed('z.lead', {
     range: [0.5, 50],
   }),
-  a: input(length.mm, {
-    seldom: true,
-    typical: 0.03,
-    range: [0.001, 5],
-    basis: commonPractice,
-  }),
+  a: input(length.mm, { feature: 'set', seldom: true, typical: 0.03, range: [0.001, 5], basis: commonPractice }),
 };
 
 const formulas = [

@@ -22,22 +22,11 @@ const line = (typical: number, range: readonly [number, number]) =>
 
 /** What is asked: the reading, the room, what the sensor is said to be; or the heater and its marking. */
 export const inputs = {
-  R_m: input(resistance.kohm, {
-    range: [1e-4, 2e5],
-    tool: 'ohmmeter',
-    when: ohms,
-  }),
-  T_r: input(temperature.C, {
-    range: [-100, 700],
-    spread: 0.5,
-    when: shown,
-  }),
-  T_a: input(temperature.C, {
-    range: [-20, 60],
-    tool: 'room-thermometer',
-    when: sensor,
-  }),
+  R_m: input(resistance.kohm, { feature: 'resistance', range: [1e-4, 2e5], tool: 'ohmmeter', when: ohms }),
+  T_r: input(temperature.C, { feature: 'shown', range: [-100, 700], spread: 0.5, when: shown }),
+  T_a: input(temperature.C, { feature: 'air', range: [-20, 60], tool: 'room-thermometer', when: sensor }),
   R_n: input(resistance.kohm, {
+    feature: 'set',
     typical: 100,
     spread: 1,
     range: [1, 500],
@@ -46,6 +35,7 @@ export const inputs = {
     when: beta,
   }),
   B: input(temperatureDifference.K, {
+    feature: 'set',
     typical: 3950,
     spread: 40,
     range: [3000, 5000],

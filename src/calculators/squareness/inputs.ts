@@ -27,31 +27,35 @@ export const choices = {
 
 const diagonals = { way: 'diagonals' } as const;
 const axes = { of: AXES } as const;
-const side = { range: [10, 3000], tool: 'caliper', when: diagonals } as const;
+const side = { feature: 'outside', range: [10, 3000], tool: 'caliper', when: diagonals } as const;
 export const inputs = {
   d_1: input(length.mm, side),
   d_2: input(length.mm, side),
   A: input(length.mm, side),
   B: input(length.mm, side),
   m: input(length.mm, {
+    feature: ['gap', 'travel'],
     range: [-20, 20],
     tool: 'feeler',
     signed: true,
     when: { way: 'square' },
   }),
   m_1: input(length.mm, {
+    feature: ['gap', 'travel'],
     range: [-20, 20],
     tool: 'feeler',
     signed: true,
     when: { way: 'reversal' },
   }),
   m_2: input(length.mm, {
+    feature: ['gap', 'travel'],
     range: [-20, 20],
     tool: 'feeler',
     signed: true,
     when: { way: 'reversal' },
   }),
   l: input(length.mm, {
+    feature: 'span',
     typical: 100,
     spread: 1,
     range: [20, 1000],
@@ -59,6 +63,7 @@ export const inputs = {
     when: { way: ['square', 'reversal'] },
   }),
   i_e: input(slope.mm_m, {
+    feature: 'set',
     typical: 0,
     spread: 0.5,
     range: [-20, 20],
@@ -72,6 +77,7 @@ export const inputs = {
     when: axes,
   }),
   S_b: input(length.mm, {
+    feature: 'span',
     typical: 350,
     spread: 2,
     range: [50, 3000],
@@ -80,6 +86,7 @@ export const inputs = {
     when: axes,
   }),
   L_f: input(length.mm, {
+    feature: 'span',
     typical: 400,
     spread: 2,
     range: [50, 3000],
@@ -87,11 +94,6 @@ export const inputs = {
     from: 'frame.depth',
     when: { of: 'frame' },
   }),
-  e_lim: input(length.mm, {
-    typical: 0.1,
-    range: [0.005, 5],
-    basis: commonPractice,
-    seldom: true,
-  }),
+  e_lim: input(length.mm, { feature: 'set', typical: 0.1, range: [0.005, 5], basis: commonPractice, seldom: true }),
   l_0: input(length.mm, { typical: 100, range: [10, 1000], decided: true, seldom: true }),
 };

@@ -1,6 +1,7 @@
 import { placed } from '../../engine/shared-places';
 import { count, expansion, length, perLength, ratio, temperature } from '../../quantity/kinds';
 import { commonPractice } from '../../reference/citation';
+import type { Feature } from '../../reference/features';
 import { input, type When, cite, derived } from '../../engine/calculator';
 import { fed, onFeed, printed, travelled } from './choices';
 
@@ -18,7 +19,8 @@ type Range = readonly [number, number];
 /** What a short and a long size may be, mm. */
 const SMALL: Range = [1, 300];
 const LARGE: Range = [20, 2000];
-const size = (range: Range, when: When) => input(length.mm, { range, tool: 'caliper', when });
+const size = (feature: Feature, range: Range, when: When) =>
+  input(length.mm, { feature, range, tool: 'caliper', when });
 const drawn = (typical: number, range: Range, when: When) => input(length.mm, { typical, decided: true, range, when });
 
 /** What is asked: the number set, the parts of the drive, the travel or the piece, the limit. */
@@ -34,6 +36,7 @@ export const inputs = {
     when: travelled,
   }),
   x_1: input(length.mm, {
+    feature: 'span',
     typical: 0,
     spread: 0.03,
     range: [0, 3000],
@@ -41,32 +44,22 @@ export const inputs = {
     when: travelled,
   }),
   x_2: input(length.mm, {
+    feature: 'span',
     range: [0, 3000],
     tool: 'caliper',
     when: travelled,
   }),
-  b: input(length.mm, {
-    seldom: true,
-    typical: 0,
-    spread: 0.02,
-    range: [0, 5],
-    when: travelled,
-  }),
+  b: input(length.mm, { feature: 'travel', seldom: true, typical: 0, spread: 0.02, range: [0, 5], when: travelled }),
   l_f: input(length.mm, {
     typical: 100,
     decided: true,
     range: [5, 2000],
     when: fed,
   }),
-  r_1: input(length.mm, {
-    typical: 120,
-    spread: 0.5,
-    range: [5, 3000],
-    tool: 'rule',
-    when: fed,
-  }),
-  r_2: input(length.mm, { range: [0, 3000], tool: 'rule', when: fed }),
+  r_1: input(length.mm, { feature: 'span', typical: 120, spread: 0.5, range: [5, 3000], tool: 'rule', when: fed }),
+  r_2: input(length.mm, { feature: 'span', range: [0, 3000], tool: 'rule', when: fed }),
   r_3: input(length.mm, {
+    feature: 'span',
     seldom: true,
     optional: true,
     range: [0, 3000],
@@ -74,13 +67,13 @@ export const inputs = {
     when: fed,
   }),
   D_o: drawn(100, LARGE, sides),
-  m_o: size(LARGE, sides),
+  m_o: size('outside', LARGE, sides),
   D_i: drawn(80, LARGE, sides),
-  m_i: size(LARGE, sides),
+  m_i: size('inside', LARGE, sides),
   l_1: drawn(20, SMALL, lengths),
-  m_1: size(SMALL, lengths),
+  m_1: size('outside', SMALL, lengths),
   l_2: drawn(120, LARGE, lengths),
-  m_2: size(LARGE, lengths),
+  m_2: size('outside', LARGE, lengths),
   alpha: input(expansion.um_mK, {
     seldom: true,
     range: [1, 300],
@@ -88,12 +81,14 @@ export const inputs = {
     when: known,
   }),
   T_g: input(temperature.C, {
+    feature: 'set',
     seldom: true,
     range: [30, 300],
     basis: cite('Tables of plastics', 'glassTransition', true),
     when: known,
   }),
   T_r: input(temperature.C, {
+    feature: 'contact',
     seldom: true,
     typical: 22,
     spread: 3,

@@ -8,15 +8,10 @@ const typicalHold = { bed: ['film', 'glass', 'glue'] };
 const tested = { bed: 'tested' };
 
 export const inputs = {
-  b: input(length.mm, {
-    range: [0.5, 500],
-    tool: 'caliper',
-  }),
-  L: input(length.mm, {
-    range: [1, 2000],
-    tool: 'rule',
-  }),
+  b: input(length.mm, { feature: 'outside', range: [0.5, 500], tool: 'caliper' }),
+  L: input(length.mm, { feature: 'outside', range: [1, 2000], tool: 'rule' }),
   t_w: input(length.mm, {
+    feature: 'outside',
     typical: 0.9,
     spread: 0.05,
     range: [0.1, 100],
@@ -31,6 +26,7 @@ export const inputs = {
   }),
   w: placed('print.line-width', { range: [0.1, 4] }),
   F: input(force.N, {
+    feature: 'force',
     typical: 0.5,
     spread: 0.4,
     range: [0.01, 50],
@@ -93,25 +89,10 @@ export const inputs = {
     basis: commonPractice,
     when: typicalHold,
   }),
-  b_t: input(length.mm, {
-    typical: 10,
-    range: [2, 100],
-    tool: 'caliper',
-    when: tested,
-  }),
-  h_t: input(length.mm, {
-    typical: 18,
-    spread: 0.5,
-    range: [1, 200],
-    tool: 'rule',
-    when: tested,
-  }),
-  F_t: input(force.N, {
-    range: [0.05, 500],
-    tool: 'luggage-scale',
-    when: tested,
-  }),
-  r: input(length.mm, { range: [0, 200], tool: 'rule' }),
+  b_t: input(length.mm, { feature: 'outside', typical: 10, range: [2, 100], tool: 'caliper', when: tested }),
+  h_t: input(length.mm, { feature: 'span', typical: 18, spread: 0.5, range: [1, 200], tool: 'rule', when: tested }),
+  F_t: input(force.N, { feature: 'force', range: [0.05, 500], tool: 'luggage-scale', when: tested }),
+  r: input(length.mm, { feature: 'span', range: [0, 200], tool: 'rule' }),
   q_r: input(ratio.percent, {
     seldom: true,
     range: [5, 100],

@@ -17,27 +17,11 @@ const cost = (typical: number): InputData<never> =>
 
 /** What is asked: the hole, then what tables and habit supply. */
 export const inputs = {
-  L_r: input(length.mm, {
-    range: [0.5, 100],
-    tool: 'caliper',
-  }),
-  L_e: input(length.mm, {
-    range: [0, 100],
-    tool: 'caliper',
-  }),
-  L_b: input(length.mm, {
-    typical: 0,
-    range: [0, 100],
-    tool: 'caliper',
-  }),
-  L_h: input(length.mm, {
-    range: [0.5, 200],
-    tool: 'caliper',
-  }),
-  w: input(length.mm, {
-    range: [0.1, 200],
-    tool: 'caliper',
-  }),
+  L_r: input(length.mm, { feature: 'depth', difference: true, range: [0.5, 100], tool: 'caliper' }),
+  L_e: input(length.mm, { feature: 'depth', difference: true, range: [0, 100], tool: 'caliper' }),
+  L_b: input(length.mm, { feature: 'depth', difference: true, typical: 0, range: [0, 100], tool: 'caliper' }),
+  L_h: input(length.mm, { feature: 'depth', range: [0.5, 200], tool: 'caliper' }),
+  w: input(length.mm, { feature: 'outside', range: [0.1, 200], tool: 'caliper' }),
   tau: input(pressure.MPa, {
     seldom: true,
     range: [1, 1500],

@@ -6,30 +6,18 @@ import { input, cite } from '../../engine/calculator';
 /** What is asked, in the order of the screen: the test, the bush, the carriage, the contact, the arm. */
 export const inputs = {
   F_slip: input(force.N, {
+    feature: 'force',
     range: [0, 500],
     // A scale reads finer, but wheels stick and slip: the half-width is that of repeating the test.
     spread: 0.5,
     when: { by: ['slip', 'hanging'] },
   }),
-  theta_t: input(angle.deg, {
-    range: [0, 180],
-    spread: 2,
-    when: { by: 'bush' },
-  }),
-  theta_0: input(angle.deg, {
-    typical: 90,
-    spread: 5,
-    basis: commonPractice,
-    range: [0, 180],
-  }),
-  theta: input(angle.deg, {
-    seldom: true,
-    optional: true,
-    range: [0, 180],
-    spread: 2,
-  }),
+  theta_t: input(angle.deg, { feature: 'angle', range: [0, 180], spread: 2, when: { by: 'bush' } }),
+  theta_0: input(angle.deg, { feature: 'angle', typical: 90, spread: 5, basis: commonPractice, range: [0, 180] }),
+  theta: input(angle.deg, { feature: 'angle', seldom: true, optional: true, range: [0, 180], spread: 2 }),
   M: placed('carriage.mass', { range: [0.01, 100] }),
   d: input(length.mm, {
+    feature: 'span',
     typical: 40,
     spread: 5,
     range: [0, 2000],
@@ -37,6 +25,7 @@ export const inputs = {
     from: 'carriage.offset',
   }),
   h: input(length.mm, {
+    feature: 'span',
     typical: 20,
     spread: 5,
     range: [0, 1000],
@@ -45,6 +34,7 @@ export const inputs = {
   }),
   a: placed('carriage.acceleration', { range: [0, 1e5] }),
   s: input(length.mm, {
+    feature: 'span',
     typical: 60,
     spread: 0.5,
     range: [5, 2000],
@@ -63,12 +53,7 @@ export const inputs = {
     range: [1, 10],
     basis: commonPractice,
   }),
-  N_0: input(force.N, {
-    seldom: true,
-    typical: 1,
-    range: [0, 200],
-    basis: commonPractice,
-  }),
+  N_0: input(force.N, { feature: 'set', seldom: true, typical: 1, range: [0, 200], basis: commonPractice }),
   mu: input(ratio.one, {
     typical: 0.25,
     spread: 0.07,
@@ -83,6 +68,8 @@ export const inputs = {
     range: [0, 0.5],
   }),
   e: input(length.mm, {
+    feature: 'outside',
+    difference: true,
     seldom: true,
     typical: 0.8,
     spread: 0.05,
@@ -99,12 +86,7 @@ export const inputs = {
     range: [1, 50000],
     from: 'wheel.stiffness',
   }),
-  phi_s: input(angle.deg, {
-    seldom: true,
-    typical: 5,
-    range: [0.5, 45],
-    basis: commonPractice,
-  }),
+  phi_s: input(angle.deg, { feature: 'set', seldom: true, typical: 5, range: [0.5, 45], basis: commonPractice }),
   r_w: placed('wheel.radius', {
     seldom: true,
     typical: 10.5,
@@ -112,6 +94,7 @@ export const inputs = {
     tool: 'caliper',
   }),
   beta: input(angle.deg, {
+    feature: 'angle',
     seldom: true,
     typical: 45,
     spread: 1,
@@ -120,6 +103,7 @@ export const inputs = {
     from: 'wheel.half-angle',
   }),
   l_f: input(length.mm, {
+    feature: 'outside',
     seldom: true,
     typical: 1.5,
     spread: 0.3,
@@ -130,6 +114,7 @@ export const inputs = {
     when: { contact: 'line' },
   }),
   r_e: input(length.mm, {
+    feature: 'set',
     seldom: true,
     typical: 0.5,
     spread: 0.2,
@@ -172,13 +157,9 @@ export const inputs = {
     basis: commonPractice,
     range: [0.1, 5000],
   }),
-  j: input(length.mm, {
-    seldom: true,
-    optional: true,
-    range: [0, 10],
-    tool: 'feeler',
-  }),
+  j: input(length.mm, { feature: ['travel', 'gap'], seldom: true, optional: true, range: [0, 10], tool: 'feeler' }),
   R: input(length.mm, {
+    feature: 'span',
     seldom: true,
     typical: 200,
     spread: 1,

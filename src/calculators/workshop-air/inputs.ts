@@ -20,12 +20,9 @@ export const inputs = {
     tool: 'hygrometer',
     when: air,
   }),
-  T_s: input(temperature.C, {
-    range: [-30, 60],
-    tool: 'thermometer',
-    when: cold,
-  }),
+  T_s: input(temperature.C, { feature: 'contact', range: [-30, 60], tool: 'thermometer', when: cold }),
   m_d: input(temperatureDifference.K, {
+    feature: 'set',
     seldom: true,
     typical: 2,
     range: [0, 20],
@@ -33,18 +30,14 @@ export const inputs = {
     when: cold,
   }),
   T_b: input(temperature.C, {
+    feature: 'air',
     typical: 45,
     spread: 2,
     range: [-20, 100],
     tool: 'thermometer',
     when: box,
   }),
-  U_lim: input(humidity.percent, {
-    typical: 20,
-    range: [1, 90],
-    basis: commonPractice,
-    when: box,
-  }),
+  U_lim: input(humidity.percent, { feature: 'set', typical: 20, range: [1, 90], basis: commonPractice, when: box }),
   p: input(pressure.hPa, {
     seldom: true,
     typical: 1000,
@@ -54,17 +47,10 @@ export const inputs = {
     basis: derived('seaLevel'),
     when: air,
   }),
-  T_1: input(temperature.C, {
-    range: [-20, 80],
-    tool: 'room-thermometer',
-    when: swing,
-  }),
-  T_2: input(temperature.C, {
-    range: [-20, 80],
-    tool: 'room-thermometer',
-    when: swing,
-  }),
+  T_1: input(temperature.C, { feature: ['air', 'contact'], range: [-20, 80], tool: 'room-thermometer', when: swing }),
+  T_2: input(temperature.C, { feature: ['air', 'contact'], range: [-20, 80], tool: 'room-thermometer', when: swing }),
   l_s: input(length.mm, {
+    feature: 'span',
     typical: 300,
     spread: 20,
     range: [0, 3000],
@@ -73,6 +59,7 @@ export const inputs = {
     when: kept,
   }),
   l_f: input(length.mm, {
+    feature: 'span',
     typical: 300,
     spread: 20,
     range: [0, 3000],
