@@ -9,6 +9,14 @@ export const signPictures = [
   'front-higher',
   'gap-at-back',
   'gap-at-front',
+  'mass-by-drive',
+  'mass-away-from-drive',
+  'mass-left',
+  'mass-right',
+  'second-further-out',
+  'first-further-out',
+  'jaws-inside-crests',
+  'jaws-outside-crests',
 ] as const;
 
 export type SignPicture = (typeof signPictures)[number];
