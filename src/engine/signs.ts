@@ -17,6 +17,8 @@ export const signPictures = [
   'first-further-out',
   'jaws-inside-crests',
   'jaws-outside-crests',
+  'wider-than-square',
+  'sharper-than-square',
 ] as const;
 
 export type SignPicture = (typeof signPictures)[number];

@@ -1,12 +1,16 @@
 import { expanded } from '../../formula/outcome';
 import type { AskOf } from '../../engine/calculator';
-import { telling, type Order, type Told } from '../../engine/order';
+import { telling, type Effect, type Order, type Told } from '../../engine/order';
+import { settable } from '../../engine/settable';
 import type { formulas } from './formulas';
 import type { choices, inputs } from './inputs';
 import type words from './words/en';
 
-type Ask = AskOf<{ inputs: typeof inputs; choices: typeof choices; formulas: typeof formulas }>;
+export type Ask = AskOf<{ inputs: typeof inputs; choices: typeof choices; formulas: typeof formulas }>;
 const { tell, step } = telling<typeof words>();
+
+/** Least shift that a hand sets, by a feeler's leaf: 0.1 mm. Common practice, no source. */
+export const HAND = 1e-4;
 
 /** The front left corner is too sharp: right end too far back, or back too far right. */
 const isSharp = (ask: Ask): boolean => ask.number('epsilon') >= 0;
@@ -44,10 +48,37 @@ function measureSides(ask: Ask): Order {
   return tell('doNotFit', {}, { steps, measureAgain: true });
 }
 
+/** What is read once the skew, as a rise over run, has become so. */
+function readingsAt(ask: Ask, slope: number): Effect {
+  if (ask.choice('way') === 'square') return { m: (ask.number('i_e') + slope) * ask.number('l') };
+  if (ask.choice('way') === 'reversal') {
+    const [mean, own] = [slope * ask.number('l'), ask.number('m_s')];
+    return { m_1: mean + own, m_2: mean - own };
+  }
+  // The sum of the squares of a parallelogram's diagonals does not change with its skew, their difference does.
+  const half = (ask.number('d_1') ** 2 + ask.number('d_2') ** 2) / 2;
+  const skewed = 2 * ask.number('A') * ask.number('B') * Math.sin(Math.atan(slope));
+  return { d_1: Math.sqrt(half + skewed), d_2: Math.sqrt(half - skewed) };
+}
+
+/** How far an end is brought, as a hand sets it, and what is read then; `over` is what it is the end of. */
+function brought(ask: Ask, over: 'S_b' | 'L_f') {
+  const slope = Math.tan(ask.number('epsilon'));
+  const out = ask.quantity(over === 'S_b' ? 'dy' : 'dx');
+  const amount = settable(Math.abs(out.si), HAND, 'nearest');
+  const after = slope - (Math.sign(slope) * amount) / ask.number(over);
+  return { amount, by: { ...out, si: amount, width: 0 }, effect: readingsAt(ask, after) };
+}
+
+/** Out by less than anything can be shifted. */
+const tooFine = (ask: Ask): Order =>
+  tell('tooFine', {}, { steps: [step('skewed', { skew: skew(ask) }), step('note')] });
+
 function frame(ask: Ask): Order {
   const sharp = isSharp(ask);
   const way = sharp ? 'left' : 'right';
-  const by = ask.quantity('dx');
+  const { amount, by, effect } = brought(ask, 'L_f');
+  if (amount === 0) return tooFine(ask);
   return tell(
     'bringBack',
     { by, way },
@@ -59,14 +90,16 @@ function frame(ask: Ask): Order {
         step('tightenCrosswise'),
         ...ofSquare(ask),
       ],
-      movements: [{ part: 'back of the frame', direction: way, amount: Math.abs(ask.number('dx')) }],
+      movements: [{ part: 'back of the frame', direction: way, amount }],
+      effect,
     },
   );
 }
 
 function beam(ask: Ask): Order {
   const [way, back] = isSharp(ask) ? (['forward', 'back'] as const) : (['back', 'forward'] as const);
-  const by = ask.quantity('dy');
+  const { amount, by, effect } = brought(ask, 'S_b');
+  if (amount === 0) return tooFine(ask);
   const first = step('skewedOverBed', { skew: skew(ask), onBed: ask.quantity('e_D') });
   const rest =
     ask.choice('of') === 'bed'
@@ -77,7 +110,8 @@ function beam(ask: Ask): Order {
     { by, way },
     {
       steps: [first, ...rest, ...ofSquare(ask)],
-      movements: [{ part: 'right end of the beam', direction: way, amount: Math.abs(ask.number('dy')) }],
+      movements: [{ part: 'right end of the beam', direction: way, amount }],
+      effect,
     },
   );
 }

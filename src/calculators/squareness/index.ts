@@ -1,9 +1,12 @@
 import { commonPractice } from '../../reference/citation';
 import { calculator, derived } from '../../engine/calculator';
-import { action } from './action';
+import { action, HAND, type Ask } from './action';
 import { formulas } from './formulas';
 import { choices, inputs } from './inputs';
 import words from './words/en';
+
+/** Slope that the least shift of a beam's end or a frame's back makes. */
+const perStep = (ask: Ask): number => HAND / (ask.choice('of') === 'frame' ? ask.number('L_f') : ask.number('S_b'));
 
 export default calculator(
   {
@@ -12,6 +15,13 @@ export default calculator(
     inputs,
     formulas,
     limits: [{ of: 'e_0', max: 'e_lim', symmetric: true, cite: commonPractice }],
+    measured: ['d_1', 'd_2', 'A', 'B', 'm', 'm_1', 'm_2'],
+    // One of two readings that change together: scanned alone, it tells whether any setting helps.
+    levers: {
+      d_1: { step: (ask) => (2 * ask.number('A') * ask.number('B') * perStep(ask)) / ask.number('d_1') },
+      m: { step: (ask) => ask.number('l') * perStep(ask) },
+      m_1: { step: (ask) => 2 * ask.number('l') * perStep(ask) },
+    },
     action,
     beware: ['differentDiagonalsAlone', 'shrinkagePrintCancels', 'xAgainstY'],
     examples: [

@@ -28,6 +28,11 @@ export const choices = {
 const diagonals = { way: 'diagonals' } as const;
 const axes = { of: AXES } as const;
 const side = { feature: 'outside', range: [10, 3000], tool: 'caliper', when: diagonals } as const;
+/** Blade on the left of the side, seen from above. */
+const bladeLeft = { plus: 'gap-at-back', minus: 'gap-at-front' } as const;
+/** Blade on its right. */
+const bladeRight = { plus: 'gap-at-front', minus: 'gap-at-back' } as const;
+
 export const inputs = {
   d_1: input(length.mm, side),
   d_2: input(length.mm, side),
@@ -37,21 +42,21 @@ export const inputs = {
     feature: ['gap', 'travel'],
     range: [-20, 20],
     tool: 'feeler',
-    signed: true,
+    signed: bladeLeft,
     when: { way: 'square' },
   }),
   m_1: input(length.mm, {
     feature: ['gap', 'travel'],
     range: [-20, 20],
     tool: 'feeler',
-    signed: true,
+    signed: bladeLeft,
     when: { way: 'reversal' },
   }),
   m_2: input(length.mm, {
     feature: ['gap', 'travel'],
     range: [-20, 20],
     tool: 'feeler',
-    signed: true,
+    signed: bladeRight,
     when: { way: 'reversal' },
   }),
   l: input(length.mm, {
@@ -67,7 +72,7 @@ export const inputs = {
     typical: 0,
     spread: 0.5,
     range: [-20, 20],
-    signed: true,
+    signed: { plus: 'wider-than-square', minus: 'sharper-than-square' },
     basis: commonPractice,
     when: { way: 'square' },
   }),

@@ -71,6 +71,8 @@ const en = {
     'first-further-out': 'first belt’s tensioner further out',
     'jaws-inside-crests': 'jaws between the two crests',
     'jaws-outside-crests': 'jaws beyond the two crests',
+    'wider-than-square': 'wider than 90°',
+    'sharper-than-square': 'narrower than 90°',
   },
   ofInput: (name: string, reason: string) => `${name}: ${reason}`,
   notKnown: (name: string) => `${name} is not known.`,

@@ -7,8 +7,8 @@ interface Skew {
   readonly sharp: boolean;
 }
 
-const RIGHT =
-  'How much farther right of the blade the side lies at the back than at the front: blade on its left, the gap open at the back is +; blade on its right, the gap open at the front is +. Or by an indicator carried along the blade.';
+const GAP =
+  'Seen from above, front towards you: tap where the gap opens, and enter its width. An indicator carried along the blade reads the same.';
 const sides = { left: 'left', right: 'right' };
 const alongs = { forward: 'forward', back: 'back' };
 const skewed = (skew: Skew | undefined, p: Print) => {
@@ -35,23 +35,23 @@ const en = {
       label: 'Side along Y, front to back',
     },
     m: {
-      label: 'Side runs to the right of the blade',
-      hint: `Stock of the square along X. ${RIGHT}`,
+      label: 'Gap between blade and side',
+      hint: `Stock of the square along X, the blade on the left of the side. ${GAP}`,
     },
     m_1: {
-      label: 'Blade on the left: side runs to its right',
-      hint: `Stock along X. ${RIGHT}`,
+      label: 'Blade on the left: gap to the side',
+      hint: `Stock along X. ${GAP}`,
     },
     m_2: {
-      label: 'Turned over, blade on the right: side runs to its right',
-      hint: 'The same face of the stock along X, the square flipped left for right; the same sign as before: to the right, going back, is +.',
+      label: 'Turned over, blade on the right: gap to the side',
+      hint: 'The same face of the stock along X, the square flipped left for right. Tap where the gap opens now.',
     },
     l: {
       label: 'Length of blade between the two places',
     },
     i_e: {
-      label: 'Error of the square, wider than 90° is +',
-      hint: 'Blade on the left; with the blade on the right enter it with the other sign. A workshop square is good to some 0.05 mm per 100 mm; taken both ways round it shows its error itself.',
+      label: 'Error of the square',
+      hint: 'A workshop square is good to some 0.05 mm per 100 mm; taken both ways round it shows its error itself.',
     },
     S_b: {
       label: 'Beam between its guides',
@@ -147,13 +147,17 @@ const en = {
       glance: '⟳ Measure sides and diagonals',
       sentence: 'Measure again before moving anything: these sides and diagonals do not fit together.',
     },
+    tooFine: {
+      glance: '✓ Leave it',
+      sentence: 'Leave it: it is out by less than a hand can set (0.1 mm at the end).',
+    },
     bringBack: (a: { by: Amount; way: 'left' | 'right' }, p: Print) => ({
       glance: `${a.way === 'left' ? '←' : '→'} ${p.size(a.by)} · back of frame`,
-      sentence: `Bring the back of the frame ${p.size(a.by)} to the ${sides[a.way]}, seen from above.`,
+      sentence: `Bring the back of the frame ${p.size(a.by)} to the ${sides[a.way]}, seen from above with the front towards you.`,
     }),
     bringEnd: (a: { by: Amount; way: Along }, p: Print) => ({
       glance: `${a.way === 'back' ? '↑' : '↓'} ${p.size(a.by)} · right end`,
-      sentence: `Bring the right end of the beam ${alongs[a.way]} by ${p.size(a.by)}, seen from above.`,
+      sentence: `Bring the right end of the beam ${a.way === 'back' ? 'back' : 'forward, towards you,'} by ${p.size(a.by)}, right as seen from the front.`,
     }),
   },
   steps: {
