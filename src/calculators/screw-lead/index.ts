@@ -1,13 +1,13 @@
 import { placed } from '../../engine/shared-places';
-import { count, length } from '../../quantity/kinds';
+import { count, length, ratio } from '../../quantity/kinds';
 import { commonPractice } from '../../reference/citation';
-import { calculator, cite, derived, formula, input, type AskOf } from '../../engine/calculator';
-import { telling, type Order } from '../../engine/order';
+import { calculator, cite, derived, formula, input } from '../../engine/calculator';
+import { action, contradiction, likely } from './action';
 import words from './words/en';
 
 const lead = cite('Machinery’s Handbook', 'powerScrewsLead', true);
 
-const inputs = {
+export const inputs = {
   x: input(length.mm, {
     feature: 'travel',
     // A reading that names no tool is no surer than a caliper's: its digits would be printed as if all were known.
@@ -22,32 +22,31 @@ const inputs = {
   P_h: placed('z.lead', {
     range: [0.5, 50],
   }),
-  a: input(length.mm, { feature: 'set', seldom: true, typical: 0.03, range: [0.001, 5], basis: commonPractice }),
+  P: input(length.mm, {
+    feature: 'set',
+    optional: true,
+    seldom: true,
+    range: [0.2, 50],
+  }),
+  n_s: input(count.one, {
+    optional: true,
+    seldom: true,
+    range: [1, 12],
+  }),
+  k_a: input(ratio.percent, {
+    seldom: true,
+    typical: 0.5,
+    range: [0.05, 5],
+    basis: commonPractice,
+  }),
 };
 
-const formulas = [
+export const formulas = [
   formula('P_m = x / N', length.mm, lead),
   formula('dP = P_m - P_h', length.mm, derived('difference')),
+  formula('a = k_a * P_m', length.mm, commonPractice),
+  formula('P_d = P * n_s', length.mm, cite('ISO 2902:1977', 'designation', true)),
 ] as const;
-
-type Ask = AskOf<{ inputs: typeof inputs; formulas: typeof formulas }>;
-const { tell, step } = telling<typeof words>();
-
-/** Leave it, measure again over more turns, or set what the screw has. */
-function action(ask: Ask): Order {
-  const lead = ask.quantity('P_m');
-  if (ask.verdict === 'within') return tell('leave', { lead: ask.quantity('P_h') }, { steps: [step('keep')] });
-  if (ask.verdict === 'too close') return tell('again', {}, { steps: [step('moreTurns'), step('sameSide')] });
-  const longer = ask.number('dP') > 0;
-  return tell(
-    'set',
-    { lead, longer },
-    {
-      steps: [step('countStarts'), step('nearestLead'), step('otherCauses')],
-      movements: [{ part: 'set lead', direction: longer ? 'raise' : 'lower', amount: Math.abs(ask.number('dP')) }],
-    },
-  );
-}
 
 /** The smallest calculator there is, and the one to copy: DEVELOPERS.md says how. */
 export default calculator(
@@ -57,6 +56,16 @@ export default calculator(
     inputs,
     formulas,
     limits: [{ of: 'dP', max: 'a', symmetric: true, cite: commonPractice }],
+    measured: ['x'],
+    // Only what such a screw is made with is ever set.
+    levers: {
+      P_h: {
+        step: (ask) => Math.abs(likely(ask) - ask.number('P_h')) || 1,
+        from: (ask) => likely(ask) - 1e-12,
+        to: (ask) => likely(ask) + 1e-12,
+      },
+    },
+    contradiction,
     action,
     beware: ['leadRightAverage'],
     examples: [

@@ -14,14 +14,25 @@ const en = {
     P_h: {
       hint: 'As marked, or as set in the machine.',
     },
-    a: {
-      label: 'Allowed difference',
+    P: {
+      label: 'Pitch, if the screw is marked with one',
+      hint: 'Tr 8×8(P2) is a diameter of 8 mm, a lead of 8 mm and a pitch of 2 mm; Tr 8×2 has a lead of 2 mm and one start.',
+    },
+    n_s: {
+      label: 'Starts of its thread',
+      hint: 'Count the thread ends on the face of the screw.',
+    },
+    k_a: {
+      label: 'Share of the travel it may be off by',
+      hint: 'A rolled screw holds its lead to about a thousandth; the leads that screws are made with lie 0.8 % apart or more.',
     },
   },
   choices: {},
   results: {
     P_m: 'Lead as measured',
     dP: 'Measured less marked',
+    a: 'Allowed difference',
+    P_d: 'Lead by the marking',
   },
   limits: {
     dP: 'Difference from the marked lead',
@@ -42,10 +53,15 @@ const en = {
   sources: {
     powerScrewsLead: 'power screws: the lead is the travel in one turn',
     difference: 'difference',
+    designation: 'designation of multiple-start trapezoidal threads: lead, and the pitch in brackets',
     tenTurnsFour:
       'lead = pitch × starts = 2 mm × 4 = 8 mm; ten turns make 80 mm; Tr 8×8(P2) means lead and pitch (designation as in ISO 2902, whose list lacks this size)',
     singleStartScrew: '10 mm / 5 = 2 mm',
-    turnSteelRule: '± 0.5 mm on one turn is wider than the allowed 0.03 mm',
+    turnSteelRule: '± 0.5 mm on one turn is wider than the allowed 0.04 mm',
+  },
+  contradictions: {
+    twoLeads: (a: { marked: Amount; set: Amount }, p: Print) =>
+      `Pitch and starts make a lead of ${p(a.marked)}, and the lead given is ${p(a.set)}. Which of the two is right?`,
   },
   orders: {
     leave: (a: { lead: Amount }, p: Print) => ({
@@ -56,9 +72,17 @@ const en = {
       glance: '⟳ Turn further, measure again',
       sentence: 'Turn further and measure again.',
     },
-    set: (a: { lead: Amount; longer: boolean }, p: Print) => ({
-      glance: `≠ Set lead as measured`,
-      sentence: `The screw moves ${p(a.lead)} a turn, ${a.longer ? 'more' : 'less'} than marked: set the machine’s lead to what the screw has.`,
+    setMade: (a: { lead: Amount; measured: Amount; longer: boolean }, p: Print) => ({
+      glance: `≠ Set lead ${p(a.lead)}`,
+      sentence: `Set the machine’s lead to ${p(a.lead)}: the screw moves ${p(a.measured)} a turn, ${a.longer ? 'more' : 'less'} than is set, and that is the nearest lead such a screw is made with.`,
+    }),
+    tellApart: (a: { near: Amount; other: Amount | undefined }, p: Print) => ({
+      glance: '⟳ Turn further, measure again',
+      sentence: `Set nothing yet: turn further and measure again. ${a.other ? `It may be ${p(a.near)} or ${p(a.other)}` : `It is likely ${p(a.near)}`}, and this reading does not settle it.`,
+    }),
+    noneMade: (a: { measured: Amount }, p: Print) => ({
+      glance: '⟳ Count turns, measure again',
+      sentence: `Set nothing: no screw is known to be made with a lead of ${p(a.measured)}. Count the turns and measure again.`,
     }),
   },
   figure: {
@@ -71,10 +95,11 @@ const en = {
     moreTurns: 'Twice the turns halve the doubt about one turn.',
     sameSide: 'Always come from the same side, so that play does not count.',
     countStarts: 'Count the thread starts at the end of the screw: lead = pitch × starts.',
-    nearestLead:
-      'Take the nearest lead that such a screw is made with (2, 4, 8 mm…; an inch screw: 25.4 mm over its turns per inch), not the measured digits, and set steps and lead of this machine to it.',
-    otherCauses:
-      'If no such lead is near, look for a nut that skips, or a coupling that slips, before blaming the screw.',
+    stepsToo:
+      'Set it where the machine counts with it, in its lead or its steps a millimetre; never the measured digits.',
+    countTurns:
+      'Turn by a dot against a line, whole turns only, and read the travel over as many as there is room for.',
+    slips: 'If it stays so: look for a nut that skips, or a coupling that slips, before blaming the screw.',
   },
 };
 export default en;
