@@ -62,6 +62,8 @@ type SymbolsIn<I, F extends readonly FormulaData[], M> = (keyof I & string) | (k
 export interface Context<S extends string, C> {
   /** Best value of an input or result, SI. */
   readonly number: (symbol: S) => number;
+  /** Ends the action where there is no such value yet. Unlike `number`, it makes nothing of it: the order does not rest on it. */
+  readonly need: (symbol: S) => void;
   /** A result with its uncertainty, or undefined where there is none. */
   readonly known: (symbol: S) => Known | undefined;
   /** To be printed by the words: value and the width that its digits deserve. */

@@ -53,16 +53,20 @@ export function contextFor(calc: Calculator, found: Found, situation: Situation,
     const outcome = found.outcomes[symbol];
     return outcome?.ok ? outcome : undefined;
   };
-  const number = (symbol: string): number => {
-    asked?.add(symbol);
+  const valueOf = (symbol: string): number => {
     const state = found.inputs[symbol];
     if (state?.ok) return state.value;
     const result = known(symbol);
     if (!result) throw new Unavailable(symbol);
     return result.value;
   };
+  const number = (symbol: string): number => {
+    asked?.add(symbol);
+    return valueOf(symbol);
+  };
   return {
     number,
+    need: valueOf,
     known,
     quantity: (symbol): Amount => {
       const unit = unitOf(calc, found, symbol, situation);

@@ -17,6 +17,8 @@ export const signPictures = [
   'first-further-out',
   'jaws-inside-crests',
   'jaws-outside-crests',
+  'high-points-alike',
+  'high-points-opposite',
   'wider-than-square',
   'sharper-than-square',
 ] as const;

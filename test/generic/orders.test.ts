@@ -32,7 +32,7 @@ const valueIn = (found: Evaluation, symbol: string): number => {
 };
 
 const ways = ({ instruction }: Evaluation): string =>
-  (instruction?.movements ?? []).map(({ part, direction }) => `${part} ${direction}`).join(', ');
+  (instruction?.movements ?? []).map(({ part, direction, amount }) => `${part} ${direction} ${amount}`).join(', ');
 
 const isOrder = ({ instruction }: Evaluation): boolean =>
   instruction !== undefined && (instruction.order.effect !== undefined || instruction.movements.length > 0);

@@ -242,7 +242,7 @@ describe('what it decides', () => {
 
   // A long thin screw lies down under its own weight: no gap is no proof. 5·w·L⁴/(384·E·I) = 4.1 mm for 1 m.
   it('does not call a long screw straight because no leaf goes under it', () => {
-    const long = { ...EXACT, c: '1000 mm ± 0', L: '1000 mm ± 0' };
+    const long = { ...EXACT, g_0: '0.05 mm', c: '1000 mm ± 0', L: '1000 mm ± 0' };
     const found = work(long, { method: 'flat', touch: 'none' });
     expect(valueOf(found, 'y_g')).toBeGreaterThan(3e-3);
     expect(found.verdict.state).toBe('too close');

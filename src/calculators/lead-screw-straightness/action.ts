@@ -1,5 +1,7 @@
 import type { AskOf } from '../../engine/calculator';
-import { telling, type Movement, type Order, type Told } from '../../engine/order';
+import { length } from '../../quantity/kinds';
+import { telling, type Order, type Told } from '../../engine/order';
+import { settable } from '../../engine/settable';
 import type { formulas } from './formulas';
 import type { choices, inputs } from './inputs';
 import type words from './words/en';
@@ -10,7 +12,8 @@ const { tell, step } = telling<typeof words>();
 /** Share of the doubt below which a better reading of one input changes little. */
 const WORTH_MEASURING = 0.1;
 
-const HALF_TURN: Movement = { part: 'coupling', direction: 'either way on the screw', amount: Math.PI };
+/** Float of a nut that a hand makes by a slot or a washer: tenths of a millimetre. Common practice, no source. */
+export const FLOAT_STEP = 1e-4;
 
 /** Only in the machine with both ends clamped can the bow itself not be told: the clamps hold it straight. */
 function bowKnown(ask: Ask): boolean {
@@ -63,7 +66,7 @@ function keepBowed(ask: Ask): Order {
     allowed: ask.quantity('w_lim'),
   });
   if (settled) return tell('bowedNoHarm', {}, { steps: [found, step('sendBackOrLater'), straightening(ask)] });
-  return tell('leaveIn', {}, { steps: [found, betterReading(ask), straightening(ask)] });
+  return tell('leaveIn', {}, { steps: [found, betterReading(ask), straightening(ask)], measureAgain: true });
 }
 
 function measureAgain(ask: Ask): Order {
@@ -79,7 +82,7 @@ function measureAgain(ask: Ask): Order {
         betterReading(ask),
         coupling(ask),
       ],
-      movements: [HALF_TURN],
+      measureAgain: true,
     },
   );
 }
@@ -89,26 +92,37 @@ function tooBowed(ask: Ask): Order {
   return tell(
     'checkReading',
     { share: ask.quantity('f_max') },
-    { steps: [step('sight'), step('farSupports'), step('replaceIfBowed')] },
+    { steps: [step('sight'), step('farSupports'), step('replaceIfBowed')], measureAgain: true },
   );
+}
+
+const millimetres = (si: number) => ({ si, width: 0, kind: length.mm.kind.id, unit: length.mm.unit.id });
+
+/** Float of the nut, each way, that lets the screw swing freely whatever of the doubt is true. */
+function floatFor(ask: Ask): number {
+  const swing = ask.known('y_0');
+  const most = Math.max(Math.abs(swing?.low ?? 0), Math.abs(swing?.high ?? 0), Math.abs(ask.number('y_0')));
+  return settable(most, FLOAT_STEP, 'up');
 }
 
 function act(ask: Ask): Order {
   const bow = ask.check('s_r');
   const free = freeing(ask);
   const first = free.helps ? 'free' : 'float';
+  const float = floatFor(ask);
   const rest = {
     steps: [
       coupling(ask),
       ...free.steps,
       step('swapEnds'),
-      step('floatNut', { by: ask.quantity('y_0') }),
+      step('floatTheNut', { by: millimetres(float) }),
       ...(bow === 'within'
         ? []
         : [step('replaceLast', { bow: ask.quantity('s_lim'), per: ask.quantity('l_r'), wobble: ask.quantity('w_n') })]),
       ...(bowKnown(ask) ? [straightening(ask)] : []),
     ],
-    movements: [HALF_TURN, { part: 'nut', direction: 'free sideways, each way', amount: Math.abs(ask.number('y_0')) }],
+    movements: [{ part: 'nut', direction: 'free sideways, each way', amount: float }],
+    effect: { j: float },
   };
   if (bow === 'beyond') return tell('bent', { first }, rest);
   if (bow === 'within') return tell('keep', { first }, rest);
@@ -118,10 +132,10 @@ function act(ask: Ask): Order {
 /** The instruction: the quickest and most reversible work first, a new screw last. */
 export function advise(ask: Ask): Order {
   // Asked first so that a missing value is named instead of being taken for "within".
-  ask.number('w_x');
-  ask.number('w_lim');
-  ask.number('s_lim');
-  if (bowKnown(ask)) ask.number('s_r');
+  ask.need('w_x');
+  ask.need('w_lim');
+  ask.need('s_lim');
+  if (bowKnown(ask)) ask.need('s_r');
   const bowed = ask.check('f_L');
   if (bowed === 'beyond' || bowed === 'too close') return tooBowed(ask);
   const wobble = ask.check('w_x');

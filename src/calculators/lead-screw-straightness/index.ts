@@ -1,6 +1,6 @@
 import { commonPractice } from '../../reference/citation';
 import { calculator, derived } from '../../engine/calculator';
-import { advise } from './action';
+import { advise, FLOAT_STEP } from './action';
 import { flatArc, formulas } from './formulas';
 import { apart, choices, inputs, toldMounted } from './inputs';
 import words from './words/en';
@@ -30,6 +30,8 @@ export default calculator(
       },
       { of: 'w_x', max: 'w_lim', symmetric: true, cite: commonPractice },
     ],
+    measured: ['g', 'g_0', 'TIR'],
+    levers: { j: { step: () => FLOAT_STEP } },
     action: advise,
     beware: ['rollingVBlocks', 'tellThemApart', 'vBlocksFeelers', 'flatTruerBow', 'bowPerLength', 'standardWasFound'],
     examples: [

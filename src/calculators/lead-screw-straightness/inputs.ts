@@ -72,7 +72,13 @@ export const inputs = {
     range: [0, 1],
     when: { method: 'flat', touch: 'none' },
   }),
-  TIR: input(length.mm, { feature: 'swing', range: [0, 20], tool: 'dial', when: { method: ['blocks', 'mounted'] } }),
+  TIR: input(length.mm, {
+    feature: 'swing',
+    difference: true,
+    range: [0, 20],
+    tool: 'dial',
+    when: { method: ['blocks', 'mounted'] },
+  }),
   q: input(length.mm, {
     feature: 'swing',
     seldom: true,
@@ -80,7 +86,7 @@ export const inputs = {
     spread: 0.02,
     basis: commonPractice,
     range: [-1, 1],
-    signed: true,
+    signed: 'scale',
   }),
   TIR_c: input(length.mm, {
     feature: 'swing',
@@ -88,7 +94,7 @@ export const inputs = {
     spread: 0.04,
     basis: commonPractice,
     range: [-5, 5],
-    signed: true,
+    signed: { plus: 'high-points-alike', minus: 'high-points-opposite' },
     when: { method: 'mounted' },
   }),
   c: input(length.mm, {
@@ -146,6 +152,14 @@ export const inputs = {
     basis: commonPractice,
     range: [0.1, 100000],
     from: 'carriage.stiffness',
+  }),
+  j: input(length.mm, {
+    feature: 'travel',
+    seldom: true,
+    typical: 0,
+    range: [0, 25],
+    tool: 'dial',
+    from: 'z.nut-float',
   }),
   l_r: input(length.mm, { feature: 'set', seldom: true, typical: 300, basis: straightness, range: [50, 3000] }),
   s_lim: input(length.mm, { feature: 'set', seldom: true, basis: straightness, range: [0.001, 20] }),

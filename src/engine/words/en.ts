@@ -71,6 +71,8 @@ const en = {
     'first-further-out': 'first belt’s tensioner further out',
     'jaws-inside-crests': 'jaws between the two crests',
     'jaws-outside-crests': 'jaws beyond the two crests',
+    'high-points-alike': 'high points face the same way',
+    'high-points-opposite': 'high points face opposite ways',
     'wider-than-square': 'wider than 90°',
     'sharper-than-square': 'narrower than 90°',
   },

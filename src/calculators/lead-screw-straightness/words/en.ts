@@ -19,11 +19,11 @@ const en = {
     },
     q: {
       label: 'Unevenness of the crests in the reading',
-      hint: 'Turn the screw with the needle close beside a support, where a bow hardly shows: enter 0 ± that swing.',
+      hint: 'Turn the screw with the needle close beside a support, where a bow hardly shows: enter 0 ± that swing. It may add to the bow or hide some of it.',
     },
     TIR_c: {
       label: 'The coupling’s part in the swing',
-      hint: 'Just above the coupling read the swing: half of it counts midway, all of it at a free top. Positive when both high points face the same way, negative when opposite, 0 ± it when not looked at.',
+      hint: 'Just above the coupling read the swing: half of it counts midway, all of it at a free top. Tap how the high points there and at the nut face; not looked at, enter 0 ± it.',
     },
     c: {
       label: 'Distance between the supports',
@@ -55,6 +55,10 @@ const en = {
     k_g: {
       label: 'Sideways stiffness of the guide at the nut',
       hint: 'Pull the carriage sideways at the nut with a luggage scale, dial indicator opposite: force over movement.',
+    },
+    j: {
+      label: 'Sideways float of the nut, each way',
+      hint: 'How far the nut slides in its mount before it pushes the carriage: none where it is screwed tight.',
     },
     l_r: {
       label: 'Length the straightness is stated for',
@@ -160,7 +164,7 @@ const en = {
     circleThroughThree: 'circle through three points: R = c²/(8·s) + s/2, κ = 1/R; no approximation',
     flatArcS: 'flat arc, s = L²/(8·R): within 0.1 % for bows up to 3 mm in 300 mm over 400 mm',
     straightBeamsConcentrated: 'straight beams, concentrated load',
-    springsSideSide: 'two springs side by side: screw and guide share the offset',
+    springsSideSide: 'two springs side by side: screw and guide share the offset that the nut’s float leaves',
     propertiesRoundSections: 'properties of round sections',
     straightBeamsUniform: 'straight beams, uniform load, ends supported',
     weightClosesPart: 'the weight closes part of the gap; crests open or close it',

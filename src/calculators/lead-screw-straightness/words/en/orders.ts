@@ -59,7 +59,7 @@ export const steps = {
     `${carriedBelow}: slacken the top bearing’s screws by half a turn so that the end finds its own place, or take the bearing off: the wobble goes ${change(a, p)}.`,
   swapEnds:
     'With the screw out, read again at a quarter and at three quarters of the span. A smooth bow shows three quarters of the middle’s reading at both, and swapping ends changes nothing. If one place shows more, the bend sits there: swap the screw end for end, if both ends are turned alike and the bend then lies outside the nut’s travel.',
-  floatNut: (a: { by: Amount }, p: Print) =>
+  floatTheNut: (a: { by: Amount }, p: Print) =>
     `Float the nut: let it slide sideways by ${p.size(a.by)} or more each way, held only against turning and against lifting. This works whether the screw or the coupling is at fault.`,
   replaceLast: (a: { bow: Amount; per: Amount; wobble: Amount }, p: Print) =>
     `Replace the screw last: ask for a bow of at most ${p(a.bow)} in ${p(a.per)} and roll it on a flat before fitting. One right at that limit would still give a wobble of ${p(a.wobble)}.`,
