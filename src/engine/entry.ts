@@ -3,6 +3,7 @@ import { parseQuantity, type DecimalMark } from '../quantity/parse';
 import { formatValue } from '../quantity/format';
 import { AS_MARKED, halfWidth, toolById } from '../reference/tools';
 import type { Choices, ChoiceSpec, InputSpec, OptionSpec } from './calculator';
+import { picturesOf, sideOf, sizeOf } from './signs';
 import say from './words/en';
 
 /** A field as it stands: the text, the unit meant where none is typed, and the tool it was read with. */
@@ -133,9 +134,14 @@ export function readEntry(
 ): InputState {
   const typical = typicalOf(symbol, spec, specs, choices);
   const unit = unitById(spec.measure.kind, entry?.unit ?? kept?.unit ?? '') ?? spec.measure.unit;
-  if (entry && entry.text.trim() !== '') {
+  const pictures = picturesOf(spec);
+  // A side picked and no size yet is nothing entered.
+  if (entry && (pictures ? sizeOf(entry.text) : entry.text).trim() !== '') {
     const typed = parseQuantity(entry.text, spec.measure.kind, unit, mark);
     if (!typed.ok) return { ok: false, blank: false, reason: typed.reason };
+    if (pictures && typed.value !== 0 && sideOf(entry.text) === undefined) {
+      return { ok: false, blank: false, reason: say.pickSide(say.signs[pictures.plus], say.signs[pictures.minus]) };
+    }
     const { half, origin } = provenance(typed.value, typed.half, spec, entry, typical);
     const outside = outsideRange(typed.value, half, spec, typed.unit, mark);
     if (outside) return outside;

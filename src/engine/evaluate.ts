@@ -41,7 +41,7 @@ function reasonFor(calc: Calculator, found: Found, symbol: string): string {
     return byModel && found.modelProblem !== undefined ? found.modelProblem : explain(calc, failure);
   }
   const state = found.inputs[symbol];
-  if (state && !state.ok) return state.blank ? state.reason : say.ofInput(nameOf(calc, symbol), state.reason);
+  if (state && !state.ok) return state.reason;
   return say.notKnown(nameOf(calc, symbol));
 }
 
@@ -51,8 +51,30 @@ function typicalBehind(calc: Calculator, found: Found): string[] {
   return [...reached].filter((symbol) => isAssumed(calc, found, symbol)).map((symbol) => nameOf(calc, symbol));
 }
 
-/** What stands in the way of any verdict: a reading not taken, or entries that cannot all be right. */
+/** Inputs in force whose entry, or the machine's value, cannot be used. */
+export function refusedIn({ inputs }: Pick<Evaluation, 'inputs'>): string[] {
+  return Object.keys(inputs).filter((symbol) => {
+    const state = inputs[symbol];
+    return state?.ok === false && !state.blank;
+  });
+}
+
+/** Which entry cannot be used and why; undefined where all can. */
+function refusal(calc: Calculator, found: Found): string | undefined {
+  const [first, ...others] = refusedIn(found);
+  const state = first === undefined ? undefined : found.inputs[first];
+  if (first === undefined || state?.ok !== false) return undefined;
+  return say.unreadable(
+    nameOf(calc, first),
+    state.reason,
+    others.map((symbol) => nameOf(calc, symbol)),
+  );
+}
+
+/** What stands in the way of any verdict: an entry that cannot be read, a reading not taken, or entries that cannot all be right. */
 function obstacleTo(calc: Calculator, found: Found, situation: Situation) {
+  const refused = refusal(calc, found);
+  if (refused !== undefined) return { contradiction: undefined, cannot: refused };
   const missing = unmeasured(calc, found.inputs);
   if (missing.length > 0) {
     return { contradiction: undefined, cannot: say.nothingMeasured(missing.map((symbol) => nameOf(calc, symbol))) };
@@ -116,6 +138,7 @@ function advise(calc: Calculator, found: Found, situation: Situation): Pick<Eval
 
 /** The calculator's ways side by side; undefined where it has none, or cannot compare them yet. */
 export function compareWays(calc: Calculator, evaluation: Evaluation, situation: Situation): Ways | undefined {
+  if (refusedIn(evaluation).length > 0 || evaluation.contradiction) return undefined;
   try {
     const compared = calc.ways?.(contextFor(calc, evaluation, situation));
     return compared && waysOf(calc, compared, situation.mark);

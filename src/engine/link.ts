@@ -1,4 +1,3 @@
-import { plainText } from '../quantity/plain';
 import { parseQuantity, type DecimalMark } from '../quantity/parse';
 import { fromSi, toSi, unitById, type Kind, type Unit } from '../quantity/unit';
 import { AS_MARKED, toolById } from '../reference/tools';
@@ -6,6 +5,7 @@ import type { Calculator, InputSpec } from './calculator';
 import type { Entry, InputUsed } from './entry';
 import type { Evaluation, Situation } from './evaluate';
 import { nameOf } from './name';
+import { signedText } from './signs';
 import say from './words/en';
 
 /*
@@ -47,7 +47,9 @@ const withoutUnit = (part: string): string => part.replace(/(?!e[+-]?\d)[a-zµμ
  * without. For text that was understood: a comma in it is a decimal mark.
  */
 function shortText(text: string, kind: Kind, unit: Unit): string {
-  const whole = plainText(text)
+  const whole = text
+    .trim()
+    .replace(/[\u2212\u2013]/g, '-')
     .replace(/\s*(?:\+\s*\/?\s*-|±)\s*/g, '~')
     .replace(/\s+/g, ' ')
     .replace(/(?<!\d) | (?!\d)/g, '')
@@ -173,7 +175,7 @@ function readPart(spec: InputSpec, raw: string, mark: DecimalMark): Entry | stri
     const typed = parseQuantity(longText(short, 'point'), kind, unit, 'point');
     if (!typed.ok) return left.number(spec.label, whole);
   }
-  return { text: longText(short, mark), unit: unit.id, tool };
+  return { text: signedText(spec, longText(short, mark)), unit: unit.id, tool };
 }
 
 /**

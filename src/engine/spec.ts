@@ -2,7 +2,7 @@ import type { InputValue } from '../formula/outcome';
 import type { Feature } from '../reference/features';
 import type { Measure } from '../quantity/unit';
 import type { Cited } from './source';
-import type { SignPicture } from './signs';
+import type { Signs } from './signs';
 import type { Told } from './order';
 
 /** No names at all: what stands for the choices, outputs or words of a check that has none. */
@@ -13,12 +13,6 @@ export type When = Readonly<Record<string, string | readonly string[]>>;
 
 /** What the phone itself can measure: the note of a plucked belt, the ridges in a photo, a slope. */
 export type PhoneInstrument = 'note' | 'ridges' | 'slope';
-
-/** The pictures that stand for the signs of an input. */
-export interface Signs {
-  readonly plus: SignPicture;
-  readonly minus: SignPicture;
-}
 
 /** What an input is of: one feature, several where tools of either sort will do, or by the option in force. */
 export type FeatureData =

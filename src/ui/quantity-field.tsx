@@ -1,4 +1,4 @@
-import { createEffect, createSignal, createUniqueId, Index, Show } from 'solid-js';
+import { createEffect, createSignal, createUniqueId, Index, Show, type JSX } from 'solid-js';
 import { NudgeKey } from './nudge-key';
 import { ThumbRule } from './thumb-rule';
 import say from './words/en';
@@ -24,7 +24,10 @@ interface FieldProps {
   /** Printed inside the empty box. */
   placeholder: string;
   problem?: string | undefined;
+  /** It may be below zero, and its sign is typed: a key turns it. */
   signed: boolean;
+  /** Keys that stand before the entry. */
+  children?: JSX.Element;
   /** Words on the key that takes it with the phone; none where the phone cannot. */
   phone?: string | undefined;
   onPhone: () => void;
@@ -75,6 +78,7 @@ export function QuantityField(props: FieldProps) {
       </Show>
       <Show when={props.open}>
         <div class="field-open" id={`${id}-open`}>
+          {props.children}
           <div class="field-entry">
             <NudgeKey label={say.field.less(props.label)} sign="−" onNudge={() => props.onNudge(-1)} />
             <div class="field-box">
@@ -89,7 +93,11 @@ export function QuantityField(props: FieldProps) {
                 aria-invalid={props.problem ? 'true' : undefined}
                 aria-describedby={`${props.problem ? `${id}-problem ` : ''}${id}-hint`}
                 placeholder={props.placeholder}
-                onInput={(event) => props.onText(event.currentTarget.value)}
+                onInput={(event) => {
+                  props.onText(event.currentTarget.value);
+                  // What was taken otherwise than typed (a sign that picked a picture) stands in the box as it was taken.
+                  if (event.currentTarget.value !== props.text) event.currentTarget.value = props.text;
+                }}
                 onFocus={(event) => event.currentTarget.select()}
               />
               <Show when={props.units.length > 1} fallback={<span class="row faint">{props.units[0]?.label}</span>}>

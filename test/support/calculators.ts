@@ -8,6 +8,7 @@ import {
 } from '../../src/engine/calculator';
 import type { Entry } from '../../src/engine/entry';
 import { effectiveChoices, evaluate, symbolOf, type Evaluation, type Situation } from '../../src/engine/evaluate';
+import { signedText } from '../../src/engine/signs';
 import type { InputValue } from '../../src/formula/outcome';
 import type { Measure } from '../../src/quantity/unit';
 import { fromSi, toSi } from '../../src/quantity/unit';
@@ -246,16 +247,16 @@ function sameOptions(calc: Calculator, a: Choices, b: Choices): boolean {
   return Object.keys(calc.choices).every((name) => a[name] === b[name]);
 }
 
-/** What a person would have typed, read with no particular tool. */
+/** What a person would have typed, read with no particular tool; where there are pictures, one of them picked. */
 export function entriesFrom(
   calc: Calculator,
   given: Readonly<Record<string, string | undefined>>,
 ): Record<string, Entry> {
   return Object.fromEntries(
     Object.entries(given).map(([symbol, text]) => {
-      const unit = calc.inputs[symbol]?.measure.unit.id;
-      if (unit === undefined || text === undefined) throw new Error(`${symbol} is not an input`);
-      return [symbol, { text, unit, tool: '' }];
+      const spec = calc.inputs[symbol];
+      if (!spec || text === undefined) throw new Error(`${symbol} is not an input`);
+      return [symbol, { text: signedText(spec, text), unit: spec.measure.unit.id, tool: '' }];
     }),
   );
 }

@@ -3,6 +3,8 @@ import type { ChoiceSpec, InputSpec } from '../../src/engine/calculator';
 import { nudgeStep, readEntry, type Entry, type InputState, type KeptValue } from '../../src/engine/entry';
 import { angle, count, force, length, ratio, temperature } from '../../src/quantity/kinds';
 import { AS_MARKED, halfWidth, tools, toolsFor } from '../../src/reference/tools';
+import { sideOf, signedText, sizeOf } from '../../src/engine/signs';
+import say from '../../src/engine/words/en';
 import { inputNamed } from '../support/inputs';
 import { allKinds } from '../../src/quantity/all-kinds';
 
@@ -260,5 +262,53 @@ describe('the doubt of a typed value that no tool and no ± gives one', () => {
   it('stays as it is where the quantity may lie on either side of zero', () => {
     const shift = inputNamed('Shift', length.mm, { typical: 1, spread: 0.2, range: [-5, 5], signed: true });
     expect(read(shift, typed('0.1'))).toMatchObject({ ok: true, half: 0.2e-3 });
+  });
+});
+
+describe('an input whose sign is a picture', () => {
+  const tilt = inputNamed('Tilt', length.mm, {
+    range: [-5, 5],
+    signed: { plus: 'right-higher', minus: 'left-higher' },
+  });
+
+  it('is not taken before a picture is picked, and says which there are', () => {
+    const state = read(tilt, typed('0.3'));
+    expect(state).toMatchObject({ ok: false, blank: false });
+    expect(!state.ok && state.reason).toContain(say.signs['right-higher']);
+    expect(!state.ok && state.reason).toContain(say.signs['left-higher']);
+  });
+
+  it.each([
+    ['+0.3', 0.3e-3],
+    ['-0.3', -0.3e-3],
+    ['−0.3', -0.3e-3],
+    ['+ 0.3 ± 0.1', 0.3e-3],
+    ['0', 0],
+    ['0 ± 0.1', 0],
+  ])('%s is', (text, value) => {
+    expect(read(tilt, typed(text))).toMatchObject({ ok: true, value });
+  });
+
+  it.each(['+', '-', ' − '])('%s alone is a picture without a size: nothing entered', (text) => {
+    expect(read(tilt, typed(text))).toEqual({ ok: false, blank: true, reason: 'Enter: Tilt.' });
+    expect(read(tilt, typed(text), kept(0.2e-3))).toMatchObject({ ok: true, value: 0.2e-3, kept: true });
+  });
+
+  it.each([
+    ['+0.3', 'plus', '0.3'],
+    ['-0.3', 'minus', '0.3'],
+    ['−0.3', 'minus', '0.3'],
+    ['0.3 +- 0.1', undefined, '0.3 +- 0.1'],
+    ['+- 0.1', undefined, '+- 0.1'],
+    ['+/- 0.1', undefined, '+/- 0.1'],
+    ['-', 'minus', ''],
+    ['', undefined, ''],
+  ])('%s is the side %s and the size %s', (text, side, size) => {
+    expect([sideOf(text), sizeOf(text)]).toEqual([side, size]);
+  });
+
+  it('takes a number from elsewhere as it is: no sign is a plus there', () => {
+    expect(['0.3', '+0.3', '-0.3', ''].map((text) => signedText(tilt, text))).toEqual(['+0.3', '+0.3', '-0.3', '']);
+    expect(signedText(bare, '0.3')).toBe('0.3');
   });
 });

@@ -93,6 +93,24 @@ describe('nothing measured', () => {
   });
 });
 
+describe('an entry that cannot be read', () => {
+  it.each(['abc', '9e99'])('%s: no verdict and no order stands over it, and the sentence names it', (text) => {
+    for (const symbol of ['o', 'lo', 'k']) {
+      const found = evaluate(plate, typed({ x: '1', [symbol]: text }));
+      expect(found.verdict.state).toBe('none');
+      expect(found.verdict.checks.map(({ state }) => state)).toEqual(['none']);
+      expect(found.instruction).toBeUndefined();
+      expect(found.cannot).toContain(plate.inputs[symbol]!.label);
+    }
+  });
+
+  it('is told first of several, the others by name', () => {
+    const { cannot } = evaluate(plate, typed({ x: 'abc', k: 'abc' }));
+    expect(cannot).toContain('Height: ');
+    expect(cannot).toContain('travel of one turn');
+  });
+});
+
 describe('what is assumed', () => {
   it('stands with the order: in glance, sentence and speech', () => {
     const { instruction } = evaluate(plate, typed({ x: '1' }));

@@ -126,8 +126,8 @@ describe('three verdicts (JCGM 106: the limit inside or outside the expanded unc
   });
 
   it('says beyond as soon as one limit is passed, whatever the others', () => {
-    const found = evaluate(gauge, situation(gauge, { x: '20 ± 0', least: 'abc' }, { side: 'both' }));
-    expect(found.verdict.checks.map((check) => check.state)).toEqual(['beyond', 'none']);
+    const found = evaluate(gauge, situation(gauge, { x: '20 ± 0', least: '' }, { side: 'both' }));
+    expect(found.verdict.checks.map((check) => check.state)).toEqual(['beyond', 'within']);
     expect(found.verdict.state).toBe('beyond');
   });
 });
@@ -215,7 +215,7 @@ describe('dual-z-sync, the numbers it must show', () => {
 
   it('a rule named as the tool has the half-width 0.5 mm', () => {
     const typed = situation(dualZ, { ...given, dh: '0.75' });
-    const entries = { ...typed.entries, dh: { text: '0.75', unit: 'mm', tool: 'rule' } };
+    const entries = { ...typed.entries, dh: { text: '+0.75', unit: 'mm', tool: 'rule' } };
     expect(evaluate(dualZ, { ...typed, entries }).outcomes).toEqual(run('0.75 ± 0.5').outcomes);
   });
 

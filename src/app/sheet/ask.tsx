@@ -1,6 +1,7 @@
 import { createMemo, createSignal, For, Show } from 'solid-js';
 import { systemFor } from '../../engine/system';
 import { nameOf, symbolOf, unitOf } from '../../engine/evaluate';
+import { signedText } from '../../engine/signs';
 import { parseQuantity } from '../../quantity/parse';
 import type { OnBench } from './bench';
 import { reversed, type Root } from './reverse';
@@ -63,7 +64,8 @@ function createAsking(on: OnBench) {
       if (symbol === undefined) return;
       const whole = on.calculator.inputs[symbol]?.measure.kind.whole === true;
       const digits = whole ? String(Math.round(Number(root.typed.replace(',', '.')))) : root.typed;
-      on.bench.change(symbol, { text: digits, unit: root.unit.id });
+      const spec = on.calculator.inputs[symbol];
+      on.bench.change(symbol, { text: spec ? signedText(spec, digits) : digits, unit: root.unit.id });
     },
   };
 }

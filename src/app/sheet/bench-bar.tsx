@@ -22,22 +22,15 @@ function settlingSentence(calc: Calculator, evaluation: Evaluation): string | un
 /** Always in view: the verdict, the one instruction, and the keys. */
 export function BenchBar(props: OnBench & { id: string; children: JSX.Element }) {
   const [unfolded, setUnfolded] = createSignal(false);
-  const shown = () => props.bench.shown();
   const now = () => props.bench.evaluation();
-  const state = () => shown().evaluation.verdict.state;
+  const state = () => now().verdict.state;
   // Trying every tool costs several evaluations: done in an idle moment, not at each keystroke.
-  const later = createDeferred(() => shown().evaluation, { timeoutMs: 250 });
+  const later = createDeferred(now, { timeoutMs: 250 });
   const settling = createMemo(() => settlingSentence(props.calculator, later()));
-  const headline = () => shown().evaluation.instruction?.sentence ?? shown().evaluation.cannot ?? '';
+  const headline = () => now().instruction?.sentence ?? now().cannot ?? '';
   return (
     <aside class="bench" aria-label={say.bar.title}>
-      <div
-        class="bench-body"
-        role="group"
-        aria-label={say.bar.verdict}
-        tabindex="0"
-        classList={{ stale: shown().stale }}
-      >
+      <div class="bench-body" role="group" aria-label={say.bar.verdict} tabindex="0">
         <div class="bench-line">
           <VerdictMark state={state()} />
           <div aria-live="polite">
@@ -53,11 +46,6 @@ export function BenchBar(props: OnBench & { id: string; children: JSX.Element })
           <Steps calculator={props.calculator} bench={props.bench} />
         </Show>
       </div>
-      <Show when={shown().stale}>
-        <p class="problem small">
-          {say.bar.lastGood} {now().cannot ?? say.bar.badEntry}
-        </p>
-      </Show>
       <div class="bench-keys">
         <button type="button" class="button" aria-expanded={unfolded()} onClick={() => setUnfolded(!unfolded())}>
           {unfolded() ? say.bar.fold : say.bar.steps}
@@ -69,7 +57,7 @@ export function BenchBar(props: OnBench & { id: string; children: JSX.Element })
 }
 
 function Steps(props: OnBench) {
-  const evaluation = () => props.bench.shown().evaluation;
+  const evaluation = () => props.bench.evaluation();
   return (
     <div>
       <Cautions calculator={props.calculator} />

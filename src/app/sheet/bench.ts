@@ -1,6 +1,7 @@
 import type { Calculator, InputSpec } from '../../engine/calculator';
 import type { Entry } from '../../engine/entry';
-import { toTypedMeasured } from '../../quantity/parse';
+import { onSide, sideOf, signedText, sizeOf, type Side } from '../../engine/signs';
+import { toTyped, toTypedMeasured } from '../../quantity/parse';
 import { unitById, type Unit } from '../../quantity/unit';
 import { AS_MARKED } from '../../reference/tools';
 import { createEntries, type Entered } from './entries';
@@ -33,6 +34,13 @@ export function createBench(calc: Calculator, around: Surroundings, start: Enter
       }
     );
   };
+  /** The side in force of a line with two pictures: the one picked, else that of the machine's or the typical value. */
+  const sideIn = (symbol: string): Side | undefined => {
+    const picked = sideOf(entryOf(symbol).text);
+    const state = evaluation().inputs[symbol];
+    if (picked || !state?.ok || state.value === 0 || entryOf(symbol).text.trim() !== '') return picked;
+    return state.value > 0 ? 'plus' : 'minus';
+  };
   /** Changes several lines at once, as one change. */
   const changeAll = (parts: Readonly<Record<string, Partial<Entry>>>): void => {
     const changed = Object.entries(parts).map(([symbol, part]) => [symbol, { ...entryOf(symbol), ...part }] as const);
@@ -50,6 +58,20 @@ export function createBench(calc: Calculator, around: Surroundings, start: Enter
       const spec = calc.inputs[symbol];
       return spec && (unitById(spec.measure.kind, entryOf(symbol).unit) ?? spec.measure.unit);
     },
+    sideIn,
+    /** Picks the side of a line with two pictures; the size stays. */
+    pickSide(symbol: string, side: Side): void {
+      const { text } = entryOf(symbol);
+      const state = evaluation().inputs[symbol];
+      const stands = text === '' && state?.ok === true && state.value !== 0;
+      const size = stands ? toTyped(Math.abs(state.value), state.unit, around.mark(), 8) : sizeOf(text);
+      changeAll({ [symbol]: { text: onSide(size, side) } });
+    },
+    /** Takes the size of a line with two pictures as typed; a sign before it picks the side. */
+    typeSize(symbol: string, typed: string): void {
+      const { text } = entryOf(symbol);
+      changeAll({ [symbol]: { text: onSide(sizeOf(typed), sideOf(typed) ?? sideOf(text)) } });
+    },
     /** Moves a line's value by so many divisions. */
     nudge(symbol: string, divisions: number): void {
       const spec = calc.inputs[symbol];
@@ -61,7 +83,7 @@ export function createBench(calc: Calculator, around: Surroundings, start: Enter
       const spec = calc.inputs[symbol];
       if (!spec) return;
       const unit = around.units()[spec.measure.kind.id] ?? spec.measure.unit;
-      const text = toTypedMeasured(taken.value, taken.halfWidth, unit, around.mark());
+      const text = signedText(spec, toTypedMeasured(taken.value, taken.halfWidth, unit, around.mark()));
       write({ [symbol]: { text, unit: unit.id, tool: '' } });
     },
   };

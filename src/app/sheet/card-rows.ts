@@ -2,7 +2,7 @@ import { applies, type Calculator } from '../../engine/calculator';
 import { inSentence, unitOf, type Evaluation, type Situation } from '../../engine/evaluate';
 import { printCitation } from '../../reference/citation';
 import { printKnown, printSymbol } from '../desk/print-result';
-import { printOrigin } from './print';
+import { printInput, printOrigin } from './print';
 import say from './words/en';
 
 /** A row of the card: what, its value as printed, and where that comes from; no origin for an option. */
@@ -42,8 +42,8 @@ function inputRows(calc: Calculator, evaluation: Evaluation, situation: Situatio
   return Object.entries(calc.inputs).flatMap(([symbol, spec]) => {
     const state = evaluation.inputs[symbol];
     if (!state?.ok || (spec.seldom && state.origin === 'typical')) return [];
-    const value = printSymbol(calc, evaluation, situation, symbol, false) ?? '';
-    return [{ label: spec.label, value, origin: printOrigin(state, situation.mark) }];
+    const value = printInput(calc, evaluation, situation, symbol) ?? '';
+    return [{ label: spec.label, value, origin: printOrigin(spec, state, situation.mark) }];
   });
 }
 

@@ -31,7 +31,7 @@ export function CheckCard(props: { sheet: Sheet }) {
 
 /** One card: cautions, the thing to do, the drawing, the steps, what it rests on. */
 function Card(props: { sheet: Sheet }) {
-  const evaluation = () => props.sheet.bench.shown().evaluation;
+  const evaluation = () => props.sheet.bench.evaluation();
   const situation = () => props.sheet.bench.situation();
   const ways = () => compareWays(props.sheet.calculator, evaluation(), situation());
   const rows = createMemo(() => cardRows(props.sheet.calculator, evaluation(), situation()));

@@ -1,6 +1,7 @@
 import { For } from 'solid-js';
 import type { Example } from '../../engine/calculator';
 import { nameOf, symbolOf } from '../../engine/evaluate';
+import { signedText } from '../../engine/signs';
 import { printCitation } from '../../reference/citation';
 import { formatNumber } from '../../quantity/format';
 import type { OnBench } from './bench';
@@ -18,14 +19,13 @@ export function Examples(props: OnBench) {
     Object.entries(example.expect).flatMap(([symbol, pair]) =>
       pair === undefined ? [] : [[symbol, pair[0]] as const],
     );
+  const entryOf = (symbol: string, text: string) => {
+    const spec = props.calculator.inputs[symbol];
+    return { text: spec ? signedText(spec, text) : text, unit: spec?.measure.unit.id ?? '', tool: '' };
+  };
   const load = (example: Example) =>
     props.bench.replace({
-      entries: Object.fromEntries(
-        given(example).map(([symbol, text]) => [
-          symbol,
-          { text, unit: props.calculator.inputs[symbol]?.measure.unit.id ?? '', tool: '' },
-        ]),
-      ),
+      entries: Object.fromEntries(given(example).map(([symbol, text]) => [symbol, entryOf(symbol, text)])),
       choices: { ...example.choices },
     });
   return (

@@ -1,7 +1,7 @@
 import { createMemo } from 'solid-js';
 import type { Calculator } from '../../engine/calculator';
 import type { KeptValue } from '../../engine/entry';
-import { evaluate, type Evaluation, type Situation } from '../../engine/evaluate';
+import { evaluate, type Situation } from '../../engine/evaluate';
 import type { DecimalMark } from '../../quantity/parse';
 import type { Unit } from '../../quantity/unit';
 import type { Entered } from './entries';
@@ -16,23 +16,6 @@ export interface Surroundings {
   /** Units to show, by kind, where they are not the input's own. */
   readonly units: () => Readonly<Record<string, Unit>>;
 }
-
-/** An evaluation to show, and whether it is the last good one from before the present mistake. */
-export interface Shown {
-  readonly evaluation: Evaluation;
-  readonly stale: boolean;
-}
-
-/** True when something entered is refused, or a formula left its domain: a mistake to mend, not a sheet half filled. */
-function hasMistake(evaluation: Evaluation): boolean {
-  return (
-    Object.values(evaluation.inputs).some((state) => !state.ok && !state.blank) ||
-    Object.values(evaluation.outcomes).some((outcome) => !outcome.ok && outcome.failure.kind === 'domain')
-  );
-}
-
-const sameOptions = (a: Evaluation, b: Evaluation): boolean =>
-  Object.keys(a.choices).every((name) => a.choices[name] === b.choices[name]);
 
 function situationOf(calc: Calculator, around: Surroundings, entered: Entered): Situation {
   const places = around.keptChoices();
@@ -51,17 +34,9 @@ function situationOf(calc: Calculator, around: Surroundings, entered: Entered): 
   };
 }
 
-/** Everything that follows from what is entered, and what of it is to be shown. */
+/** Everything that follows from what is entered. */
 export function createFollowing(calc: Calculator, around: Surroundings, entered: Entered) {
   const situation = createMemo(() => situationOf(calc, around, entered));
   const evaluation = createMemo(() => evaluate(calc, situation()));
-  const shown = createMemo<Shown>((before) => {
-    const now = evaluation();
-    if (!hasMistake(now)) return { evaluation: now, stale: false };
-    // Under other options the old verdict answers another question.
-    const had = before && !hasMistake(before.evaluation) && before.evaluation.verdict.state !== 'none';
-    const last = had && sameOptions(before.evaluation, now) ? before : undefined;
-    return { evaluation: last?.evaluation ?? now, stale: last !== undefined };
-  });
-  return { situation, evaluation, shown };
+  return { situation, evaluation };
 }

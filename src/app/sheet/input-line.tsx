@@ -1,12 +1,13 @@
 import { createMemo, Show } from 'solid-js';
 import type { PhoneInstrument } from '../../engine/calculator';
+import { picturesOf, sizeOf } from '../../engine/signs';
 import { symbolMathml } from '../../formula/mathml';
 import { QuantityField } from '../../ui/quantity-field';
 import { phones } from '../phone/phones';
 import type { OnBench } from './bench';
 import type { Lines } from './lines';
-import { printSymbol } from '../desk/print-result';
-import { printOrigin } from './print';
+import { printInput, printOrigin } from './print';
+import { SignKeys } from './signs/sign-keys';
 import { toolOptions } from './tool-options';
 import say from './words/en';
 
@@ -19,16 +20,16 @@ export function InputLine(props: OnBench & { symbol: string; lines: Lines; onPho
   const entry = createMemo(() => props.bench.entryOf(props.symbol), undefined, {
     equals: (a, b) => a.text === b.text && a.unit === b.unit && a.tool === b.tool,
   });
-  const print = createMemo(() =>
-    printSymbol(props.calculator, evaluation(), props.bench.situation(), props.symbol, false),
-  );
+  const print = createMemo(() => printInput(props.calculator, evaluation(), props.bench.situation(), props.symbol));
+  const pictures = createMemo(() => ((input) => input && picturesOf(input))(spec()));
   const problem = createMemo(() => props.lines.problem(props.symbol));
   const open = createMemo(() => props.lines.isOpen(props.symbol));
   const origin = createMemo(() => {
     const state = evaluation().inputs[props.symbol];
-    if (!state) return '';
-    const optional = !state.ok && state.blank && spec()?.optional === true;
-    return optional ? say.readings.optional : printOrigin(state, props.bench.situation().mark);
+    const input = spec();
+    if (!state || !input) return '';
+    const optional = !state.ok && state.blank && input.optional === true;
+    return optional ? say.readings.optional : printOrigin(input, state, props.bench.situation().mark);
   });
   return (
     <Show when={spec()}>
@@ -37,7 +38,7 @@ export function InputLine(props: OnBench & { symbol: string; lines: Lines; onPho
           symbol={symbolMathml(props.symbol)}
           label={input().label}
           hint={input().hint}
-          text={entry().text}
+          text={pictures() ? sizeOf(entry().text) : entry().text}
           unit={entry().unit}
           units={input().measure.kind.units.map((unit) => ({ id: unit.id, label: unit.label || '—' }))}
           tool={entry().tool}
@@ -46,16 +47,29 @@ export function InputLine(props: OnBench & { symbol: string; lines: Lines; onPho
           origin={origin()}
           placeholder={entry().text === '' ? (print() ?? '') : ''}
           problem={problem()}
-          signed={input().signed === true}
+          signed={input().signed !== undefined && !pictures()}
           phone={phoneWords(input().phone)}
           onPhone={() => props.onPhone()}
           open={open()}
           onToggle={() => props.lines.toggle(props.symbol)}
-          onText={(text) => props.bench.change(props.symbol, { text })}
+          onText={(text) =>
+            pictures() ? props.bench.typeSize(props.symbol, text) : props.bench.change(props.symbol, { text })
+          }
           onUnit={(unit) => props.bench.change(props.symbol, { unit })}
           onTool={(tool) => props.bench.change(props.symbol, { tool })}
           onNudge={(divisions) => props.bench.nudge(props.symbol, divisions)}
-        />
+        >
+          <Show when={pictures()}>
+            {(two) => (
+              <SignKeys
+                label={input().label}
+                pictures={two()}
+                side={props.bench.sideIn(props.symbol)}
+                onPick={(side) => props.bench.pickSide(props.symbol, side)}
+              />
+            )}
+          </Show>
+        </QuantityField>
       )}
     </Show>
   );

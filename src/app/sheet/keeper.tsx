@@ -23,7 +23,7 @@ export function Keeper(props: {
   const [kept, setKept] = createSignal<string>();
   const [saving, setSaving] = createSignal(false);
   const [refused, setRefused] = createSignal<string>();
-  const ready = () => props.sheet.bench.evaluation().verdict.state !== 'none' && !props.sheet.bench.shown().stale;
+  const ready = () => props.sheet.bench.evaluation().verdict.state !== 'none';
 
   const keep = async () => {
     const machine = props.sheet.machine();

@@ -1,6 +1,8 @@
-import type { Calculator } from '../../engine/calculator';
+import type { Calculator, InputSpec } from '../../engine/calculator';
 import { unitOf, type Evaluation, type Situation } from '../../engine/evaluate';
 import type { InputState } from '../../engine/entry';
+import { picturesOf } from '../../engine/signs';
+import engineWords from '../../engine/words/en';
 import { expanded } from '../../formula/outcome';
 import { formatValue } from '../../quantity/format';
 import { temperature } from '../../quantity/kinds';
@@ -8,6 +10,8 @@ import { toolById } from '../../reference/tools';
 import type { DecimalMark } from '../../quantity/parse';
 import { printSymbol } from '../desk/print-result';
 import say from './words/en';
+
+const { signs } = engineWords;
 
 /** A symbol's best value as it stands in a formula: temperatures in kelvin, which the formulas reckon in. */
 export function printPutIn(
@@ -23,6 +27,19 @@ export function printPutIn(
   return formatValue(value, result?.ok ? expanded(result) : 0, temperature.K.unit, { mark: situation.mark });
 }
 
+/** An input's value as its line shows it: where two pictures stand for the sign, its size, which the origin's words go with. */
+export function printInput(
+  calc: Calculator,
+  evaluation: Evaluation,
+  situation: Situation,
+  symbol: string,
+): string | undefined {
+  const state = evaluation.inputs[symbol];
+  const spec = calc.inputs[symbol];
+  if (!state?.ok || !spec || !picturesOf(spec)) return printSymbol(calc, evaluation, situation, symbol, false);
+  return formatValue(state.value, 0, state.unit, { mark: situation.mark, magnitude: true });
+}
+
 /** Best value of a symbol, SI. */
 export function valueOf(evaluation: Evaluation, symbol: string): number | undefined {
   const state = evaluation.inputs[symbol];
@@ -32,7 +49,7 @@ export function valueOf(evaluation: Evaluation, symbol: string): number | undefi
 }
 
 /** Where an input's value comes from and how sure it is: "caliper, ± 0.030 mm". */
-export function printOrigin(state: InputState, mark: DecimalMark): string {
+export function printOrigin(spec: InputSpec, state: InputState, mark: DecimalMark): string {
   if (!state.ok) return state.blank ? say.origin.blank : '';
   const half = state.half > 0 ? `± ${formatValue(state.half, state.half, { ...state.unit, offset: 0 }, { mark })}` : '';
   const kept = state.kept ? say.origin.machine : '';
@@ -42,6 +59,10 @@ export function printOrigin(state: InputState, mark: DecimalMark): string {
       : state.origin === 'nameplate'
         ? say.origin.marked
         : (toolById(state.tool)?.name ?? '');
-  const parts = [kept, source, half].filter((part) => part !== '');
-  return parts.length > 0 ? say.origin.parts(parts) : say.origin.entered;
+  const pictures = picturesOf(spec);
+  const side = pictures && state.value !== 0 ? signs[pictures[state.value > 0 ? 'plus' : 'minus']] : '';
+  const parts = [side, kept, source, half].filter((part) => part !== '');
+  return parts.length > (side === '' ? 0 : 1)
+    ? say.origin.parts(parts)
+    : say.origin.parts([...parts, say.origin.entered]);
 }

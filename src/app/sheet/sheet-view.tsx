@@ -75,7 +75,7 @@ function OpenCase(props: { sheet: Sheet; kept: Reading | undefined }) {
 function Folds(props: { sheet: Sheet }) {
   const wide = matchMedia('(min-width: 64rem)').matches;
   const ways = createMemo(() =>
-    compareWays(props.sheet.calculator, props.sheet.bench.shown().evaluation, props.sheet.bench.situation()),
+    compareWays(props.sheet.calculator, props.sheet.bench.evaluation(), props.sheet.bench.situation()),
   );
   return (
     <div>

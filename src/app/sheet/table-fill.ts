@@ -1,4 +1,5 @@
 import type { Entry } from '../../engine/entry';
+import { signedText } from '../../engine/signs';
 import { problemText } from '../../engine/tell';
 import { toTyped } from '../../quantity/parse';
 import { valueOf } from './print';
@@ -13,10 +14,11 @@ function changesFor(on: OnTable, cells: Cells, made: readonly Readonly<Record<st
   // As many lines as there were are the same places, set a little otherwise: readings stay. Other places have no readings yet.
   const isSame = cells.used() === made.length;
   cells.all().forEach((line, i) => {
-    for (const { symbol, column } of line) {
+    for (const { symbol, spec, column } of line) {
       const si = made[i]?.[column];
       const unit = on.bench.unitOf(symbol);
-      if (si !== undefined && unit) changes[symbol] = { text: toTyped(si, unit, mark, 8), unit: unit.id };
+      if (si !== undefined && unit)
+        changes[symbol] = { text: signedText(spec, toTyped(si, unit, mark, 8)), unit: unit.id };
       else if (!isSame && cells.textOf(symbol) !== '') changes[symbol] = { text: '' };
     }
   });

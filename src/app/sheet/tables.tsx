@@ -21,7 +21,7 @@ function columnsOf(on: OnTable, first: readonly Cell[]): readonly TableColumn[] 
     const cell = first.find(({ column }) => column === id);
     const unit = on.bench.entryOf(cell?.symbol ?? '').unit;
     const label = cell?.spec.measure.kind.units.find((one) => one.id === unit)?.label ?? '';
-    return { id, heading, unit: label, signed: cell?.spec.signed === true };
+    return { id, heading, unit: label, signed: cell?.spec.signed !== undefined };
   });
 }
 

@@ -89,14 +89,14 @@ function OneWorking(props: OnBench & { spec: FormulaSpec; later: Moment }) {
 /** Each limit in force as a gauge, with where the limit comes from. */
 export function Limits(props: OnBench) {
   return (
-    <For each={props.bench.shown().evaluation.verdict.checks.map((check) => check.limit)}>
+    <For each={props.bench.evaluation().verdict.checks.map((check) => check.limit)}>
       {(limit) => <OneLimit limit={limit} {...props} />}
     </For>
   );
 }
 
 function OneLimit(props: OnBench & { limit: LimitSpec }) {
-  const evaluation = () => props.bench.shown().evaluation;
+  const evaluation = () => props.bench.evaluation();
   const gauge = createMemo(() => {
     const situation = props.bench.situation();
     const unit = unitOf(props.calculator, evaluation(), props.limit.of, situation);

@@ -52,6 +52,9 @@ const en = {
     names.length === 0 ? glance : `${glance} · ${names[0]} assumed${names.length > 1 ? ` +${names.length - 1}` : ''}`,
   assuming: (sentence: string, assumed: readonly string[]) =>
     assumed.length === 0 ? sentence : `${sentence} Assumed, not measured: ${assumed.join(', ')}.`,
+  /** While entries cannot be used there is no order: the first with its reason, the others by name. */
+  unreadable: (name: string, reason: string, others: readonly string[]) =>
+    `No order while an entry cannot be used. ${name}: ${reason}${others.length > 0 ? ` Also: ${others.map(lower).join('; ')}.` : ''}`,
   nothingMeasured: (names: readonly string[]) =>
     `No verdict yet: nothing has been measured. Measure and enter: ${names.map(lower).join(', ')}.`,
   leastAboveMost: (least: string, low: string, most: string, high: string) =>
@@ -76,7 +79,7 @@ const en = {
     'wider-than-square': 'wider than 90°',
     'sharper-than-square': 'narrower than 90°',
   },
-  ofInput: (name: string, reason: string) => `${name}: ${reason}`,
+  pickSide: (plus: string, minus: string) => `Pick the picture that shows it: ${plus}, or ${minus}.`,
   notKnown: (name: string) => `${name} is not known.`,
   link: {
     putRight: (name: string, reason: string) => `Put this right first, then there is a link. ${name}: ${reason}`,

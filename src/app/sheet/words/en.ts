@@ -21,6 +21,7 @@ const en = {
     useAs: (label: string) => `Use as: ${label}`,
     clear: 'Clear the sheet',
   },
+  signs: { which: (label: string) => `Which way: ${label}` },
   putBack: 'Put my numbers back',
   origin: {
     blank: 'to be measured',
@@ -49,8 +50,6 @@ const en = {
     measureTypical: 'That is still a typical value: measure it on this machine.',
     settle: (tool: string) => `A ${tool} would settle it.`,
     noTool: 'No better tool on the list settles it alone: measure the others better too, or repeat the reading.',
-    lastGood: 'Last good verdict.',
-    badEntry: 'One entry cannot be used at the moment: see the marked line.',
     fold: 'Fold',
     steps: 'How, step by step',
     proof: 'Proof.',
