@@ -56,6 +56,13 @@ const corner = (top: number): Drawing => ({
   arrow: `M14 9H${top}M${top + (top > 14 ? -4 : 4)} 6L${top} 9L${top + (top > 14 ? -4 : 4)} 12`,
 });
 
+/** A rod with a dial at its middle and one near its end: the high points on one side, or on two. */
+const runOut = (second: number): Drawing => ({
+  ghost: 'M4 20H60',
+  ink: `${box(4, 15, 60, 25)}${circle(20, 8, 3)}${circle(46, second, 3)}`,
+  arrow: arrow(20, 24, 12) + arrow(46, second < 20 ? 24 : 16, second < 20 ? 12 : 28),
+});
+
 /** A caliper's jaws over two crests. */
 const jaws = (left: number, right: number): Drawing => ({
   ghost: 'M18 2V38M46 2V38',
@@ -73,6 +80,8 @@ export const drawings: Readonly<Record<SignPicture, Drawing>> = {
   'gap-at-front': { ghost: '', ink: `${plate(36, 20)}${blade(22, 20)}M24 36L40 20`, arrow: arrow(18, 35, 20) },
   'wider-than-square': corner(4),
   'sharper-than-square': corner(28),
+  'high-points-alike': runOut(8),
+  'high-points-opposite': runOut(32),
   'mass-by-drive': mass(16, DRIVE),
   'mass-away-from-drive': mass(48, DRIVE),
   'mass-left': mass(16, ''),
