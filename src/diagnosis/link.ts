@@ -7,7 +7,9 @@ import say from './words/en';
  * One `f` for each fact answered, one `e` for each entry of the log, in order; texts are escaped, and a full stop in a note is
  * none of the partings, as the note comes last. Times are milliseconds since 1970 in base 36.
  */
-const VERSION = 1;
+const VERSION = 2;
+/** Written where a newer entry is not in the log, so that an older Trammel still opens the link. */
+const OLDER = 1;
 
 const LONGEST = 24_000;
 const MOST_PARTS = 700;
@@ -35,6 +37,8 @@ function written(entry: Logged): string {
   switch (entry.kind) {
     case 'made safe':
       return `s.${end}`;
+    case 'not safe':
+      return `u.${entry.why === 'cannot' ? 'c' : 'w'}.${end}`;
     case 'answer':
       return `a.${entry.check}.${entry.answer}.${end}`;
     case 'skip':
@@ -50,7 +54,7 @@ function written(entry: Logged): string {
 export function encodeCase(letter: Letter): string {
   const { closed } = letter;
   return [
-    `v=${VERSION}`,
+    `v=${letter.log.some(({ kind }) => kind === 'not safe') ? VERSION : OLDER}`,
     `i=${letter.id}`,
     `s=${letter.symptom}`,
     `o=${time(letter.opened)}`,
@@ -93,7 +97,7 @@ const isId = (raw: string): boolean => /^[A-Za-z0-9][A-Za-z0-9-]{0,63}$/.test(ra
 
 function readEntry(raw: string): Logged | undefined {
   const [kind = '', ...rest] = raw.split('.');
-  const count = { s: 0, a: 2, k: 1, r: 2, m: 2 }[kind];
+  const count = { s: 0, u: 1, a: 2, k: 1, r: 2, m: 2 }[kind];
   if (count === undefined) return undefined;
   const [what = '', which = ''] = rest.slice(0, count);
   const at = readTime(rest[count] ?? '');
@@ -101,6 +105,10 @@ function readEntry(raw: string): Logged | undefined {
   if (at === undefined || note === undefined || (count > 0 && !isId(what))) return undefined;
   const said = { at, note };
   if (kind === 's') return { kind: 'made safe', ...said };
+  if (kind === 'u') {
+    const why: 'cannot' | 'will do' | undefined = what === 'c' ? 'cannot' : what === 'w' ? 'will do' : undefined;
+    return why && { kind: 'not safe', why, ...said };
+  }
   if (kind === 'k') return { kind: 'skip', check: what, ...said };
   if (kind === 'a') return isId(which) ? { kind: 'answer', check: what, answer: which, ...said } : undefined;
   if (kind === 'r') {

@@ -1,4 +1,5 @@
 import { believe } from './belief';
+import { canClear, dangersOf, hazardOf, holding, looksLeft, mayTake, safetySaid } from './dangers';
 import { causeOf, inspectionOf, inspectionsFor, rowOf, symptomOf } from './pick';
 import { inspectFirst, mendFirst, tellsOf, unsparing, type Left, type Plan } from './plan';
 import {
@@ -9,6 +10,7 @@ import {
   type Inspection,
   type InspectionId,
   type Course,
+  type Dangers,
   type Hazard,
   type Prospect,
   type Outlook,
@@ -23,73 +25,40 @@ export const HAND_OVER = 180;
 /** Below this share a suspicion is not worth a line. */
 const NEGLIGIBLE = 1e-6;
 
-/** A danger believed less than this does not hold up the powered inspections. */
-const REMOTE = 0.005;
-
 /** Runner-up within this share of the best one's search. */
 const CLOSE = 0.2;
 
 /** The hazard that must be made safe before anything else, or undefined. */
-export function unsafe(catalogue: Catalogue, course: Course): Hazard | undefined {
-  const { hazard } = symptomOf(catalogue, course.symptom);
-  return course.log.some(({ kind }) => kind === 'made safe') ? undefined : hazard;
-}
-
-/** A cold inspection that parts a danger from the rest by this much (difference of shares of one answer) settles it. */
-const TELLING = 0.5;
-
-/** An answer whose odds lie within this factor of even says too little to have looked. */
-const FLAT = 1.6;
-
-function telling(inspection: Inspection, cause: CauseId): number {
-  const row = rowOf(inspection, cause);
-  return Math.max(...Object.entries(row).map(([answer, p]) => Math.abs(p - (inspection.otherwise[answer] ?? 0))));
-}
-
-function saysSomething(inspection: Inspection, cause: CauseId, answer: string): boolean {
-  const odds = (rowOf(inspection, cause)[answer] ?? 0) / (inspection.otherwise[answer] ?? 1);
-  return odds > FLAT || odds < 1 / FLAT;
-}
-
-/** Whether a danger still waits for a look with the machine unplugged. */
-function waitsForCold(
-  all: readonly Inspection[],
-  answers: ReadonlyMap<InspectionId, string>,
-  danger: CauseId,
-): boolean {
-  const cold = all.filter((inspection) => !inspection.powered && telling(inspection, danger) >= TELLING);
-  const looked = cold.some((inspection) => {
-    const answer = answers.get(inspection.id);
-    return answer !== undefined && saysSomething(inspection, danger, answer);
-  });
-  return !looked && cold.some(({ id }) => !answers.has(id));
-}
+export const unsafe = (catalogue: Catalogue, course: Course): Hazard | undefined =>
+  safetySaid(course) === 'done' ? undefined : hazardOf(catalogue, course)?.hazard;
 
 /**
- * The inspections that may be taken now, and those withheld: with a hazard, powered inspections wait until every danger still
- * believed in has been looked at cold, by one that tells it, with an answer that says something. Skipping such an inspection
- * does not let a powered one pass it.
+ * The inspections that may be taken now, and those withheld: what heats, powers or moves waits until every danger that is still
+ * believed in was looked at unplugged, by an inspection that tells it, with an answer that says something. Skipping that inspection
+ * does not let anything pass it.
  * @throws RangeError for an id that the catalogue does not have
  */
 export function openInspections<C extends Catalogue>(
   catalogue: C,
   course: Course,
-  belief: Belief,
+): { readonly open: readonly C['inspections'][number][]; readonly withheld: readonly InspectionId[] } {
+  return openUnder(catalogue, course, dangersOf(catalogue, course));
+}
+
+function openUnder<C extends Catalogue>(
+  catalogue: C,
+  course: Course,
+  dangers: Dangers,
 ): { readonly open: readonly C['inspections'][number][]; readonly withheld: readonly InspectionId[] } {
   const all: readonly C['inspections'][number][] = inspectionsFor(catalogue, course.symptom);
-  const answers = new Map(
-    course.log.flatMap((entry) => (entry.kind === 'answer' ? [[entry.check, entry.answer] as const] : [])),
+  const past = new Set(
+    course.log.flatMap((entry) => (entry.kind === 'answer' || entry.kind === 'skip' ? [entry.check] : [])),
   );
-  const skipped = new Set(course.log.flatMap((entry) => (entry.kind === 'skip' ? [entry.check] : [])));
-  const holding =
-    symptomOf(catalogue, course.symptom).hazard !== undefined &&
-    belief.ranked
-      .filter((id) => causeOf(catalogue, id).danger && (belief.causes[id] ?? 0) > REMOTE)
-      .some((danger) => waitsForCold(all, answers, danger));
-  const willing = all.filter(({ id }) => !answers.has(id) && !skipped.has(id));
+  const willing = all.filter(({ id }) => !past.has(id));
+  const may = (check: InspectionId): boolean => mayTake(catalogue, dangers, { kind: 'check', check });
   return {
-    open: willing.filter((inspection) => !(holding && inspection.powered)),
-    withheld: willing.filter((inspection) => holding && inspection.powered).map(({ id }) => id),
+    open: willing.filter(({ id }) => may(id)),
+    withheld: willing.filter(({ id }) => !may(id)).map(({ id }) => id),
   };
 }
 
@@ -99,6 +68,12 @@ export function openMends(course: Course, belief: Belief): readonly CauseId[] {
   return belief.ranked.filter((id) => !tried.has(id) && (belief.causes[id] ?? 0) > NEGLIGIBLE);
 }
 
+/** Causes whose mend is still to be tried and may be taken now. */
+export function allowedMends(catalogue: Catalogue, course: Course, belief: Belief): readonly CauseId[] {
+  const dangers = dangersOf(catalogue, course);
+  return openMends(course, belief).filter((cause) => mayTake(catalogue, dangers, { kind: 'mend', cause }));
+}
+
 interface Laid {
   readonly plan: Plan;
   readonly left: Left;
@@ -106,9 +81,9 @@ interface Laid {
   readonly inspections: readonly Inspection[];
 }
 
-function lay(catalogue: Catalogue, course: Course, belief: Belief, worth: number | undefined): Laid {
+/** What is withheld counts in the plan as far as mends go: without them no look would be worth taking. */
+function lay(catalogue: Catalogue, course: Course, belief: Belief, open: readonly Inspection[], worth?: number): Laid {
   const causes = symptomOf(catalogue, course.symptom).causes.map(({ cause }) => cause);
-  const { open } = openInspections(catalogue, course, belief);
   const mends = openMends(course, belief);
   const hypotheses = [...causes, NONE];
   const laid = open.map((inspection) => ({
@@ -165,7 +140,9 @@ function partsOf(belief: Belief, outlooks: readonly Outlook[]): CauseId[] {
   return belief.ranked.filter((id) => moved(id) > most / 10).sort((a, b) => moved(b) - moved(a));
 }
 
-const settled = (step: Step, effort: number, belief: Belief): Proposal => ({
+const NO_DANGERS: Dangers = { unseen: [], found: [], unlisted: false };
+
+const settled = (step: Step, effort: number, belief: Belief, dangers = NO_DANGERS): Proposal => ({
   step,
   effort,
   expected: effort,
@@ -175,11 +152,46 @@ const settled = (step: Step, effort: number, belief: Belief): Proposal => ({
   parts: [],
   belief,
   withheld: [],
+  withheldMends: [],
+  dangers,
 });
+
+/** What is left to choose from, best first, and which of it comes first. */
+function ranked(catalogue: Catalogue, laid: Laid, dangers: Dangers): readonly Prospect[] {
+  const all = prospectsOf(laid);
+  if (!holding(dangers)) return all;
+  const over: Step = { kind: 'hand over', unplugged: true };
+  const may = all
+    .filter(({ step }) => mayTake(catalogue, dangers, step))
+    .map((one) => (one.step.kind === 'hand over' ? { ...one, step: over } : one));
+  const first = (chosen: (one: Prospect) => boolean): readonly Prospect[] => {
+    const best = may.find(chosen);
+    return best ? [best, ...may.filter((one) => one !== best)] : may;
+  };
+  if (!canClear(dangers, laid.inspections)) return first(({ step }) => step.kind === 'hand over');
+  const [best] = all;
+  // What would be best waits for a look at a danger: the look comes first, not the best of what happens to need no power.
+  const looks = looksLeft(dangers, laid.inspections);
+  if (best && mayTake(catalogue, dangers, best.step)) return may;
+  return looks.size > 0
+    ? first(({ step }) => step.kind === 'check' && looks.has(step.check))
+    : first(({ step }) => step.kind === 'mend' && dangers.found.includes(step.cause));
+}
+
+/** A case that is not safe yet: nothing but making it so, or handing it over where that cannot be done. */
+function notSafe(catalogue: Catalogue, course: Course, belief: Belief): Proposal | undefined {
+  const said = safetySaid(course);
+  const hazard = said === 'done' ? undefined : hazardOf(catalogue, course);
+  if (!hazard && said !== 'cannot') return undefined;
+  const dangers = dangersOf(catalogue, course);
+  if (said === 'cannot') return settled({ kind: 'hand over', unplugged: true }, HAND_OVER, belief, dangers);
+  return hazard && settled({ kind: 'make safe', ...hazard }, 1, belief, dangers);
+}
 
 /**
  * The next step by least expected effort to the end of the case (inspections, mends tried in vain, the mend that cures), looking
- * one step ahead and taking the rest as looking at one cause after the other. All other steps come with theirs.
+ * one step ahead and taking the rest as looking at one cause after the other. All other steps come with theirs. Nothing that heats,
+ * powers or moves is among them while a danger is not cleared.
  * @param worth what an hour of the person is worth, in the money that costs are in
  * @throws RangeError for an id that the catalogue does not have
  */
@@ -187,16 +199,22 @@ export function propose(catalogue: Catalogue, course: Course, { worth }: { reado
   const belief = believe(catalogue, course);
   const cure = course.log.find((entry) => entry.kind === 'mended' && entry.cured);
   if (cure?.kind === 'mended') return settled({ kind: 'closed', cause: cure.cause }, 0, belief);
-  const hazard = unsafe(catalogue, course);
-  if (hazard) return settled({ kind: 'make safe', hazard }, 1, belief);
-  const laid = lay(catalogue, course, belief, worth);
-  const [best, ...others] = prospectsOf(laid);
+  const stop = notSafe(catalogue, course, belief);
+  if (stop) return stop;
+  const dangers = dangersOf(catalogue, course);
+  const { open, withheld } = openUnder(catalogue, course, dangers);
+  const laid = lay(catalogue, course, belief, open, worth);
+  const [best, ...others] = ranked(catalogue, laid, dangers);
   if (!best) return settled({ kind: 'hand over' }, HAND_OVER, belief);
   const spared = unsparing(laid.plan, laid.left);
   const next = others[0];
-  const close = next && next.expected - spared < (1 + CLOSE) * (best.expected - spared) ? next : undefined;
+  // Where a look at a danger comes first, what is quicker is not as good.
+  const near = next && next.expected >= best.expected;
+  const close = near && next.expected - spared < (1 + CLOSE) * (best.expected - spared) ? next : undefined;
   const outlooks = best.step.kind === 'check' ? outlooksOf(catalogue, course, belief, best.step.check) : [];
   const parts = best.step.kind === 'mend' ? [best.step.cause] : partsOf(belief, outlooks);
-  const { withheld } = openInspections(catalogue, course, belief);
-  return { ...best, others, close, outlooks, parts, belief, withheld };
+  const withheldMends = openMends(course, belief).filter(
+    (cause) => !mayTake(catalogue, dangers, { kind: 'mend', cause }),
+  );
+  return { ...best, others, close, outlooks, parts, belief, withheld, withheldMends, dangers };
 }

@@ -10,6 +10,7 @@ export type Standing = 'same' | 'theirs goes on' | 'ours goes on' | 'apart';
 export function sameEntry(a: Logged, b: Logged): boolean {
   if (a.at !== b.at) return false;
   if (a.kind === 'made safe') return b.kind === 'made safe';
+  if (a.kind === 'not safe') return b.kind === 'not safe' && a.why === b.why;
   if (a.kind === 'answer') return b.kind === 'answer' && a.check === b.check && a.answer === b.answer;
   if (a.kind === 'skip') return b.kind === 'skip' && a.check === b.check;
   if (a.kind === 'ruled out') return b.kind === 'ruled out' && a.cause === b.cause && a.sure === b.sure;

@@ -4,6 +4,8 @@
  *   catalogue/index.ts  catalogue: WordedCatalogue                  all it knows, with words; its numbers are common practice
  *   belief.ts   believe(catalogue, course): Belief                  what is suspected after all that is in the course
  *   order.ts    propose(catalogue, course, { worth }?): Proposal    the next step, why, and all others with their expected effort
+ *   dangers.ts  dangersOf(catalogue, course), mayTake(...)          what may burn or shock and was not cleared; what it holds back
+ *   danger.ts   dangerIn(text)                                      words of danger in what an owner writes, and what to do first
  *   worth.ts    weigh(cause, worth)                                 repair and replacement side by side at an hourly worth
  *   pick.ts     inspectionsFor, factsFor(catalogue, symptom)        what a case of this symptom can ask
  *
@@ -24,6 +26,12 @@ export const NONE = 'none';
 /** A fire or a shock may come of it: the case starts with switching off and unplugging. */
 export type Hazard = 'heat' | 'shock';
 
+/**
+ * What is done first where words tell of a danger: `fire` get out, `held` do not touch whom the current holds, `breaker` never at the
+ * plug, `unplug` all else.
+ */
+export type FirstAct = 'fire' | 'held' | 'breaker' | 'unplug';
+
 /** One cause of a symptom and its share among all cases of it, before anything is known (common practice). */
 export interface Suspect {
   readonly cause: CauseId;
@@ -33,6 +41,8 @@ export interface Suspect {
 export interface Symptom {
   readonly id: SymptomId;
   readonly hazard?: Hazard;
+  /** With a hazard, what is done first where the words of the complaint ask for nothing else; unplugging where it is left out. */
+  readonly first?: FirstAct;
   /** Shares; together with `none` they make one. */
   readonly causes: readonly Suspect[];
   /** Share of faults that are not listed. */
@@ -51,6 +61,10 @@ export interface Remedy {
   readonly minutes: number;
   /** Price of parts and material, in whatever money the person reckons in; a rough typical, to be edited. */
   readonly cost: number;
+  /** A step of it heats, powers or moves the machine. */
+  readonly powered: boolean;
+  /** Trying whether it cured heats, powers or moves the machine: a trial print does. */
+  readonly trialPowered: boolean;
 }
 
 export interface Mend extends Remedy {
@@ -63,8 +77,10 @@ export interface Mend extends Remedy {
 export interface Cause {
   readonly id: CauseId;
   readonly raisedBy: readonly Raising[];
-  /** May start a fire or give a shock: no powered inspection before it was looked at unplugged. */
+  /** May start a fire or give a shock: nothing that heats, powers or moves before it was looked at unplugged, or replaced. */
   readonly danger?: boolean;
+  /** On the mains side: only a qualified person clears or mends it. */
+  readonly qualified?: boolean;
   readonly mend: Mend;
   /** A new part in place of the mend. */
   readonly replace?: Remedy;
@@ -98,8 +114,10 @@ export interface Inspection {
   readonly minutes: number;
   /** By their ids. */
   readonly tools: readonly string[];
-  /** Needs the machine switched on. */
+  /** Heats, powers or moves the machine. */
   readonly powered: boolean;
+  /** Done by a qualified person. */
+  readonly qualified?: boolean;
   readonly answers: readonly Answer[];
   /** How the answers fall where this is the cause. */
   readonly given: Readonly<Record<CauseId, Likelihoods>>;
@@ -117,6 +135,8 @@ export interface Catalogue {
 export type Entry =
   /** Switched off and unplugged: first in a hazard's case, and nothing else is proposed before it. */
   | { readonly kind: 'made safe' }
+  /** It is not safe: someone will see to it, or it cannot be done. The last word on it counts. */
+  | { readonly kind: 'not safe'; readonly why: 'will do' | 'cannot' }
   | { readonly kind: 'answer'; readonly check: InspectionId; readonly answer: AnswerId }
   /** Not to be proposed; says nothing about the fault. Taking the entry out brings it back. */
   | { readonly kind: 'skip'; readonly check: InspectionId }
@@ -130,6 +150,8 @@ export interface Course {
   /** Facts answered; those left open are not in it. */
   readonly facts: Readonly<Record<FactId, boolean>>;
   readonly log: readonly Entry[];
+  /** In the owner's words: words of danger in it make a hazard of any symptom. */
+  readonly complaint?: string;
 }
 
 export interface Belief {
@@ -141,11 +163,14 @@ export interface Belief {
 }
 
 export type Step =
-  | { readonly kind: 'make safe'; readonly hazard: Hazard }
+  | { readonly kind: 'make safe'; readonly hazard: Hazard; readonly first: FirstAct }
   | { readonly kind: 'check'; readonly check: InspectionId }
   | { readonly kind: 'mend'; readonly cause: CauseId }
-  /** Nothing listed is worth trying: ask someone, with what was found so far. */
-  | { readonly kind: 'hand over' }
+  /**
+   * Nothing listed is worth trying: ask someone, with what was found so far. `unplugged` where a danger is not cleared: it stays
+   * unplugged, and the someone is a qualified person.
+   */
+  | { readonly kind: 'hand over'; readonly unplugged?: true }
   /** A mend has cured: the proof is what is left. */
   | { readonly kind: 'closed'; readonly cause: CauseId };
 
@@ -176,6 +201,20 @@ export interface Proposal extends Prospect {
   /** Causes that the step tells from the rest: those whose share some answer moves most, the most moved first. */
   readonly parts: readonly CauseId[];
   readonly belief: Belief;
-  /** With a hazard: powered inspections that wait until every danger has been looked at unplugged. */
+  /** Inspections that heat, power or move, and wait until every danger was looked at unplugged, or replaced. */
   readonly withheld: readonly InspectionId[];
+  /** Mends that wait for the same, since they or their trial need power. */
+  readonly withheldMends: readonly CauseId[];
+  /** The dangers that they wait for. */
+  readonly dangers: Dangers;
+}
+
+/** Causes marked dangerous that nothing has cleared. */
+export interface Dangers {
+  /** Believed above one in a hundred, and neither looked at unplugged with an answer that says something, nor replaced. */
+  readonly unseen: readonly CauseId[];
+  /** Looked at, and seen: to be mended before anything else heats, powers or moves. */
+  readonly found: readonly CauseId[];
+  /** The complaint tells of a danger that the symptom has no cause for. */
+  readonly unlisted: boolean;
 }

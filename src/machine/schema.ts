@@ -76,6 +76,7 @@ const caseEntry = v.variant(
   'kind',
   [
     v.object({ kind: v.literal('made safe'), ...said }),
+    v.object({ kind: v.literal('not safe'), why: part.oneOf('will do', 'cannot'), ...said }),
     v.object({ kind: v.literal('answer'), check: part.ownId, answer: part.ownId, reading: readingOf, ...said }),
     v.object({ kind: v.literal('skip'), check: part.ownId, ...said }),
     v.object({ kind: v.literal('ruled out'), cause: part.ownId, sure: part.oneOf('certain', 'fairly'), ...said }),

@@ -1,5 +1,5 @@
 import { believe } from '../../src/diagnosis/belief';
-import { HAND_OVER, openInspections, openMends, propose, unsafe } from '../../src/diagnosis/order';
+import { HAND_OVER, allowedMends, openInspections, propose, unsafe } from '../../src/diagnosis/order';
 import { causeOf, inspectionOf, rowOf, symptomOf } from '../../src/diagnosis/pick';
 import {
   NONE,
@@ -79,7 +79,9 @@ function run(catalogue: Catalogue, world: World, order: Order): Ended {
   let search: number | undefined;
   for (;;) {
     const hazard = unsafe(catalogue, course);
-    const step: Step = hazard ? { kind: 'make safe', hazard } : order(catalogue, course, believe(catalogue, course));
+    const step: Step = hazard
+      ? { kind: 'make safe', hazard, first: 'unplug' }
+      : order(catalogue, course, believe(catalogue, course));
     const cost = effortOfStep(catalogue, step);
     const entry = entryFor(world, step);
     if (step.kind === 'mend' && step.cause === world.truth) search ??= effort;
@@ -123,7 +125,7 @@ export const ours: Order = (catalogue, course) => propose(catalogue, course).ste
 export const mendsOnly: Order = (catalogue, course, belief) => {
   const gain = (id: CauseId): number => (belief.causes[id] ?? 0) * causeOf(catalogue, id).mend.works;
   const ratio = (id: CauseId): number => gain(id) / effortOf(causeOf(catalogue, id).mend);
-  const [best] = [...openMends(course, belief)].sort((a, b) => ratio(b) - ratio(a));
+  const [best] = [...allowedMends(catalogue, course, belief)].sort((a, b) => ratio(b) - ratio(a));
   return best !== undefined && ratio(best) > 1 / HAND_OVER ? { kind: 'mend', cause: best } : { kind: 'hand over' };
 };
 
@@ -142,10 +144,10 @@ type Next = (
 export const byRule =
   (next: Next, sure: number): Order =>
   (catalogue, course, belief) => {
-    const mends = openMends(course, belief);
+    const mends = allowedMends(catalogue, course, belief);
     const [top] = mends;
     if (top !== undefined && (belief.causes[top] ?? 0) >= sure) return { kind: 'mend', cause: top };
-    const { open } = openInspections(catalogue, course, belief);
+    const { open } = openInspections(catalogue, course);
     const worth = open.filter(({ given }) => mends.some((id) => given[id] && (belief.causes[id] ?? 0) > 0.01));
     const check = next(worth, belief, catalogue, course);
     return check ? { kind: 'check', check: check.id } : mendsOnly(catalogue, course, belief);

@@ -7,6 +7,7 @@ interface SmallCause {
   readonly works?: number;
   readonly raisedBy?: Cause['raisedBy'];
   readonly danger?: boolean;
+  readonly trialPowered?: boolean;
 }
 
 type SmallCheck = Pick<Inspection, 'given' | 'otherwise'> & { readonly minutes: number; readonly powered?: boolean };
@@ -27,12 +28,14 @@ export function smallCatalogue(
         none,
       },
     ],
-    causes: Object.entries(causes).map(([id, { minutes, works = 1, raisedBy = [], danger = false }]) => ({
-      id,
-      raisedBy,
-      danger,
-      mend: { minutes, cost: 0, works },
-    })),
+    causes: Object.entries(causes).map(
+      ([id, { minutes, works = 1, raisedBy = [], danger = false, trialPowered = true }]) => ({
+        id,
+        raisedBy,
+        danger,
+        mend: { minutes, cost: 0, works, powered: false, trialPowered },
+      }),
+    ),
     facts: facts.map((id) => ({ id, lasting: false })),
     inspections: Object.entries(checks).map(([id, { minutes, given, otherwise, powered = false }]) => ({
       id,

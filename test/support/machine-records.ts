@@ -153,6 +153,11 @@ const repairCase: fc.Arbitrary<Case> = fc.record({
   log: fc.array(
     fc.oneof(
       fc.record({ kind: fc.constant('made safe' as const), ...said }),
+      fc.record({
+        kind: fc.constant('not safe' as const),
+        why: fc.constantFrom('will do' as const, 'cannot' as const),
+        ...said,
+      }),
       fc
         .tuple(fc.record({ kind: fc.constant('answer' as const), check: ownId, answer: ownId, ...said }), rests)
         .map(([base, reading]) => withReading(base, reading)),

@@ -34,6 +34,7 @@ const words = fc.string({ unit: 'grapheme', maxLength: 60 });
 const id = fc.stringMatching(/^[a-z][a-z0-9-]{0,20}$/).filter((one) => !(one in Object.prototype));
 const entry: fc.Arbitrary<Entry> = fc.oneof(
   fc.constant({ kind: 'made safe' as const }),
+  fc.record({ kind: fc.constant('not safe' as const), why: fc.constantFrom('will do' as const, 'cannot' as const) }),
   fc.record({ kind: fc.constant('answer' as const), check: id, answer: id }),
   fc.record({ kind: fc.constant('skip' as const), check: id }),
   fc.record({
@@ -105,7 +106,7 @@ describe('a case as a link', () => {
   });
 
   it('tells a newer form from a garbled one', () => {
-    const read = decodeCase(encodeCase(letter).replace('v=1', 'v=2'));
+    const read = decodeCase(encodeCase(letter).replace('v=1', 'v=3'));
     expect(read.ok ? '' : read.reason).toBe(say.link.newer);
   });
 

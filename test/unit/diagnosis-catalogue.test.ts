@@ -196,3 +196,44 @@ describe('the catalogue', () => {
     }
   });
 });
+
+describe('dangers', () => {
+  const dangerous = causes.filter(({ danger }) => danger);
+
+  it('are named by every complaint that starts with unplugging', () => {
+    for (const { id, hazard, causes: suspects } of symptoms) {
+      if (hazard === undefined) continue;
+      expect(suspects.filter(({ cause }) => causeOf(catalogue, cause).danger).length, id).toBeGreaterThan(0);
+    }
+  });
+
+  it('of the mains side are cleared by a qualified person’s test, and mended by nobody else', () => {
+    const mains = causes.filter(({ qualified }) => qualified);
+    expect(mains.map(({ id }) => id).sort()).toEqual(['earth-missing', 'insulation-damaged', 'relay-closed']);
+    for (const { id, danger, mend } of mains) {
+      expect(danger, id).toBe(true);
+      expect(
+        inspections.some((check) => check.qualified && telling(check, id) >= 0.5),
+        id,
+      ).toBe(true);
+      expect(mend.steps.join(' '), id).toMatch(/qualified person/);
+    }
+    for (const { id, given, tools, how } of inspections) {
+      if (!mains.some((cause) => given[cause.id])) continue;
+      // Nobody is told to put a meter to it.
+      expect(tools, id).toEqual([]);
+      expect(how.join(' '), id).not.toMatch(/\bmeter|\bohms|\bvolts/i);
+    }
+  });
+
+  it('say of each mend whether it or its trial needs power', () => {
+    const heats =
+      /\b(heating|heat the|heat;|heat,|warm the|hot as|at temperature|run the|print (?:the|one|two|again|10)|feed \d|watch (?:a|five)|tram the bed|set the gap)/i;
+    for (const { id, mend, replace } of causes) {
+      for (const way of replace ? [mend, replace] : [mend]) {
+        if (heats.test(way.steps.join('\n'))) expect(way.powered || way.trialPowered, id).toBe(true);
+      }
+    }
+    for (const { id, mend } of dangerous) expect(mend.trialPowered, id).toBe(true);
+  });
+});

@@ -214,3 +214,74 @@ describe('repair or replace', () => {
     expect(weigh(causeOf(catalogue, 'filament-damp'), 300).cheaper).toBe('replace');
   });
 });
+
+describe('what heats, powers or moves', () => {
+  const safe: Entry = { kind: 'made safe' };
+  const powers = (proposal: Proposal): string[] =>
+    everything(proposal).flatMap(({ step }) =>
+      step.kind === 'mend'
+        ? [step.cause]
+        : step.kind === 'check' && inspectionOf(catalogue, step.check).powered
+          ? [step.check]
+          : [],
+    );
+  const far = (log: readonly Entry[], rest: Partial<Course> = {}): Proposal =>
+    propose(catalogue, { ...course('far-too-hot', [safe, ...log]), ...rest });
+  const tug = answer('sensor-tug', 'yes');
+
+  it('is withheld, mends with their trial too, while another danger waits; then the mend of what was found comes', () => {
+    const waiting = far([tug]);
+    expect(powers(waiting)).toEqual([]);
+    expect(waiting.dangers.found).toEqual(['sensor-fallen']);
+    expect(waiting.dangers.unseen).toContain('switch-shorted');
+    expect(waiting.withheldMends).toContain('sensor-fallen');
+    expect(waiting.step.kind).toBe('check');
+    const cold = [answer('switch-ohms', 'no'), answer('sensor-ohms', 'within'), answer('heater-ohms', 'within')];
+    const looked = far([tug, ...cold]);
+    expect(looked.step).toEqual({ kind: 'mend', cause: 'sensor-fallen' });
+    expect(powers(looked)).toEqual(['sensor-fallen']);
+    // Mended in vain: the way to what needs power is open.
+    const mended = far([
+      tug,
+      ...cold,
+      { kind: 'mended', cause: 'sensor-fallen', cured: false },
+      answer('mains-test', 'sound'),
+    ]);
+    expect(powers(mended).length).toBeGreaterThan(0);
+  });
+
+  it('comes to a qualified person where a look cannot be had: it stays unplugged', () => {
+    for (const given of [{ kind: 'skip', check: 'switch-ohms' } as const, answer('switch-ohms', 'unsure')]) {
+      const stuck = far([given]);
+      expect(stuck.step).toEqual({ kind: 'hand over', unplugged: true });
+      expect(powers(stuck)).toEqual([]);
+    }
+  });
+
+  it('is not freed by a person’s word that it is not this one', () => {
+    const log = ['sensor-fallen', 'switch-shorted', 'sensor-contact', 'heater-strong', 'relay-closed'].map(
+      (cause): Entry => ({ kind: 'ruled out', cause, sure: 'certain' }),
+    );
+    expect(powers(far(log))).toEqual([]);
+  });
+
+  it('waits in a shock’s case for a qualified person’s test, not for a look from outside', () => {
+    const shocked = (log: readonly Entry[]): Proposal =>
+      propose(catalogue, course('comes-and-goes', [safe, ...log], { 'shock-felt': true, 'mains-inside': true }));
+    expect(powers(shocked([answer('mains-look', 'sound')]))).toEqual([]);
+    expect(powers(shocked([{ kind: 'skip', check: 'mains-test' }, answer('mains-look', 'sound')]))).toEqual([]);
+    expect(powers(shocked([answer('mains-test', 'sound')])).length).toBeGreaterThan(0);
+  });
+
+  it('waits for good where it could not be switched off, and for now where someone will', () => {
+    const told = (why: 'will do' | 'cannot'): Proposal =>
+      propose(catalogue, course('far-too-hot', [{ kind: 'not safe', why }]));
+    expect(told('cannot').step).toEqual({ kind: 'hand over', unplugged: true });
+    expect(told('cannot').others).toEqual([]);
+    expect(told('will do').step.kind).toBe('make safe');
+    const after = propose(catalogue, course('far-too-hot', [{ kind: 'not safe', why: 'cannot' }, safe]));
+    expect(after.step.kind).toBe('check');
+    const taken = propose(catalogue, course('far-too-hot', [safe, { kind: 'not safe', why: 'cannot' }]));
+    expect(taken.step.kind).toBe('hand over');
+  });
+});

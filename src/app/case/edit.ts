@@ -10,7 +10,10 @@ export type NewEntry = Entry & {
   readonly reading?: { readonly at: string; readonly id: string };
 };
 
-const stamped = (entry: NewEntry, at: string): CaseEntry => ({ ...entry, at, note: entry.note ?? '' });
+function stamped({ reading, ...entry }: NewEntry, at: string): CaseEntry {
+  const said = { at, note: entry.note ?? '' };
+  return entry.kind === 'answer' && reading ? { ...entry, ...said, reading } : { ...entry, ...said };
+}
 
 /** With one entry more. @param at ISO 8601 */
 export const withEntry =

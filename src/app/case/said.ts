@@ -99,6 +99,8 @@ export function entryWords(
   switch (entry.kind) {
     case 'made safe':
       return { what: say.log.safe, said: say.log.confirmed, note };
+    case 'not safe':
+      return { what: say.log.safe, said: entry.why === 'cannot' ? say.log.cannot : say.log.willDo, note };
     case 'answer': {
       const check = inspectionOf(catalogue, entry.check);
       return {

@@ -1,6 +1,5 @@
 import { catalogue, type WordedInspection } from '../../diagnosis/catalogue';
 import { openInspections, propose, unsafe } from '../../diagnosis/order';
-import { believe } from '../../diagnosis/belief';
 import { inspectionOf, unreadable } from '../../diagnosis/pick';
 import type { Case } from '../../machine/schema';
 import { worth } from './worth';
@@ -27,7 +26,7 @@ export interface Waiting {
 function waitsFor(one: Case, calculator: string): WordedInspection | undefined {
   if (one.closed !== null || unreadable(catalogue, one) !== undefined || unsafe(catalogue, one)) return undefined;
   if (one.log.some((entry) => entry.kind === 'mended' && entry.cured)) return undefined;
-  const { open } = openInspections(catalogue, one, believe(catalogue, one));
+  const { open } = openInspections(catalogue, one);
   const mine = open.filter((check) => check.calculator === calculator);
   if (mine.length === 0) return undefined;
   if (expected?.case === one.id && expected.machine === one.machine) {

@@ -13,6 +13,7 @@ export const facts = [
   lasting('grooved-wheels'),
   lasting('tube-feed'),
   lasting('printed-holes'),
+  lasting('mains-inside'),
   lately('just-moved'),
   lately('new-build'),
   lately('worked-on'),
@@ -35,4 +36,5 @@ export const facts = [
   lately('open-window'),
   lately('warm-cupboard'),
   lately('overtightened'),
+  lately('shock-felt'),
 ];

@@ -1,4 +1,7 @@
-import { measured, seen } from './make';
+import { measured, seen, sorted } from './make';
+
+const LOOKED = [{ id: 'earth' }, { id: 'insulation' }, { id: 'none' }, { id: 'sound' }, { id: 'unsure' }] as const;
+const TESTED = [{ id: 'earth' }, { id: 'insulation' }, { id: 'relay' }, { id: 'sound' }, { id: 'unsure' }] as const;
 
 export const heatInspections = [
   seen('feel', 'sensor-tug', {
@@ -88,5 +91,24 @@ export const heatInspections = [
     powered: true,
     tells: { 'wires-disturb': 0.87, 'cable-broken': 0.3, 'supply-weak': 0.35 },
     falsely: 0.07,
+  }),
+  sorted('look', 'mains-look', LOOKED, {
+    minutes: 3,
+    given: {
+      'earth-missing': { earth: 72, insulation: 3, none: 1, sound: 17, unsure: 7 },
+      'insulation-damaged': { earth: 3, insulation: 76, none: 1, sound: 13, unsure: 7 },
+      'relay-closed': { earth: 3, insulation: 3, none: 1, sound: 86, unsure: 7 },
+    },
+    otherwise: { earth: 3, insulation: 3, none: 30, sound: 57, unsure: 7 },
+  }),
+  sorted('do', 'mains-test', TESTED, {
+    minutes: 60,
+    qualified: true,
+    given: {
+      'earth-missing': { earth: 90, insulation: 1, relay: 1, sound: 3, unsure: 5 },
+      'insulation-damaged': { earth: 1, insulation: 90, relay: 1, sound: 3, unsure: 5 },
+      'relay-closed': { earth: 1, insulation: 1, relay: 90, sound: 3, unsure: 5 },
+    },
+    otherwise: { earth: 2, insulation: 2, relay: 2, sound: 89, unsure: 5 },
   }),
 ];

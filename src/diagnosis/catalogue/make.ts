@@ -31,11 +31,17 @@ export const shares = (priors: Readonly<Record<CauseId, number>>): readonly Susp
 
 export const up = (fact: string, factor: number, otherwise = 1): Raising => ({ fact, factor, otherwise });
 
-export function mend({ cost = 0, works = 0.9, ...rest }: Pick<Mend, 'minutes'> & Partial<Mend>): Mend {
-  return { cost, works, ...rest };
+/** Whether its steps need power is said of each; its trial does unless it is said not to: a trial print heats and moves. */
+export function mend({
+  cost = 0,
+  works = 0.9,
+  trialPowered = true,
+  ...rest
+}: Pick<Mend, 'minutes' | 'powered'> & Partial<Mend>): Mend {
+  return { cost, works, trialPowered, ...rest };
 }
 
-interface Faulty<Replace extends Remedy | undefined> extends Partial<Pick<Cause, 'danger' | 'raisedBy'>> {
+interface Faulty<Replace extends Remedy | undefined> extends Partial<Pick<Cause, 'danger' | 'qualified' | 'raisedBy'>> {
   readonly mend: Mend;
   readonly replace?: Replace;
 }
@@ -63,6 +69,7 @@ interface Asked {
   readonly minutes: number;
   readonly tools?: readonly Tool[];
   readonly powered?: boolean;
+  readonly qualified?: boolean;
 }
 
 interface Told extends Asked {
@@ -72,7 +79,12 @@ interface Told extends Asked {
   readonly falsely: number;
 }
 
-const basics = ({ minutes, tools = [], powered = false }: Asked): Required<Asked> => ({ minutes, tools, powered });
+const basics = ({ minutes, tools = [], powered = false, qualified = false }: Asked): Required<Asked> => ({
+  minutes,
+  tools,
+  powered,
+  qualified,
+});
 
 function rows<T>(tells: Readonly<Record<CauseId, T>>, row: (told: T) => Likelihoods): Inspection['given'] {
   return Object.fromEntries(Object.entries(tells).map(([id, told]) => [id, row(told)]));

@@ -1,5 +1,8 @@
+import danger from './en/danger';
+
 /** Words of the diagnosis itself; those of its catalogue stand in catalogue/words. */
 const en = {
+  danger,
   /** Why a stored or received case cannot be read. */
   unlisted: {
     symptom: (id: string) => `The catalogue has no symptom “${id}”.`,

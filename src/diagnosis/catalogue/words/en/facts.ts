@@ -8,6 +8,7 @@ export const facts: FactsWords<typeof listed> = {
   'grooved-wheels': { question: 'Do carriage and gantry run on grooved wheels?' },
   'tube-feed': { question: 'Is the feeder apart from the hot end, with a tube between?' },
   'printed-holes': { question: 'Is the hole in plastic?' },
+  'mains-inside': { question: 'Does a mains lead go into the machine itself, and not to a supply that stands apart?' },
   'just-moved': { question: 'Was the machine carried or shipped since it last worked well?' },
   'new-build': { question: 'Was it put together in the last few weeks?' },
   'worked-on': { question: 'Was it taken apart or repaired lately?' },
@@ -29,5 +30,6 @@ export const facts: FactsWords<typeof listed> = {
   'damp-room': { question: 'Is the room damp: a cellar, a laundry, washing hung to dry?' },
   'open-window': { question: 'Is there a window, a door or a fan nearby?' },
   'warm-cupboard': { question: 'Does the machine or its electronics stand in a closed, warm place?' },
+  'shock-felt': { question: 'Did it give a shock or a tingle, or did it trip a breaker?' },
   overtightened: { question: 'Was the screw tightened hard, or often in and out?' },
 };

@@ -3,6 +3,12 @@ import type { CausesWords } from '../../wording';
 
 const UNPLUGGED = 'Unplugged, and left until it is cold to the hand.';
 const FIRE = 'A heater that does not stop can start a fire: stay beside the first run.';
+const MAINS = 'Mains kills. Nobody but a qualified person opens, measures or mends it.';
+const QUALIFIED = [
+  'Unplugged, and left so, with a note on the plug.',
+  'Hand it over to a qualified person, with the sheet of this case.',
+  'Let them mend, test and sign for it, by the rules where you live.',
+] as const;
 
 export const heatCauses: CausesWords<typeof causes> = {
   'sensor-fallen': {
@@ -240,5 +246,35 @@ export const heatCauses: CausesWords<typeof causes> = {
       risk: 'Wires left long get caught: tie them.',
     },
     proof: 'The reading is as calm with motors and heaters on as with them off.',
+  },
+  'earth-missing': {
+    part: 'Mains side',
+    title: 'The protective earth is missing or broken',
+    mend: {
+      headline: 'Have the protective earth restored',
+      steps: QUALIFIED,
+      risk: MAINS,
+    },
+    proof: 'The qualified person’s test is written down: earth from plug to every metal part that can be touched.',
+  },
+  'insulation-damaged': {
+    part: 'Mains side',
+    title: 'Insulation on the mains side is damaged',
+    mend: {
+      headline: 'Have the damaged part replaced',
+      steps: QUALIFIED,
+      risk: MAINS,
+    },
+    proof: 'The qualified person’s test of the insulation is written down, and nobody feels a tingle.',
+  },
+  'relay-closed': {
+    part: 'Mains side',
+    title: 'A relay or switch of a mains heater has failed closed',
+    mend: {
+      headline: 'Have the relay replaced',
+      steps: QUALIFIED,
+      risk: `${MAINS} ${FIRE}`,
+    },
+    proof: 'The qualified person’s test is written down; with the heater set to zero it stays cold for half an hour.',
   },
 };

@@ -34,12 +34,18 @@ export const heatInspections: InspectionsWords<typeof inspections> = {
   'switch-ohms': {
     title: 'Measure across the heater’s switch',
     how: [
-      'Unplug the heater from the board.',
-      'With the meter on ohms, measure between the heater output and the supply’s minus, then its plus.',
-      'A few ohms or less either way is a switch that has failed.',
+      'Low-voltage DC only: the board and its heater, plug out, supply and heater output under 1 V.',
+      'Take both heater wires off their terminals. Short the leads, note what they read, and take it off each reading.',
+      'Find which side the board switches. Switching minus: measure from the switched terminal to the supply’s minus. Switching plus: to its plus.',
+      'Measure both ways round. Low both ways is a shorted switch; the other side reads its own wire and says nothing.',
     ],
-    cautions: [COLD, MAINS],
-    answers: { yes: 'It conducts', no: 'It blocks', unsure: UNSURE },
+    cautions: [
+      COLD,
+      MAINS,
+      'A relay or switch for mains is measured by a qualified person only.',
+      'High clears nothing that fails hot.',
+    ],
+    answers: { yes: 'Low both ways round', no: 'High one way or both', unsure: UNSURE },
   },
   'heater-ohms': {
     title: 'Measure the heater’s resistance',
@@ -139,5 +145,41 @@ export const heatInspections: InspectionsWords<typeof inspections> = {
     how: ['Watch the reading for a minute with motors and heaters off.', 'Then with the motors moving.'],
     cautions: [HEATING],
     answers: { yes: 'Calm only when they are off', no: 'The same', unsure: UNSURE },
+  },
+  'mains-look': {
+    title: 'Look at the mains lead and where it goes in',
+    how: [
+      'Plug out and in your hand: does it, and the socket it was in, have an earth contact?',
+      'Follow the lead: a nick, a kink, a crushed or browned place, a loose grip where it goes in, anything wet.',
+      'A lead that ends in a supply standing apart, with a thin plug on to the machine, leaves no mains in the machine.',
+    ],
+    cautions: [
+      'Plug out before anything is touched.',
+      MAINS,
+      'Look only: opening and measuring are for a qualified person.',
+    ],
+    answers: {
+      earth: 'No earth contact, or it is torn',
+      insulation: 'Damaged, browned, loose or wet',
+      none: 'No mains goes into the machine',
+      sound: 'Mains goes in; nothing to be seen',
+      unsure: UNSURE,
+    },
+  },
+  'mains-test': {
+    title: 'Have a qualified person test the mains side',
+    how: [
+      'Hand over the machine unplugged, with the sheet of this case.',
+      'Ask for protective earth, insulation, and relays or switches of mains heaters to be tested, by the rules where you live.',
+      'Write down what was found.',
+    ],
+    cautions: ['Not by yourself: mains kills. It stays unplugged until it was tested.'],
+    answers: {
+      earth: 'The protective earth is missing',
+      insulation: 'Insulation is damaged',
+      relay: 'A relay or switch stays closed',
+      sound: 'All tested and sound',
+      unsure: 'Not tested',
+    },
   },
 };
