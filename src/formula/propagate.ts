@@ -92,11 +92,22 @@ function isCurved({ firstOrder, secondOrder, shift }: Terms): boolean {
   return Math.abs(secondOrder) > TOO_CURVED * firstOrder || shift ** 2 > TOO_SHIFTED ** 2 * firstOrder;
 }
 
+/** The farthest that limits of instruments let a tree move, to second order; without bound where an input is not limited. */
+function farthest({ on, uncertain: n, first, second }: Taylor, { inputs, names }: Working): number {
+  if (on.slice(0, n).some((number) => inputs[names[number] ?? '']?.shape !== 'rectangular')) return Infinity;
+  let [straight, curved] = [0, 0];
+  for (let i = 0; i < n; i += 1) straight += Math.abs(first[i] ?? 0);
+  for (let i = 0; i < n * n; i += 1) curved += Math.abs(second[i] ?? 0);
+  // A rectangular input moves by at most √3 of its standard uncertainties.
+  return Math.sqrt(3) * straight + (3 / 2) * curved;
+}
+
 function reachesKink(step: Step, working: Working): boolean {
   return step.kinks.some((kink) => {
-    const terms = termsOf(taylorOf(kink.tree, working), working);
+    const taylor = taylorOf(kink.tree, working);
+    const terms = termsOf(taylor, working);
     const u = Math.sqrt(terms.firstOrder + Math.max(terms.secondOrder, 0));
-    return u > 0 && Math.abs(terms.value) < 2 * COVERAGE * u;
+    return u > 0 && Math.abs(terms.value) < Math.min(2 * COVERAGE * u, farthest(taylor, working));
   });
 }
 

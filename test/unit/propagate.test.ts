@@ -95,6 +95,28 @@ describe('what every result holds', () => {
   });
 });
 
+describe('a kink', () => {
+  // Half-widths of 0.9 and 0.05: 1 apart they do not meet, whatever four standard uncertainties would say.
+  const play = (apart: number) =>
+    run(['m = max(x, z) - z'], { x: rectangular(0, 0.9 / Math.sqrt(3)), z: rectangular(apart, 0.05 / Math.sqrt(3)) }).m;
+
+  it('that no limit of the inputs reaches is not sampled', () => {
+    expect(play(1)).toMatchObject({ ok: true, value: 0, u: 0, method: 'exact' });
+    const far = run(['a = abs(x)', 'y = 3 * a'], { x: rectangular(1, 0.5) });
+    expect(far.y).toMatchObject({ ok: true, method: 'first order' });
+  });
+
+  it('that they just reach is', () => {
+    expect(play(0.9)).toMatchObject({ ok: true, method: 'sampled' });
+  });
+
+  it('is reached by a normal spread without end', () => {
+    const spread = { value: 1, u: 0.4, shape: 'normal' as const };
+    expect(run(['a = abs(x)'], { x: spread }).a).toMatchObject({ ok: true, method: 'sampled' });
+    expect(run(['a = abs(x)'], { x: { ...spread, shape: 'rectangular' } }).a).toMatchObject({ method: 'first order' });
+  });
+});
+
 describe('a whole number between', () => {
   it('holds its whole value for what follows, and passes no uncertainty on', () => {
     const out = run(['n = round(x)', 'y = n * z'], { x: rectangular(3.1, 0.1), z: rectangular(2, 0.3) });
