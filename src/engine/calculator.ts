@@ -73,10 +73,10 @@ export interface Context<S extends string, C> {
   /** State of the checks of one result. */
   readonly check: (of: S) => VerdictState;
   /**
-   * The verdict once these inputs read so (SI), each with its tool's doubt: an order makes sure of its amount with it. It works the
-   * limits out anew, so ask it a few times, not a hundred.
+   * The verdict once these inputs read so (SI), each with its tool's doubt, or the state of the checks of one result: an order makes
+   * sure of its amount with it. It works the limits out anew, so ask it a few times, not a hundred.
    */
-  readonly after: (changes: Readonly<Partial<Record<S, number>>>) => VerdictState;
+  readonly after: (changes: Readonly<Partial<Record<S, number>>>, of?: S) => VerdictState;
   /** Symbols of the inputs that a result still waits for; empty where it has them all. */
   readonly lacking: (symbol: S) => readonly string[];
 }

@@ -84,17 +84,22 @@ export function contextFor(calc: Calculator, found: Found, situation: Situation,
       if (!outcome || outcome.ok || outcome.failure.kind !== 'missing') return [];
       return outcome.failure.symbols;
     },
-    check: (of) => found.verdict.checks.find((check) => check.limit.of === of)?.state ?? 'none',
-    after: (changes) => stateAfter(calc, found, situation, changes),
+    check: (of) => stateOf(found.verdict.checks, of),
+    after: (changes, of) => stateAfter(calc, found, situation, changes, of),
   };
 }
 
-/** The verdict once these inputs read so, each with the doubt that its tool has there. */
+/** State of the limits of one result: the first of them. */
+const stateOf = (checks: Verdict['checks'], of: string): VerdictState =>
+  checks.find((check) => check.limit.of === of)?.state ?? 'none';
+
+/** The verdict once these inputs read so, each with the doubt that its tool has there; or the state of one result's limits. */
 function stateAfter(
   calc: Calculator,
   found: Found,
   situation: Situation,
   changes: Readonly<Partial<Record<string, number>>>,
+  of?: string,
 ): VerdictState {
   const read: Record<string, { readonly value: number; readonly half: number }> = { ...situation.read };
   for (const [symbol, value] of Object.entries(changes)) {
@@ -102,8 +107,9 @@ function stateAfter(
     if (spec && value !== undefined) read[symbol] = readAgain(spec, found.inputs[symbol], value);
   }
   const after = { ...situation, read };
-  const { inputs, outcomes } = workOut(calc, after, found.choices, calc.judge ? undefined : 'limits');
+  const { inputs, outcomes } = workOut(calc, after, found.choices, calc.judge && of === undefined ? undefined : 'limits');
   const verdict = judge(calc, found.choices, outcomes);
+  if (of !== undefined) return stateOf(verdict.checks, of);
   if (!calc.judge) return verdict.state;
   try {
     return calc.judge(contextFor(calc, { ...found, inputs, outcomes, verdict }, after));

@@ -118,6 +118,8 @@ describe.each(calculators)('%s: its orders', (id, calc) => {
       const tilted = directions.filter(([symbol]) => valueIn(found, symbol) !== 0);
       const [symbol] = tilted[0] ?? [];
       if (tilted.length !== 1 || symbol === undefined) continue;
+      // An order about something else goes the same way on either side.
+      if (!Object.hasOwn(found.instruction!.order.effect ?? {}, symbol)) continue;
       const { half } = found.inputs[symbol] as InputUsed;
       const mirrored = evaluate(calc, { ...situation, read: { [symbol]: { value: -valueIn(found, symbol), half } } });
       if (ways(found) === '' || ways(mirrored) === '') continue;

@@ -118,6 +118,11 @@ const MOST_SETTINGS = 400;
 /** Looks among all that a hand can set, one lever at a time, for a setting that gives *within*. */
 export function settingThatGives(calc: Calculator, situation: Situation, found: Evaluation) {
   const ask = contextFor(calc, found, situation);
+  // Without the doubt of the other inputs first, which is quick: what is beyond even so needs no closer look.
+  const exact = Object.entries(found.inputs).flatMap(([symbol, state]) =>
+    state.ok ? [[symbol, { value: state.value, half: 0 }] as const] : [],
+  );
+  const plainly = contextFor(calc, found, { ...situation, read: Object.fromEntries(exact) });
   for (const [symbol, lever] of Object.entries(calc.levers)) {
     const state = found.inputs[symbol];
     const spec = calc.inputs[symbol];
@@ -130,6 +135,7 @@ export function settingThatGives(calc: Calculator, situation: Situation, found: 
     const jump = Math.max(1, Math.ceil((most - least) / MOST_SETTINGS));
     for (let n = least; n <= most; n += jump) {
       const value = state.value + n * step;
+      if (plainly.after({ [symbol]: value }) === 'beyond' || ask.after({ [symbol]: value }) !== 'within') continue;
       const after = evaluate(calc, {
         ...situation,
         read: { ...situation.read, [symbol]: read(calc, found, symbol, value) },

@@ -1,23 +1,44 @@
-import type { AskOf, VerdictState } from '../../engine/calculator';
-import { telling, type Movement, type Order, type Told } from '../../engine/order';
-import type { choices } from './choices';
-import type { formulas } from './formulas';
-import type { inputs } from './inputs';
+import type { VerdictState } from '../../engine/calculator';
+import { telling, type Effect, type Movement, type Order, type Told } from '../../engine/order';
+import { massOf, set, type Ask } from './asked';
+import { planOf, type Changes } from './plan';
 import type words from './words/en';
 
-type Ask = AskOf<{ inputs: typeof inputs; choices: typeof choices; formulas: typeof formulas }>;
-const { tell, step } = telling<typeof words>();
+const { tell, step, contradict } = telling<typeof words>();
 
 const doubtful = (state: VerdictState): boolean => state === 'beyond' || state === 'too close';
 
-/** In the order of effort: clean, free a side, square, move the drive, lengthen. */
-function cure(ask: Ask): Told[] {
-  return [
-    step('careFirst', { guide: ask.choice('pair') }),
-    step('freeOneSide', { drive: ask.choice('drive') }),
-    ...squaring(ask),
-    ...reshaping(ask),
-  ];
+/** The mass centre brought in, to the side where the guide is from it. */
+function massIn(ask: Ask, to: number): Movement {
+  const mass = massOf(ask);
+  const isOut = ask.number(mass) > 0;
+  const amount = Math.abs(ask.number(mass)) - Math.abs(to);
+  if (mass === 'e_l') return { part: 'mass', direction: isOut ? 'to the right' : 'to the left', amount };
+  return { part: 'mass', direction: isOut ? 'from the drive’s side' : 'to the drive’s side', amount };
+}
+
+/** What is changed, one part after the other, for a hand and for a test. */
+function movementsOf(ask: Ask, changes: Changes): Movement[] {
+  const { d_0, s, dx, a } = changes;
+  const centre = changes[massOf(ask)];
+  const found: Movement[] = [];
+  if (d_0 !== undefined) {
+    found.push({ part: 'drive’s point', direction: 'towards the guide', amount: ask.number('d_0') - d_0 });
+  }
+  if (s !== undefined) {
+    const more = s - ask.number('s');
+    found.push({
+      part: 'share of the pull',
+      direction: more > 0 ? 'more on the left' : 'more on the right',
+      amount: Math.abs(more),
+    });
+  }
+  if (centre !== undefined) found.push(massIn(ask, centre));
+  if (dx !== undefined) {
+    found.push({ part: 'leading end of the gantry', direction: 'back', amount: ask.number('dx') - dx });
+  }
+  if (a !== undefined) found.push({ part: 'acceleration', direction: 'down', amount: ask.number('a') - a });
+  return found.filter(({ amount }) => amount > 0);
 }
 
 /** Only where the gantry is forced out of square by more than the play. */
@@ -26,66 +47,88 @@ function squaring(ask: Ask): Told[] {
   return [step('square', { ahead: ask.quantity('dx'), play: ask.quantity('dx_0'), cost: ask.quantity('F_c') })];
 }
 
+/** The other ways to a smaller offset. */
 function reshaping(ask: Ask): Told[] {
   if (!doubtful(ask.check('q'))) return [];
-  const most = ask.quantity('d_m');
   if (ask.choice('drive') === 'both') {
-    const shares = step('cancelPulls', { wanted: ask.quantity('s_0'), now: ask.quantity('s') });
-    return [shares, step('spreadGuide', { most })];
+    return [step('cancelPullsBy'), step('spreadGuide', { most: ask.quantity('d_m') })];
   }
-  return [
-    step('moveDrive', { most, now: ask.quantity('d') }),
-    step('lengthen', { to: ask.quantity('L_m'), now: ask.quantity('L') }),
-    step('driveBoth'),
-  ];
+  return [step('lengthen', { to: ask.quantity('L_m'), now: ask.quantity('L') }), step('driveBoth')];
 }
 
-function movementsOf(ask: Ask): Movement[] {
-  const found: Movement[] = [];
-  if (doubtful(ask.check('q'))) {
-    if (ask.choice('drive') === 'both') {
-      found.push({
-        part: 'share of the pull',
-        direction: ask.number('d') > 0 ? 'more on the right' : 'more on the left',
-        amount: Math.abs(ask.number('s') - ask.number('s_0')),
-      });
-    } else if (ask.number('x_d') > 0) {
-      found.push({ part: 'drive’s point', direction: 'towards the guide', amount: ask.number('x_d') });
-    }
+/** In the order of effort: clean, free a side, square, then what else would do. */
+const cure = (ask: Ask): Told[] => [
+  step('careFirst', { guide: ask.choice('pair') }),
+  step('freeOneSide', { drive: ask.choice('drive') }),
+  ...squaring(ask),
+  ...reshaping(ask),
+];
+
+/** What is changed besides what the sentence names. */
+function besides(ask: Ask, changes: Changes, named: keyof Changes): Told[] {
+  const { d_0, a } = changes;
+  const mass = massOf(ask);
+  const centre = changes[mass];
+  const said: Told[] = [];
+  if (d_0 !== undefined && named !== 'd_0') {
+    said.push(step('alsoDrive', { to: set(ask, 'd_0', d_0), now: ask.quantity('d_0') }));
   }
-  const ahead = ask.number('dx') - ask.number('dx_0');
-  if (ask.number('N_c') > 0 && ahead > 0) {
-    found.push({ part: 'leading end of the gantry', direction: 'back', amount: ahead });
+  if (centre !== undefined && named !== mass) {
+    said.push(step('alsoMass', { to: set(ask, mass, centre), now: ask.quantity(mass) }));
   }
-  return found;
+  if (a !== undefined && named !== 'a') said.push(step('alsoSlower', { to: set(ask, 'a', a) }));
+  return said;
 }
 
-function binds(ask: Ask): Order {
-  const movements = movementsOf(ask);
-  const share = ask.quantity('q');
+/** An order with all that it changes. */
+function changing(ask: Ask, changes: Changes, named: keyof Changes, steps: readonly Told[]) {
+  const effect: Effect = Object.fromEntries(Object.entries(changes));
+  const lacking = ask.after(changes) === 'within' ? [] : [step('mayStillLack')];
+  return {
+    steps: [...besides(ask, changes, named), ...steps, ...lacking],
+    movements: movementsOf(ask, changes),
+    effect,
+  };
+}
+
+function binds(ask: Ask, changes: Changes): Order {
   const bound = Math.abs(ask.number('q')) >= 1;
   const why = bound
     ? { bound: { at: ask.quantity('d_b'), pushed: ask.quantity('d') } }
-    : { eaten: { share, allowed: ask.quantity('q_lim') } };
-  const rest = () => ({ steps: [...cure(ask), ...(bound ? [step('noMoreForce')] : [])], movements });
-  if (ask.choice('drive') === 'both') {
-    return tell('bringPull', { to: ask.number('d') > 0 ? 'right' : 'left', ...why }, rest());
+    : { eaten: { share: ask.quantity('q'), allowed: ask.quantity('q_lim') } };
+  const steps = [...cure(ask), ...(bound ? [step('noMoreForce')] : [])];
+  if (changes.s !== undefined) {
+    const to = changes.s > ask.number('s') ? 'left' : 'right';
+    const share = set(ask, 's', changes.s);
+    return tell('shareOut', { to, share, ...why }, changing(ask, changes, 's', steps));
   }
-  return tell('moveDrive', { by: ask.quantity('x_d'), lengthen: ask.quantity('x_L'), ...why }, rest());
+  const to = set(ask, 'd_0', changes.d_0 ?? ask.number('d_0'));
+  return tell('driveTo', { to, now: ask.quantity('d_0'), ...why }, changing(ask, changes, 'd_0', steps));
 }
 
-function hangsUp(ask: Ask): Order {
+function hangsUp(ask: Ask, changes: Changes): Order {
+  const mass = massOf(ask);
   const eaten = Math.abs(ask.number('q_e')) < 1 ? ask.quantity('q_e') : undefined;
-  const steps = [step('massOut', { out: ask.quantity('e') }), ...cure(ask), step('inProportion')];
-  return tell('support', { most: ask.quantity('d_m'), eaten }, { steps, movements: movementsOf(ask) });
+  const most = set(ask, mass, Math.abs(changes[mass] ?? 0));
+  const steps = [step('massOut', { out: ask.quantity(mass) }), ...cure(ask), step('inProportion')];
+  return tell('support', { most, eaten }, changing(ask, changes, mass, steps));
 }
 
-function tooHeavy(ask: Ask): Order {
-  const needs = { force: ask.quantity('F'), has: ask.quantity('F_m') };
-  const without = step('withoutOffset', { force: ask.quantity('R'), times: ask.quantity('k_F') });
-  const rest = { steps: [...cure(ask), without], movements: movementsOf(ask) };
-  const clamped = ask.number('F_c') > ask.number('R') / 4;
-  return clamped ? tell('squareFirst', needs, rest) : tell('lowerAcceleration', needs, rest);
+function tooHeavy(ask: Ask, changes: Changes): Order {
+  const force = ask.known('F') ? ask.quantity('F') : ask.quantity('R');
+  const needs = { force, has: ask.quantity('F_m') };
+  const times = ask.known('k_F')
+    ? [step('withoutOffset', { force: ask.quantity('R'), times: ask.quantity('k_F') })]
+    : [];
+  const steps = [...cure(ask), ...times];
+  if (changes.dx !== undefined) return tell('squareFirst', needs, changing(ask, changes, 'dx', steps));
+  if (changes.a !== undefined) {
+    return tell('slower', { ...needs, to: set(ask, 'a', changes.a) }, changing(ask, changes, 'a', steps));
+  }
+  if (changes.d_0 === undefined) return tell('tooWeak', needs, { steps: [...steps, step('findDrag')] });
+  const to = set(ask, 'd_0', changes.d_0);
+  const why = { needs };
+  return tell('driveTo', { to, now: ask.quantity('d_0'), ...why }, changing(ask, changes, 'd_0', steps));
 }
 
 function unsettled(ask: Ask): Order {
@@ -100,10 +143,12 @@ function unsettled(ask: Ask): Order {
 /** What the hand does, for every state of the checks; binding comes first. */
 export function instruct(ask: Ask): Order {
   if (ask.number('mu') <= 0) return tell('pullAgain', {}, { steps: [step('sameSpeed')], measureAgain: true });
-  if (ask.check('q') === 'beyond') return binds(ask);
-  if (ask.check('q_e') === 'beyond') return hangsUp(ask);
-  // Bound by its best value, though the doubt reaches back: no force to name.
-  if (ask.check('F_t') === 'beyond') return Math.abs(ask.number('q')) < 1 ? tooHeavy(ask) : binds(ask);
+  if (ask.verdict === 'beyond') {
+    const changes = planOf(ask);
+    if (ask.check('q') === 'beyond') return binds(ask, changes);
+    if (ask.check('q_e') === 'beyond') return hangsUp(ask, changes);
+    return tooHeavy(ask, changes);
+  }
   if (ask.verdict !== 'within') return unsettled(ask);
   const share = ask.quantity('q');
   const [at, stands, force] = [ask.quantity('d_b'), ask.quantity('d'), ask.quantity('F')];
@@ -118,4 +163,11 @@ export function instruct(ask: Ask): Order {
       ],
     },
   );
+}
+
+/** The far pull must be farther out than the near one. */
+export function contradiction(ask: Ask) {
+  if (ask.choice('by') !== 'scale') return undefined;
+  if (ask.number('a_2') > ask.number('a_1')) return undefined;
+  return contradict('farIsNear', { near: ask.quantity('a_1'), far: ask.quantity('a_2') }, ['a_1', 'a_2']);
 }

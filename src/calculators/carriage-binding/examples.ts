@@ -1,14 +1,14 @@
-import { cite, derived } from '../../engine/calculator';
+import { derived } from '../../engine/calculator';
 
-const twoToOne = cite('Plain-bearing supplier’s design page', 'offsetOverLength');
-const still = { a: '0 mm/s²', e: '0 mm ± 0', dx: '0 mm ± 0' } as const;
+const level = { a: '0 mm/s²', dx: '0 mm ± 0' } as const;
+const still = { ...level, e: '0 mm ± 0' } as const;
 
 export const examples = [
   {
     key: 'ruleFrictionQuarter',
     given: { ...still, mu_p: '0.25 ± 0', L: '40 mm ± 0', d_0: '80 mm ± 0' },
     expect: { q: [100, 1e-9], d_b: [80, 1e-9] },
-    source: twoToOne,
+    source: derived('ruleFrictionQuarter'),
   },
   {
     key: 'halfWayBinding',
@@ -59,9 +59,10 @@ export const examples = [
   {
     key: 'drivesPullAlike',
     given: {
-      ...still,
+      ...level,
       mu_p: '0.15 ± 0',
       L: '60 mm ± 0',
+      e_l: '0 mm ± 0',
       d_1: '150 mm ± 0',
       d_2: '150 mm ± 0',
       s: '50 % ± 0',
@@ -72,7 +73,7 @@ export const examples = [
       F_0: '2 N ± 0',
     },
     choices: { drive: 'both' },
-    expect: { d: [0, 1e-9], s_0: [50, 1e-9], dx_0: [0.5, 1e-9], N_c: [30, 1e-9], F_c: [9, 1e-9], F: [11, 1e-9] },
+    expect: { d: [0, 1e-9], s_0: [50, 1e-9], dx_0: [0.5, 1e-9], N_c: [15, 1e-9], F_c: [4.5, 1e-9], F: [6.5, 1e-9] },
     verdict: 'within',
     source: derived('drivesPullAlike'),
   },

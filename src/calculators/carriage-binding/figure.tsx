@@ -19,7 +19,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
   const origin = () => (upright() ? UPRIGHT : LEVEL);
   const offset = () => props.value('d') ?? 0.03;
   const size = () => props.value('L') ?? 0.04;
-  const load = () => props.value('e') ?? 0;
+  const load = () => props.value('e_w') ?? 0;
   /** Each drive's line and its share of the pull. */
   const drives = () => {
     const [left, right, share] = (['d_1', 'd_2', 's'] as const).map((name) => props.value(name));

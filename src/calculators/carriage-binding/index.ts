@@ -1,5 +1,6 @@
 import { calculator } from '../../engine/calculator';
-import { instruct } from './action';
+import { contradiction, instruct } from './action';
+import { STEPS } from './asked';
 import { choices } from './choices';
 import { examples } from './examples';
 import { formulas, limits } from './formulas';
@@ -13,7 +14,22 @@ export default calculator(
     inputs,
     formulas,
     limits,
+    measured: ['L', 'd_0', 'd_1', 'd_2', 'F_a', 'F_b'],
+    // Nearer, squarer and slower is what a hand can do.
+    levers: {
+      d_0: { step: () => STEPS.d_0, to: (ask) => ask.number('d_0') },
+      s: { step: () => STEPS.s },
+      e: { step: () => STEPS.e, from: (ask) => -Math.abs(ask.number('e')), to: (ask) => Math.abs(ask.number('e')) },
+      e_l: {
+        step: () => STEPS.e_l,
+        from: (ask) => -Math.abs(ask.number('e_l')),
+        to: (ask) => Math.abs(ask.number('e_l')),
+      },
+      dx: { step: () => STEPS.dx, to: (ask) => ask.number('dx') },
+      a: { step: () => STEPS.a, to: (ask) => ask.number('a') },
+    },
     action: instruct,
+    contradiction,
     beware: [
       'whetherBindsDepends',
       'ruleTakesGuide',

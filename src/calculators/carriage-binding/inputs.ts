@@ -1,9 +1,10 @@
 import { placed } from '../../engine/shared-places';
 import { force, length, ratio, stiffness } from '../../quantity/kinds';
 import { commonPractice } from '../../reference/citation';
-import { input, cite } from '../../engine/calculator';
+import { input } from '../../engine/calculator';
 
 const pulls = { by: 'scale' };
+const one = { drive: 'one' };
 const both = { drive: 'both' };
 
 /** What is asked: the guide, the drive, the friction or two pulls for it, the load, the skew. */
@@ -23,7 +24,7 @@ export const inputs = {
     range: [0, 3000],
     tool: 'rule',
     from: 'carriage.drive-offset',
-    when: { drive: 'one' },
+    when: one,
   }),
   d_1: input(length.mm, {
     feature: 'span',
@@ -53,7 +54,7 @@ export const inputs = {
   mu_p: input(ratio.one, {
     typical: 0.15,
     spread: 0.07,
-    basis: cite('Suppliers’ engineering tables of plain and rolling bearings', 'frictionPair', true),
+    basis: commonPractice,
     range: [0.001, 1.5],
     when: { by: 'pair' },
   }),
@@ -77,9 +78,20 @@ export const inputs = {
     typical: 0,
     spread: 10,
     range: [-2000, 2000],
-    signed: true,
+    signed: { plus: 'mass-by-drive', minus: 'mass-away-from-drive' },
     tool: 'rule',
     from: 'carriage.load-offset',
+    when: one,
+  }),
+  e_l: input(length.mm, {
+    typical: 0,
+    spread: 10,
+    range: [-2000, 2000],
+    signed: { plus: 'mass-left', minus: 'mass-right' },
+    tool: 'rule',
+    feature: 'span',
+    from: 'carriage.load-side',
+    when: both,
   }),
   F_m: input(force.N, {
     feature: 'set',

@@ -20,6 +20,7 @@ interface Why {
   /** It binds by its offset; else friction eats a share of the push. */
   readonly bound?: { readonly at: Amount; readonly pushed: Amount };
   readonly eaten?: { readonly share: Amount; readonly allowed: Amount };
+  readonly needs?: Needs;
 }
 interface Needs {
   readonly force: Amount;
@@ -27,13 +28,12 @@ interface Needs {
 }
 
 const sides = { left: 'left', right: 'right' };
-const why = ({ bound, eaten }: Why, p: Print) =>
-  bound
-    ? `it binds at an offset of ${p(bound.at)} and is pushed at ${p.size(bound.pushed)}`
-    : eaten
-      ? `friction eats ${p.size(eaten.share)} of the push, allowed ${p(eaten.allowed)}`
-      : '';
-const needs = ({ force, has }: Needs, p: Print) => `it needs ${p(force)} of the drive’s ${p(has)}`;
+const needed = ({ force, has }: Needs, p: Print) => `it needs ${p(force)} of the drive’s ${p(has)}`;
+const why = ({ bound, eaten, needs }: Why, p: Print) => {
+  if (bound) return `it binds at an offset of ${p(bound.at)} and is pushed at ${p.size(bound.pushed)}`;
+  if (eaten) return `friction eats ${p.size(eaten.share)} of the push, allowed ${p(eaten.allowed)}`;
+  return needs ? needed(needs, p) : '';
+};
 
 const en = {
   inputs: {
@@ -78,8 +78,12 @@ const en = {
       hint: 'Pushed dead in line, slowly, with a luggage scale; upright, less the weight.',
     },
     e: {
-      label: 'Mass centre from the guide, positive on the drive’s side',
-      hint: 'Where it would balance, square to the travel. With two drives: positive on the left.',
+      label: 'Mass centre from the guide',
+      hint: 'Where it would balance, square to the travel; pick the side that it hangs on.',
+    },
+    e_l: {
+      label: 'Mass centre from the guide, two drives',
+      hint: 'Where it would balance, square to the travel, seen from behind as the drives are; pick the side.',
     },
     F_m: {
       label: 'Most that the drive can pull',
@@ -147,6 +151,7 @@ const en = {
     d_one: 'Offset of the drive',
     d_both: 'Offset of both drives together (left positive)',
     s_0: 'Left share at which both cancel',
+    e_w: 'Mass centre, on the side of the drive, or left',
     kappa: 'Growth of the pull with offset',
     mu_friction: 'Friction',
     mu_frictionMeasured: 'Friction, measured',
@@ -203,21 +208,24 @@ const en = {
       'Offsets count square to the travel, in both planes: look from above and from the side, and enter the worse.',
   },
   examples: {
-    ruleFrictionQuarter: 'The 2:1 rule: a friction of a quarter binds at twice the length',
+    ruleFrictionQuarter: 'The rule of two to one: a friction of a quarter binds at twice the length',
     halfWayBinding: 'Half of the way to binding doubles the force',
     pullsNLine: 'Two pulls: 2 N in line, 3 N at 60 mm',
     armUprightRail: 'An arm on an upright rail, lifted near the rail: hangs up on the way down',
     drivesPullAlike: 'Two drives that pull alike cancel; one end 2 mm ahead clamps',
   },
   sources: {
-    offsetOverLength: 'offset over length at most 2 at a friction of 0.25',
+    ruleFrictionQuarter: '2 · 0.25 · 80/40 = 1; 40/(2 · 0.25) = 80 mm',
     halfWayBinding: '2/(1 − 0.5) = 4 N; balance: 4 · 40/40 = 4 N at each end, 2 · 0.25 · 4 = 2 N of friction',
     pullsNLine: 'κ = (3 − 2)/(3 · 60) = 1/180 per mm; μ = 36/360; 20/180; 2/(1 − 1/9)',
     armUprightRail: '−9.80665 · 140 N·mm; over 60 · (1 + 2/15); 9.80665 + 0.4 · 20.19',
-    drivesPullAlike: '2/300 · 60 = 0.4 mm, less 0.1; 100 · 0.3 = 30 N; 2 · 0.15 · 30 = 9 N',
-    ruleOffsetOver: 'the 2:1 rule: offset over length at most 2, for a friction of 0.25',
+    drivesPullAlike: '2/300 · 60 = 0.4 mm, less 0.1, half at each end; 100 · 0.15 = 15 N; 2 · 0.15 · 15 = 4.5 N',
     balanceForcesMoments: 'balance of forces and of moments, contacts at the two ends of the guide, Coulomb’s friction',
     fSameBoth: 'F · (1 − κ · a) is the same for both pulls, κ = 2 μ / L',
+    fLessPressing:
+      'balance of forces and moments of both slow lifts: F less the friction of what presses, κ · |F · a − weight · offset|, is the same; κ = 2 μ / L',
+    halfAtEachEnd:
+      'a guide of length L with play j, tilted further than j / L: each of its ends takes half of what is left of the way',
     similarTriangles: 'similar triangles',
     newtonsSecondLaw: 'Newton’s second law',
     guideLengthL: 'a guide of length L with play j can turn by j / L',
@@ -226,7 +234,6 @@ const en = {
     difference: 'difference',
     sumThree: 'sum of the three',
     ratio: 'ratio of the two',
-    frictionPair: 'friction by pair',
   },
   orders: {
     leave: (a: { share: Amount }, p: Print) => ({
@@ -238,13 +245,13 @@ const en = {
       glance: '⟳ Measure the friction',
       sentence: 'Leave the drive where it is and measure: it is too close to call.',
     },
-    bringPull: (a: { to: 'left' | 'right' } & Why, p: Print) => ({
-      glance: `${a.to === 'left' ? '←' : '→'} More pull, ${sides[a.to]}`,
-      sentence: `Bring more of the pull to the ${sides[a.to]}: ${why(a, p)}.`,
+    shareOut: (a: { to: 'left' | 'right'; share: Amount } & Why, p: Print) => ({
+      glance: `${a.to === 'left' ? '←' : '→'} Left drive pulls ${p(a.share)}`,
+      sentence: `Bring more of the pull to the ${sides[a.to]}, until the left drive has ${p(a.share)} of it: ${why(a, p)}.`,
     }),
-    moveDrive: (a: { by: Amount; lengthen: Amount } & Why, p: Print) => ({
-      glance: `⇥ Drive ${p(a.by)} to guide`,
-      sentence: `Move the drive ${p(a.by)} towards the guide, or lengthen the guide by ${p(a.lengthen)}: ${why(a, p)}.`,
+    driveTo: (a: { to: Amount; now: Amount } & Why, p: Print) => ({
+      glance: `⇥ Drive ${p(a.to)} from guide`,
+      sentence: `Move the drive’s line from ${p(a.now)} to ${p(a.to)} from the guide: ${why(a, p)}.`,
     }),
     support: (a: { most: Amount; eaten: Amount | undefined }, p: Print) => ({
       glance: '⚠ Support it first',
@@ -252,12 +259,20 @@ const en = {
     }),
     squareFirst: (a: Needs, p: Print) => ({
       glance: '∟ Square the gantry first',
-      sentence: `Square the gantry before anything else: clamped in its guide, ${needs(a, p)}.`,
+      sentence: `Square the gantry before anything else: clamped in its guide, ${needed(a, p)}.`,
     }),
-    lowerAcceleration: (a: Needs, p: Print) => ({
-      glance: '✕ Less acceleration or mass',
-      sentence: `Leave the guide; lower the acceleration or the mass: ${needs(a, p)}.`,
+    slower: (a: { to: Amount } & Needs, p: Print) => ({
+      glance: `▾ Acceleration, at most ${p(a.to)}`,
+      sentence: `Leave the guide; lower the acceleration to ${p(a.to)}: ${needed(a, p)}.`,
     }),
+    tooWeak: (a: Needs, p: Print) => ({
+      glance: '✕ Drive too weak',
+      sentence: `Find what drags: ${needed(a, p)}, and no offset and no acceleration takes enough off.`,
+    }),
+  },
+  contradictions: {
+    farIsNear: (a: { near: Amount; far: Amount }, p: Print) =>
+      `The pull far out is at ${p(a.far)} from the guide, the pull near it at ${p(a.near)}. Which of the two is right?`,
   },
   steps: {
     care: (a: { guide: Guide }) => care[a.guide],
@@ -267,12 +282,19 @@ const en = {
       `On two rods or rails leave one tight and free the other, the one ${a.drive === 'one' ? 'farther from the drive' : 'that does not set the line'}: slacken its holders a quarter turn, run the carriage to one end and tighten there, then the other end.`,
     square: (a: { ahead: Amount; play: Amount; cost: Amount }, p: Print) =>
       `Square the gantry: one end is ${p(a.ahead)} ahead, the play allows ${p(a.play)}. Slacken the drive of the end that leads, push that end back until both are alike, tighten. The clamping costs ${p(a.cost)}.`,
-    cancelPulls: (a: { wanted: Amount; now: Amount }, p: Print) =>
-      `Let the sides pull so that they cancel: ${p(a.wanted)} on the left instead of ${p(a.now)}. Equal belt tension, pulleys tight on their shafts, both drives started from the same stop.`,
+    cancelPullsBy:
+      'Equal belt tension, pulleys tight on their shafts, both drives started from the same stop: then the sides pull as they should.',
     spreadGuide: (a: { most: Amount }, p: Print) =>
       `Or spread the guide: with all the pull on one side the drive would have to stand within ${p(a.most)} of it.`,
-    moveDrive: (a: { most: Amount; now: Amount }, p: Print) =>
-      `Move the drive’s point to within ${p(a.most)} of the guide: it stands at ${p(a.now)}.`,
+    alsoDrive: (a: { to: Amount; now: Amount }, p: Print) =>
+      `Besides, move the drive’s line from ${p(a.now)} to ${p(a.to)} from the guide.`,
+    alsoMass: (a: { to: Amount; now: Amount }, p: Print) =>
+      `Besides, bring the mass centre from ${p.size(a.now)} to ${p.size(a.to)} from the guide.`,
+    alsoSlower: (a: { to: Amount }, p: Print) => `Besides, lower the acceleration to ${p(a.to)}.`,
+    mayStillLack:
+      'That may still be too little: the drive has hardly the force. Look for what drags, or take mass off, and measure the friction by two pulls.',
+    findDrag:
+      'Push it by hand in the guide’s line: what drags there is dirt, a tight bush or two rails out of parallel.',
     lengthen: (a: { to: Amount; now: Amount }, p: Print) =>
       `Or lengthen the guide to ${p(a.to)}: a second bush or wheel farther along, outer ends that far apart. It has ${p(a.now)}.`,
     driveBoth: 'Or drive both sides of the guide, tied by a shaft or one belt.',
