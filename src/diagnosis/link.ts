@@ -3,10 +3,11 @@ import type { Course } from './types';
 import say from './words/en';
 
 /*
- * The form: `v=1&i=id&s=symptom&o=opened&n=machine&w=owner&c=complaint&f=fact.1&e=a.check.answer.time.note&x=how.time.proof`.
+ * The form: `v=2&i=id&s=symptom&o=opened&n=machine&w=owner&c=complaint&f=fact.1&e=a.check.answer.time.note&x=how.time.proof`.
  * One `f` for each fact answered, one `e` for each entry of the log, in order; texts are escaped, and a full stop in a note is
  * none of the partings, as the note comes last. Times are milliseconds since 1970 in base 36.
  */
+/** 2: an entry may be none of safety (`u`), and one of a mend says by which way (`ym`, `nm`: mended; `yr`, `nr`: replaced). */
 const VERSION = 2;
 /** Written where a newer entry is not in the log, so that an older Trammel still opens the link. */
 const OLDER = 1;
@@ -32,6 +33,9 @@ const time = (iso: string): string => new Date(iso).getTime().toString(36);
 /** Half a character, as a cut leaves it, cannot be escaped. */
 const text = (words: string): string => encodeURIComponent(words.replace(/\p{Cs}/gu, '\uFFFD'));
 
+const isNewer = (entry: Logged): boolean =>
+  entry.kind === 'not safe' || (entry.kind === 'mended' && entry.remedy !== undefined);
+
 function written(entry: Logged): string {
   const end = `${time(entry.at)}.${text(entry.note)}`;
   switch (entry.kind) {
@@ -46,7 +50,7 @@ function written(entry: Logged): string {
     case 'ruled out':
       return `r.${entry.cause}.${entry.sure === 'certain' ? 'c' : 'f'}.${end}`;
     case 'mended':
-      return `m.${entry.cause}.${entry.cured ? 'y' : 'n'}.${end}`;
+      return `m.${entry.cause}.${entry.cured ? 'y' : 'n'}${entry.remedy?.charAt(0) ?? ''}.${end}`;
   }
 }
 
@@ -54,7 +58,7 @@ function written(entry: Logged): string {
 export function encodeCase(letter: Letter): string {
   const { closed } = letter;
   return [
-    `v=${letter.log.some(({ kind }) => kind === 'not safe') ? VERSION : OLDER}`,
+    `v=${letter.log.some(isNewer) ? VERSION : OLDER}`,
     `i=${letter.id}`,
     `s=${letter.symptom}`,
     `o=${time(letter.opened)}`,
@@ -115,7 +119,10 @@ function readEntry(raw: string): Logged | undefined {
     const sure = which === 'c' ? 'certain' : which === 'f' ? 'fairly' : undefined;
     return sure && { kind: 'ruled out', cause: what, sure, ...said };
   }
-  return which === 'y' || which === 'n' ? { kind: 'mended', cause: what, cured: which === 'y', ...said } : undefined;
+  const [, cured, way] = /^([yn])([mr]?)$/.exec(which) ?? [];
+  if (cured === undefined) return undefined;
+  const remedy = way ? ({ remedy: way === 'm' ? 'mend' : 'replace' } as const) : {};
+  return { kind: 'mended', cause: what, cured: cured === 'y', ...remedy, ...said };
 }
 
 function readClosed(raw: string): Letter['closed'] | undefined {

@@ -6,6 +6,11 @@ export type Logged = Entry & { readonly at: string; readonly note: string };
 /** How another's log of the same case stands to ours. */
 export type Standing = 'same' | 'theirs goes on' | 'ours goes on' | 'apart';
 
+type Remedy = Extract<Entry, { kind: 'mended' }>['remedy'];
+
+/** An earlier version did not keep which it was: then nothing speaks against it. */
+const sameRemedy = (a: Remedy, b: Remedy): boolean => a === undefined || b === undefined || a === b;
+
 /** Whether two entries say the same thing at the same time; words to them may differ. */
 export function sameEntry(a: Logged, b: Logged): boolean {
   if (a.at !== b.at) return false;
@@ -14,7 +19,7 @@ export function sameEntry(a: Logged, b: Logged): boolean {
   if (a.kind === 'answer') return b.kind === 'answer' && a.check === b.check && a.answer === b.answer;
   if (a.kind === 'skip') return b.kind === 'skip' && a.check === b.check;
   if (a.kind === 'ruled out') return b.kind === 'ruled out' && a.cause === b.cause && a.sure === b.sure;
-  return b.kind === 'mended' && a.cause === b.cause && a.cured === b.cured;
+  return b.kind === 'mended' && a.cause === b.cause && a.cured === b.cured && sameRemedy(a.remedy, b.remedy);
 }
 
 /** The longer of two logs goes on from the other where it begins with it; otherwise they have come apart. */

@@ -142,7 +142,13 @@ export type Entry =
   | { readonly kind: 'skip'; readonly check: InspectionId }
   /** By the person's own knowledge: `certain` to zero, `fairly` to a tenth. */
   | { readonly kind: 'ruled out'; readonly cause: CauseId; readonly sure: 'certain' | 'fairly' }
-  | { readonly kind: 'mended'; readonly cause: CauseId; readonly cured: boolean };
+  /** `remedy` says by which of its ways; not there where an earlier version kept it, which told it in the note alone. */
+  | {
+      readonly kind: 'mended';
+      readonly cause: CauseId;
+      readonly cured: boolean;
+      readonly remedy?: 'mend' | 'replace';
+    };
 
 /** A case as far as it has come. */
 export interface Course {

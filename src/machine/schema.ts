@@ -80,7 +80,13 @@ const caseEntry = v.variant(
     v.object({ kind: v.literal('answer'), check: part.ownId, answer: part.ownId, reading: readingOf, ...said }),
     v.object({ kind: v.literal('skip'), check: part.ownId, ...said }),
     v.object({ kind: v.literal('ruled out'), cause: part.ownId, sure: part.oneOf('certain', 'fairly'), ...said }),
-    v.object({ kind: v.literal('mended'), cause: part.ownId, cured: v.boolean(say.field.shouldBeYesOrNo), ...said }),
+    v.object({
+      kind: v.literal('mended'),
+      cause: part.ownId,
+      cured: v.boolean(say.field.shouldBeYesOrNo),
+      remedy: v.exactOptional(part.oneOf('mend', 'replace')),
+      ...said,
+    }),
   ],
   say.field.noEntry,
 );
@@ -162,12 +168,26 @@ type Raw = Readonly<Record<string, unknown>>;
 /** From version n, the key in the table, to version n + 1. May throw: what it gets has not been checked. */
 export type Migration = (record: Raw) => Raw;
 
+/** A case of version 4, whose entries told in words alone how a cause was mended: known where the end of the case says it. */
+function caseFromVersion4({ log, closed, ...rest }: Raw): Raw {
+  const how = part.isPlain(closed) ? closed.how : undefined;
+  const remedy = { cured: 'mend', replaced: 'replace' }[String(how)];
+  if (remedy === undefined || !Array.isArray(log)) return { ...rest, log, closed };
+  const entries = log.map((entry: unknown) =>
+    part.isPlain(entry) && entry.kind === 'mended' && entry.cured === true ? { ...entry, remedy } : entry,
+  );
+  return { ...rest, log: entries, closed };
+}
+
 const migrations: Readonly<Record<number, Migration>> = {
   1: (record) => (record.type === 'settings' ? { ...record, lastExport: null, persistAsked: null } : record),
   // Cases came; nothing else changed.
   2: (record) => record,
   3: (record) => (record.type === 'reading' ? fromVersion3(record) : record),
-  4: (record) => (record.type === 'reading' ? fromVersion4(record) : record),
+  4: (record) => {
+    if (record.type === 'reading') return fromVersion4(record);
+    return record.type === 'case' ? caseFromVersion4(record) : record;
+  },
 };
 
 const refused = (reason: string, newer = false): Restored => ({ ok: false, newer, reason });

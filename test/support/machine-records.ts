@@ -169,6 +169,13 @@ const repairCase: fc.Arbitrary<Case> = fc.record({
         ...said,
       }),
       fc.record({ kind: fc.constant('mended' as const), cause: ownId, cured: fc.boolean(), ...said }),
+      fc.record({
+        kind: fc.constant('mended' as const),
+        cause: ownId,
+        cured: fc.boolean(),
+        remedy: fc.constantFrom('mend' as const, 'replace' as const),
+        ...said,
+      }),
     ),
     { maxLength: 6 },
   ),

@@ -1,7 +1,7 @@
 import { describe, expect, expectTypeOf, it } from 'vitest';
 import { answeredOtherwise, answersTo, withEntry, withFact, without } from '../../src/app/case/edit';
 import { caseSheet, sheetText } from '../../src/app/case/sheet';
-import { minutesWords, oddsWords, whyNext } from '../../src/app/case/said';
+import { entryWords, minutesWords, oddsWords, whyNext } from '../../src/app/case/said';
 import say from '../../src/app/case/words/en';
 import { catalogue } from '../../src/diagnosis/catalogue';
 import { propose } from '../../src/diagnosis/order';
@@ -137,6 +137,16 @@ describe('the sheet of a case', () => {
     const hot = caseSheet(catalogue, { ...blank, symptom: 'far-too-hot' }, 'Left bench', []);
     expect(sheetText(hot)).toContain(`${say.cautions.toUpperCase()}\n${say.sheet.unplugged.heat}`);
     expect(sheetText(hot)).toContain(say.sheet.makeSafe);
+  });
+
+  it('says by which of its ways a cause was mended: by its id, or in the words that an earlier version kept', () => {
+    const { id, mend, replace } = catalogue.causes.find((cause) => cause.replace)!;
+    const what = (entry: { remedy?: 'mend' | 'replace'; note: string }) =>
+      entryWords(catalogue, { kind: 'mended', cause: id, cured: true, ...entry });
+    expect(what({ remedy: 'mend', note: 'Hard.' })).toMatchObject({ what: mend.headline, note: 'Hard.' });
+    expect(what({ remedy: 'replace', note: '' })).toMatchObject({ what: replace?.headline, note: '' });
+    expect(what({ note: 'A new nut' })).toMatchObject({ what: 'A new nut', note: '' });
+    expect(what({ note: '' })).toMatchObject({ what: mend.headline, note: '' });
   });
 
   it('goes on after a mend that did not cure', () => {

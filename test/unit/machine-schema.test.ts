@@ -149,6 +149,7 @@ describe('every version', () => {
       `{"v":5,"type":"case","id":"c1","machine":"m1","symptom":"ridges-regular","owner":"Ada of the bakery","complaint":"Lines.",
         "opened":"2026-01-02T03:04:05.678Z","changed":"2026-01-02T03:04:05.678Z","facts":{"two-screws":true},"log":[
         {"kind":"answer","check":"period","answer":"lead","reading":{"at":"2026-01-02T03:04:05.678Z","id":"r1"},
+        "at":"2026-01-02T03:04:05.678Z","note":""},{"kind":"mended","cause":"nut-worn","cured":true,"remedy":"replace",
         "at":"2026-01-02T03:04:05.678Z","note":""}],"closed":null}`,
       `{"v":5,"type":"draft","machine":null,"calculator":"dual-z-sync","entries":{"dh":{"text":"0,7","unit":"mm",
         "tool":""}},"choices":{},"changed":"2026-01-02T03:04:05.678Z"}`,
@@ -160,6 +161,11 @@ describe('every version', () => {
 
   /** A record of versions 1 to 3 in today's form: readings kept neither names nor limits, and their order only in words. */
   const today = (stored: { type: string }): object => {
+    if (stored.type === 'case') {
+      const { log } = stored as typeof stored & { log: { kind: string }[] };
+      const known = log.map((entry) => (entry.kind === 'mended' ? { ...entry, remedy: 'mend' } : entry));
+      return { ...stored, v: VERSION, log: known };
+    }
     if (stored.type !== 'reading') return { ...stored, v: VERSION };
     const { headline, steps, entries, results, ...rest } = stored as typeof stored & {
       headline: string;
@@ -188,6 +194,23 @@ describe('every version', () => {
       return restored.record.type;
     });
     expect(kinds.filter((kind) => kind !== 'case')).toEqual(['machine', 'reading', 'draft', 'settings']);
+  });
+
+  it.each([
+    ['cured', 'mend'],
+    ['replaced', 'replace'],
+    ['handed over', undefined],
+  ] as const)('a case of version 4 that ended %s tells by its cure how it was mended', (how, remedy) => {
+    const at = '2026-01-02T03:04:05.678Z';
+    const before = { kind: 'mended', cause: 'nut-worn', cured: false, at, note: 'Turn the nut.' };
+    const cure = { ...before, cause: 'bent-screw', cured: true, note: 'A new screw.' };
+    const stored = JSON.parse(written[4]!.find((text) => text.includes('"case"'))!) as { log: object[] };
+    const log = [...stored.log, before, cure];
+    const closed = { at, how, proof: 'A plain wall.' };
+    const restored = restore({ ...stored, log, closed });
+    if (!restored.ok || restored.record.type !== 'case') throw new Error('the case was not read');
+    expect(restored.record.log).toEqual([...stored.log, before, remedy === undefined ? cure : { ...cure, remedy }]);
+    expect(restored.record.closed).toEqual(closed);
   });
 
   it('the records of version 1 come back whole, their settings with nothing exported and nothing asked', () => {

@@ -17,9 +17,11 @@ import { titleOf } from '../desk/reading-entry';
 export function CaseMend(props: ParentProps<{ cause: CauseId; onEntry: (entry: NewEntry) => void }>) {
   const cause = () => causeOf(catalogue, props.cause);
   const [replacing, setReplacing] = createSignal(false);
-  const way = () => (replacing() ? (cause().replace ?? cause().mend) : cause().mend);
+  const replacement = () => (replacing() ? cause().replace : undefined);
+  const way = () => replacement() ?? cause().mend;
   const calculator = () => listed.find(({ id }) => id === cause().mend.calculator)?.id;
-  const done = (cured: boolean) => props.onEntry({ kind: 'mended', cause: props.cause, cured, note: way().headline });
+  const done = (cured: boolean) =>
+    props.onEntry({ kind: 'mended', cause: props.cause, cured, remedy: replacement() ? 'replace' : 'mend' });
   return (
     <>
       <p class="case-kicker">

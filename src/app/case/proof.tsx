@@ -24,7 +24,7 @@ export function CaseProof(props: { case: Case; cause: CauseId }) {
   const [picked, setPicked] = createSignal<Reading>();
   const [problem, setProblem] = createSignal<string>();
   const cause = () => causeOf(catalogue, props.cause);
-  const cure = () => props.case.log.find((entry) => entry.kind === 'mended' && entry.cured);
+  const cure = () => props.case.log.filter((entry) => entry.kind === 'mended').find(({ cured }) => cured);
   const [page] = createResource(
     () => ({ machine: props.case.machine, tick: records.readingsTick() }),
     ({ machine }) => records.latestReadings(machine, { limit: OFFERED }),
@@ -39,7 +39,7 @@ export function CaseProof(props: { case: Case; cause: CauseId }) {
       return;
     }
     const said = words().trim() || (reading ? readingNote(reading) : say.proof.seePhoto);
-    const how = cure()?.note === cause().replace?.headline ? 'replaced' : 'cured';
+    const how = cure()?.remedy === 'replace' ? 'replaced' : 'cured';
     const proof = reading ? { reading: { at: reading.at, id: reading.id } } : {};
     const at = new Date().toISOString();
     await records.changeCase(props.case.machine, props.case.id, (old) => ({

@@ -113,12 +113,12 @@ export function entryWords(
       return { what: inspectionOf(catalogue, entry.check).title, said: say.log.skipped, note };
     case 'ruled out':
       return { what: causeOf(catalogue, entry.cause).title, said: say.log[entry.sure], note };
-    case 'mended':
-      return {
-        // Which of its ways was gone stands in the note.
-        what: note === '' ? causeOf(catalogue, entry.cause).mend.headline : note,
-        said: entry.cured ? say.log.cured : say.log.not,
-        note: '',
-      };
+    case 'mended': {
+      const { mend, replace } = causeOf(catalogue, entry.cause);
+      const said = entry.cured ? say.log.cured : say.log.not;
+      // An earlier version kept the words of its remedy as the note.
+      if (entry.remedy === undefined) return { what: note || mend.headline, said, note: '' };
+      return { what: (entry.remedy === 'replace' ? (replace ?? mend) : mend).headline, said, note };
+    }
   }
 }
