@@ -21,7 +21,7 @@ export function UsualHeights(props: Props) {
   );
   const bare = (si: number | undefined) => (si === undefined ? '–' : formatNumber(si * 1e3, 4, props.mark));
   return (
-    <Show when={rows().length > 0}>
+    <Show when={props.g > 0}>
       <details class="seldom" onToggle={(event) => setUnfolded(event.currentTarget.open)}>
         <summary>{say.figure.usual.title}</summary>
         <table class="sheet-table">
