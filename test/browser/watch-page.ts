@@ -4,6 +4,8 @@ import type { Seen } from '../support/leftovers';
 export interface Told {
   readonly seen: readonly Seen[];
   readonly given: readonly string[];
+  /** What came in a link's query. */
+  readonly link?: string;
 }
 
 /**
@@ -72,7 +74,7 @@ export function watchPage(): void {
   };
   const opened = (): void => {
     const [, link = ''] = location.hash.split('?');
-    if (link) void tell({ seen: [], given: [...new URLSearchParams(link).values()] });
+    if (link) void tell({ seen: [], given: [...new URLSearchParams(link).values()], link });
   };
   opened();
   addEventListener('hashchange', opened);

@@ -1,7 +1,7 @@
 import { test as base, type BrowserContext } from '@playwright/test';
 import { language } from '../../build/chosen';
 import { isStyle } from '../../build/strange';
-import { DEMO, leftovers, stringsIn, worksCited, type Seen } from '../support/leftovers';
+import { DEMO, leftovers, quotable, stringsIn, worksCited, type Seen } from '../support/leftovers';
 import { watchPage, type Told } from './watch-page';
 
 /** Name of the attachment that the reporter gathers. */
@@ -30,6 +30,7 @@ async function watch(context: BrowserContext): Promise<void> {
   await context.exposeBinding('tellOfWords', (_, told: Told) => {
     seen.push(...told.seen);
     give(told.given.map(parsed));
+    if (told.link !== undefined) give(quotable(told.link));
   });
   await context.addInitScript(watchPage);
 }

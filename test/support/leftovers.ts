@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { MARK } from '../../build/strange';
 import { demoMachine, demoReadings } from './demo';
+import { defaultSettings } from '../../src/machine/schema';
 import { allKinds } from '../../src/quantity/all-kinds';
 
 /** What a page showed: a text, the element that holds it, and the address it stood under. */
@@ -70,11 +71,25 @@ export const DEMO: readonly string[] = [demoMachine, ...demoReadings].flatMap((r
   'name' in record ? [record.name, record.note] : [record.note],
 );
 
+/** Every name of a field in a value, however deep; a place's (`z.lead`) by its parts. */
+const fieldsIn = (value: unknown): readonly string[] =>
+  typeof value === 'object' && value !== null
+    ? Object.entries(value).flatMap(([name, part]) => [...name.split('.'), ...fieldsIn(part)])
+    : [];
+
+/** Names of fields, as a record that cannot be read is said to be bad “at” them: no language changes what stands in a file. */
+const FIELDS = [...new Set([demoMachine, ...demoReadings, defaultSettings].flatMap(fieldsIn))].map(escape).join('|');
+const bad = new RegExp(`“(?:${FIELDS}|\\d+)(?:\\.(?:${FIELDS}|\\d+))*”`, 'g');
+
 /** Every string in a value, however deep: what a test gives the app to keep. */
 export function stringsIn(value: unknown): readonly string[] {
   if (typeof value === 'string') return [value];
   return typeof value === 'object' && value !== null ? Object.values(value).flatMap(stringsIn) : [];
 }
+
+/** What the app may quote of a link: each name and value in it and each of their parts, in the app's quotation marks. */
+export const quotable = (link: string): readonly string[] =>
+  [...new URLSearchParams(link)].flat().flatMap((text) => [text, ...text.split(/[;.]/)].map((part) => `“${part}”`));
 
 /** One pattern for all that people and tests wrote, the longest first, so that it is looked through once. */
 function patternOf(given: Iterable<string>): RegExp | undefined {
@@ -84,14 +99,37 @@ function patternOf(given: Iterable<string>): RegExp | undefined {
   return new RegExp(`(?<![${LETTER}])(?:${longestFirst.join('|')})(?![${LETTER}${MARK}])`, 'gu');
 }
 
+/** The least of a given text by which a cut one is known. */
+const CUT_AT_LEAST = 8;
+
+/** A text with the beginnings of what was given taken out where the app cut it short: "Town repair worksh…". */
+function withoutCut(text: string, given: readonly string[]): string {
+  return text.replace(/[^…]{8,}…/g, (stretch) => {
+    const shown = stretch.slice(0, -1);
+    const longest = Math.max(
+      ...given.map((whole) => {
+        for (let length = Math.min(whole.length - 1, shown.length); length >= CUT_AT_LEAST; length -= 1) {
+          if (shown.endsWith(whole.slice(0, length))) return length;
+        }
+        return 0;
+      }),
+      0,
+    );
+    return longest > 0 ? `${shown.slice(0, -longest)} …` : stretch;
+  });
+}
+
 /**
  * The texts that hold words from no words file.
  * @param given what the test or the demo wrote, and the app only repeats
  */
 export function leftovers(seen: readonly Seen[], given: Iterable<string>, style: keyof typeof RUNS): Leftover[] {
-  const theirs = patternOf(given);
+  const all = [...given];
+  const theirs = patternOf(all);
   return seen.flatMap((one) => {
-    const others = theirs ? one.text.replace(theirs, ' ') : one.text;
+    const named = one.text.replace(bad, ' ');
+    const whole = named.includes('…') ? withoutCut(named, all) : named;
+    const others = theirs ? whole.replace(theirs, ' ') : whole;
     const ours = ALLOWED.reduce((text, pattern) => text.replace(pattern, ' '), others);
     const words = ours.match(RUNS[style]) ?? [];
     return words.length > 0 ? [{ ...one, words }] : [];

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { inStyle } from '../../build/strange';
-import { leftovers, stringsIn, worksCited } from '../support/leftovers';
+import { leftovers, quotable, stringsIn, worksCited } from '../support/leftovers';
 
 const wordsLeft = (text: string, given: readonly string[] = [], style: 'marked' | 'pseudo' = 'marked') =>
   leftovers([{ text, where: 'p', route: '#/' }], given, style).flatMap(({ words }) => words);
@@ -32,6 +32,27 @@ describe('words that no words file gave', () => {
     expect(wordsLeft('trammel-left-bench-2026-05-06.json')).toEqual([]);
     expect(wordsLeft(`Left bench, ${marked('in all')}`, ['Left bench', 'x'])).toEqual([]);
     expect(wordsLeft('Left benches', ['Left bench'])).toEqual(['Left', 'benches']);
+  });
+
+  it('are not what a person wrote, cut short', () => {
+    const [name] = ['Town repair workshop, by the window'];
+    expect(wordsLeft(`${marked('machine')} “Town repair works…”: ${marked('kept')}`, [name])).toEqual([]);
+    expect(wordsLeft('“Town…”', [name])).toEqual(['Town']);
+    expect(wordsLeft('“Town repair mill…”', [name])).toEqual(['Town', 'repair', 'mill']);
+    expect(wordsLeft('The Town repair works…', [name])).toEqual(['The']);
+  });
+
+  it('are not what a link holds, where it is quoted and nowhere else', () => {
+    const parts = quotable('v=1&dh=0.75;parsec&q=%3Cb%3Ebold&e=m.nut.y.A%20note');
+    expect(wordsLeft(`${marked('the unit')} “parsec” ${marked('is none')}`, parts)).toEqual([]);
+    expect(wordsLeft('“<b>bold”, “nut”', parts)).toEqual([]);
+    expect(wordsLeft('a parsec', parts)).toEqual(['parsec']);
+  });
+
+  it('are not the names of a record’s fields, where it is said to be bad at them', () => {
+    expect(wordsLeft(`${marked('This record cannot be read at')} “values.z.lead.half”`)).toEqual([]);
+    expect(wordsLeft('“id”, “entries.3.unit”')).toEqual([]);
+    expect(wordsLeft('id “bench”')).toEqual(['id', 'bench']);
   });
 
   it('are plain letters in an accented build', () => {

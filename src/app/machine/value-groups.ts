@@ -32,6 +32,6 @@ export function printKept(kept: KeptValue, input: InputSpec, mark: DecimalMark):
 
 /** How a kept value came to be known. */
 export function printHow(kept: Pick<KeptValue, 'origin' | 'tool'>): string {
-  if (kept.origin === 'nameplate') return say.value.marked;
-  return toolById(kept.tool)?.name ?? kept.origin;
+  const tool = kept.origin === 'nameplate' ? undefined : toolById(kept.tool);
+  return tool?.name ?? say.value.how[kept.origin];
 }

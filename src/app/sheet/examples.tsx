@@ -3,7 +3,8 @@ import type { Example } from '../../engine/calculator';
 import { nameOf, symbolOf } from '../../engine/evaluate';
 import { signedText } from '../../engine/signs';
 import { printCitation } from '../../reference/citation';
-import { formatNumber } from '../../quantity/format';
+import { formatMeasured, formatNumber } from '../../quantity/format';
+import { parseQuantity } from '../../quantity/parse';
 import type { OnBench } from './bench';
 import say from './words/en';
 
@@ -13,6 +14,12 @@ export function Examples(props: OnBench) {
     props.calculator.formulas.find((f) => symbolOf(f) === symbol)?.measure.unit.label ??
     props.calculator.inputs[symbol]?.measure.unit.label ??
     '';
+  /** Examples are typed as by hand, "90 deg ± 1 deg": shown as a quantity is everywhere, "(90.0 ± 1.0)°". */
+  const printed = (symbol: string, text: string) => {
+    const measure = props.calculator.inputs[symbol]?.measure;
+    const read = measure && parseQuantity(text, measure.kind, measure.unit);
+    return read?.ok ? formatMeasured(read.value, read.half ?? 0, read.unit) : text;
+  };
   const given = (example: Example) =>
     Object.entries(example.given).flatMap(([symbol, text]) => (text === undefined ? [] : [[symbol, text] as const]));
   const expected = (example: Example) =>
@@ -39,7 +46,7 @@ export function Examples(props: OnBench) {
                 {([symbol, text]) => (
                   <tr>
                     <td>{nameOf(props.calculator, symbol)}</td>
-                    <td class="number">{text}</td>
+                    <td class="number">{printed(symbol, text)}</td>
                   </tr>
                 )}
               </For>

@@ -41,7 +41,7 @@ const en = {
   value: {
     unknown: 'not known yet',
     origin: (how: string, time: string) => `${how}, ${time}`,
-    marked: 'as marked',
+    how: { nameplate: 'as marked', measured: 'measured', typical: 'typical' },
     forgotten: (value: string) => `Forgotten: ${value}.`,
     putBack: 'Put it back',
     inUnit: (unit: string) => `in ${unit}`,
