@@ -31,6 +31,15 @@ export interface Movement {
  */
 export type Effect = Readonly<Record<string, number | { readonly value: number; readonly half: number }>>;
 
+/**
+ * What an order heats, K: the hottest that it may get, and the least that anything there surely bears. An order that heats beyond that is
+ * withheld, not told.
+ */
+export interface Heats {
+  readonly to: number;
+  readonly bears: number;
+}
+
 /** A typical value that an order rests on. */
 export interface Assumed {
   readonly symbol: string;
@@ -47,6 +56,8 @@ export interface Order<K extends string = string> extends Told<K> {
   readonly steps: readonly Told[];
   readonly movements: readonly Movement[];
   readonly effect?: Effect;
+  /** Each thing that it, or one of its steps, heats. */
+  readonly heats?: readonly Heats[];
   /** Put in by the engine: what was not measured, and the amounts rest on. */
   readonly assumes?: readonly Assumed[];
   /** The reading does not suffice: the screen says what would. */
@@ -92,6 +103,7 @@ interface Rest {
   readonly movements?: readonly Movement[];
   readonly measureAgain?: boolean;
   readonly effect?: Effect;
+  readonly heats?: readonly Heats[];
 }
 
 /** The words that orders are told by. */
@@ -122,6 +134,7 @@ export function telling<W extends Telling>() {
       movements: rest.movements ?? [],
       measureAgain: rest.measureAgain ?? false,
       ...(rest.effect ? { effect: rest.effect } : {}),
+      ...(rest.heats ? { heats: rest.heats } : {}),
     }),
     contradict: <K extends keyof NonNullable<W['contradictions']> & string>(
       say: K,

@@ -5,7 +5,7 @@ import type { Amount } from '../../engine/order';
 import { materials } from '../../reference/materials';
 import { situation } from '../../../test/support/calculators';
 import { simulate, type Lump, type Moment } from './curve';
-import { fitCurve, type Point } from './fit';
+import { fitCurve, type Fit, type Point } from './fit';
 import calc from './index';
 import words from './words/en';
 
@@ -117,6 +117,41 @@ describe('the fit', () => {
     expect(sk / said.uk).toBeLessThan(1.15);
   });
 
+  /**
+   * The same covariance the long way: derivatives of the curve by differences of the curve itself, the matrix of weights by mathjs,
+   * and the rate carried to `at` by one more difference.
+   */
+  function covariance(points: readonly Point[], { start, startRate, k }: Fit) {
+    const curve = ([a, b, c]: readonly number[], t: number) => a! + (b! * (1 - Math.exp(-c! * t))) / c!;
+    const at = [start, startRate, k];
+    const moved = (j: number, by: number) => at.map((one, i) => (i === j ? one + by : one));
+    const by = [1e-3, 1e-4, 1e-6];
+    const slopes = points.map(({ t }) => by.map((h, j) => (curve(moved(j, h), t) - curve(moved(j, -h), t)) / (2 * h)));
+    const weights = points.map(({ t, ut, uT }) => 1 / (uT ** 2 + (startRate * Math.exp(-k * t) * ut) ** 2 + 1e-8));
+    const normal = [0, 1, 2].map((i) =>
+      [0, 1, 2].map((j) => slopes.reduce((sum, row, n) => sum + weights[n]! * row[i]! * row[j]!, 0)),
+    );
+    const chi2 = points.reduce((sum, { t, T }, n) => sum + weights[n]! * (T - curve(at, t)) ** 2, 0);
+    return { matrix: math.inv(normal), birge: Math.max(1, chi2 / (points.length - 3)) };
+  }
+
+  it.each([0, 0.3, 3])('has the covariance that derivatives by differences give, at a noise of %s K', (noise) => {
+    const points = noisy(noise).map((point) => ({ ...point, t: point.t - noisy(noise)[0]!.t }));
+    const fit = fitCurve(points)!;
+    const { matrix, birge } = covariance(points, fit);
+    // rate(at) = startRate − k (at − start), by start, startRate and k.
+    const row = [fit.k, 1, -(fit.at - fit.start)];
+    const times = (v: readonly number[]) => matrix.map((line) => line.reduce((sum, one, i) => sum + one * v[i]!, 0));
+    const dot = (v: readonly number[], w: readonly number[]) => v.reduce((sum, one, i) => sum + one * w[i]!, 0);
+    expect(fit.rate).toBeCloseTo(fit.startRate - fit.k * (fit.at - fit.start), 10);
+    expect(fit.uk / Math.sqrt(matrix[2]![2]! * birge)).toBeCloseTo(1, 4);
+    expect(fit.uRate / Math.sqrt(dot(row, times(row)) * birge)).toBeCloseTo(1, 4);
+    expect(times(row)[2]! / Math.sqrt(matrix[2]![2]! * dot(row, times(row)))).toBeCloseTo(0, 4);
+    // Where it lies is a weighted middle of what was read.
+    expect(fit.at).toBeGreaterThan(points[0]!.T);
+    expect(fit.at).toBeLessThan(points.at(-1)!.T);
+  });
+
   it('has nothing to say of too few readings, of one moment, or of readings all at one temperature', () => {
     const points = noisy(0);
     expect(fitCurve(points.slice(0, 3))).toBeUndefined();
@@ -150,6 +185,56 @@ describe('what the sheet says', () => {
     expect(from.si).toBe(60);
     expect(to).toBeGreaterThanOrEqual(10);
     expect(to).toBeLessThan(30);
+  });
+
+  it.each([
+    ['a slow watchdog', { W: '60' }],
+    ['one that gives false alarms', { W: '10', H: '25' }],
+    ['a short window with a small hysteresis', { W: '1', H: '3' }],
+    ['slow, and with a hysteresis too wide for any quick window', { W: '60', H: '30' }],
+  ])('sets window and hysteresis in whole steps, and the same check passes: %s', (_name, given) => {
+    const all: Record<string, string> = { R_h: '14.4 ± 0.1', T_f: '248 ± 5', ...given };
+    const fitted = { cutoff: 'fitted' };
+    const { instruction, verdict } = told(all, fitted);
+    expect(verdict.state).toBe('beyond');
+    const { W, H } = instruction!.order.effect as { W?: number; H?: number };
+    if (W !== undefined) expect(W).toBe(Math.round(W));
+    if (H !== undefined) expect(2 * H).toBe(Math.round(2 * H));
+    const after = {
+      ...all,
+      ...(W === undefined ? {} : { W: String(W) }),
+      ...(H === undefined ? {} : { H: String(H) }),
+    };
+    expect(told(after, fitted).verdict.state).toBe('within');
+  });
+
+  it('uses no watchdog where no window is short enough', () => {
+    const { instruction } = told({ R_h: '1.44 ± 0.01', D_h: '5 ± 0.1', T_w: '235' }, { loss: 'held' });
+    expect(instruction?.order.say).toBe('doNotUse');
+    expect(instruction?.order.effect).toBeUndefined();
+  });
+
+  it('withholds a test that would do the damage it looks for', () => {
+    const steps = (given: Record<string, string>, choices = {}) =>
+      told(given, choices).instruction!.order.steps.map((step) => step.say);
+    expect(steps({ R_h: '14.4 ± 0.1', W: '10' })).toContain('testSensorOut');
+    // A heater of 160 W: 340 °C by the pass mark of 30 s.
+    const strong = steps({ R_h: '3.6 ± 0.04', W: '2' });
+    expect(strong).toContain('sensorOutWithheld');
+    expect(strong).not.toContain('testSensorOut');
+    const hot = steps({ R_h: '14.4 ± 0.1', W: '5', T_w: '262' });
+    for (const heats of ['testHealthy', 'testSensorOut']) expect(hot).not.toContain(heats);
+  });
+
+  it('chooses a cut-off by where it holds and by where it opens, in steps of 5 °C', () => {
+    const found = told({ R_h: '14.4 ± 0.1', W: '10' }).instruction!.order.steps.find(
+      ({ say }) => say === 'cutOffHolds',
+    );
+    expect(found?.args).toEqual({ holds: 225, opens: 260 });
+    const text = words.steps.cutOffHolds({ holds: 225, opens: 260 }, { number: String } as never);
+    expect(text).toMatch(/IEC 60691.*\(Th\).*crimp or screw.*never solder/);
+    const fitted = told({ R_h: '14.4 ± 0.1', W: '10', T_f: '248 ± 5' }, { cutoff: 'fitted' }).instruction!.order;
+    expect(fitted.steps.find(({ say }) => say === 'holdsToo')?.args).toEqual({ holds: 225 });
   });
 
   it('cites the specific heats of brass and steel as the table of materials has them', () => {

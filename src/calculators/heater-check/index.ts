@@ -17,6 +17,8 @@ export default calculator(
     model,
     formulas,
     limits,
+    measured: ['R_h', 'D_h'],
+    levers: { W: { step: () => 1 }, H: { step: () => 0.5 } },
     action: instruct,
     beware: ['oneLump', 'straightLoss', 'airCarriesMore', 'sensorHalfOut', 'wiresGoFirst', 'notForBeds', 'cutOffOpens'],
     examples,

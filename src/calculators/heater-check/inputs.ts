@@ -66,24 +66,24 @@ export const inputs = {
   a_2: edge(16, 'heater.block-width'),
   a_3: edge(12, 'heater.block-height'),
   W: input(time.s, {
+    feature: 'set',
     typical: 20,
     range: [1, 600],
     from: 'heater.watchdog-window',
-    decided: true,
     basis: commonPractice,
   }),
   H: input(temperatureDifference.K, {
+    feature: 'set',
     typical: 4,
     range: [0.5, 30],
     from: 'heater.watchdog-hysteresis',
-    decided: true,
     basis: commonPractice,
   }),
   T_li: input(temperature.C, {
     typical: 260,
     range: [50, 400],
     decided: true,
-    basis: cite('Supplier’s engineering table of polytetrafluoroethylene', 'continuousLimit', true),
+    basis: commonPractice,
     when: { liner: 'ptfe' },
   }),
   T_se: input(temperature.C, {

@@ -208,7 +208,7 @@ const en = {
     keepWatchdogOn: 'Never switch a watchdog off because it gives alarms.',
   },
   proof:
-    'Test 1: the real heating time, by the stopwatch, within a quarter of the reckoned one. Test 2: with the sensor out of the cold block, the watchdog cuts the heater by its pass mark. Repeat both after every change of heater, sensor, board or settings. A cut-off cannot be tested so: check that it is of the right rating, in series with the heater, and firmly clamped.',
+    'Test 1: the real heating time, by the stopwatch, within a quarter of the reckoned one. Test 2, only where the sheet offers it: with the sensor out of the cold block, the watchdog cuts the heater by its pass mark. Repeat both after every change of heater, sensor, board or settings. A cut-off cannot be tested so: check that it is of the right rating, in series with the heater, crimped or screwed and never soldered, and firmly clamped.',
   beware: {
     oneLump:
       'The block is taken as one lump of one temperature: it is, for small metal blocks (Biot number far below 0.1). Heater and sensor lag a few seconds behind: read from 50 °C on.',
@@ -254,7 +254,6 @@ const en = {
     brassToSteel: 'between brass, 380, and steel, 470 J/(kg·K)',
     tablesEmissivity: 'tables of emissivity',
     churchillChu: 'eq. 9.27 (Churchill and Chu): 13 W/(m²·K) for 20 mm at 210 °C',
-    continuousLimit: 'continuous limit',
     stainlessSteelTube: 'stainless steel tube, 15 W/(m·K), 6 mm outside, 4.2 mm inside, 5 mm long: 0.043 W/K',
     leastSquaresExact: 'least squares of the exact solution, weighted by the readings',
   },

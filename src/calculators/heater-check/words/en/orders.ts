@@ -55,6 +55,16 @@ export const orders = {
     glance: `↓ Watchdog’s hysteresis: ${p.number(a.to)} K`,
     sentence: `Lower the watchdog’s hysteresis to ${p.number(a.to)} K: a healthy heater rises only ${p(a.rise)} in one window, near its working temperature.`,
   }),
+  /** `to` in seconds. */
+  lengthenWindow: (a: { from: Amount; to: number; rise: Amount }, p: Print) => ({
+    glance: `↑ Watchdog’s window: ${p.number(a.to)} s`,
+    sentence: `Lengthen the watchdog’s window from ${p(a.from)} to ${p.number(a.to)} s: a healthy heater rises only ${p(a.rise)} in it now, near its working temperature.`,
+  }),
+  /** `window` in seconds, `hysteresis` in kelvin. */
+  setBoth: (a: Acts & { window: number; hysteresis: number; rise: Amount }, p: Print) => ({
+    glance: `↕ Watchdog: ${p.number(a.window)} s, ${p.number(a.hysteresis)} K`,
+    sentence: `Set the watchdog’s window to ${p.number(a.window)} s and its hysteresis to ${p.number(a.hysteresis)} K: now ${acts(a, p)}, and a healthy heater rises ${p(a.rise)} in its window.`,
+  }),
   cutOffHigher: (a: { least: Amount }, p: Print) => ({
     glance: '✕ Cut-off that opens higher',
     sentence: `Change the cut-off for one that opens at ${p(a.least)} or above: this one opens in normal use.`,
@@ -80,21 +90,29 @@ export const steps = {
     `Test 1, healthy: cold, someone at the switch, heat to ${p(a.to)} with the stopwatch on. Pass mark: there after ${p(a.after)}, give or take a quarter. Much slower: loose heater or sensor, weak supply, wrong heater. Much faster: a heater of too much power.`,
   testSensorOut: (a: { to: Amount; within: Amount; block: Amount }, p: Print) =>
     `Test 2, sensor out: cold again and unplugged, take the sensor out of the block and let it hang free. Hand at the supply’s switch, plug in, set ${p(a.to)}, start the stopwatch. Pass mark: the watchdog cuts the heater within ${p(a.within)}; the block is then at about ${p(a.block)}. Not cut by then: switch off by hand, and do not use it. Cold and unplugged, put the sensor back, fixed by its screw.`,
+  testsWithheld: (a: { to: Amount; bears: Amount }, p: Print) =>
+    `No test here: working at ${p(a.to)} is itself beyond the ${p(a.bears)} that the weakest part stands. Work colder, or replace that part first.`,
+  sensorOutWithheld: (a: { within: Amount; block: Amount; bears: Amount }, p: Print) =>
+    `Do not take the sensor out for a test here: by the pass mark of ${p(a.within)} the block would have about ${p(a.block)}, and the weakest part stands ${p(a.bears)}. Fit a weaker heater or a cut-off first, or ask for an earlier pass mark.`,
   /** In °C. */
-  cutOffBetween: (a: { from: number; to: number }, p: Print) =>
-    `One that opens between ${p.number(a.from)} and ${p.number(a.to)} °C, clamped to the block, in series with the heater.`,
+  cutOffHolds: (a: { holds: number; opens: number }, p: Print) =>
+    `A thermal link or switch by IEC 60691: its holding temperature (Th) at least ${p.number(a.holds)} °C, where it opens (Tf) at most ${p.number(a.opens)} °C. Clamp it to the block, in series with the heater; crimp or screw its leads, never solder them: the heat opens or weakens it.`,
+  /** In °C. */
+  holdsToo: (a: { holds: number }, p: Print) =>
+    `Look up the cut-off’s holding temperature (Th, IEC 60691): below ${p.number(a.holds)} °C it ages and opens in normal use.`,
   noCutOffFits:
     'No cut-off fits between the working temperature and what the weakest part stands: change that part, or work colder.',
   qualified:
     'On mains voltage have the cut-off fitted by a qualified person, to the local code. Until then do not leave it alone while it is plugged in; smoke alarm above it, nothing that burns beside it.',
   higherResistance: 'Or fit a heater of higher resistance: ask below, the other way round, which one ends low enough.',
   colderOrWeaker: 'Work colder, fit a weaker heater, or replace the part that stands least.',
-  shortenIfHealthy: (a: { from: Amount }, p: Print) =>
-    `Shorten its window from ${p(a.from)} where the healthy rise allows it.`,
-  stillClears:
-    'Then look again whether the healthy rise still clears the hysteresis; if not, lower the hysteresis in step.',
+  /** `to` in seconds. */
+  orShorten: (a: { from: Amount; to: number }, p: Print) =>
+    `Or shorten its window from ${p(a.from)} to ${p.number(a.to)} s: that is surely quick enough, and the healthy rise still clears the hysteresis.`,
+  clearsStill: 'The healthy rise still clears the hysteresis in that window, at its slowest.',
+  staysQuick: 'In that window it is still quick enough, and the block stays below what the weakest part stands.',
   neverOff: 'A false alarm tempts people to switch the watchdog off: never do that.',
-  orLengthen: 'Or lengthen the window, if it stays quick enough; or cover the block against the fan.',
+  coverIt: 'Or cover the block against the fan, and read its loss anew.',
   timeRealRise: 'Time the real rise with the stopwatch, and take the loss from that curve.',
 };
 
