@@ -1,3 +1,4 @@
+import { plainText } from '../quantity/plain';
 import { parseQuantity, type DecimalMark } from '../quantity/parse';
 import { fromSi, toSi, unitById, type Kind, type Unit } from '../quantity/unit';
 import { AS_MARKED, toolById } from '../reference/tools';
@@ -47,9 +48,7 @@ const withoutUnit = (part: string): string => part.replace(/(?!e[+-]?\d)[a-zµμ
  * without. For text that was understood: a comma in it is a decimal mark.
  */
 function shortText(text: string, kind: Kind, unit: Unit): string {
-  const whole = text
-    .trim()
-    .replace(/[\u2212\u2013]/g, '-')
+  const whole = plainText(text)
     .replace(/\s*(?:\+\s*\/?\s*-|±)\s*/g, '~')
     .replace(/\s+/g, ' ')
     .replace(/(?<!\d) | (?!\d)/g, '')

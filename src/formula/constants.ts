@@ -32,6 +32,25 @@ export const constants: Readonly<Record<string, Constant>> = {
   /** Magnus’s formula over water, WMO-No. 8, annex 4.B: the vapour pressure at 0 °C, and the temperature beside it. */
   magnus_e: { value: 611.2, dimension: [-1, 1, -2, 0, 0], mathml: '<mn>611.2</mn><mtext>&#xA0;Pa</mtext>' },
   magnus_T: { value: 243.12, dimension: [0, 0, 0, 1, 0], mathml: '<mn>243.12</mn><mtext>&#xA0;K</mtext>' },
+  /** Magnus’s formula over ice, WMO-No. 8, annex 4.B. */
+  magnus_i: { value: 272.62, dimension: [0, 0, 0, 1, 0], mathml: '<mn>272.62</mn><mtext>&#xA0;K</mtext>' },
+  /** Platinum by IEC 60751: R / R₀ = 1 + A t + B t² + C (t − 100 °C) t³, the last term below 0 °C only. */
+  pt_A: {
+    value: 3.9083e-3,
+    dimension: [0, 0, 0, -1, 0],
+    mathml: '<msub><mi>A</mi><mi mathvariant="normal">Pt</mi></msub>',
+  },
+  pt_B: {
+    value: -5.775e-7,
+    dimension: [0, 0, 0, -2, 0],
+    mathml: '<msub><mi>B</mi><mi mathvariant="normal">Pt</mi></msub>',
+  },
+  pt_C: {
+    value: -4.183e-12,
+    dimension: [0, 0, 0, -4, 0],
+    mathml: '<msub><mi>C</mi><mi mathvariant="normal">Pt</mi></msub>',
+  },
+  pt_T: { value: 100, dimension: [0, 0, 0, 1, 0], mathml: '<mn>100</mn><mtext>&#xA0;K</mtext>' },
   /** Gas constant of water vapour: R over 18.0153 g/mol, J/(kg·K). */
   R_v: {
     value: 461.5,

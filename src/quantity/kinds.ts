@@ -24,7 +24,7 @@ export const angle = defineKind('angle', dimensionless, {
   deg: { label: '°', factor: Math.PI / 180, also: ['degree', 'degrees'] },
   rad: { label: 'rad', factor: 1 },
   turn: { label: 'turn', factor: 2 * Math.PI, also: ['turns', 'rev'] },
-  arcmin: { label: '′', factor: Math.PI / 10800, also: ["'", 'min'] },
+  arcmin: { label: '′', factor: Math.PI / 10800, also: ["'", '’', 'min'] },
 });
 
 export const slope = defineKind('slope', dimensionless, {
@@ -38,9 +38,9 @@ export const length = defineKind('length', [1, 0, 0, 0, 0], {
   um: { label: 'µm', factor: 1e-6, also: ['micron', 'microns'] },
   cm: { label: 'cm', factor: 1e-2 },
   m: { label: 'm', factor: 1 },
-  in: { label: 'in', factor: INCH, also: ['"', '″', '”', 'inch', 'inches'] },
+  in: { label: 'in', factor: INCH, also: ['"', '″', '”', "''", '′′', '’’', 'inch', 'inches'] },
   thou: { label: 'thou', factor: INCH / 1000, also: ['mil', 'mils'] },
-  ft: { label: 'ft', factor: 12 * INCH, also: ['feet', 'foot'] },
+  ft: { label: 'ft', factor: 12 * INCH, also: ["'", '′', '’', 'feet', 'foot'] },
 });
 
 export const area = defineKind('area', [2, 0, 0, 0, 0], {
@@ -184,6 +184,7 @@ export const current = defineKind('current', [0, 0, 0, 0, 1], {
 export const resistance = defineKind('resistance', [2, 1, -3, 0, -2], {
   ohm: { label: 'Ω', factor: 1, also: ['ohm', 'ohms'] },
   kohm: { label: 'kΩ', factor: 1e3, also: ['kohm', 'k'] },
+  Mohm: { label: 'MΩ', factor: 1e6, also: ['mohm', 'megohm', 'mohms'], cased: true },
 });
 
 export const energy = defineKind('energy', [2, 1, -2, 0, 0], {

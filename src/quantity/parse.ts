@@ -1,3 +1,5 @@
+import { readCoded } from './coded';
+import { plainText } from './plain';
 import { fromSi, findUnit, toSi, type Kind, type Unit } from './unit';
 import say from './words/en';
 
@@ -18,20 +20,17 @@ export interface Refused {
   readonly reason: string;
 }
 
-const VULGAR: Readonly<Record<string, string>> = {
-  '½': '1/2',
-  '¼': '1/4',
-  '¾': '3/4',
-  '⅛': '1/8',
-  '⅜': '3/8',
-  '⅝': '5/8',
-  '⅞': '7/8',
-};
-
 const PLUS_MINUS = /\s*(?:\+\s*\/?\s*-|±)\s*/;
 const DECIMAL = String.raw`(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:e[+-]?\d+)?`;
-const NUMBER = new RegExp(String.raw`^([+-]?)\s*(?:(\d+)\s+(\d+)\s*/\s*(\d+)|(\d+)\s*/\s*(\d+)|(${DECIMAL}))\s*`, 'i');
-const THOUSANDS = /^[1-9]\d{0,2},\d{3}$/;
+const NUMBER = new RegExp(
+  String.raw`^([+-]?)\s*(?:(\d+)(?:\s+|-\s*)(\d+)\s*/\s*(\d+)|(\d+)\s*/\s*(\d+)|(${DECIMAL}))\s*`,
+  'i',
+);
+/** Thousands as those write them whose decimals have the other mark. */
+const THOUSANDS: Readonly<Record<DecimalMark, RegExp>> = {
+  point: /^[1-9]\d{0,2},\d{3}$/,
+  comma: /^[1-9]\d{0,2}\.\d{3}$/,
+};
 
 const typed = say.typed;
 
@@ -69,9 +68,11 @@ function readNumber(text: string, mark: DecimalMark): Part | Refused {
   }
   const negative = sign === '-' ? -1 : 1;
   if (decimal !== undefined) {
-    if (mark === 'point' && THOUSANDS.test(decimal)) {
-      const joined = decimal.replace(',', '');
-      return refuse(typed.ambiguous(decimal, decimal.replace(',', '.'), joined));
+    if (THOUSANDS[mark].test(decimal)) {
+      const joined = decimal.replace(/[.,]/, '');
+      return mark === 'point'
+        ? refuse(typed.ambiguous(decimal, decimal.replace(',', '.'), joined))
+        : refuse(typed.ambiguousPoint(decimal, decimal.replace('.', ','), joined));
     }
     return { number: negative * Number(decimal.replace(',', '.')), rest };
   }
@@ -81,71 +82,89 @@ function readNumber(text: string, mark: DecimalMark): Part | Refused {
   return { number: negative * (Number(whole ?? 0) + numerator / denominator), rest };
 }
 
-function tidy(text: string): string {
-  let tidied = text.replace(/[\u2212\u2013]/g, '-').replace(/[\u00a0\u202f]/g, ' ');
-  for (const [sign, plain] of Object.entries(VULGAR)) tidied = tidied.replaceAll(sign, ` ${plain}`);
-  return tidied.trim();
+/** A sign of degrees alone means the field's own scale, or that of Celsius where the field is in kelvin. */
+function bareDegrees(kind: Kind, field: Unit, text: string): Unit | undefined {
+  if (text.trim() !== '°' || !kind.units.some((unit) => unit.label.startsWith('°'))) return undefined;
+  if (field.label.startsWith('°')) return field;
+  return kind.units.find((unit) => unit.label === '°' || unit.offset !== 0) ?? field;
+}
+
+interface Amount {
+  readonly number: number;
+  /** As typed; undefined where none was. */
+  readonly unit: Unit | undefined;
+  /** What stands behind the number and is no unit of the kind. */
+  readonly rest: string;
+}
+
+function readAmount(text: string, kind: Kind, field: Unit, mark: DecimalMark): Amount | Refused {
+  const coded = readCoded(text.trim(), kind, field);
+  if (coded) return 'reason' in coded ? refuse(coded.reason) : { ...coded, rest: '' };
+  const part = readNumber(text, mark);
+  if ('ok' in part) return part;
+  if (part.rest === '') return { ...part, unit: undefined };
+  const unit = bareDegrees(kind, field, part.rest) ?? findUnit(kind, part.rest);
+  return { number: part.number, unit, rest: unit ? '' : part.rest };
+}
+
+/** Half-width in SI, and the unit it was typed in. */
+interface Half {
+  readonly half: number;
+  readonly unit: Unit | undefined;
+}
+
+function readHalf(
+  text: string,
+  main: Amount & { readonly text: string },
+  kind: Kind,
+  field: Unit,
+  mark: DecimalMark,
+): Half | Refused {
+  const found = readAmount(text, kind, main.unit ?? field, mark);
+  if ('ok' in found) return refuse(typed.afterHalf(found.reason));
+  if (found.number < 0) return refuse(typed.negativeHalf);
+  const unit = main.unit ?? found.unit ?? field;
+  // A share of the number typed: 5 % of 20 °C is 1 °C, though the SI value is 293 K.
+  if (found.rest.trim() === '%')
+    return { half: ((Math.abs(main.number) * found.number) / 100) * unit.factor, unit: undefined };
+  if (found.rest !== '') return refuse(typed.otherHalfUnit(found.rest, nameOf(kind), unitList(kind)));
+  // 20 ± 1 K in a field of °C: kelvins of a difference, or of the scale?
+  if (!main.unit && found.unit?.offset === 0 && field.offset !== 0) {
+    return refuse(typed.scaleOrDifference(main.text, text.trim(), field.label, found.unit.label));
+  }
+  return { half: found.number * (found.unit ?? unit).factor, unit: found.unit };
 }
 
 /**
- * Reads what a person typed into a field: `0.4`, `0,4`, `1/32 in`, `400 um`, `3 1/2`, `0.40 +- 0.02`, `30 N ± 5 %`.
+ * Reads what a person typed into a field: `0.4`, `0,4`, `1/32 in`, `400 um`, `3 1/2`, `1-1/2 in`, `4k7`, `1:30`,
+ * `0.40 +- 0.02`, `30 N ± 5 %`.
  *
  * @param text as typed
  * @param kind what the field measures; its units are the ones accepted
  * @param unit the unit meant when none is typed
- * @param mark the person's decimal mark; both are read, but `1,000` is refused as ambiguous with `point`
+ * @param mark the person's decimal mark; both are read, but what may be thousands by it (`1,000` with `point`) is refused
  * @returns the SI value, or a sentence that says what is wrong and what would be accepted
  */
 export function parseQuantity(text: string, kind: Kind, unit: Unit, mark: DecimalMark = 'point'): Typed | Refused {
-  const tidied = tidy(text);
-  if (tidied === '') return refuse(typed.nothing);
-  const [main = '', halfText, ...more] = tidied.split(PLUS_MINUS);
+  const plain = plainText(text);
+  if (plain === '') return refuse(typed.nothing);
+  const [mainText = '', halfText, ...more] = plain.split(PLUS_MINUS);
   if (more.length > 0) return refuse(typed.oneHalf);
 
-  const first = readNumber(main, mark);
-  if ('ok' in first) return first;
-  let typedUnit = unit;
-  let unitGiven = false;
-  if (first.rest !== '') {
-    const found = findUnit(kind, first.rest);
-    if (!found) return refuse(typed.otherUnit(first.rest, nameOf(kind), unitList(kind)));
-    typedUnit = found;
-    unitGiven = true;
-  }
+  const main = readAmount(mainText, kind, unit, mark);
+  if ('ok' in main) return main;
+  if (main.rest !== '') return refuse(typed.otherUnit(main.rest, nameOf(kind), unitList(kind)));
+  const read =
+    halfText === undefined ? undefined : readHalf(halfText, { ...main, text: mainText.trim() }, kind, unit, mark);
+  if (read && 'ok' in read) return read;
 
-  let halfNumber: number | undefined;
-  let halfUnit = typedUnit;
-  let relative = false;
-  if (halfText !== undefined) {
-    const second = readNumber(halfText, mark);
-    if ('ok' in second) return refuse(typed.afterHalf(second.reason));
-    if (second.number < 0) return refuse(typed.negativeHalf);
-    halfNumber = second.number;
-    if (second.rest !== '') {
-      const found = findUnit(kind, second.rest);
-      if (found) {
-        halfUnit = found;
-        if (!unitGiven) typedUnit = found;
-      } else if (second.rest.trim() === '%') {
-        relative = true;
-      } else {
-        return refuse(typed.otherHalfUnit(second.rest, nameOf(kind), unitList(kind)));
-      }
-    }
-  }
-
-  const value = toSi(first.number, typedUnit);
+  const typedUnit = main.unit ?? read?.unit ?? unit;
+  const value = toSi(main.number, typedUnit);
   if (!Number.isFinite(value)) return refuse(typed.tooLarge);
-  if (kind.whole && !Number.isInteger(first.number)) {
-    return refuse(typed.notWhole(String(first.number)));
-  }
-  if (halfNumber === undefined) return { ok: true, value, unit: typedUnit };
-  // A share of the number typed: 5 % of 20 °C is 1 °C, though the SI value is 293 K.
-  const half = relative
-    ? ((Math.abs(first.number) * halfNumber) / 100) * typedUnit.factor
-    : halfNumber * halfUnit.factor;
-  if (!Number.isFinite(half)) return refuse(typed.halfTooLarge);
-  return { ok: true, value, unit: typedUnit, half };
+  if (kind.whole && !Number.isInteger(main.number)) return refuse(typed.notWhole(String(main.number)));
+  if (!read) return { ok: true, value, unit: typedUnit };
+  if (!Number.isFinite(read.half)) return refuse(typed.halfTooLarge);
+  return { ok: true, value, unit: typedUnit, half: read.half };
 }
 
 const MAX_PLACES = 12;

@@ -9,6 +9,8 @@ export interface Unit {
   readonly label: string;
   readonly factor: number;
   readonly offset: number;
+  /** Its prefix is told from another by its case: MΩ is not mΩ. */
+  readonly cased?: boolean;
   /** Spellings a person may type, lower case. */
   readonly spellings: readonly string[];
 }
@@ -33,6 +35,7 @@ interface UnitSpec {
   readonly factor: number;
   readonly offset?: number;
   readonly also?: readonly string[];
+  readonly cased?: boolean;
 }
 
 /**
@@ -52,6 +55,7 @@ export function defineKind<I extends string, U extends string>(
     label: spec.label,
     factor: spec.factor,
     offset: spec.offset ?? 0,
+    ...(spec.cased ? { cased: true } : {}),
     spellings: [unitId, spec.label, ...(spec.also ?? [])].map((s) => s.toLowerCase()),
   }));
   const kind: Kind<I> = { id, dimension, units: list, whole };
@@ -81,8 +85,9 @@ function normalise(text: string): string {
 }
 
 /** True for mega against milli on the same unit: `MN` against `mN`, `mPa` against `MPa`. */
-function otherPrefix(text: string, label: string): boolean {
-  if (!/^[mM][A-Z]/.test(text) || label.startsWith(text.charAt(0))) return false;
+function otherPrefix(text: string, { label, cased }: Unit): boolean {
+  if (cased) return !text.startsWith(label.charAt(0));
+  if (!/^[mM]\p{Lu}/u.test(text) || label.startsWith(text.charAt(0))) return false;
   return text.length === label.length && label.endsWith(text.slice(1));
 }
 
@@ -92,7 +97,6 @@ export function findUnit(kind: Kind, text: string): Unit | undefined {
   if (exact) return exact;
   const wanted = normalise(text);
   return kind.units.find(
-    (unit) =>
-      !otherPrefix(text.trim(), unit.label) && unit.spellings.some((spelling) => normalise(spelling) === wanted),
+    (unit) => !otherPrefix(text.trim(), unit) && unit.spellings.some((spelling) => normalise(spelling) === wanted),
   );
 }

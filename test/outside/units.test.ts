@@ -104,6 +104,7 @@ const outside: Readonly<Record<string, Outside>> = {
   'current.mA': same('1 mA'),
   'resistance.ohm': same('1 ohm'),
   'resistance.kohm': same('1 kohm'),
+  'resistance.Mohm': same('1 Mohm'),
   'energy.kJ': same('1 kJ'),
   'energy.J': same('1 J'),
   'heat capacity.J_K': same('1 J / (1 K)'),

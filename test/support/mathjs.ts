@@ -19,6 +19,11 @@ const constants: Readonly<Record<string, string>> = {
   zero_C: '(273.15 K)',
   magnus_e: '(6.112 hPa)',
   magnus_T: '(243.12 K)',
+  magnus_i: '(272.62 K)',
+  pt_A: '(3.9083e-3 / K)',
+  pt_B: '(-5.775e-7 / K^2)',
+  pt_C: '(-4.183e-12 / K^4)',
+  pt_T: '(100 K)',
   R_v: '(461.5 J / (kg K))',
   // mathjs’s own; a mole counts as a number.
   R_gas: '(gasConstant * 1 mol)',

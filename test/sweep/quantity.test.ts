@@ -81,10 +81,20 @@ describe('what a person types', () => {
     expect(reason(text, length.mm)).toContain(`${small} or ${large}`);
   });
 
-  it('reads 1,000 as one where the decimal mark is a comma, and 1.000 as one in both', () => {
+  it.each([
+    ['1.500', '1,500', '1500'],
+    ['10.000 mm', '10,000', '10000'],
+    ['-1.000', '1,000', '1000'],
+  ])('refuses %s where the decimal mark is a comma, and says both readings', (text, small, large) => {
+    expect(reason(text, length.mm, 'comma')).toContain(`${small} or ${large}`);
+  });
+
+  it('reads three decimals behind the own mark, and behind either one that is not thousands', () => {
     expect(value('1,000', length.mm, 'comma')).toBe(1e-3);
-    expect(value('1.000', length.mm, 'comma')).toBe(1e-3);
     expect(value('1.000', length.mm)).toBe(1e-3);
+    for (const mark of ['point', 'comma'] as const)
+      for (const text of ['0.400', '0,400', '1.50', '1,50', '1234.500', '1234,500'])
+        expect(read(text, length.mm, mark).ok).toBe(true);
   });
 
   it.each(['1.000,5', '1,000.5', '1.2.3', '1,2,3', '1 000', '1..2'])('refuses %s: two marks', (text) => {
@@ -250,6 +260,13 @@ describe('reading anything at all', () => {
         '°C',
         '1e300',
         '٣',
+        '５',
+        ':',
+        'k',
+        'M',
+        'R',
+        '°',
+        "'",
       ),
     )
     .map((parts) => parts.join(''));

@@ -15,6 +15,9 @@ const printedConstants: Readonly<Record<string, string>> = {
   g_n: '9.80665',
   σ_SB: '5.67037441918443e-8',
   R_v: '461.5',
+  A_Pt: '3.9083e-3',
+  B_Pt: '(-5.775e-7)',
+  C_Pt: '(-4.183e-12)',
   R: '8.31446261815324',
 };
 
@@ -26,6 +29,11 @@ const plain = {
   zero_C: '273.15',
   magnus_e: '611.2',
   magnus_T: '243.12',
+  magnus_i: '272.62',
+  pt_A: '3.9083e-3',
+  pt_B: '(-5.775e-7)',
+  pt_C: '(-4.183e-12)',
+  pt_T: '100',
   R_v: '461.5',
   R_gas: '8.31446261815324',
 };

@@ -7,6 +7,20 @@ function trapezoidal(d: number, lead: number, pitch: number) {
   return { set: { d: [d, 0.13], P: pitch, P_h: lead, a_c: pitch < 2 ? 0.15 : 0.25, alpha: 15 } } as const;
 }
 
+/** Outer diameter, lead and pitch of the trapezoidal screws that are made, mm: what a person can buy in place of the present one. */
+export const MADE = [
+  [8, 1.5, 1.5],
+  [8, 2, 2],
+  [8, 4, 2],
+  [8, 8, 2],
+  [10, 2, 2],
+  [10, 3, 3],
+  [10, 4, 2],
+  [12, 3, 3],
+  [12, 6, 3],
+  [16, 4, 4],
+] as const;
+
 /** Sizes that bring all their dimensions. */
 export const STANDARD = [
   'tr8x1.5', 'tr8x2', 'tr8x4', 'tr8x8', 'tr10x2', 'tr10x3', 'tr10x4', 'tr12x3', 'tr12x6', 'tr16x4', 'acme',

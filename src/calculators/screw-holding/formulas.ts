@@ -6,7 +6,7 @@ import { PLAIN, STANDARD } from './choices';
 const iso = cite('ISO 2904, trapezoidal threads', 'clauseBasicDimensions', true);
 const shigley = cite('Shigley, Mechanical Engineering Design', 'sectionMechanicsPower', true);
 const mott = cite('Mott, Machine Elements in Mechanical Design', 'chapterTorqueAcme');
-const ball = cite('Suppliers’ engineering tables', 'ballScrewsForward', true);
+const ball = derived('ballScrewsForward');
 const euler = cite('Roark’s Formulas for Stress and Strain', 'elasticStabilityBars', true);
 const columns = cite('Shigley, Mechanical Engineering Design', 'eulerJB', true);
 const beam = cite('Blevins, Formulas for Natural Frequency and Mode Shape', 'singleSpanBeams', true);
@@ -58,16 +58,12 @@ const thread = [
   formula('T_u = T_R + T_c + T_b', torque.N_mm, shigley),
   formula('T_n = T_L + T_c + T_b', torque.N_mm, shigley),
   formula('eta = F * P_h / (2 * pi * T_R)', ratio.percent, shigley, plain),
-  formula(
-    'eta_s = tan(lambda) / tan(lambda + atan(mu))',
-    ratio.percent,
-    cite('Suppliers’ engineering tables', 'trapezoidalScrewsEfficiency'),
-    plain,
-  ),
+  formula('eta_s = tan(lambda) / tan(lambda + atan(mu))', ratio.percent, derived('blockOnSlope'), plain),
   formula('eta_c = F * P_h / (2 * pi * (T_R + T_c))', ratio.percent, shigley),
 ] as const;
 
-const raised = derived('loadRaisedRatio');
+const raised = derived('pullGrowsFriction');
+const turned = derived('torqueOverDrive');
 /** What holds it when the motors are off. */
 const holding = [
   formula('T_m = T_d * i_g', torque.N_mm, derived('torqueThroughGearing'), { screws: ['one', 'more'] }),
@@ -81,10 +77,14 @@ const holding = [
   formula('T_k = (m_lim - m) * T_1', torque.N_mm, same),
   formula('F_m = (T_m + T_b) * F / (T_1 * (m_lim - m_p))', force.N, same),
   formula('P_n = pi * d_2 * mu / (cos(alpha) * m_lim)', length.mm, shigley, plain),
-  formula('F_p = (m_lim - 1) * F', force.N, raised, { screws: ['one', 'more'] }),
-  formula('F_p = (m_lim - 1) * F', force.N, raised, twoMotors),
+  // What grows with the load holds the pull as well: only the rest of the margin is tried.
+  formula('F_p = (m_lim - 1) * F / (1 - m_p)', force.N, raised, { screws: ['one', 'more'] }),
+  formula('F_p = (m_lim - 1) * F / (1 - m_p)', force.N, raised, twoMotors),
   // Midway, since the belt lets neither screw turn alone.
-  formula('F_p = (m_lim - 1) * M_z * g_n', force.N, raised, belt),
+  formula('F_p = (m_lim - 1) * M_z * g_n / (1 - m_p)', force.N, raised, belt),
+  formula('T_t = (m_lim - 1) * T_1', torque.N_mm, turned, { screws: ['one', 'more'] }),
+  formula('T_t = (m_lim - 1) * T_1', torque.N_mm, turned, twoMotors),
+  formula('T_t = 2 * (m_lim - 1) * T_1', torque.N_mm, turned, belt),
 ] as const;
 
 const sync = derived('phaseMotorFour');
@@ -94,13 +94,13 @@ const slender = [
   formula('h_e = 4 * theta_s * P_h / (rev * i_g)', length.mm, sync, {
     screws: 'more',
   }),
-  formula('F_s = 2 * pi * tau_h * i_g * eta_c / P_h', force.N, derived('energyTurnTimes')),
+  formula('F_s = 2 * pi * tau_h * k_I * i_g * eta_c / P_h', force.N, derived('energyTurnTimes')),
   formula('I = pi * d_3^4 / 64', secondMoment.mm4, euler),
   formula('s = 4 * K * L / d_3', ratio.one, columns),
-  formula('s_c = sqrt(2 * pi^2 * E / R_e)', ratio.one, columns),
+  formula('r_s = s * sqrt(R_e / (2 * pi^2 * E))', ratio.one, columns),
   formula('F_E = pi^2 * E * I / (K * L)^2', force.N, euler),
-  // Euler's curve above s_c, the parabola that touches it below: one of the two factors stands still in each.
-  formula('sigma = R_e * (1 - min(s, s_c)^2 / (2 * s_c^2)) * (s_c / max(s, s_c))^2', pressure.MPa, columns),
+  // Euler's curve above one, the parabola that touches it below: one of the two factors stands still in each.
+  formula('sigma = R_e * (1 - min(r_s, 1)^2 / 2) / max(r_s, 1)^2', pressure.MPa, columns),
   formula('F_b = sigma * pi * d_3^2 / 4', force.N, columns),
   formula('m_b = F_b / F_s', ratio.one, derived('bucklingLoadOver')),
   formula('n = v / P_h', rotation.rpm, derived('leadTurn')),

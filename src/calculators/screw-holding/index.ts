@@ -1,6 +1,6 @@
 import { commonPractice } from '../../reference/citation';
 import { calculator } from '../../engine/calculator';
-import { instruct } from './action';
+import { contradiction, instruct, levers } from './action';
 import { choices } from './choices';
 import { examples } from './examples';
 import { formulas } from './formulas';
@@ -18,6 +18,9 @@ export default calculator(
       { of: 'm_b', min: 'm_bl', cite: commonPractice },
       { of: 'n', max: 'n_m', cite: commonPractice },
     ],
+    measured: ['M_z', 'x'],
+    levers,
+    contradiction,
     action: instruct,
     beware: [
       'marginPromiseFriction',

@@ -1,5 +1,5 @@
 import { placed } from '../../engine/shared-places';
-import { angle, count, density, length, mass, pressure, ratio, speed, torque } from '../../quantity/kinds';
+import { angle, count, density, force, length, mass, pressure, ratio, speed, torque } from '../../quantity/kinds';
 import { commonPractice } from '../../reference/citation';
 import { input, cite, derived } from '../../engine/calculator';
 import { PLAIN, STANDARD } from './choices';
@@ -99,14 +99,14 @@ export const inputs = {
   eta_b: input(ratio.percent, {
     typical: 90,
     spread: 5,
-    basis: cite('Suppliers’ engineering tables', 'ballScrewsRaising', true),
+    basis: commonPractice,
     range: [20, 99],
     when: { screw: 'ball' },
   }),
   T_d: input(torque.N_mm, {
     typical: 15,
     spread: 10,
-    basis: cite('Usual line of a stepping motor’s data sheet', 'detentTorqueHolding', true),
+    basis: commonPractice,
     range: [0, 2000],
     from: 'z.detent-torque',
   }),
@@ -139,6 +139,13 @@ export const inputs = {
     from: 'z.collar-diameter',
   }),
   m_lim: input(ratio.one, { typical: 1.5, range: [1, 10], basis: commonPractice }),
+  F_x: input(force.N, {
+    seldom: true,
+    decided: true,
+    typical: 100,
+    range: [5, 500],
+    basis: commonPractice,
+  }),
   theta_s: placed('z.step-angle', {
     seldom: true,
     range: [0.1, 15],
@@ -151,6 +158,7 @@ export const inputs = {
     range: [5, 20000],
     basis: commonPractice,
   }),
+  k_I: input(ratio.percent, { decided: true, typical: 100, range: [5, 100], basis: commonPractice }),
   m_bl: input(ratio.one, {
     seldom: true,
     typical: 2,
@@ -167,7 +175,7 @@ export const inputs = {
     seldom: true,
     typical: 80,
     range: [10, 100],
-    basis: cite('Suppliers’ engineering tables', 'criticalSpeedScrews'),
+    basis: commonPractice,
   }),
   K: input(ratio.one, {
     seldom: true,

@@ -79,6 +79,22 @@ export const slenderChecks: readonly OutsideProof[] = [
     choices: { screw: 'acme', screws: 'one' },
     expect: { F_s: [by('125 lbf', 'N'), 3] },
   },
+  {
+    source:
+      'Mott, example 17-1 the other way round, twice the torque at half the current, to which torque is in proportion',
+    given: {
+      ...bare,
+      M_z: '125 lb ± 0',
+      d: '1.4679 in ± 0',
+      P: '0.25 in',
+      P_h: '0.25 in',
+      mu: '0.15 ± 0',
+      tau_h: '36.18 lbf in ± 0',
+      k_I: '50 %',
+    },
+    choices: { screw: 'acme', screws: 'one' },
+    expect: { F_s: [by('125 lbf', 'N'), 3] },
+  },
   ...ends,
   {
     source:
@@ -88,7 +104,7 @@ export const slenderChecks: readonly OutsideProof[] = [
     expect: {
       d_3: [12, 1e-9],
       s: [by('200 / (12 / 4)', ''), 1e-9],
-      s_c: [by('sqrt(2 * pi^2 * 206000 / 400)', ''), 1e-6],
+      r_s: [by('(200 / (12 / 4)) / sqrt(2 * pi^2 * 206000 / 400)', ''), 1e-9],
       sigma: [by('400 - (400 * 200 / (2 pi * 3))^2 / 206000', ''), 1e-6],
       F_b: [by('(400 - (400 * 200 / (2 pi * 3))^2 / 206000) * pi * 36', ''), 1e-4],
     },
@@ -129,7 +145,7 @@ export const slenderChecks: readonly OutsideProof[] = [
     ] as const
   ).map(([end, factor]): OutsideProof => ({
     source:
-      'A printed table of critical speeds: f · d/L² · 10⁷ rpm with f 3.4, 9.7, 15.1, 21.9, which hold the 80 % margin already',
+      'Common practice, no source: critical speed as f · d/L² · 10⁷ rpm with f 3.4, 9.7, 15.1, 21.9, which hold the 80 % margin already',
     given: { ...slim, P_h: '2 mm' },
     choices: { ...pinned, ends: end },
     expect: {
@@ -138,7 +154,8 @@ export const slenderChecks: readonly OutsideProof[] = [
     },
   })),
   {
-    source: 'A printed formula in inches, 4.76 · 10⁶ · d/L² rpm, end factor 1, which holds no margin',
+    source:
+      'Common practice, no source: the formula in inches, 4.76 · 10⁶ · d/L² rpm, end factor 1, which holds no margin',
     given: slim,
     choices: pinned,
     expect: { n_c: [(4.76e6 * (5.5 / 25.4)) / (400 / 25.4) ** 2, 42] },

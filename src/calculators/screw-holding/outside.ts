@@ -1,9 +1,10 @@
 import type { OutsideProof } from '../../engine/outside';
 import { by, slenderChecks } from './outside-slender';
+import { trialChecks } from './outside-trial';
 
 const bare = { T_d: '0 N·mm', T_b: '0 N·mm', mu_c: '0' } as const;
 const PRINTED =
-  'Two suppliers’ printed tables of trapezoidal screws: lead angle and efficiency (square thread) at friction 0.1 and 0.2';
+  'Common practice, no source: lead angles and efficiencies (square thread, friction 0.1 and 0.2) that are in print for trapezoidal screws';
 
 /** One row of the printed tables: efficiencies are rounded to whole percents, and to half of one with the friction. */
 const row = (screw: string, size: Readonly<Record<string, string>>, low: number, high: number): OutsideProof[] =>
@@ -115,7 +116,7 @@ const checks: readonly OutsideProof[] = [
   },
   {
     source:
-      'A printed table after ISO 2903: Tr 8 × 1.5 has a core of 6.200 mm, and 7.183 mm less its allowance of 67 µm as pitch diameter',
+      'ISO 2903, limits of Tr 8 × 1.5 (from memory): a core of 6.200 mm, and 7.183 mm less its allowance of 67 µm as pitch diameter',
     given: bare,
     choices: { screw: 'tr8x1.5', screws: 'one' },
     expect: { d_3: [6.2, 0.001], d_2: [7.183 + 0.067, 0.001] },
@@ -160,7 +161,6 @@ const checks: readonly OutsideProof[] = [
         by('15 * (1 + 0.15 / cos(15 deg) * 8 / (7 pi)) / (3.5 * (1.5 * 8 / (7 pi) - 0.15 / cos(15 deg)))', ''),
         1e-6,
       ],
-      F_p: [by('0.5 * 2 * 9.80665', ''), 1e-9],
     },
   },
   {
@@ -170,7 +170,6 @@ const checks: readonly OutsideProof[] = [
     expect: {
       F: [by('(1.5 kg / 2 + 0.5 kg * 300 / 400) * 9.80665 m/s^2', 'N'), 1e-9],
       F_2: [by('(1.5 kg / 2 + 0.5 kg * 100 / 400) * 9.80665 m/s^2', 'N'), 1e-9],
-      F_p: [by('0.5 * 1.125 * 9.80665', ''), 1e-9],
       T_m: [24, 1e-9],
       h_e: [by('8 / 50 / 2', ''), 1e-9],
     },
@@ -199,11 +198,11 @@ const checks: readonly OutsideProof[] = [
       'Energy of one turn: without friction a margin of one is the weight times the lead over 2 π; two screws on one belted motor share it',
     given: { ...idle, mu: '0.01 ± 0', T_b: '0 N·mm' },
     choices: { screw: 'tr8x2', drive: 'belt' },
-    expect: { F: [9.80665, 1e-9], F_p: [9.80665, 1e-9], T_m: [12, 1e-9], T_1: [by('9.80665 * 2 / (2 pi)', ''), 0.005] },
+    expect: { F: [9.80665, 1e-9], T_m: [12, 1e-9], T_1: [by('9.80665 * 2 / (2 pi)', ''), 0.005] },
   },
   {
     source:
-      'Suppliers’ tables of ball screws (from memory): T = F P / (2 π η), back-driving T = F P η₂ / (2 π), η₂ = 2 − 1/η; mathjs with units',
+      'Work of one turn with the same friction lost both ways: T = F P / (2 π η), driven back T = F P η₂ / (2 π), η₂ = 2 − 1/η; mathjs with units',
     given: { ...bare, M_z: '10 kg ± 0', P_h: '5 mm', eta_b: '90 % ± 0', T_d: '10 N·mm ± 0' },
     choices: { screw: 'ball', screws: 'one' },
     expect: {
@@ -214,7 +213,7 @@ const checks: readonly OutsideProof[] = [
     },
   },
   {
-    source: 'Suppliers’ tables of ball screws (from memory): half the work lost is the edge of back-driving',
+    source: 'Work of one turn: half of it lost is the edge of driving back',
     given: { ...bare, M_z: '10 kg ± 0', eta_b: '50 % ± 0' },
     choices: { screw: 'ball', screws: 'one' },
     expect: { m_t: [1, 1e-9], m: [1, 1e-9], T_L: [0, 1e-9] },
@@ -253,5 +252,6 @@ const checks: readonly OutsideProof[] = [
     expect: { h_e: [by('8 / 100', ''), 1e-9] },
   },
   ...slenderChecks,
+  ...trialChecks,
 ];
 export default checks;

@@ -1,12 +1,12 @@
 import type { AskOf } from '../../engine/calculator';
-import { telling, type Order, type Told } from '../../engine/order';
+import { telling, type Contradiction, type Order, type Told } from '../../engine/order';
 import type { choices } from './choices';
 import type { formulas } from './formulas';
 import type { inputs } from './inputs';
 import type words from './words/en';
 
 type Ask = AskOf<{ inputs: typeof inputs; choices: typeof choices; formulas: typeof formulas }>;
-const { tell, step } = telling<typeof words>();
+const { tell, step, contradict } = telling<typeof words>();
 
 /** Below this share of the marked power a heater is not weak but broken. */
 const OPEN_CIRCUIT = 0.05;
@@ -37,16 +37,32 @@ function hot(ask: Ask): Told {
 
 const other = (ask: Ask): Told => step(ask.choice('by') === 'ohms' ? 'compareScreen' : 'measureSensor');
 
+const isPlatinum = (ask: Ask): boolean => ['pt100', 'pt1000'].includes(ask.choice('law'));
+
 /** A circuit that is open or shorted has no temperature worth naming. */
 function fault(ask: Ask): Order | undefined {
   // Asked first, so that a missing value is named.
   ask.number('T_a');
   if (ask.choice('by') === 'ohms') {
-    if (ask.number('R_m') > ask.number('R_hi')) return broken(ask);
-    return ask.number('R_m') < ask.number('R_lo') ? shorted(ask) : undefined;
+    const ohms = ask.number('R_m');
+    if (ohms > ask.number('R_top')) return broken(ask);
+    return ohms < ask.number('R_low') ? shorted(ask) : undefined;
   }
-  if (ask.number('T_r') < ask.number('T_lo')) return broken(ask);
-  return ask.number('T_r') > ask.number('T_hi') ? shorted(ask) : undefined;
+  const shown = ask.number('T_r');
+  const end = shown < ask.number('T_low') ? 'cold' : shown > ask.number('T_top') ? 'hot' : undefined;
+  if (end === undefined) return undefined;
+  // Platinum has more ohms the hotter it is: an open one shows the hot end.
+  return (end === 'hot') === isPlatinum(ask) ? broken(ask) : shorted(ask);
+}
+
+/** A screen that agrees with the room clears nothing before it was seen to follow a warm hand. */
+function following(ask: Ask): Order | undefined {
+  if (ask.choice('by') !== 'shown') return undefined;
+  const by = ask.quantity('dT_h');
+  const follows = ask.check('dT_h');
+  if (follows === 'beyond') return tell('screenStands', { by }, { steps: [step('off'), step('measureSensor')] });
+  if (follows === 'within') return undefined;
+  return tell('warmMore', { by }, { steps: [step('handAgain')], measureAgain: true });
 }
 
 function sensorCheck(ask: Ask): Order {
@@ -56,6 +72,8 @@ function sensorCheck(ask: Ask): Order {
   const side = ask.number('dT_s') > 0 ? 'high' : 'low';
   const by = ask.quantity('dT_s');
   if (state === 'within') {
+    const stands = following(ask);
+    if (stands) return stands;
     const [tells, room] = [ask.quantity('T_s'), ask.quantity('T_a')];
     return tell('leaveSensor', { tells, room }, { steps: [hot(ask), step('wiggle'), other(ask)] });
   }
@@ -63,8 +81,9 @@ function sensorCheck(ask: Ask): Order {
     return tell('sensorAgain', { side, by }, { steps: [step('sideBySide'), hot(ask)], measureAgain: true });
   }
   const block = side === 'high' ? 'colder' : 'hotter';
-  const scaled =
-    ask.choice('law') === 'beta' ? [step('blockIs', { block, by: ask.quantity('dT_R'), at: ask.quantity('T_w') })] : [];
+  const scaled = ask.known('dT_R')
+    ? [step('blockIs', { block, by: ask.quantity('dT_R'), at: ask.quantity('T_w') })]
+    : [];
   return tell(
     'doNotTrust',
     { side, by },
@@ -101,6 +120,24 @@ function heaterCheck(ask: Ask): Order {
   return ratio < OPEN_CIRCUIT
     ? tell('heaterOpen', { has: facts.has }, { steps })
     : tell('heaterWeak', { ...facts, times }, { steps });
+}
+
+/** Lines of a table that does not fall, or bounds that leave nothing between them. */
+export function contradiction(ask: Ask): Contradiction | undefined {
+  if (ask.choice('what') === 'heater') return undefined;
+  if (ask.choice('law') === 'three') {
+    const [first, second, third] = [ask.number('R_1'), ask.number('R_2'), ask.number('R_3')];
+    if (first <= second || second <= third) {
+      return contradict('tableRises', { ohms: [ask.quantity('R_1'), ask.quantity('R_2'), ask.quantity('R_3')] }, [
+        'R_1',
+        'R_2',
+        'R_3',
+      ]);
+    }
+  }
+  const [low, high] = ask.choice('by') === 'ohms' ? (['R_lo', 'R_hi'] as const) : (['T_lo', 'T_hi'] as const);
+  if (ask.number(low) < ask.number(high)) return undefined;
+  return contradict('boundsCross', { low: ask.quantity(low), high: ask.quantity(high) }, [low, high]);
 }
 
 /** What the hand does, for every state of the checks. */

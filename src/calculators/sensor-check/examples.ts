@@ -12,11 +12,27 @@ export const examples = [
   },
   {
     key: 'wrongSetting',
-    given: { ...ntc, T_r: '36 °C ± 0.5', T_a: '20 °C ± 1' },
+    given: { ...ntc, T_r: '36 °C ± 0.5', T_h: '40 °C ± 0.5', T_a: '20 °C ± 1' },
     choices: { by: 'shown' },
     expect: { T_s: [36, 1e-9], dT_s: [16, 1e-9] },
     verdict: 'beyond',
     source: derived('wrongSetting'),
+  },
+  {
+    key: 'coldGarage',
+    given: { ...ntc, T_r: '-12 °C ± 0.5', T_h: '-4 °C ± 0.5', T_a: '-12 °C ± 1' },
+    choices: { by: 'shown' },
+    expect: { dT_s: [0, 1e-9], dT_h: [8, 1e-9], T_low: [-20, 1e-9] },
+    verdict: 'within',
+    source: derived('coldGarage'),
+  },
+  {
+    key: 'platinum',
+    given: { R_m: '107.79 ohm ± 0.2', T_a: '20 °C ± 1', R_0: '100 ohm ± 0' },
+    choices: { law: 'pt100' },
+    expect: { R_e: [0.1077935, 1e-7], T_s: [20, 0.01] },
+    verdict: 'within',
+    source: cite('IEC 60751', 'platinum', true),
   },
   {
     key: 'brokenWire',

@@ -10,6 +10,11 @@ const [LEFT, RIGHT, TOP, BOTTOM] = [52, 322, 14, 184] as const;
 const ZERO = 273.15;
 const [COLD, HOT] = [-20, 300] as const;
 const DECADES = [1, 2, 3, 4, 5, 6, 7] as const;
+/** °C at a share of the resistance at 0 °C, IEC 60751; not a number beyond its reach. */
+const platinum = (share: number): number => {
+  const [A, B] = [3.9083e-3, -5.775e-7];
+  return (Math.sqrt(A * A - 4 * B * (1 - share)) - A) / (2 * B);
+};
 const NAMES = ['10 Ω', '100 Ω', '1 kΩ', '10 kΩ', '100 kΩ', '1 MΩ', '10 MΩ'] as const;
 
 /** Resistance over temperature on a logarithmic scale with the room’s and the working point; or the heater’s power as a bar. */
@@ -32,6 +37,8 @@ function Curve(props: FigureProps<typeof calc>) {
       if (n === undefined || r === undefined || b === undefined) return undefined;
       return (ohms: number) => 1 / (1 / n + Math.log(ohms / r) / b) - ZERO;
     }
+    const zero = v('R_0');
+    if (zero !== undefined) return (ohms: number) => platinum(ohms / zero);
     const [a, b, c] = [v('a_S'), v('b_S'), v('c_S')];
     if (a === undefined || b === undefined || c === undefined) return undefined;
     return (ohms: number) => 1 / (a + Math.log(ohms) * (b + c * Math.log(ohms) ** 2)) - ZERO;

@@ -8,6 +8,7 @@ const ohms = { what: 'sensor', by: 'ohms' };
 const shown = { what: 'sensor', by: 'shown' };
 const beta = { what: 'sensor', law: 'beta' };
 const three = { what: 'sensor', law: 'three' };
+const platinum = { what: 'sensor', law: ['pt100', 'pt1000'] };
 const heater = { what: 'heater' };
 
 const iec = cite('IEC 60539-1', 'lawOfB', true);
@@ -19,6 +20,9 @@ const steinhart = cite(
 const solved = derived('eliminated');
 const back = derived('newton');
 const ohm = derived('ohmsLaw');
+const iec751 = cite('IEC 60751', 'callendar', true);
+const moved = derived('boundsMove');
+const carried = derived('ratioCarried');
 
 export const formulas = [
   formula('L_1 = ln(R_1 / one_ohm)', ratio.one, steinhart, three),
@@ -38,9 +42,23 @@ export const formulas = [
     ...ohms,
     law: 'three',
   }),
-  formula('T_s = T_a * exp(-ln(y_s * T_a))', temperature.C, derived('oneOver'), ohms, 'T_s_ohms'),
+  formula(
+    'T_s = T_a * exp(-ln(y_s * T_a))',
+    temperature.C,
+    derived('oneOver'),
+    { ...ohms, law: ['beta', 'three'] },
+    'T_s_ohms',
+  ),
+  formula(
+    'T_s = zero_C + (sqrt(pt_A^2 - 4 * pt_B * (1 - R_m / R_0)) - pt_A) / (2 * pt_B)',
+    temperature.C,
+    iec751,
+    { ...ohms, law: ['pt100', 'pt1000'] },
+    'T_s_ohms',
+  ),
   formula('T_s = T_r', temperature.C, derived('shown'), shown, 'T_s_shown'),
   formula('dT_s = T_s - T_a', temperatureDifference.K, derived('difference'), sensor),
+  formula('dT_h = T_h - T_r', temperatureDifference.K, derived('difference'), shown),
 
   formula('R_e = R_n * exp(B * (1 / T_a - 1 / T_n))', resistance.kohm, iec, beta),
   formula('R_w = R_n * exp(B * (1 / T_w - 1 / T_n))', resistance.kohm, iec, beta),
@@ -58,18 +76,20 @@ export const formulas = [
     back,
     three,
   ),
+  formula(
+    'R_e = R_0 * (1 + pt_A * (T_a - zero_C) + pt_B * (T_a - zero_C)^2 + pt_C * (T_a - zero_C - pt_T) * min(T_a - zero_C, 0 * T_a)^3)',
+    resistance.kohm,
+    iec751,
+    platinum,
+  ),
+  formula('R_w = R_0 * (1 + pt_A * (T_w - zero_C) + pt_B * (T_w - zero_C)^2)', resistance.kohm, iec751, platinum),
+  formula('R_top = max(R_hi, 3 * R_e)', resistance.kohm, moved, ohms),
+  formula('R_low = min(R_lo, R_e / 3)', resistance.kohm, moved, ohms),
+  formula('T_top = max(T_hi, T_a + 2 * dT_max)', temperature.C, moved, shown),
+  formula('T_low = min(T_lo, T_a - 2 * dT_max)', temperature.C, moved, shown),
   formula('alpha_w = -B / T_w^2', expansion.per_K, cite('IEC 60539-1', 'slopeOfB', true), beta),
   formula('dT_B = 1 / (1 / T_n + (1 + delta_B) * (1 / T_w - 1 / T_n)) - T_w', temperatureDifference.K, iec, beta),
-  formula(
-    'q = R_m / R_e',
-    ratio.one,
-    derived('oneOverOther'),
-    {
-      ...ohms,
-      law: 'beta',
-    },
-    'q_ohms',
-  ),
+  formula('q = R_m / R_e', ratio.one, derived('oneOverOther'), ohms, 'q_ohms'),
   formula(
     'q = exp(B * (1 / T_r - 1 / T_a))',
     ratio.one,
@@ -80,7 +100,40 @@ export const formulas = [
     },
     'q_shown',
   ),
-  formula('dT_R = ln(q) / alpha_w', temperatureDifference.K, iec, beta),
+  formula(
+    'R_s = one_ohm * exp(L_1 + (T_1 / T_r - 1) * (E_2 + (T_1 / T_r - T_1 / T_2) * E_3))',
+    resistance.kohm,
+    back,
+    { ...shown, law: 'three' },
+    'R_s_shown',
+  ),
+  formula(
+    'R_s = R_0 * (1 + pt_A * (T_r - zero_C) + pt_B * (T_r - zero_C)^2 + pt_C * (T_r - zero_C - pt_T) * min(T_r - zero_C, 0 * T_r)^3)',
+    resistance.kohm,
+    iec751,
+    { ...shown, law: ['pt100', 'pt1000'] },
+    'R_s_shown',
+  ),
+  formula(
+    'q = R_s / R_e',
+    ratio.one,
+    derived('oneOverOther'),
+    { ...shown, law: ['three', 'pt100', 'pt1000'] },
+    'q_shown',
+  ),
+  formula('dT_R = T_w - 1 / (1 / T_w - ln(q) / B)', temperatureDifference.K, carried, beta),
+  formula(
+    'dT_R = T_w - 1 / (a_S + ln(R_w / (q * one_ohm)) * (b_S + ln(R_w / (q * one_ohm))^2 * c_S))',
+    temperatureDifference.K,
+    carried,
+    three,
+  ),
+  formula(
+    'dT_R = T_w - zero_C - (sqrt(pt_A^2 - 4 * pt_B * (1 - R_w / (q * R_0))) - pt_A) / (2 * pt_B)',
+    temperatureDifference.K,
+    carried,
+    platinum,
+  ),
 
   formula('P = V^2 / R_h', power.W, ohm, heater),
   formula('I = V / R_h', current.A, ohm, heater),
@@ -96,7 +149,10 @@ export const limits = [
     cite: commonPractice,
     when: sensor,
   },
-  { of: 'R_m', min: 'R_lo', max: 'R_hi', cite: commonPractice, when: ohms },
-  { of: 'T_r', min: 'T_lo', max: 'T_hi', cite: commonPractice, when: shown },
+  // Where what is read agrees with the room, the bounds stand aside: a large sensor in a cold garage is no broken wire.
+  { of: 'R_m', min: 'R_low', max: 'R_top', cite: commonPractice, when: ohms },
+  { of: 'T_r', min: 'T_low', max: 'T_top', cite: commonPractice, when: shown },
+  // A screen clears nothing unless it was seen to follow.
+  { of: 'dT_h', min: 'dT_f', cite: commonPractice, when: shown },
   { of: 'k_P', min: 'k_lo', max: 'k_hi', cite: commonPractice, when: heater },
 ] as const satisfies readonly LimitData[];

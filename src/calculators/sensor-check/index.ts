@@ -1,5 +1,5 @@
 import { calculator } from '../../engine/calculator';
-import { instruct } from './action';
+import { contradiction, instruct } from './action';
 import { choices } from './choices';
 import { examples } from './examples';
 import { formulas, limits } from './formulas';
@@ -13,6 +13,8 @@ export default calculator(
     inputs,
     formulas,
     limits,
+    measured: ['R_m', 'T_r', 'T_h', 'T_a', 'R_h'],
+    contradiction,
     action: instruct,
     beware: ['roomTestOnly', 'bValueFit', 'looseInHole', 'otherLaws', 'betweenLines', 'risesWhenHot'],
     examples,

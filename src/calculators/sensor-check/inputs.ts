@@ -8,6 +8,7 @@ const ohms = { what: 'sensor', by: 'ohms' };
 const shown = { what: 'sensor', by: 'shown' };
 const beta = { what: 'sensor', law: 'beta' };
 const three = { what: 'sensor', law: 'three' };
+const platinum = { what: 'sensor', law: ['pt100', 'pt1000'] };
 const heater = { what: 'heater' };
 
 const table = (range: readonly [number, number], from: string) =>
@@ -22,8 +23,9 @@ const line = (typical: number, range: readonly [number, number]) =>
 
 /** What is asked: the reading, the room, what the sensor is said to be; or the heater and its marking. */
 export const inputs = {
-  R_m: input(resistance.kohm, { feature: 'resistance', range: [1e-4, 2e5], tool: 'ohmmeter', when: ohms }),
+  R_m: input(resistance.kohm, { feature: 'resistance', range: [0, 2e5], tool: 'ohmmeter', when: ohms }),
   T_r: input(temperature.C, { feature: 'shown', range: [-100, 700], spread: 0.5, when: shown }),
+  T_h: input(temperature.C, { feature: 'shown', range: [-100, 700], spread: 0.5, when: shown }),
   T_a: input(temperature.C, { feature: 'air', range: [-20, 60], tool: 'room-thermometer', when: sensor }),
   R_n: input(resistance.kohm, {
     feature: 'set',
@@ -42,6 +44,13 @@ export const inputs = {
     from: 'sensor.beta',
     basis: commonPractice,
     when: beta,
+  }),
+  R_0: input(resistance.ohm, {
+    feature: 'marked',
+    seldom: true,
+    range: [10, 10000],
+    basis: cite('IEC 60751', 'classB', true),
+    when: platinum,
   }),
   T_1: line(25, [-40, 60]),
   R_1: table([2, 2000], 'sensor.first-resistance'),
@@ -89,7 +98,7 @@ export const inputs = {
   }),
   R_hi: input(resistance.kohm, {
     typical: 3000,
-    range: [100, 1e5],
+    range: [0.1, 1e5],
     decided: true,
     seldom: true,
     basis: commonPractice,
@@ -106,6 +115,14 @@ export const inputs = {
   T_hi: input(temperature.C, {
     typical: 120,
     range: [70, 600],
+    decided: true,
+    seldom: true,
+    basis: commonPractice,
+    when: shown,
+  }),
+  dT_f: input(temperatureDifference.K, {
+    typical: 2,
+    range: [0.5, 20],
     decided: true,
     seldom: true,
     basis: commonPractice,

@@ -1,4 +1,4 @@
-import { evaluate, lusolve, type Unit } from 'mathjs';
+import { evaluate, lusolve, polynomialRoot, type Unit } from 'mathjs';
 import type { OutsideProof } from '../../engine/outside';
 
 /** An expression with units, worked out by mathjs. */
@@ -17,17 +17,15 @@ const TABLE = [
   [100, 679.8],
   [200, 63.4],
 ] as const;
-const three = {
+const lines = {
   T_1: '25 °C',
   R_1: '10',
   T_2: '100 °C',
   R_2: '0.6798',
   T_3: '200 °C',
   R_3: '0.0634',
-  R_m: '3.6',
-  T_a: '20 °C',
-  T_w: '180 °C',
 } as const;
+const three = { ...lines, R_m: '3.6', T_a: '20 °C', T_w: '180 °C' } as const;
 
 /** a, b, c of 1/T = a + b ln R + c (ln R)³ through the three lines, by mathjs’s LU decomposition. */
 function solved(): [number, number, number] {
@@ -114,15 +112,22 @@ const checks: readonly OutsideProof[] = [
   },
   {
     source:
-      'The same sum turned round by halving: a sensor 10 % too high, at 200 °C (744.6 Ω × 1.1 belongs to another temperature)',
+      'The same sum turned round by halving: a sensor 10 % too high, held at a shown 200 °C (744.6 Ω / 1.1 is the true one’s)',
     given: { ...NTC, R_m: '110', T_w: '200 °C' },
-    expect: { q: [1.1, 1e-9], dT_R: [() => halved(0.7446066 * 1.1) - 200, 0.1] },
+    expect: { q: [1.1, 1e-9], dT_R: [() => 200 - halved(0.7446066 / 1.1), 0.01] },
   },
   {
     source: 'Screen and room thermometer: 30 shown, 25 is 5 K too high; dR/dT summed to 30 °C',
-    given: { R_n: '100', B: '3950', T_r: '30 °C', T_a: '25 °C' },
+    given: { R_n: '100', B: '3950', T_r: '30 °C', T_h: '33 °C', T_a: '25 °C', T_hi: '100 °C', dT_max: '4 K' },
     choices: { by: 'shown' },
-    expect: { T_s: [30, 1e-9], dT_s: [5, 1e-9], q: [() => printed(30) / 100, 1e-6] },
+    expect: {
+      T_s: [30, 1e-9],
+      dT_h: [3, 1e-9],
+      T_top: [100, 1e-9],
+      T_low: [-10, 1e-9],
+      dT_s: [5, 1e-9],
+      q: [() => printed(30) / 100, 1e-6],
+    },
   },
   {
     source: 'mathjs lusolve: the three equations of Steinhart and Hart as a linear system',
@@ -160,6 +165,61 @@ const checks: readonly OutsideProof[] = [
     },
   },
   {
+    source: 'The sum dR/dT of a sensor of half a megohm in a garage at −12 °C: three times that is the bound, not 3 MΩ',
+    given: { R_n: '500', B: '3950', R_m: '3000', T_a: '-12 °C', R_hi: '3000', R_lo: '0.5' },
+    expect: { R_top: [() => 15 * printed(-12), 0.1], R_low: [0.5, 1e-9] },
+  },
+  {
+    source:
+      'Facts: a third of a kilohm is less than the bound of half a kilohm; −12 °C less twice 4 K, 110 °C below 120',
+    given: { R_n: '1', B: '3950', R_m: '1', T_a: '25 °C' },
+    expect: { R_top: [3000, 1e-9], R_low: [1 / 3, 1e-9] },
+  },
+  {
+    source: 'Facts: −12 °C less twice 4 K; 60 °C and twice 20 K are below 120 °C',
+    given: { R_n: '100', B: '3950', T_r: '-12 °C', T_h: '-5 °C', T_a: '-12 °C', dT_max: '4 K' },
+    choices: { by: 'shown' },
+    expect: { T_low: [-20, 1e-9], T_top: [120, 1e-9], dT_h: [7, 1e-9] },
+  },
+  {
+    source:
+      'IEC 60751, table: 107.79, 119.40, 175.86 Ω at 20, 50, 200 °C (from memory); the way back by mathjs polynomialRoot',
+    given: { R_m: '119.40 ohm', R_0: '100 ohm', T_a: '20 °C', T_w: '200 °C' },
+    choices: { law: 'pt100' },
+    expect: {
+      R_e: [0.10779, 5e-6],
+      R_w: [0.17586, 5e-6],
+      T_s: [50, 0.015],
+      dT_s: [30, 0.015],
+      q: [119.4 / 107.79, 1e-4],
+      dT_R: [() => 200 - platinum((175.86 * 107.79) / 119.4), 0.03],
+    },
+  },
+  {
+    source: 'IEC 60751, table of a Pt1000: 921.60 Ω at −20 °C (from memory)',
+    given: { R_m: '921.6 ohm', R_0: '1000 ohm', T_a: '-20 °C', T_w: '200 °C' },
+    choices: { law: 'pt1000' },
+    expect: { R_e: [0.9216, 5e-6], T_s: [-20, 0.003] },
+  },
+  {
+    source: 'IEC 60751, table: 119.40 and 107.79 Ω at 50 and 20 °C (from memory)',
+    given: { R_0: '100 ohm', T_r: '50 °C', T_h: '55 °C', T_a: '20 °C', T_w: '200 °C' },
+    choices: { law: 'pt100', by: 'shown' },
+    expect: { R_s: [0.1194, 5e-6], q: [119.4 / 107.79, 1e-4] },
+  },
+  {
+    source: 'mathjs lusolve: the same parabola at 30 and 20 °C',
+    given: { ...lines, T_r: '30 °C', T_h: '33 °C', T_a: '20 °C' },
+    choices: { law: 'three', by: 'shown' },
+    expect: { R_s: [() => onParabola(30), 1e-6], q: [() => onParabola(30) / onParabola(20), 1e-8] },
+  },
+  {
+    source: 'Steinhart and Hart with mathjs’s coefficients at the resistance of the parabola at 180 °C over the ratio',
+    given: three,
+    choices: { law: 'three' },
+    expect: { dT_R: [() => 180 - (1 / inverse((onParabola(180) * 1000 * onParabola(20)) / 3.6) - 273.15), 1e-6] },
+  },
+  {
     source: 'Facts of the trade: a heater of 12 V 40 W has 3.6 Ω and on 24 V four times its power; mathjs with units',
     given: { R_h: '3.6 ohm', V: '24 V', V_r: '12 V', P_r: '40 W' },
     choices: { what: 'heater' },
@@ -179,6 +239,12 @@ function printed(celsius: number): number {
   const h = (celsius - 25) / steps;
   for (let i = 0; i < steps; i += 1) logarithm -= (3950 * h) / (298.15 + (i + 0.5) * h) ** 2;
   return 100 * Math.exp(logarithm);
+}
+
+/** °C at so many ohms of a Pt100: A and B of IEC 60751 as a polynomial. */
+function platinum(ohms: number): number {
+  const roots = polynomialRoot(1 - ohms / 100, 3.9083e-3, -5.775e-7) as number[];
+  return Math.min(...roots.filter((root) => root > 0));
 }
 
 /** Temperature at which the B 3950 sensor has so many kilohms, by halving. */

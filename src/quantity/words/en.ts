@@ -153,7 +153,7 @@ const units: EveryUnit<Spoken> = {
   power: { W: ['watt', 'watts'], mW: ['milliwatt', 'milliwatts'] },
   voltage: { V: ['volt', 'volts'], mV: ['millivolt', 'millivolts'] },
   current: { A: ['ampere', 'amperes'], mA: ['milliampere', 'milliamperes'] },
-  resistance: { ohm: ['ohm', 'ohms'], kohm: ['kilohm', 'kilohms'] },
+  resistance: { ohm: ['ohm', 'ohms'], kohm: ['kilohm', 'kilohms'], Mohm: ['megohm', 'megohms'] },
   energy: { kJ: ['kilojoule', 'kilojoules'], J: ['joule', 'joules'] },
   'heat capacity': { J_K: ['joule per kelvin', 'joules per kelvin'] },
   'specific heat': { J_kgK: ['joule per kilogram and kelvin', 'joules per kilogram and kelvin'] },
@@ -235,6 +235,14 @@ const en = {
     twoMarks: (text: string) => `“${text}” has more than one decimal mark. Write thousands without a mark: 1000.5.`,
     ambiguous: (text: string, small: string, large: string) =>
       `“${text}” could mean ${small} or ${large}. Write it without the comma.`,
+    ambiguousPoint: (text: string, small: string, large: string) =>
+      `“${text}” could mean ${small} or ${large}. Write it without the point.`,
+    noClock: (text: string) =>
+      `“${text}” is not a time as a clock writes it. Accepted: 1:30 for minutes and seconds, 1:02:30 for hours too; at most 59 after each colon.`,
+    whichClock: (text: string, first: string, second: string) =>
+      `“${text}” could mean ${first} h ${second} min or ${first} min ${second} s. Write ${first}:${second} h or ${first}:${second} min.`,
+    scaleOrDifference: (value: string, half: string, field: string, kelvin: string) =>
+      `Is ${value} a temperature in ${field} or in ${kelvin}? Write ${value} ${field} ± ${half}, or ${value} ${kelvin} ± ${half}.`,
     byZero: (text: string) => `“${text}” divides by zero.`,
     nothing: 'Nothing entered yet.',
     oneHalf: 'Only one ± is understood: 0.40 ± 0.02.',

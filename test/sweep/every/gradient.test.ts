@@ -34,6 +34,11 @@ function plainChain(system: System, held: Results): (inputs: Results) => Results
       zero_C: '273.15',
       magnus_e: '611.2',
       magnus_T: '243.12',
+      magnus_i: '272.62',
+      pt_A: '3.9083e-3',
+      pt_B: '(-5.775e-7)',
+      pt_C: '(-4.183e-12)',
+      pt_T: '100',
       R_v: '461.5',
       R_gas: '8.31446261815324',
     });

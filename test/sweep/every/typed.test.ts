@@ -28,7 +28,7 @@ function spoilt(calc: Calculator, choices: Choices): string[] {
   });
 }
 
-const nonsense = ['abc', '1..2', '--1', '1/0', '1 furlong', '± 3', '1 ± ', '1 ± -1', '1,000', '١٢', '{}', '1e', '½½'];
+const nonsense = ['abc', '1..2', '--1', '1/0', '1 furlong', '± 3', '1 ± ', '1 ± -1', '1,000', '十二', '{}', '1e', '½½'];
 /** Half-widths that a person could type and that no instrument has. */
 const absurd = ['1e30', '1e300'];
 

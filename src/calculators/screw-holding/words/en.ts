@@ -69,11 +69,17 @@ const en = {
     m_lim: {
       label: 'Least margin wanted',
     },
+    F_x: {
+      label: 'Most pull that scale and frame should bear',
+    },
     L: {
       hint: 'Between the places that hold it in the machine; to the end where the top is free.',
     },
     tau_h: {
-      hint: 'From its data sheet; less in proportion where the driver gives it less than the rated current.',
+      hint: 'From its data sheet, at the rated current.',
+    },
+    k_I: {
+      label: 'Current that the driver gives, of the rated one',
     },
     m_bl: {
       label: 'Least margin against buckling',
@@ -140,6 +146,7 @@ const en = {
     },
     side: {
       label: 'Carriage stands towards',
+      hint: 'As seen from the front of the machine.',
       options: {
         left: 'the left',
         right: 'the right',
@@ -177,12 +184,13 @@ const en = {
     T_k: 'Brake torque wanting at a screw (below zero: to spare)',
     F_m: 'Weight on a screw with the margin wanted (below zero: any)',
     P_n: 'Lead with the margin wanted, thread alone',
-    F_p: 'Pull down for the trial',
+    F_p: 'Pull down for the trial (below zero: no pull tells)',
+    T_t: 'Torque on the screw for the trial',
     h_e: 'A side that slipped comes back out by this, or a multiple',
     F_s: 'Push of the screw when the motor stalls',
     I: 'Second moment of area',
     s: 'Slenderness',
-    s_c: 'Slenderness below which Johnson’s parabola holds',
+    r_s: 'Slenderness over that at which Euler takes over from Johnson',
     F_E: 'Buckling load after Euler',
     sigma: 'Buckling stress, Euler or Johnson',
     F_b: 'Buckling load',
@@ -203,12 +211,12 @@ const en = {
     keepHandsOther:
       'Keep hands, and the other hand, out from under it, and away from nuts and screws: a falling gantry turns them.',
     trialLetHave:
-      'For the trial let it have a finger’s breadth to fall, onto blocks, never onto a hand. Hot end and bed cold.',
+      'For the trial let it have a finger’s breadth to fall, onto blocks, never onto a hand: pull by a cord, from beside it. Hot end and bed cold.',
     fallingLoadMakes:
       'A falling load makes a generator of the motor: unplug the motors only with the power off, and never let the gantry run down freely on a connected board.',
   },
   proof:
-    'Gantry a finger’s breadth above blocks, a pen line on each coupling and its mount. Motors off for an hour, a fan or a door slammed now and then; then the trial again, with the pull given. The pen lines must still meet. Repeat after every cleaning, greasing or new nut.',
+    'Gantry a finger’s breadth above blocks, a pen line on each coupling and its mount. Motors off for an hour, a fan or a door slammed now and then; then the trial again, as told. The pen lines must still meet. Repeat after every cleaning, greasing or new nut.',
   beware: {
     marginPromiseFriction:
       'A margin is no promise. Friction of threads scatters by a third and more, falls with grease and wear, and vibration can let go of a thread that stands still by the numbers.',
@@ -218,11 +226,11 @@ const en = {
     withoutCurrentMotor:
       'Without current a motor goes to its nearest full step: even a gantry that holds can move by up to half a step, two motors not alike.',
     factorsCriticalSpeed:
-      'Factors of critical speed in suppliers’ tables often hold the 80 % already (3.4, 9.7, 15.1, 21.9), others do not (the inch form with 4.76 million). Here the margin is taken once, and shown.',
+      'Printed factors of critical speed often hold the 80 % already (3.4, 9.7, 15.1, 21.9), others do not (the inch form with 4.76 million). Here the margin is taken once, and shown.',
     bucklingCountsOnly:
       'Buckling counts only a screw that is pushed. One that hangs from a bearing at the top is pulled by the load, and pushed when the gantry is driven down onto something.',
     pitchesMmMm:
-      'Pitches of 2 mm on 8 mm are not in the list of ISO 2902; their limits are those of neighbours, and makers differ. The core decides about buckling: measure it.',
+      'Pitches of 2 mm on 8 mm are not in the list of ISO 2902; their limits are those of neighbours, and screws differ. The core decides about buckling: measure it.',
     efficiencyWithoutCollar:
       'Efficiency with and without collar differ, and tables by the square thread’s formula read a few percent high.',
   },
@@ -242,7 +250,7 @@ const en = {
     clauseBasicDimensions: 'clause 5, basic dimensions',
     sectionMechanicsPower: 'section 8-2, mechanics of power screws',
     chapterTorqueAcme: 'chapter 17, torque of Acme screws, example 17-1',
-    ballScrewsForward: 'ball screws: forward and backward efficiency',
+    ballScrewsForward: 'work of one turn, the same friction lost both ways: driven back, 2 − 1/η',
     elasticStabilityBars: 'elastic stability of bars',
     eulerJB: 'Euler and J. B. Johnson columns',
     singleSpanBeams: 'single-span beams',
@@ -253,8 +261,10 @@ const en = {
     meanShareTimes: 'mean share times unevenness',
     designationLeadPitch: 'designation: lead and pitch',
     measured: 'as measured',
-    trapezoidalScrewsEfficiency: 'trapezoidal screws: efficiency by lead angle and friction',
-    loadRaisedRatio: 'load raised in the ratio of the margin',
+    blockOnSlope: 'a block pushed up a slope, flat flanks',
+    pullGrowsFriction:
+      'friction of thread and collar grows with the pull: m_p + (m_lim − m_p) · F/(F + F_p) = 1, the edge of creeping',
+    torqueOverDrive: 'what turns a screw with the margin wanted: that margin less one, times the torque of its load',
     torqueThroughGearing: 'torque through the gearing',
     motorScrews: 'one motor, two screws',
     phaseMotorFour:
@@ -267,9 +277,6 @@ const en = {
     rollingBearingsFriction:
       'a rolling bearing’s friction of 0.001 to 0.005 at its mean diameter (handbooks, from memory)',
     chapterFrictionThreaded: 'chapter 8, friction of threaded pairs',
-    ballScrewsRaising: 'ball screws, raising',
-    detentTorqueHolding: 'detent torque: 2 to 10 % of holding torque',
-    criticalSpeedScrews: 'critical speed of screws: 80 % of the calculated value',
     singleSpanBeams2: 'single-span beams, first root squared',
     moduliElasticitySteels: 'moduli of elasticity of steels',
     tablesHotRolled: 'tables of hot-rolled, cold-drawn and stainless steels',
@@ -280,18 +287,6 @@ const en = {
       glance: '✓ Leave the screws',
       sentence: `Leave the screws as they are: the gantry should stay, at a margin of ${p(a.margin)}.`,
     }),
-    weighAgain: {
-      glance: '⟳ Weigh again',
-      sentence: 'Weigh again: the carriage would lift the other side.',
-    },
-    lookAtScrew: (a: { lead: Amount }, p: Print) => ({
-      glance: '⟳ Look at the screw',
-      sentence: `Look at the screw again: a lead of ${p(a.lead)} is no whole number of pitches.`,
-    }),
-    noTorque: {
-      glance: '⟳ Lead and friction again',
-      sentence: 'Look at lead and friction again: no torque could raise the load.',
-    },
     smallMargin: (a: { margin: Amount; wanted: Amount }, p: Print) => ({
       glance: '⚠ Support the gantry',
       sentence: `Support the gantry before switching off: it holds by a margin of only ${p(a.margin)}, wanted ${p(a.wanted)}.`,
@@ -304,21 +299,24 @@ const en = {
       glance: '⚠ Support the gantry',
       sentence: `Support the gantry for now: the margin, ${p(a.margin)}, is too close to the ${p(a.wanted)} wanted.`,
     }),
-    lowerCurrent: (a: { certain: boolean; push: Amount; buckles: Amount }, p: Print) => ({
-      glance: '▾ Lower the motor’s current',
-      sentence: `Leave the nut; ${a.certain ? 'lower' : 'better lower'} the motor’s current: stalled, it pushes with ${p(a.push)}, and the screw buckles at ${p(a.buckles)}.`,
+    setCurrent: (a: { certain: boolean; push: Amount; buckles: Amount; to: Amount }, p: Print) => ({
+      glance: `▾ Motor’s current to ${p(a.to)}`,
+      sentence: `Leave the nut; ${a.certain ? 'lower' : 'better lower'} the motor’s current to ${p(a.to)} of the rated one: stalled, it pushes with ${p(a.push)}, and the screw buckles at ${p(a.buckles)}.`,
     }),
+    stiffen: (a: { certain: boolean; push: Amount; buckles: Amount }, p: Print) => ({
+      glance: '⟂ Hold the ends truer',
+      sentence: `${a.certain ? 'Hold' : 'Better hold'} the screw’s ends truer, or fit a thicker one: stalled, the motor pushes with ${p(a.push)}, the screw buckles at ${p(a.buckles)}, and no current that still lifts is low enough.`,
+    }),
+    noSpeed: {
+      glance: '⟂ Hold the ends truer',
+      sentence: 'Hold the screw’s ends truer, or fit a thicker one: it would whirl at any speed that can be set.',
+    },
     slower: (a: { certain: boolean; from: Amount; to: Amount }, p: Print) => ({
       glance: `▾ Z at most ${p(a.to)}`,
       sentence: `${a.certain ? 'Lower' : 'Better lower'} the fastest Z move from ${p(a.from)} to ${p(a.to)}: the screw would whirl.`,
     }),
   },
   steps: {
-    massIncludes:
-      'The mass that the Z drive carries includes the carriage, and the carriage stands between the screws.',
-    countGrooves:
-      'Count the grooves that end at the screw’s face; lead = pitch × starts. Turn the screw once: the nut travels one lead.',
-    jams: 'A thread this steep with this much friction jams in both directions.',
     sinkApart: (a: { step: Amount }, p: Print) =>
       `Two motors sink each for itself. A side that has slipped by more than half of ${p(a.step)} comes back that much out, or a multiple: level the gantry anew before the next print.`,
     slideCarriage: (
@@ -342,8 +340,10 @@ const en = {
     counterweight: (a: { most: Amount | undefined; load: Amount }, p: Print) =>
       `Counterweight or constant-force spring: leave at most ${a.most ? p(a.most) : 'none'} of the ${p(a.load)} on the screw; guard it, and never hang it by the cable.`,
     ballScrew: 'A ball screw hardly ever holds by itself: a trapezoidal screw of low lead would.',
-    lowerLead: (a: { lead: Amount }, p: Print) =>
-      `Lower lead: ${p(a.lead)} or less at this diameter and friction holds by the thread alone. Change screws and nuts in pairs, and the drive’s steps with them.`,
+    leadMade: (a: { lead: Amount }, p: Print) =>
+      `Lower lead: a screw of ${p(a.lead)} lead is made at this diameter and holds by the thread alone. Change screws and nuts in pairs, and the drive’s steps with them.`,
+    noLeadMade:
+      'Lower lead: none that is made at this diameter surely holds by the thread alone with this friction. Take a brake or a counterweight.',
     measureFriction:
       'The friction is the weakest number: measure the torque that just raises the load, and ask which friction gives it.',
     measureIdle:
@@ -351,11 +351,19 @@ const en = {
     measureDrag: 'The bearings’ drag is the weakest number: measure it with the screw uncoupled.',
     weigh: 'The mass is the weakest number: weigh what the screws carry.',
     trial: (a: { where: keyof typeof places; pull: Amount }, p: Print) =>
-      `Trial: gantry a finger’s breadth above blocks, motors off. Pull down ${places[a.where]} with ${p(a.pull)} on a luggage scale and tap the frame. It must not creep in five minutes.`,
+      `Trial: gantry a finger’s breadth above blocks, motors off, hands out from under it. Pull down by a cord ${places[a.where]} with ${p(a.pull)} on a luggage scale and tap the frame. It must not creep in five minutes.`,
+    noPullTells:
+      'No pull on the gantry tells here: the friction that grows with the pull would hold it too, or the pull would be more than scale, frame or screw should bear.',
+    torqueTrial: (a: { torque: Amount; radius: Amount; pull: Amount; each: boolean }, p: Print) =>
+      `Trial by turning: a prop a finger’s breadth under the gantry, motors off, hands out from under it. Turn ${a.each ? 'each screw in turn' : 'the screw'} the way that lowers the gantry, with ${p(a.torque)}: a thread wound round the coupling, at ${p(a.radius)} from the axis a pull of ${p(a.pull)}. Tap the frame. It must not turn in five minutes.`,
+    stalledPush: (a: { push: Amount; buckles: Amount }, p: Print) =>
+      `Once it is held up: a stalled motor pushes with ${p(a.push)}, and the screw buckles at ${p(a.buckles)}.`,
+    currentTo: (a: { to: Amount }, p: Print) =>
+      `Set the current in the motor’s driver to ${p(a.to)} of the rated one; then raise the gantry at its fastest ten times: no step may be lost.`,
+    alsoSlower: (a: { from: Amount; to: Amount }, p: Print) =>
+      `Lower the fastest Z move from ${p(a.from)} to ${p(a.to)} as well: the screw would whirl.`,
     marginIs: (a: { margin: Amount; wanted: Amount; euler: boolean }, p: Print) =>
       `The margin is ${p(a.margin)}, wanted ${p(a.wanted)} (by ${a.euler ? 'Euler' : 'Johnson'}). The push is that of the full holding torque against a stop.`,
-    currentInProportion:
-      'Lower the current in the motor’s driver in proportion; then raise the gantry at its fastest ten times: no step may be lost.',
     truerEnds:
       'Or hold the ends truer: a pair of bearings or a rigid coupling in line at the lower end, a bearing at the top. Or fit a thicker screw.',
     afterCollision: 'After a collision take the screw out and roll it on a flat: a bend stays.',
@@ -364,6 +372,16 @@ const en = {
     stopAtOnce: 'Stop at once if the screw whips: hands and cables away.',
     comesFrom: (a: { byThread: boolean; thread: Amount }, p: Print) =>
       `Where it comes from: ${a.byThread ? `the thread alone, ${p(a.thread)}` : `thread ${p(a.thread)}, the rest is bearings and the motor’s idle torque`}. Shaking and fresh grease take from it, so support the gantry all the same before a hand goes under it.`,
+  },
+  contradictions: {
+    outsideScrews:
+      'Support the gantry first: what holds it is not known. The carriage stands farther from the middle than the screws do. Which is right, its place or the distance of the screws?',
+    liftsOtherSide:
+      'Support the gantry first: what holds it is not known. The carriage would lift the other side: the mass that the Z drive carries includes the carriage. Which of the masses is right?',
+    leadNoPitches: (a: { lead: Amount; pitch: Amount }, p: Print) =>
+      `Support the gantry first: what holds it is not known. A lead of ${p(a.lead)} is no whole number of pitches of ${p(a.pitch)}. Which is right? Count the grooves that end at the screw’s face: lead = pitch × starts.`,
+    jamsBothWays:
+      'Support the gantry first: what holds it is not known. A thread this steep with this much friction jams in both directions: no torque could raise the load. Which is right, lead or friction?',
   },
   figure: {
     label: 'Screw and load, the slope of its thread, and the margin that holds it',

@@ -41,7 +41,15 @@ export const orders = {
   }),
   leaveSensor: (a: { tells: Amount; room: Amount }, p: Print) => ({
     glance: '✓ Leave the sensor',
-    sentence: `Leave the sensor: it tells ${p(a.tells)} where the room has ${p(a.room)}.`,
+    sentence: `Leave the sensor: it tells ${p(a.tells)} where the room has ${p(a.room)}, so it is neither open nor shorted. Whether it is right at printing heat this does not show.`,
+  }),
+  screenStands: (a: { by: Amount }, p: Print) => ({
+    glance: '✕ Screen does not follow',
+    sentence: `Do not trust this screen: in a warm hand it rose by ${p(a.by)} only, so that it agrees with the room says nothing. Measure the sensor.`,
+  }),
+  warmMore: (a: { by: Amount }, p: Print) => ({
+    glance: '⟳ Warm it by hand again',
+    sentence: `Warm the sensor by hand again: whether the screen follows is too close to call (${p(a.by)}).`,
   }),
   sensorAgain: (a: Off, p: Print) => ({
     glance: '⟳ Measure again, both together',
@@ -91,12 +99,14 @@ export const steps = {
     'Plug it in and compare what the screen shows, cold: a difference now lies in board, wires or settings.',
   measureSensor:
     'Then unplug the sensor and measure its resistance: it tells whether sensor, or board and settings, are at fault.',
+  handAgain:
+    'Hold sensor or block in the whole hand for two minutes, or warm it with breath through a straw, and watch the screen rise.',
   sideBySide:
     'Lay both side by side for half an hour, machine off, no fan, no sun; use a better thermometer, or ice water (0 °C) in a bag round both.',
   typeFirst: (a: { due: Amount }, p: Print) =>
-    `Type first: it should have ${p(a.due)} here. A wrong B value or a wrong table in the settings is the commonest cause, after that a bad crimp (reads low) and moisture or crushed leads (reads high).`,
+    `Type first: it should have ${p(a.due)} here. A wrong type or table in the settings is the commonest cause. After that a bad crimp, which adds ohms: an NTC then reads low, platinum high. Moisture and crushed leads take ohms away, the other way round.`,
   blockIs: (a: { block: 'hotter' | 'colder'; by: Amount; at: Amount }, p: Print) =>
-    `If the fault is all in the resistance, the block is ${blocks[a.block]} than shown by ${p.size(a.by)} at ${p(a.at)}.`,
+    `If every resistance is wrong by this ratio, the block is ${blocks[a.block]} than shown by ${p.size(a.by)} at ${p(a.at)}.`,
   neverMakeUp:
     'Never make up for it by printing at another number: the limits of the hot end go by the true temperature.',
   draws: (a: { current: Amount }, p: Print) =>
