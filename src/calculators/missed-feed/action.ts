@@ -1,11 +1,16 @@
 import type { VerdictState } from '../../engine/calculator';
-import { telling, type Amount, type Order, type Told } from '../../engine/order';
+import { telling, type Amount, type Contradiction, type Order, type Told } from '../../engine/order';
 import { length } from '../../quantity/kinds';
-import { advised, coins, hours, judged, percent, type Ask, type Judged } from './judging';
+import { advised, coins, hours, judged, mustHold, percent, type Ask, type Judged } from './judging';
+import { settable } from '../../engine/settable';
 import type words from './words/en';
 import type { Missing, WayId } from './words/en/orders';
 
-const { tell, step } = telling<typeof words>();
+const { tell, step, contradict } = telling<typeof words>();
+
+/** Steps of a knife's cut, m, and of a kitchen scale's word on a spool, kg. */
+const BAND_STEP = 0.5e-3;
+const PLASTIC_STEP = 5e-3;
 
 const open = (state: VerdictState): boolean => state === 'beyond' || state === 'too close';
 
@@ -34,18 +39,19 @@ function place(ask: Ask): Told {
   return step('lastSoundBetween', { from: least, to: high, low: z(least), high: z(high) });
 }
 
-function contradiction(ask: Ask): Order | undefined {
+/** The input that says how much is sound. */
+const SOUND = { gap: 'G', delay: 't_d', fed: 'm_f' } as const;
+
+/** Readings that cannot all be right. */
+export function contradiction(ask: Ask): Contradiction | undefined {
   const [lost, sound] = [ask.number('n_l'), ask.number('n_g')];
   const doubt = (ask.known('n_g')?.high ?? sound) - sound;
+  const by = SOUND[ask.choice('by')];
   if (ask.number('n_t') < ask.number('n_s') - 0.5) {
-    return tell('checkHeights', {}, { steps: [step('countsFromBed')], measureAgain: true });
+    return contradict('stoppedAbove', { at: ask.quantity('Z_s'), whole: ask.quantity('H_t') }, ['Z_s', 'H_t']);
   }
-  if (lost < -Math.max(doubt, 0.5)) {
-    return tell('checkFilament', {}, { steps: [step('broadFoot')], measureAgain: true });
-  }
-  if (sound < Math.min(0.5, -doubt)) {
-    return tell('checkReadings', {}, { steps: [step('moreThanAll')], measureAgain: true });
-  }
+  if (lost < -Math.max(doubt, 0.5)) return contradict('moreThanStopped', {}, ['m_f', 'm_t', 'k_u', 'Z_s']);
+  if (sound < Math.min(0.5, -doubt)) return contradict('lostMoreThanAll', { by: ask.quantity(by) }, [by, 'Z_s']);
   return undefined;
 }
 
@@ -54,14 +60,24 @@ const missingOf = (ask: Ask): Missing => ({
   height: tenths(Math.max(ask.number('z_l'), 0)),
 });
 
+/** All that may be starved, to half a millimetre. */
+const bandToCut = (ask: Ask): Amount =>
+  tenths(settable(Math.max(ask.known('z_b')?.high ?? ask.number('z_b'), 0), BAND_STEP, 'up'));
+
 const resumeSteps = (ask: Ask): Told[] => [
   place(ask),
-  ask.choice('band') === 'left' ? step('soakBand') : step('cutBand', { height: tenths(ask.number('z_b')) }),
+  ask.choice('band') === 'left' ? step('soakBand') : step('cutBand', { height: bandToCut(ask) }),
   step('findCause'),
   step('measureFirst'),
 ];
 
 const glueSteps = (ask: Ask): Told[] => [place(ask), step('sawFlat'), step('tryDry'), step('findCause')];
+
+/** Plastic that is surely enough for a new one, to five grams. */
+function plasticFor(ask: Ask): Amount {
+  const takes = ask.quantity('m_a');
+  return { ...takes, si: settable(ask.known('m_a')?.high ?? takes.si, PLASTIC_STEP, 'up'), width: 0 };
+}
 
 function anewSteps(ask: Ask, all: readonly Judged[]): Told[] {
   const price = (id: WayId) => coins(all.find((one) => one.id === id)?.cost ?? 0);
@@ -71,7 +87,7 @@ function anewSteps(ask: Ask, all: readonly Judged[]): Told[] {
     ...all.flatMap(({ against }) => (against.length > 0 ? [step('speaksAgainst', { against })] : [])),
     step('spent'),
     step('findCause'),
-    step('weighSpool', { takes: ask.quantity('m_a') }),
+    step('weighSpool', { takes: plasticFor(ask) }),
   ];
 }
 
@@ -96,24 +112,14 @@ function carryOut(ask: Ask, all: readonly Judged[]): Order {
   if (best === 'anew') return tell('anew', { missing }, { steps: anewSteps(ask, all) });
   const toEnd = hours(all.find((one) => one.id === best)?.time ?? 0);
   if (best === 'glue') return tell('glue', { missing, hours: toEnd }, { steps: glueSteps(ask) });
-  const amount = Math.max(ask.number('z_l'), 0);
-  return tell(
-    'resume',
-    { missing, hours: toEnd },
-    { steps: resumeSteps(ask), movements: [{ part: 'nozzle, to the last sound layer', direction: 'down', amount }] },
-  );
+  return tell('resume', { missing, hours: toEnd }, { steps: resumeSteps(ask) });
 }
 
 /** What to do with the part, for every state of the checks. */
 export function instruct(ask: Ask): Order {
-  const wrong = contradiction(ask);
-  if (wrong) return wrong;
   const all = judged(ask);
+  if (mustHold(ask)) return tell('neverSeam', { missing: missingOf(ask) }, { steps: anewSteps(ask, all) });
   const plan = carryOut(ask, all);
   if (ask.verdict !== 'too close') return plan;
-  return tell(
-    'tooClose',
-    { missing: missingOf(ask), sure: advised(all) },
-    { steps: [...doubts(ask), ...plan.steps], movements: plan.movements },
-  );
+  return tell('tooClose', { missing: missingOf(ask), sure: advised(all) }, { steps: [...doubts(ask), ...plan.steps] });
 }

@@ -1,9 +1,11 @@
-import { area, flow, length, mass, money, ratio, speed, time, volume } from '../../quantity/kinds';
+import { area, count, flow, length, mass, money, ratio, speed, time, volume } from '../../quantity/kinds';
 import { commonPractice } from '../../reference/citation';
 import { formula, derived } from '../../engine/calculator';
 
 const none = { band: 'none' };
 const some = { band: ['trim', 'left'] };
+
+const safety = { duty: 'safety' };
 
 const line = derived('lineWideHigh');
 const layers = derived('firstLayerAll');
@@ -39,6 +41,9 @@ export const formulas = [
   }),
   formula('s_r = min(j_c, s_b)', ratio.percent, derived('weakerJointBand'), { band: 'left' }),
   formula('s_g = j_g', ratio.percent, commonPractice),
+  // Of what holds a person, heat, mains or a raised load. Nothing that is typed changes it; but before a height is read there is no verdict.
+  formula('n_j = 1 + 0 * n_s', count.one, derived('oneSeam'), safety),
+  formula('n_0 = 0', count.one, commonPractice, safety),
   formula('t_p = n_g * t_L', time.h, clock),
   formula('t_r = (n_t - n_g) * t_L', time.h, clock),
   formula('t_a = n_t * t_L', time.h, clock),

@@ -1,6 +1,6 @@
 import { commonPractice } from '../../reference/citation';
 import { calculator, derived } from '../../engine/calculator';
-import { instruct } from './action';
+import { contradiction, instruct } from './action';
 import { choices } from './choices';
 import { compare } from './compare';
 import { examples } from './examples';
@@ -8,8 +8,10 @@ import { formulas } from './formulas';
 import { inputs } from './inputs';
 import words from './words/en';
 
-const stuck = { stands: 'stuck' };
-const off = { stands: 'off' };
+/** What no seam is too weak for by its duty alone. */
+const seamed = { duty: ['shown', 'used', 'loaded'] };
+const stuck = { ...seamed, stands: 'stuck' };
+const off = { ...seamed, stands: 'off' };
 const cheaper = derived('savingCostMore');
 
 export default calculator(
@@ -36,7 +38,10 @@ export default calculator(
       { of: 'C_r', max: 'C_n', cite: cheaper, when: stuck },
       { of: 's_g', min: 's_n', cite: commonPractice, when: off },
       { of: 'C_g', max: 'C_n', cite: cheaper, when: off },
+      { of: 'n_j', max: 'n_0', cite: commonPractice, when: { duty: 'safety' } },
     ],
+    measured: ['Z_s', 'G', 't_d', 'm_f', 'b_m', 'w_b'],
+    contradiction,
     action: instruct,
     ways: compare,
     beware: [

@@ -53,7 +53,13 @@ function worst(findings: readonly Finding[]): Finding {
   return { standing, against: findings.flatMap((one) => one.against) };
 }
 
+/** What holds a person, heat, mains or a raised load gets no seam, whatever it would hold, and for no other reason. */
+const NEVER: Finding = { standing: 'not possible', against: [{ what: 'duty', how: 'surely' }] };
+
+export const mustHold = (ask: Ask): boolean => ask.choice('duty') === 'safety';
+
 function goingOn(ask: Ask): Finding {
+  if (mustHold(ask)) return NEVER;
   if (ask.choice('stands') === 'off') {
     return { standing: 'not possible', against: [{ what: 'place', how: 'surely' }] };
   }
@@ -64,7 +70,7 @@ function goingOn(ask: Ask): Finding {
 
 /** Going on, gluing, a new one: how each stands. A new one always will do. */
 export function judged(ask: Ask): readonly Judged[] {
-  const glue = against(ask, 'joint', ask.number('s_n'));
+  const glue = mustHold(ask) ? NEVER : against(ask, 'joint', ask.number('s_n'));
   return [
     { id: 'resume', ...goingOn(ask), strength: ask.number('s_r'), cost: ask.number('C_r'), time: ask.number('T_r') },
     { id: 'glue', ...glue, strength: ask.number('s_g'), cost: ask.number('C_g'), time: ask.number('T_g') },

@@ -39,7 +39,6 @@ describe('which way out', () => {
     expect(late.advice).toBe('resume');
     expect(late.order.say).toBe('resume');
     expect(late.order.args.missing).toMatchObject({ layers: 20, height: { si: 0.004, unit: 'mm' } });
-    expect(late.instruction!.movements[0]).toMatchObject({ direction: 'down' });
     const early = look({ Z_s: '6 mm' });
     expect(early.verdict.state).toBe('beyond');
     expect(early.advice).toBe('anew');
@@ -52,6 +51,30 @@ describe('which way out', () => {
       expect(found.verdict.state).toBe('beyond');
       expect(found.advice).toBe('anew');
     }
+  });
+
+  it('never saves with a seam what holds a person, heat, mains or a raised load, whatever is typed, and says why', () => {
+    const strong = { s_n: '0 %', j_c: '100 % ± 0', j_g: '100 % ± 0', p_r: '0 %', p_g: '0 %' };
+    for (const stands of ['stuck', 'off'])
+      for (const band of ['none', 'trim'])
+        for (const given of [{}, strong, { ...strong, s_n: '1 %', r_h: '100' }]) {
+          const found = look({ b_m: '0.5 mm ± 0.1 mm', ...given }, { duty: 'safety', stands, band });
+          expect(found.verdict.state).toBe('beyond');
+          expect(found.advice).toBe('anew');
+          expect(found.order.say).toBe('neverSeam');
+          const reasons = found.order.steps
+            .filter(({ say: key }) => key === 'speaksAgainst')
+            .map(({ args }) => args.against);
+          const never = [{ what: 'duty', how: 'surely' }];
+          expect(reasons).toEqual([never, never]);
+          expect(found.ways.slice(0, 2).map(({ standing }) => standing)).toEqual(['not possible', 'not possible']);
+        }
+  });
+
+  it('cuts all that may be starved, to half a millimetre', () => {
+    const { order } = look({ b_m: '1.8 mm ± 0.5 mm', r_h: '0' }, { band: 'trim' });
+    // 1.8 mm and twice 0.5 / √3.
+    expect(order.steps[1]).toMatchObject({ say: 'cutBand', args: { height: { si: 0.0025 } } });
   });
 
   it('glues what came off, never goes on with it', () => {
@@ -122,10 +145,15 @@ describe('where the last sound layer lies', () => {
     expect(place!.args).toMatchObject({ low: { si: 0.0776, unit: 'mm' }, high: { si: 0.0824, unit: 'mm' } });
   });
 
-  it('refuses readings that contradict each other', () => {
-    expect(look({ Z_s: '120 mm' }).order.say).toBe('checkHeights');
-    expect(look({ G: '90 mm ± 1 mm' }).order.say).toBe('checkReadings');
-    const heavy = look({ m_f: '180 g ± 1 g', m_t: '150 g ± 1 g', k_u: '1 ± 0' }, { by: 'fed' });
-    expect(heavy.order).toMatchObject({ say: 'checkFilament', measureAgain: true });
+  it('asks about readings that contradict each other', () => {
+    const asked = (given: Given, picked: Given = {}) => {
+      const found = evaluate(plain, situation(plain, { ...job, ...given }, picked));
+      expect(found.verdict.state).toBe('none');
+      expect(found.instruction).toBeUndefined();
+      return found.contradiction!.of;
+    };
+    expect(asked({ Z_s: '120 mm' })).toEqual(['Z_s', 'H_t']);
+    expect(asked({ G: '90 mm ± 1 mm' })).toEqual(['G', 'Z_s']);
+    expect(asked({ m_f: '180 g ± 1 g', m_t: '150 g ± 1 g', k_u: '1 ± 0' }, { by: 'fed' })).toContain('m_f');
   });
 });

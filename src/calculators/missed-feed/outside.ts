@@ -141,6 +141,13 @@ const checks: readonly OutsideProof[] = [
     expect: { s_r: [60, 1e-9], s_g: [60, 1e-9], z_b: [1, 1e-9] },
   },
   {
+    source:
+      'Common practice, no source: what holds a person, heat, mains or a raised load gets no seam; two pieces meet in one',
+    given: { ...job, Z_s: stopped, H_t, G: '4 mm' },
+    choices: { duty: 'safety' },
+    expect: { n_j: [1, 1e-12], n_0: [0, 1e-12] },
+  },
+  {
     source: `${UNITS}hours, plastic and money of the three ways`,
     given: {
       ...job,

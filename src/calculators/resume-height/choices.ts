@@ -22,6 +22,10 @@ export const choices = {
     },
     'cold',
   ),
+  /** Which way off, each beside the amount: no sign is asked for. */
+  drift: choice({ cooler: {}, warmer: {} }, 'cooler', { when: { heat: 'warm' } }),
+  zero: choice({ close: {}, far: {} }, 'close', { when: { plan: ['rod', 'glue'] } }),
+  duty: choice({ other: {}, safety: {} }, 'other'),
   plastic: choice(
     {
       pla: plastic(materials.pla, [40, 8]),

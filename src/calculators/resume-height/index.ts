@@ -1,5 +1,5 @@
 import { calculator } from '../../engine/calculator';
-import { instruct, judge } from './action';
+import { contradiction, instruct, judge, levers } from './action';
 import { choices } from './choices';
 import { examples } from './examples';
 import { formulas } from './formulas';
@@ -8,11 +8,21 @@ import words from './words/en';
 
 export default calculator(
   {
-    cautions: ['nozzleHotHold', 'moveZSmallest', 'neverLetZ', 'cuttingSandingBlade', 'gluesSolventsGloves'],
+    cautions: [
+      'nozzleHotHold',
+      'moveZSmallest',
+      'neverLetZ',
+      'cuttingSandingBlade',
+      'gluesSolventsGloves',
+      'partHoldsPerson',
+    ],
     choices,
     inputs,
     formulas,
     limits: [],
+    measured: ['Z_r', 'g_f', 'H'],
+    levers,
+    contradiction,
     judge,
     action: instruct,
     beware: [

@@ -58,7 +58,7 @@ const checks: readonly OutsideProof[] = [
   }),
   {
     source:
-      'Printed tables of thermal expansion: 200 mm of ABS, 74 µm/(m·K), by 40 K: 0.59 mm; so 200 mm cold were 200.59 mm',
+      'What a coefficient of expansion means: 200 mm at 74 µm/(m·K) (ABS, common practice, no source) grow by 0.59 mm in 40 K; so 200 mm cold were 200.59 mm',
     given: { H: '200 mm', s: '0 mm', alpha: '74 µm/(m·K)', T_p: '60 °C', T_m: '20 °C' },
     choices: { plan: 'rod', plastic: 'abs' },
     expect: { Z_c: [200, 1e-9], dZ_w: [0.59, 0.005], Z_w: [200.59, 0.005] },
@@ -70,6 +70,15 @@ const checks: readonly OutsideProof[] = [
     expect: {
       c: [() => as('68e-6 / K * 3 K * 1 m', 'cm'), 1e-9],
       dZ_w: [() => as('80 mm * 68e-6 / K * 3 K', 'mm'), 1e-9],
+    },
+  },
+  {
+    source: 'mathjs with units: a part 3 K warmer than while it printed',
+    given: { Z_r: '80.1 mm', g_f: '0.1 mm', alpha: '68 µm/(m·K)', dT: '3 K' },
+    choices: { heat: 'warm', drift: 'warmer' },
+    expect: {
+      c: [() => -as('68e-6 / K * 3 K * 1 m', 'cm'), 1e-9],
+      dZ_w: [() => -as('80 mm * 68e-6 / K * 3 K', 'mm'), 1e-9],
     },
   },
   {
@@ -97,17 +106,38 @@ const checks: readonly OutsideProof[] = [
     },
     choices: { plan: 'glue', plastic: 'abs' },
     expect: {
-      H_2: [() => secondPart(), 2e-3],
-      Z_k: [() => 100 - secondPart(), 2e-3],
-      x_2: [() => (secondPart() * 100 - 30) / 20 + 1, 0.01],
+      H_2: [() => secondPart(0.05), 2e-3],
+      Z_k: [() => 100 - secondPart(0.05), 2e-3],
+      x_2: [() => (secondPart(0.05) * 100 - 30) / 20 + 1, 0.01],
+    },
+  },
+  {
+    source:
+      'Both pieces cooled, their first layers thicker than set, then stacked with the glue: as high as the whole would have been',
+    given: {
+      H: '60 mm',
+      s: '0.05 mm',
+      g: '0.1 mm',
+      H_t: '100 mm',
+      alpha: '90 µm/(m·K)',
+      T_p: '72 °C',
+      T_m: '22 °C',
+      h: '0.2 mm',
+      h_1: '0.3 mm',
+    },
+    choices: { plan: 'glue', plastic: 'abs', zero: 'far' },
+    expect: {
+      Z_c: [59.95, 1e-9],
+      H_2: [() => secondPart(-0.05), 2e-3],
+      Z_k: [() => 100 - secondPart(-0.05), 2e-3],
     },
   },
 ];
 export default checks;
 
 /** Drawn height of the second part, mm, by halving: glued, the pieces must stand as high as the whole one cooled. */
-function secondPart(): number {
-  const cooled = (drawn: number): number => (drawn - 0.05) / (1 + 90e-6 * 50);
+function secondPart(pressed: number): number {
+  const cooled = (drawn: number): number => (drawn - pressed) / (1 + 90e-6 * 50);
   const wanted = cooled(100);
   let [low, high] = [0, 100];
   for (let i = 0; i < 60; i += 1) {

@@ -96,12 +96,46 @@ describe('what to do', () => {
     expect(at('24.29').instruction!.sentence).toMatch(/between layers 120 and 121/);
   });
 
-  it('refuses what is lower than half a first layer', () => {
-    const found = look({ ...sharp, Z_r: '0.12 mm ± 0', g_f: '0.1 mm ± 0', h: '0.1 mm' });
-    expect(found.instruction!.measureAgain).toBe(true);
-    expect(found.instruction!.sentence).toMatch(/^Check the height/);
-    const none = look({ ...sharp, H: '80 mm', H_t: '79 mm' }, { plan: 'glue' });
-    expect(none.instruction!.sentence).toMatch(/^Check the heights/);
+  it('asks about what is lower than half a first layer', () => {
+    const asked = (given: Given, picked: Given = {}) => {
+      const found = look({ ...sharp, ...given }, picked);
+      expect(found.instruction).toBeUndefined();
+      return found.contradiction!.of;
+    };
+    expect(asked({ Z_r: '0.12 mm ± 0', g_f: '0.1 mm ± 0', h: '0.1 mm' })).toEqual(['Z_r', 'h_1']);
+    expect(asked({ H: '80 mm', H_t: '79 mm' }, { plan: 'glue' })).toEqual(['H', 'H_t']);
+  });
+
+  it('promises what is read once the first new layer lies', () => {
+    const { order } = at('24.22').instruction!;
+    // Layer 121 up to 0.3 + 120 · 0.2, and the leaf.
+    expect(order.effect!.Z_r).toBeCloseTo(0.0244, 9);
+  });
+
+  it('never goes on or glues what holds a person, heat, mains or a raised load, and says why', () => {
+    const fits = { ...sharp, T_p: '22 °C ± 0' };
+    for (const [given, plan] of [
+      [{ Z_r: '24.2 mm ± 0.01', g_f: '0.1 mm ± 0' }, 'nozzle'],
+      [{ H: '24.1 mm ± 0.01', s: '0 mm ± 0' }, 'rod'],
+      [{ H: '24.1 mm ± 0.01', s: '0 mm ± 0', g: '0 mm ± 0', H_t: '44.4 mm', e_lim: '10 mm' }, 'glue'],
+    ] as const) {
+      expect(look({ ...fits, ...given }, { plan }).verdict.state).toBe('within');
+      const found = look({ ...fits, ...given }, { plan, duty: 'safety' });
+      expect(found.verdict.state).toBe('beyond');
+      expect(found.instruction!.order.say).toBe('neverSeam');
+      expect(found.instruction!.movements).toEqual([]);
+    }
+  });
+
+  it('takes the foot’s loss and the warmth by their way, not by a sign', () => {
+    const top = (picked: Given) =>
+      valueOf(look({ ...sharp, H: '30 mm', s: '0.1 mm' }, { plan: 'rod', ...picked }), 'Z_c');
+    expect(top({ zero: 'close' }) * 1e3).toBeCloseTo(30.1, 9);
+    expect(top({ zero: 'far' }) * 1e3).toBeCloseTo(29.9, 9);
+    const shrunk = (drift: string) =>
+      valueOf(look({ alpha: '68 µm/(m·K) ± 0', Z_r: '30.1 mm', dT: '5 K' }, { heat: 'warm', drift }), 'dZ_w');
+    expect(shrunk('cooler')).toBeGreaterThan(0);
+    expect(shrunk('warmer')).toBeCloseTo(-shrunk('cooler'), 12);
   });
 
   it('takes up what whole thick layers leave over, in the second part’s first one', () => {
@@ -114,8 +148,9 @@ describe('what to do', () => {
     expect(low.verdict.state).toBe('beyond');
     expect(low.instruction!.sentence).toMatch(/second part of 20.2\smm, 20 layers/);
     expect(low.instruction!.steps.join()).toMatch(/first layer of 1.2\smm instead of 0.8\smm/);
-    expect(low.instruction!.movements[0]).toMatchObject({ direction: 'lower' });
-    expect(glued('49.4 mm').instruction!.movements[0]).toMatchObject({ direction: 'higher' });
+    expect(low.instruction!.movements[0]).toMatchObject({ direction: 'thicker' });
+    expect(low.instruction!.order.effect!.h_1).toBeCloseTo(1.2e-3, 9);
+    expect(glued('49.5 mm').instruction!.movements[0]).toMatchObject({ direction: 'thinner' });
     expect(glued('49.8 mm').verdict.state).toBe('within');
   });
 });

@@ -1,5 +1,5 @@
 /** Words of the check “Missed feed”. */
-import { orders, steps, ways } from './en/orders';
+import { contradictions, orders, steps, ways } from './en/orders';
 
 const ownHint = 'Set your own.';
 
@@ -169,6 +169,8 @@ const en = {
     s_b: 'Strength left in the band, over a sound layer',
     s_r: 'Going on: strength of the seam, over a sound layer',
     s_g: 'Gluing: strength of the seam, over a sound layer',
+    n_j: 'Seams that saving it leaves',
+    n_0: 'Seams allowed in what holds a person, heat, mains or a raised load',
     t_p: 'Printing time that is in it',
     t_r: 'Printing time still needed',
     t_a: 'Printing time for a new one',
@@ -187,6 +189,7 @@ const en = {
     C_r: 'Cost of going on',
     s_g: 'Strength of the glued seam',
     C_g: 'Cost of gluing',
+    n_j: 'No seam in what holds a person, heat, mains or a raised load',
   },
   cautions: {
     jamClearedHot:
@@ -234,6 +237,7 @@ const en = {
       'flow in proportion to what is left: it dies away as e^(−t/τ), τ being the volume over the first flow',
     layersTimesTime: 'layers times the time of one',
     plasticWeightHours: 'plastic by weight, hours by their price',
+    oneSeam: 'going on leaves one seam, and so does gluing',
     areaCircle: 'area of a circle',
     definitionDensity: 'definition of density',
     definition: 'definition',
@@ -247,6 +251,7 @@ const en = {
   works: { materials: 'Table of materials in this app' },
   orders,
   steps,
+  contradictions,
   ways,
   figure: {
     label: 'The part with what is missing under the nozzle, and the cost of each way',

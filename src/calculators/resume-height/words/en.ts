@@ -26,15 +26,15 @@ const en = {
       hint: 'On the whole: the foot is as warm as the bed, most of a tall part is cooler.',
     },
     dT: {
-      label: 'Cooler now than while it printed',
+      label: 'Cooler or warmer now than while it printed, by',
       hint: 'Without the hot nozzle above it the top is a little cooler; a warmer room makes it less.',
     },
     alpha: {
       label: 'Expansion of the plastic',
     },
     s: {
-      label: 'First layer pressed thinner than set',
-      hint: 'Zero set close to the bed gives a foot that is squeezed wide and a part that is too low by this. Below zero: set too far away.',
+      label: 'First layer off its set thickness by',
+      hint: 'Zero set close to the bed gives a foot that is squeezed wide and a part that is too low by this; set far, one that is too high.',
     },
     g: {
       label: 'Thickness of the glue',
@@ -65,6 +65,19 @@ const en = {
         cold: 'cold, or cooling',
         warm: 'as warm as it was: bed at its heat for half an hour',
       },
+    },
+    drift: {
+      label: 'Against while it printed, it is now',
+      options: { cooler: 'cooler', warmer: 'warmer' },
+    },
+    zero: {
+      label: 'The first layer came out',
+      options: { close: 'thinner than set, squeezed wide', far: 'thicker than set, its lines apart' },
+    },
+    duty: {
+      label: 'What the part has to do',
+      hint: 'For the last one no seam will do, however well the layers meet.',
+      options: { other: 'anything else', safety: 'hold a person, heat, mains or a raised load' },
     },
     plastic: {
       label: 'Plastic',
@@ -99,6 +112,7 @@ const en = {
     cuttingSandingBlade: 'Cutting and sanding: the blade away from you, the part clamped, a mask against dust.',
     gluesSolventsGloves:
       'Glues and solvents: gloves, goggles, fresh air, no flame, and what the label says. Some stick skin within seconds.',
+    partHoldsPerson: 'A part that holds a person, heat, mains or a raised load is never saved with a seam.',
   },
   proof:
     'Before the first new layer, stop the nozzle over the top at the Z given, cold or not oozing: a leaf as thick as the new layer must just drag. Glued: measure the whole; it must be as drawn within the error allowed.',
@@ -141,13 +155,10 @@ const en = {
     linearExpansion: 'linear expansion',
   },
   orders: {
-    checkHeights: {
-      glance: '⟳ Check the heights',
-      sentence: 'Check the heights: what is left above the part is less than a first layer.',
-    },
-    checkHeight: {
-      glance: '⟳ Check the height',
-      sentence: 'Check the height: it is less than half of a first layer.',
+    neverSeam: {
+      glance: '✕ Never with a seam: print again',
+      sentence:
+        'Print the whole again: a part that holds a person, heat, mains or a raised load is never saved with a seam.',
     },
     goOn: (a: { layer: number; at: Amount }, p: Print) => ({
       glance: `▸ Layer ${a.layer} · Z ${p(a.at)}`,
@@ -175,7 +186,7 @@ const en = {
     }),
   },
   steps: {
-    compareDrawing: 'Compare with the drawing and the layer heights set.',
+    printWhole: 'Find why it stopped, then print it whole, in one go.',
     fivePlaces: 'Measure five places of the top and take the mean, or feel it with the nozzle.',
     feelThrice: 'Feel the same place three times, coming down each time, with a steel leaf.',
     steelLeaf: 'Take a steel feeler leaf instead of paper.',
@@ -215,6 +226,12 @@ const en = {
       'Cut the torn layers off the first part, sand its top flat on a plate, and measure it after that, not before.',
     dowels:
       'Two dowels of filament in matching holes keep the halves from sliding. Try them dry; then glue, press and let it set under weight.',
+  },
+  contradictions: {
+    noRoomAbove: (a: { height: Amount; whole: Amount }, p: Print) =>
+      `The part is ${p(a.height)} high and the whole ${p(a.whole)}: that leaves less than a first layer. Which of the two is right?`,
+    lessThanFirst: (a: { height: Amount; first: Amount }, p: Print) =>
+      `${p(a.height)} is less than half of a first layer of ${p(a.first)}. Which of the two is right?`,
   },
   figure: {
     label: 'The part on the bed, and its top among the layers',

@@ -15,7 +15,7 @@ export interface Coins {
 /** What speaks against a way: the seam of going on, the glued joint, the starved band, the part's place. */
 export type Against =
   | { readonly what: 'seam' | 'joint' | 'band'; readonly how: 'surely' | 'perhaps' | 'unknown' }
-  | { readonly what: 'place'; readonly how: 'surely' };
+  | { readonly what: 'place' | 'duty'; readonly how: 'surely' };
 
 const findings = {
   seam: {
@@ -33,13 +33,17 @@ const findings = {
     perhaps: 'The starved band is too high to cut away in place, perhaps.',
     unknown: 'The starved band is too high to cut away in place, is not known.',
   },
+  duty: 'It holds a person, heat, mains or a raised load: such a part is never saved with a seam.',
   moved: 'A part that has moved cannot go back to its place to a tenth of a line.',
 };
 
 const sure = { resume: 'go on with it', glue: 'cut it, print the rest and glue it on', anew: 'print it again' };
 const sureShort = { resume: 'go on', glue: 'glue it', anew: 'print again' };
 
-const against = (a: Against): string => (a.what === 'place' ? findings.moved : findings[a.what][a.how]);
+const against = (a: Against): string => {
+  if (a.what === 'duty') return findings.duty;
+  return a.what === 'place' ? findings.moved : findings[a.what][a.how];
+};
 const coins = (a: Coins, p: Print): string => p.number(a.value, a.decimals);
 const missing = (a: Missing, p: Print): string => `about ${p.number(a.layers)} layers, ${p(a.height)}, are missing`;
 
@@ -49,18 +53,10 @@ interface Plan {
 }
 
 export const orders = {
-  checkHeights: {
-    glance: '⟳ Check the heights',
-    sentence: 'Check the heights: it stopped above the height of the whole.',
-  },
-  checkFilament: {
-    glance: '⟳ Check the filament used',
-    sentence: 'Check the filament used: by it the part is higher than where the nozzle stopped.',
-  },
-  checkReadings: {
-    glance: '⟳ Check the readings',
-    sentence: 'Check the readings: by them nothing at all was printed.',
-  },
+  neverSeam: (a: { missing: Missing }, p: Print) => ({
+    glance: '✕ Never with a seam: print again',
+    sentence: `Print it again: a part that holds a person, heat, mains or a raised load is never saved with a seam; ${missing(a.missing, p)}.`,
+  }),
   resume: (a: Plan, p: Print) => ({
     glance: `▸ Go on · ${p.number(a.hours)} h`,
     sentence: `Go on with this part: ${missing(a.missing, p)}; ${p.number(a.hours)} h to the end.`,
@@ -82,10 +78,6 @@ export const orders = {
 };
 
 export const steps = {
-  countsFromBed: 'Z at the stop counts from the bed, without any lift for a move.',
-  broadFoot:
-    'A broad foot, a rim or supports take more plastic than layers higher up: say so in the line “plastic in a layer so far”.',
-  moreThanAll: 'The gap, or the time without feed, is larger than all there was.',
   lastSound: (a: { layer: number; at: Amount }, p: Print) =>
     `The last sound layer is number ${p.number(a.layer)}, at Z = ${p(a.at)}.`,
   lastSoundBetween: (a: { from: number; to: number; low: Amount; high: Amount }, p: Print) =>
@@ -96,7 +88,7 @@ export const steps = {
     'Where exactly to go on is not to be had from times and weights: cut down to a sound, closed layer, measure its height, and take layer and Z from “Resume height”.',
   soakBand: 'Soak the thin band with thin glue, let it set, and cut off what stands above it.',
   cutBand: (a: { height: Amount }, p: Print) =>
-    `Cut off the starved band, ${p(a.height)} high or so, down to closed lines; the part must not move.`,
+    `Cut off the starved band, up to ${p(a.height)} high, down to closed lines; the part must not move.`,
   sawFlat: 'Saw off the starved layers, sand the top flat on a plate, and measure what is left.',
   tryDry: 'Take the second part’s height from “Resume height”, print it, try it dry, then glue.',
   costs: (a: { anew: Coins; glue: Coins; resume: Coins | undefined }, p: Print) =>
@@ -112,6 +104,15 @@ export const steps = {
   cutIntoBand: 'Band: cut into it with a knife at one corner and see how deep the open lines go.',
   cost: (a: { saved: Coins; anew: Coins }, p: Print) =>
     `Cost: ${coins(a.saved, p)} against ${coins(a.anew, p)} for a new one. Read the time left from the job instead of the layer time.`,
+};
+
+export const contradictions = {
+  stoppedAbove: (a: { at: Amount; whole: Amount }, p: Print) =>
+    `It stopped at ${p(a.at)}, above the height of the whole, ${p(a.whole)}. Which is right? Z at the stop counts from the bed, without any lift for a move.`,
+  moreThanStopped:
+    'By the filament used the part is higher than where the nozzle stopped. Which is right? A broad foot, a rim or supports take more plastic than layers higher up: say so in the line “plastic in a layer so far”.',
+  lostMoreThanAll: (a: { by: Amount }, p: Print) =>
+    `By ${p(a.by)} without feed nothing at all was printed. Is that right, or the height Z at the stop?`,
 };
 
 export const ways = {
