@@ -69,6 +69,8 @@ export interface Context<S extends string, C> {
   /** To be printed by the words: value and the width that its digits deserve. */
   readonly quantity: (symbol: S) => Amount;
   readonly choice: <K extends keyof C & string>(name: K) => OptionsOf<C[K]>;
+  /** Whether an input or result has a value: a line of a table that is filled. */
+  readonly has: (symbol: S) => boolean;
   readonly verdict: VerdictState;
   /** State of the checks of one result. */
   readonly check: (of: S) => VerdictState;

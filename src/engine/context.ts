@@ -77,6 +77,7 @@ export function contextFor(calc: Calculator, found: Found, situation: Situation,
       const width = result ? expanded(result) : state?.ok ? state.half : 0;
       return { si: number(symbol), width, kind: measure.kind.id, unit: unit.id };
     },
+    has: (symbol) => found.inputs[symbol]?.ok === true || known(symbol) !== undefined,
     choice: (name) => found.choices[name] ?? calc.choices[name]?.typical ?? '',
     verdict: found.verdict.state,
     lacking: (symbol) => {

@@ -13,7 +13,7 @@ async function open(page: Page): Promise<void> {
   await expect(bench(page)).toBeVisible();
 }
 
-/** Four corners, read with a feeler gauge: front left, front right, back left, back right. */
+/** Four corners, read with a feeler gauge: front left, front right, back right, back left, as the adjusters are numbered. */
 async function fourCorners(page: Page, heights: readonly string[]): Promise<void> {
   await page.getByRole('button', { name: '4 corners' }).click();
   for (const [i, height] of heights.entries()) await cell(page, i + 1).fill(height);
@@ -23,24 +23,26 @@ test('places are filled by a key, four heights give the turns, each way round', 
   await open(page);
   await expect(bench(page)).toContainText('No point so far');
   await fourCorners(page, ['0', '0', '0.35', '0.35']);
-  await expect(cell(page, 3, 'x, from left')).toHaveValue('30');
+  await expect(cell(page, 3, 'x, from left')).toHaveValue('190');
+  await expect(cell(page, 4, 'x, from left')).toHaveValue('30');
   await expect(cell(page, 4, 'y, from front')).toHaveValue('190');
-  // 0.35 mm higher behind, at 0.7 mm a turn: half a turn down, which a nut below does by turning clockwise from beneath.
+  // A gap 0.35 mm wider behind, at 0.7 mm a turn: the bed goes up by half a turn there, which a nut below does clockwise from above.
   await expect(bench(page)).toContainText(say.bar.word(ui.verdict.beyond));
   await expect(bench(page)).toContainText(
-    /Turn the back (right|left) adjuster 1\/2 turn anticlockwise \(180°\), seen from above/,
+    /Turn the back (right|left) adjuster \([34]\) 180° clockwise, seen from above/,
   );
   await page.getByRole('button', { name: ui.table.changeSign('Point', 3) }).click();
   await page.getByRole('button', { name: ui.table.changeSign('Point', 4) }).click();
   await expect(cell(page, 4)).toHaveValue('-0.35');
-  await expect(bench(page)).toContainText('adjuster 1/2 turn clockwise (180°), seen from above');
-  await page.getByText('gaps under the nozzle: thicker is lower').click();
-  await expect(bench(page)).toContainText('adjuster 1/2 turn anticlockwise (180°), seen from above');
+  await expect(bench(page)).toContainText('180° anticlockwise, seen from above');
+  await page.getByText('heights of the bed, by indicator').click();
+  await expect(bench(page)).toContainText('180° clockwise, seen from above');
 });
 
 test('a line taken out moves the others up with their tool, and a reload keeps what is left', async ({ page }) => {
   await open(page);
   await fourCorners(page, ['0.01', '0.02', '0.03', '0.04']);
+  await page.getByText('heights of the bed, by indicator').click();
   await page.getByRole('combobox', { name: ui.field.readWith('Points of the bed') }).selectOption('dial');
   await page.getByRole('button', { name: ui.table.takeOut('Point', 2) }).click();
   const heights = async (): Promise<string[]> => Promise.all([1, 2, 3].map((point) => cell(page, point).inputValue()));

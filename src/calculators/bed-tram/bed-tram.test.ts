@@ -5,18 +5,21 @@ import type { Choices } from '../../engine/calculator';
 import { evaluate } from '../../engine/evaluate';
 import { choices } from './choices';
 import { model } from './model';
-import { clockOf, spotOf } from './turning';
+import { cells, tables } from './points';
+import { adjustersOf, setTurn, spotOf, wholeTurns, type Layout } from './turning';
+import { twistStiffness } from './twist';
 import words from './words/en';
 
 const tram = calculators.find(([id]) => id === 'bed-tram')![1];
 type Line = readonly [x: number, y: number, z: number | string];
 
 function measure(lines: readonly Line[], choices: Choices = {}, more: Record<string, string> = {}) {
-  const given: Record<string, string> = { ...more };
+  // A plate too stiff for its springs, where nothing else is said.
+  const given: Record<string, string> = { d_b: '20', ...more };
   lines.forEach(([x, y, z], i) => {
     Object.assign(given, { [`x_${i + 1}`]: `${x} ± 0`, [`y_${i + 1}`]: `${y} ± 0`, [`z_${i + 1}`]: String(z) });
   });
-  return evaluate(tram, situation(tram, given, choices));
+  return evaluate(tram, situation(tram, given, { by: 'height', ...choices }));
 }
 
 const corners = (fl: number, fr: number, br: number, bl: number, half = 0.01): Line[] => [
@@ -142,53 +145,54 @@ describe('what is said', () => {
     const found = measure(corners(0, 0.1, 0.4, 0.25, 0.002), { keep_4: '1' });
     expect(found.verdict.state).toBe('beyond');
     const { say, args, keys, step } = told(found);
-    expect(say).toBe('turn');
+    expect(say).toBe('turnSet');
     expect(args).toMatchObject({
-      name: 'back right',
-      turn: { way: 'anticlockwise', clock: { whole: 0, fraction: '5/8', off: 'under' } },
+      at: { name: 'back right', n: 3 },
+      turn: { way: 'anticlockwise', turns: 0 },
       more: 2,
     });
     expect(keys).toEqual([
       'liftNozzle',
+      'stiffPlate',
       'fromAbove',
       'fourthLast',
-      'turnOne',
-      'turnOne',
-      'turnLast',
+      'turnBy',
+      'turnBy',
+      'turnLastBy',
       'leaveOne',
       'middleMoves',
       'measureAll',
       'leftOver',
     ]);
-    const turned = found.instruction!.order.steps.filter((one) => one.say === 'turnOne').map(({ args }) => args.at);
+    const turned = found.instruction!.order.steps.filter((one) => one.say === 'turnBy').map(({ args }) => args.at);
     expect(turned).toMatchObject([{ name: 'back right' }, { name: 'back left' }]);
     expect(step('fourthLast')?.args.at).toMatchObject({ name: 'front right' });
-    expect(step('turnLast')?.args.at).toMatchObject({ name: 'front right' });
+    expect(step('turnLastBy')?.args.at).toMatchObject({ name: 'front right' });
     expect(step('leaveOne')?.args).toMatchObject({ at: { name: 'front left' }, why: 'still' });
     expect(step('middleMoves')?.args.raises).toBe(false);
-    expect(found.instruction!.sentence).toMatch(/just under 5\/8 turn .*\(\d+(\.\d)?°\)/);
+    expect(found.instruction!.sentence).toContain('210°');
   });
 
   it('names the place of an adjuster that has only a number', () => {
     const places = { X_a: '10', Y_a: '10', X_b: '210', Y_b: '10', X_c: '110', Y_c: '210' };
     const { args, step } = told(measure(corners(0, 0, 0.5, 0.5), { layout: 'three', keep_3: '1' }, places));
-    expect(args.name).toBe('third');
-    expect(step('turnOne')?.args.at).toEqual({ name: 'third', spot: 'back middle' });
-    expect(told(measure(corners(0, 0, 0.5, 0.5))).step('turnOne')?.args.at).toMatchObject({ spot: undefined });
+    expect(args.at).toEqual({ name: 'third', spot: 'back middle', n: 3 });
+    expect(step('turnBy')?.args.at).toEqual({ name: 'third', spot: 'back middle', n: 3 });
+    expect(told(measure(corners(0, 0, 0.5, 0.5))).step('turnBy')?.args.at).toMatchObject({ spot: undefined });
   });
 
-  it('says which turns are less than a hand can set, and which less than the readings tell', () => {
-    const small = measure(corners(0, 0.01, 0.3, 0.29, 0.001), { keep_4: '1' });
+  it('says which turns are less than a hand can set', () => {
+    const small = measure(corners(0, 0.009, 0.3, 0.291, 0.001), { keep_4: '1' });
     expect(told(small).step('returnLast')?.args).toMatchObject({ at: { name: 'front right' }, why: 'small' });
-    expect(moves(small)).not.toHaveProperty('front right adjuster');
-    const rough = measure(corners(0, 0.1, 0.5, 0.4, 0.1), { keep_4: '1' });
-    expect(told(rough).step('returnLast')?.args).toMatchObject({ at: { name: 'front right' }, why: 'doubt' });
+    expect(moves(small)['front right adjuster']!.amount).toBe(0);
   });
 
   it('leaves all where none has to turn by as much as a hand can set', () => {
-    const found = measure(corners(0, 0.06, 0.06, 0, 0.001), { keep_4: 'all', build: 'z' }, { phi_h: '10' });
+    const found = measure(corners(0, 0.045, 0.045, 0, 0.001), { keep_4: 'all', build: 'z' }, { phi_h: '10' });
     expect(found.verdict.state).toBe('beyond');
-    expect(told(found).say).toBe('finerThread');
+    // Half of 0.045 mm either way is less than half of 10° at 8 mm a turn. 0.062 mm over a diagonal is too near to a quarter of 0.25 mm.
+    expect(told(found).say).toBe('coarseThread');
+    expect(found.instruction!.order.effect).toEqual({ h_1: 3e-4 });
     expect(found.instruction!.movements).toEqual([]);
   });
 
@@ -265,31 +269,122 @@ describe('the doubt', () => {
   });
 });
 
-describe('a turn on a clock face', () => {
-  const turn = 2 * Math.PI;
+describe('a turn as a hand sets it', () => {
+  const degree = Math.PI / 180;
 
   it.each([
-    [0.08, 0, '1/12', undefined],
-    [0.26, 0, '1/4', undefined],
-    [0.28, 0, '1/4', 'over'],
-    [0.49, 0, '1/2', undefined],
-    [0.97, 1, undefined, 'under'],
-    [1, 1, undefined, undefined],
-    [1.3, 1, '1/3', 'under'],
-    [2.26, 2, '1/4', undefined],
-    [5.99, 6, undefined, undefined],
-    [-0.25, 0, '1/4', undefined],
-  ])('%d of a turn', (part, whole, fraction, off) => {
-    expect(clockOf(part * turn)).toEqual({ whole, fraction, off });
+    [94, 10, 90],
+    [96, 10, 100],
+    [-94, 10, 90],
+    [82.2857, 15, 75],
+    [544, 90, 540],
+  ])('%d° in steps of %d°: %d°', (angle, step, set) => {
+    expect((setTurn(angle * degree, step * degree) ?? 0) / degree).toBeCloseTo(set, 9);
   });
 
-  it('is none below a twenty-fourth', () => {
-    expect(clockOf(0.02 * turn)).toBeUndefined();
+  it('is none below half a step', () => {
+    expect(setTurn(4.9 * degree, 10 * degree)).toBeUndefined();
   });
 
-  it('is one turn up to one, turns above it', () => {
-    const count = (part: number) => words.figure.adjuster(2, clockOf(part * turn));
-    expect([0.02, 0.25, 1.5, 2].map(count)).toEqual(['2: leave', '2: 1/4', '2: 1 1/2', '2: 2']);
+  it('is whole turns and an angle', () => {
+    expect(wholeTurns(720 * degree)).toEqual({ turns: 2, rest: 0 });
+    expect(wholeTurns(450 * degree)).toMatchObject({ turns: 1 });
+    expect(wholeTurns(450 * degree).rest / degree).toBeCloseTo(90, 9);
+    const count = (angle: number, rest?: string) => words.figure.adjuster(2, wholeTurns(angle * degree).turns, rest);
+    expect([count(0), count(90, '90°'), count(450, '90°'), count(720)]).toEqual([
+      '2: leave',
+      '2: 90°',
+      '2: 1 × 90°',
+      '2: 2 ×',
+    ]);
+  });
+});
+
+describe('four adjusters', () => {
+  const amounts = (found: ReturnType<typeof evaluate>) =>
+    Object.fromEntries(
+      (found.instruction?.movements ?? []).map(({ part, amount }) => [part, Math.round((amount * 180) / Math.PI)]),
+    );
+  const thin = { d_b: '3 ± 0', k_s: '5 ± 0', y_s: '5 ± 0' };
+
+  // 0.35 mm at 0.7 mm a turn: half a turn of the one corner that is high.
+  it('of a thin plate on springs set each its own corner: one high corner is lowered, and no good one with it', () => {
+    const found = measure(corners(0, 0, 0.35, 0, 0.002), {}, thin);
+    expect(found.verdict.state).toBe('beyond');
+    expect(amounts(found)).toEqual({ 'back right adjuster': 180 });
+    expect(moves(found)['back right adjuster']!.direction).toBe('anticlockwise');
+    const [z_1, z_2, z_3, z_4] = [1, 2, 3, 4].map((n) => found.instruction!.order.effect?.[`z_${n}`]);
+    for (const one of [z_1, z_2, z_3, z_4]) expect(one).toBeCloseTo(0, 9);
+  });
+
+  it('of a thin plate take out a twist without any tilt', () => {
+    const found = measure(corners(0.1, -0.1, 0.1, -0.1, 0.002), {}, thin);
+    expect(found.verdict.checks.map(({ state }) => state)).toEqual(['within', 'within', 'beyond']);
+    // 0.2 mm from one pair to the other, 103° at 0.7 mm a turn, to the nearest 10°.
+    expect(amounts(found)).toEqual({ 'front right adjuster': 100, 'back left adjuster': 100 });
+  });
+
+  it('of a stiff plate turn two opposite corners, not the two good ones', () => {
+    const found = measure(corners(0, 0, 0.35, 0, 0.002));
+    expect(Object.keys(amounts(found)).sort()).toEqual(['back right adjuster', 'front left adjuster'].sort());
+    expect(told(found).keys).toContain('stiffPlate');
+    expect(told(measure(corners(0, 0, 0.35, 0, 0.002), {}, thin)).keys).toContain('thinPlate');
+  });
+
+  // Saint-Venant's torsion of a strip, b t³ / 3: the same force by another road.
+  it('are as stiff as a strip in torsion', () => {
+    const [E, nu, t, a, b] = [70e9, 0.3, 3e-3, 0.16, 0.14];
+    const G = E / (2 * (1 + nu));
+    const twisted = (G * ((b * t ** 3) / 3) * (4 / b)) / a / b;
+    expect(twistStiffness(E, nu, t, a, b) / twisted).toBeCloseTo(1, 12);
+    const found = measure(corners(0, 0, 0.35, 0), {}, { ...thin, E_b: '70 ± 0', nu_b: '0.3' });
+    const K = found.outcomes.K_b;
+    expect(K?.ok && K.value / twistStiffness(E, nu, t, 0.16, 0.16)).toBeCloseTo(1, 9);
+  });
+});
+
+describe('what is read', () => {
+  it('is a gap where nothing is picked, as the usual tool reads one: the wider gap is the lower bed', () => {
+    const given: Record<string, string> = { d_b: '20' };
+    corners(0.1, 0.1, 0.4, 0.4, 0.01).forEach(([x, y, z], i) =>
+      Object.assign(given, { [`x_${i + 1}`]: String(x), [`y_${i + 1}`]: String(y), [`z_${i + 1}`]: String(z) }),
+    );
+    expect(cells.z_1!.tool).toBe('feeler');
+    const found = evaluate(tram, situation(tram, given, { build: 'raises', keep_4: '1' }));
+    // Behind, the gap is wider: the bed is low there and is raised.
+    expect(moves(found)['back left adjuster']?.direction).toBe('clockwise');
+  });
+});
+
+describe('table, drawing and words number the same places alike', () => {
+  const value = (layout: Layout) => {
+    const found = measure(
+      [],
+      { layout },
+      { X_a: '15', Y_a: '20', X_b: '200', Y_b: '15', X_c: '190', Y_c: '200', X_d: '20', Y_d: '205' },
+    );
+    return (symbol: string): number | undefined => {
+      const state = found.inputs[symbol];
+      if (state?.ok) return state.value;
+      const outcome = found.outcomes[symbol];
+      return outcome?.ok ? outcome.value : undefined;
+    };
+  };
+
+  it.each(['corners', 'front', 'back', 'three', 'four'] as const)('%s', (layout) => {
+    const at = value(layout);
+    const rows = tables.points.presets.two(at);
+    const beside = tables.points.presets.adjusters(at);
+    if ('problem' in rows || 'problem' in beside) throw new Error('no places');
+    const names = adjustersOf(layout);
+    const where = (x: number, y: number) => spotOf(x, y, at('W')!, at('D')!);
+    for (const [i, name] of names.entries()) {
+      // Where the drawing puts number i + 1.
+      const drawn = where(at(`X_${i + 1}`)!, at(`Y_${i + 1}`)!);
+      if (!['first', 'second', 'third', 'fourth'].includes(name)) expect(drawn).toBe(name);
+      expect(where(beside[i]!.x!, beside[i]!.y!)).toBe(drawn);
+      if (!drawn.includes('middle')) expect(where(rows[i]!.x!, rows[i]!.y!)).toBe(drawn);
+    }
   });
 });
 

@@ -2,14 +2,17 @@ import { choice } from '../../engine/calculator';
 
 export const THREE = ['front', 'back', 'three'] as const;
 export const FOUR = ['corners', 'four'] as const;
+/** Builds in which a spring keeps the bed against each adjuster. */
+export const SPRUNG = ['nut', 'screw', 'raises', 'lowers'] as const;
 
 export const choices = {
+  // A feeler, the usual tool here, reads gaps: the wider the gap, the lower the bed.
   by: choice(
     {
-      height: {},
       gap: {},
+      height: {},
     },
-    'height',
+    'gap',
   ),
   layout: choice(
     {
@@ -66,9 +69,19 @@ export const choices = {
       3: {},
       4: {},
       all: {},
+      fewest: {},
     },
-    '1',
+    'fewest',
     { when: { layout: FOUR } },
+  ),
+  plate: choice(
+    {
+      aluminium: { set: { E_b: 70, nu_b: 0.3 } },
+      glass: { set: { E_b: 70, nu_b: 0.2 } },
+      steel: { set: { E_b: 210, nu_b: 0.3 } },
+    },
+    'aluminium',
+    { from: 'bed.plate', when: { layout: FOUR, build: SPRUNG } },
   ),
   judge: choice({ both: {}, tilt: {} }, 'both'),
 };

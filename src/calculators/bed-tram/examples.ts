@@ -20,7 +20,7 @@ export const examples = [
   {
     key: 'fivePointsThree',
     given: { ...fivePoints, ...typedPlaces, W: '200 ± 0', D: '200 ± 0', P_s: '0.5' },
-    choices: { layout: 'three', keep_3: '1' },
+    choices: { by: 'height', layout: 'three', keep_3: '1' },
     expect: {
       i_x: [-0.875, 1e-9],
       i_y: [0.375, 1e-9],
@@ -42,7 +42,7 @@ export const examples = [
       D: '220 ± 0',
       b_a: '30 ± 0',
     },
-    choices: { layout: 'corners', keep_4: '1' },
+    choices: { by: 'height', layout: 'corners', keep_4: '1' },
     expect: {
       i_x: [1, 1e-9],
       i_y: [0, 1e-9],
@@ -82,7 +82,7 @@ export const examples = [
       D: '220 ± 0',
       b_a: '30 ± 0',
     },
-    choices: { layout: 'front', build: 'z', judge: 'tilt', keep_3: 'all' },
+    choices: { by: 'height', layout: 'front', build: 'z', judge: 'tilt', keep_3: 'all' },
     expect: {
       psi_1: [-4.5, 1e-9],
       psi_2: [2.25, 1e-9],

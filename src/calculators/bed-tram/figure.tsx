@@ -1,12 +1,12 @@
 import { createMemo, For, Show } from 'solid-js';
 import { Drawing, TurnArrow } from '../../ui/drawing';
 import { formatValue } from '../../quantity/format';
-import { length } from '../../quantity/kinds';
+import { angle, length } from '../../quantity/kinds';
 import type { FigureProps } from '../../engine/calculator';
 import type calc from './index';
 import { heightMap, type Spot } from './map';
 import { MOST_POINTS } from './points';
-import { adjustersOf, clockOf, turnFor } from './turning';
+import { adjustersOf, setTurn, turnFor, wholeTurns } from './turning';
 import say from './words/en';
 
 const WIDTH = 340;
@@ -28,7 +28,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
     const up = props.choice.by === 'gap' ? -1 : 1;
     for (let n = 1; n <= MOST_POINTS; n += 1) {
       const [x, y, z] = [props.value(`x_${n}`), props.value(`y_${n}`), props.value(`z_${n}`)];
-      if (x !== undefined && y !== undefined && z !== undefined) points.push({ x, y, z: up * z });
+      if (x !== undefined && y !== undefined && z !== undefined) points.push({ n, x, y, z: up * z });
     }
     return points;
   };
@@ -39,14 +39,21 @@ export default function Figure(props: FigureProps<typeof calc>) {
     const sign = hundredths > 0 ? '+' : hundredths < 0 ? '−' : '';
     return sign + text.replace(/\smm$/, '');
   };
+  const least = () => props.value('phi_h') ?? Math.PI / 18;
+  const degrees = (turn: number) => formatValue(turn, 0, angle.deg.unit, { mark: props.mark });
   const adjusters = () => {
     const each = [];
     for (let n = 1; n <= adjustersOf(props.choice.layout).length; n += 1) {
       const i = n as 1 | 2 | 3 | 4;
       const turn = props.value(`psi_${i}`) ?? 0;
-      each.push({ n, x: props.value(`X_${i}`), y: props.value(`Y_${i}`), turn });
+      each.push({ n, x: props.value(`X_${i}`), y: props.value(`Y_${i}`), turn, set: setTurn(turn, least()) });
     }
     return each;
+  };
+  const label = (n: number, set: number | undefined) => {
+    if (set === undefined) return say.figure.adjuster(n, 0, undefined);
+    const { turns, rest } = wholeTurns(set);
+    return say.figure.adjuster(n, turns, rest === 0 ? undefined : degrees(rest));
   };
   const clamp = (value: number, low: number, high: number) => Math.min(Math.max(value, low), high);
   const base = () => bottom() + 64;
@@ -71,18 +78,25 @@ export default function Figure(props: FigureProps<typeof calc>) {
         {(one) => (
           <Show when={one.x !== undefined && one.y !== undefined}>
             <Adjuster
-              n={one.n}
               x={clamp(px(one.x ?? 0), 12, WIDTH - 12)}
               y={clamp(py(one.y ?? 0), 12, bottom() + 12)}
               middle={WIDTH / 2}
-              turn={one.turn}
+              text={label(one.n, one.set)}
+              isTurned={one.set !== undefined}
               clockwise={turnFor(one.turn, props.choice.build, props.choice.hand) === 'clockwise'}
             />
           </Show>
         )}
       </For>
       <For each={map().spots}>
-        {(spot) => <Height x={px(spot.x)} y={py(spot.y)} spot={spot} text={print(spot.rise)} />}
+        {(spot) => (
+          <Height
+            x={px(spot.x)}
+            y={py(spot.y)}
+            spot={spot}
+            text={spot.extreme ? say.figure.point(spot.n, print(spot.rise)) : print(spot.rise)}
+          />
+        )}
       </For>
       <text class="d-text" x={WIDTH / 2} y={TOP - 12} text-anchor="middle">
         {say.figure.back}
@@ -131,13 +145,19 @@ function Height(props: { x: number; y: number; spot: Spot; text: string }) {
   );
 }
 
-function Adjuster(props: { n: number; x: number; y: number; middle: number; turn: number; clockwise: boolean }) {
+function Adjuster(props: {
+  x: number;
+  y: number;
+  middle: number;
+  text: string;
+  isTurned: boolean;
+  clockwise: boolean;
+}) {
   const outwards = () => (props.x < props.middle - 20 ? -1 : props.x > props.middle + 20 ? 1 : 0);
-  const clock = () => clockOf(props.turn);
   return (
     <g>
       <circle class="d-ghost" cx={props.x} cy={props.y} r={10} />
-      <Show when={clock()}>
+      <Show when={props.isTurned}>
         <TurnArrow
           cx={props.x}
           cy={props.y}
@@ -152,7 +172,7 @@ function Adjuster(props: { n: number; x: number; y: number; middle: number; turn
         y={props.y + 18}
         text-anchor={outwards() > 0 ? 'end' : 'start'}
       >
-        {say.figure.adjuster(props.n, clock())}
+        {props.text}
       </text>
     </g>
   );

@@ -1,6 +1,6 @@
 import { commonPractice } from '../../reference/citation';
 import { calculator } from '../../engine/calculator';
-import { action } from './action';
+import { action, LAYER } from './action';
 import { choices } from './choices';
 import { examples } from './examples';
 import { formulas } from './formulas';
@@ -25,6 +25,9 @@ export default calculator(
       { of: 't_q', max: 't_lim', symmetric: true, cite: commonPractice },
       { of: 'F', max: 'F_lim', cite: commonPractice, when: { judge: 'both' } },
     ],
+    measured: ['z_1', 'z_2', 'z_3'],
+    // A first layer that takes up the warp; adjusters move all points at once, so no one reading stands for them.
+    levers: { h_1: { step: () => LAYER.step, to: () => LAYER.most } },
     action,
     beware: ['doubtCountsTool', 'leftManyPoints', 'bedTakenCold', 'heightsUnderNozzle'],
     examples,

@@ -1,11 +1,14 @@
 import { placed } from '../../engine/shared-places';
-import { angle, length, ratio } from '../../quantity/kinds';
+import { angle, length, pressure, ratio, stiffness } from '../../quantity/kinds';
 import { commonPractice } from '../../reference/citation';
-import { input } from '../../engine/calculator';
+import { cite, input } from '../../engine/calculator';
+import { FOUR, SPRUNG } from './choices';
 
 const typed = { layout: ['three', 'four'] } as const;
 const fourth = { layout: 'four' } as const;
-const place = { feature: 'span', range: [-500, 2000], tool: 'rule', signed: true } as const;
+const sprung = { layout: FOUR, build: SPRUNG } as const;
+const plates = cite('EN 1999-1-1, EN 1993-1-1, EN 572-1', 'elasticConstants', true);
+const place = { feature: 'span', range: [-500, 2000], tool: 'rule', signed: 'scale' } as const;
 
 export const inputs = {
   W: placed('bed.width', { range: [20, 2000], tool: 'rule' }),
@@ -16,7 +19,7 @@ export const inputs = {
     spread: 5,
     range: [-300, 900],
     tool: 'rule',
-    signed: true,
+    signed: 'scale',
     from: 'bed.adjuster-inset',
     when: { layout: ['corners', 'front', 'back'] },
   }),
@@ -61,6 +64,37 @@ export const inputs = {
     when: fourth,
   }),
   P_s: input(length.mm, { feature: 'set', typical: 0.7, range: [0.2, 50], from: 'bed.adjuster-pitch' }),
+  d_b: input(length.mm, {
+    feature: 'outside',
+    typical: 3,
+    spread: 0.5,
+    range: [0.2, 50],
+    tool: 'caliper',
+    from: 'bed.plate-thickness',
+    basis: commonPractice,
+    when: sprung,
+  }),
+  k_s: input(stiffness.N_mm, {
+    typical: 5,
+    spread: 2.5,
+    range: [0.1, 500],
+    from: 'bed.spring-stiffness',
+    basis: commonPractice,
+    seldom: true,
+    when: sprung,
+  }),
+  y_s: input(length.mm, {
+    feature: 'depth',
+    typical: 5,
+    spread: 2,
+    range: [0.1, 60],
+    tool: 'caliper',
+    basis: commonPractice,
+    seldom: true,
+    when: sprung,
+  }),
+  E_b: input(pressure.GPa, { typical: 70, range: [0.1, 400], basis: plates, seldom: true, when: sprung }),
+  nu_b: input(ratio.one, { typical: 0.3, range: [0, 0.49], basis: plates, seldom: true, when: sprung }),
   h_1: placed('print.first-layer', { range: [0.04, 2] }),
   c_m: input(length.mm, {
     typical: 30,

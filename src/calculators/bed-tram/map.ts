@@ -1,4 +1,6 @@
 export interface Spot {
+  /** Its line in the table. */
+  readonly n: number;
   readonly x: number;
   readonly y: number;
   /** Above the mean of all, SI. */
@@ -26,7 +28,7 @@ const TILES = 9;
  * @param W width and D depth of the bed, SI
  */
 export function heightMap(
-  read: readonly { readonly x: number; readonly y: number; readonly z: number }[],
+  read: readonly { readonly n: number; readonly x: number; readonly y: number; readonly z: number }[],
   W: number,
   D: number,
 ): { readonly spots: readonly Spot[]; readonly tiles: readonly Tile[] } {
@@ -34,9 +36,9 @@ export function heightMap(
   const rises = read.map(({ z }) => z - mean);
   const [high, low] = [Math.max(...rises), Math.min(...rises)];
   const most = Math.max(high, -low);
-  const spots = read.map(({ x, y, z }) => {
+  const spots = read.map(({ n, x, y, z }) => {
     const rise = z - mean;
-    return { x, y, rise, extreme: high > low && (rise === high || rise === low) };
+    return { n, x, y, rise, extreme: high > low && (rise === high || rise === low) };
   });
   if (!(most > 0)) return { spots, tiles: [] };
   const [wide, deep] = [W / TILES, D / TILES];

@@ -71,7 +71,7 @@ const five = new Fit(FIVE);
 const seven = new Fit(SEVEN);
 
 const degrees = (low: number, target: number, pitch: number): number => ((target - low) / pitch) * 360;
-const sides = { W: '220 ± 0', D: '210 ± 0', b_a: '30 ± 0', P_s: '0.7' } as const;
+const sides = { W: '220 ± 0', D: '210 ± 0', b_a: '30 ± 0', P_s: '0.7', d_b: '20 ± 0' } as const;
 const e = (): number[] => seven.residuals();
 const heights = (...places: readonly (readonly [number, number])[]): number[] => places.map(([x, y]) => seven.at(x, y));
 const CORNERS = [
@@ -123,12 +123,29 @@ function atAdjusters(places: Places): OutsideProof['expect'] {
     dh_m: [() => mean(heights(...places)) - seven.at(110, 105), 1e-9],
   };
 }
+
+/** Plane and x y through the readings of four columns, by LU on the normal equations: height over a place. */
+const four = normal([seven.x, seven.y, seven.x.map((x, i) => (x - 110) * ((seven.y[i] ?? NaN) - 105))], seven.z);
+const warped = (x: number, y: number): number => {
+  const [c = NaN, a = NaN, b = NaN, t = NaN] = four;
+  return c + a * x + b * y + t * (x - 110) * (y - 105);
+};
+/** The twist at the front left adjuster, 80 and 75 mm from the middle. */
+const twist = (): number => (four[3] ?? NaN) * 80 * 75;
+const leftOfTwist = (): number[] => seven.z.map((z, i) => z - warped(seven.x[i] ?? NaN, seven.y[i] ?? NaN));
+const share = (x: number, y: number) => (): number => (warped(x, y) - seven.at(x, y)) / twist();
+/** Saint-Venant's torsion of a strip of 150 mm breadth and 2 mm, twisted 1 mm at each corner over 160 mm: N. */
+const torsion = (): number => {
+  const G = 70e9 / (2 * (1 + 0.3));
+  return (G * ((0.15 * 0.002 ** 3) / 3) * ((4 * 0.001) / 0.15)) / 0.16 / 0.15;
+};
 const LIBRARY = 'mathjs 15.2: least squares by LU on the normal equations, upright lines met with that plane';
 
 const checks: readonly OutsideProof[] = [
   {
     source: 'mathjs 15.2, LU on the normal equations of five points; a −0.875, b 0.375 mm/m by hand as well',
     given: { ...given(FIVE), W: '160 ± 0', D: '160 ± 0' },
+    choices: { by: 'height' },
     expect: {
       i_x: [() => 1000 * five.a, 1e-9],
       i_y: [() => 1000 * five.b, 1e-9],
@@ -142,7 +159,9 @@ const checks: readonly OutsideProof[] = [
   },
   {
     source: 'mathjs 15.2: regressions of z and of y on x alone (LU), residuals by the projection matrix (inv), std',
-    given: given(SEVEN),
+    // A plate too stiff to twist: nothing but the plane.
+    given: { ...given(SEVEN), d_b: '20 ± 0' },
+    choices: { by: 'height' },
     expect: {
       i_x: [() => 1000 * seven.a, 1e-9],
       i_y: [() => 1000 * seven.b, 1e-9],
@@ -157,12 +176,13 @@ const checks: readonly OutsideProof[] = [
       e_r: [() => std(e(), 'uncorrected') as unknown as number, 1e-9],
       k_h: [() => e().indexOf(Math.max(...e())) + 1, 0],
       k_l: [() => e().indexOf(Math.min(...e())) + 1, 0],
+      F_r: [() => Math.max(...e()) - Math.min(...e()), 1e-9],
     },
   },
   {
     source: `${LIBRARY}; four corners, mean kept`,
     given: { ...given(SEVEN), ...sides },
-    choices: { layout: 'corners', keep_4: 'all' },
+    choices: { by: 'height', layout: 'corners', keep_4: 'all' },
     expect: {
       ...atAdjusters(CORNERS),
       // The mean of a rectangle's corners is the plane over its middle.
@@ -176,25 +196,25 @@ const checks: readonly OutsideProof[] = [
   {
     source: `${LIBRARY}; two in front, one behind`,
     given: { ...given(SEVEN), ...sides },
-    choices: { layout: 'front' },
+    choices: { by: 'height', layout: 'front' },
     expect: atAdjusters(FRONT),
   },
   {
     source: `${LIBRARY}; one in front, two behind`,
     given: { ...given(SEVEN), ...sides },
-    choices: { layout: 'back' },
+    choices: { by: 'height', layout: 'back' },
     expect: atAdjusters(BACK),
   },
   {
     source: `${LIBRARY}; three places typed`,
     given: { ...given(SEVEN), ...sides, ...typedPlaces(3) },
-    choices: { layout: 'three' },
+    choices: { by: 'height', layout: 'three' },
     expect: atAdjusters(TYPED.slice(0, 3)),
   },
   {
     source: `${LIBRARY}; four places typed`,
     given: { ...given(SEVEN), ...sides, ...typedPlaces(4) },
-    choices: { layout: 'four', keep_4: 'all' },
+    choices: { by: 'height', layout: 'four', keep_4: 'all' },
     expect: atAdjusters(TYPED),
   },
   {
@@ -202,6 +222,52 @@ const checks: readonly OutsideProof[] = [
       'Common practice, no source: a quarter of the first layer for tilt, half for warp; of 0.2 mm 0.05 and 0.1 mm',
     given: { ...given(FIVE), h_1: '0.2' },
     expect: { t_lim: [0.05, 1e-9], F_lim: [0.1, 1e-9] },
+  },
+  {
+    source: `${LIBRARY}; a thin plate on four springs: plane and x y by four columns`,
+    given: { ...given(SEVEN), ...sides, d_b: '1 ± 0' },
+    choices: { by: 'height', layout: 'corners', keep_4: 'all' },
+    expect: {
+      tau: [twist, 1e-9],
+      v_0: [share(110, 105), 1e-6],
+      v_1: [share(30, 30), 1e-6],
+      v_2: [share(190, 30), 1e-6],
+      v_3: [share(190, 180), 1e-6],
+      v_4: [share(30, 180), 1e-6],
+      a_x: [160, 1e-9],
+      a_y: [150, 1e-9],
+      F_r: [() => Math.max(...leftOfTwist()) - Math.min(...leftOfTwist()), 1e-9],
+      H_1: [() => warped(30, 30), 1e-9],
+      H_3: [() => warped(190, 180), 1e-9],
+      psi_2: [() => degrees(warped(190, 30), mean(...CORNERS.map(([x, y]) => warped(x, y))), 0.7), 1e-6],
+      dh_m: [() => mean(...CORNERS.map(([x, y]) => warped(x, y))) - warped(110, 105), 1e-9],
+    },
+  },
+  {
+    source:
+      'Saint-Venant’s torsion of a thin strip, b t³ / 3 (Timoshenko and Goodier, Theory of Elasticity, from memory)',
+    given: {
+      ...given([
+        [30, 30, 0.1],
+        [190, 30, -0.1],
+        [190, 180, 0.1],
+        [30, 180, -0.1],
+      ]),
+      ...sides,
+      d_b: '2 ± 0',
+      E_b: '70 ± 0',
+      nu_b: '0.3',
+      k_s: '5 ± 0',
+      y_s: '4 ± 0',
+    },
+    choices: { by: 'height' },
+    expect: {
+      // D (1 − ν) for ν = 0.3, and E t³ / 12 / (1 − ν²) by hand: 70e9 · 8e-9 / 12 / 0.91.
+      D_b: [51.282051, 1e-6],
+      K_b: [torsion, 1e-9],
+      F_b: [() => 0.1 * torsion(), 1e-9],
+      F_k: [20, 1e-9],
+    },
   },
 ];
 export default checks;

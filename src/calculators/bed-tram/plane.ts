@@ -111,6 +111,11 @@ export function fitPlane(points: readonly Point[]): Plane {
   };
 }
 
+/** Height of a plane over a place. */
+export function heightOn({ h, p, i_y, kappa, x_m, y_m }: Plane, x: number, y: number): number {
+  return h + (p + kappa * i_y) * (x - x_m) + i_y * (y - y_m);
+}
+
 /** Standard uncertainty of a sum over the heights. */
 export function spreadOf(weights: readonly number[], us: readonly number[]): number {
   return Math.hypot(...weights.map((one, j) => one * (us[j] ?? 0)));

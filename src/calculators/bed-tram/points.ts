@@ -8,7 +8,7 @@ const { problem } = telling<typeof words>();
 
 export const MOST_POINTS = 25;
 
-const place = { feature: 'span', range: [-500, 2000], spread: 1, signed: true } as const;
+const place = { feature: 'span', range: [-500, 2000], spread: 1, signed: 'scale' } as const;
 
 /** What stands between nozzle and bed is a gap to a leaf, and a height to an indicator. */
 const heightOrGap = { choice: 'by', of: { gap: 'gap', height: 'height' } } as const;
@@ -22,7 +22,7 @@ const line = (n: number): Readonly<Record<CellName, Cell>> => {
     [`x_${n}`]: { ...input(length.mm, place), ...cell('x') },
     [`y_${n}`]: { ...input(length.mm, place), ...cell('y') },
     [`z_${n}`]: {
-      ...input(length.mm, { feature: heightOrGap, range: [-20, 20], tool: 'feeler', signed: true }),
+      ...input(length.mm, { feature: heightOrGap, range: [-20, 20], tool: 'feeler', signed: 'scale' }),
       ...cell('z'),
     },
   };
@@ -45,13 +45,31 @@ function grid(n: number, value: Value): Filled {
   return Array.from({ length: n * n }, (_, i) => ({ x: at(i % n, W), y: at(Math.floor(i / n), D) }));
 }
 
-/** Beside each adjuster: their places are results. SI. */
-function atAdjusters(value: Value): Filled {
-  const places = [1, 2, 3, 4].flatMap((i) => {
+const adjusters = (value: Value): { readonly x: number; readonly y: number }[] =>
+  [1, 2, 3, 4].flatMap((i) => {
     const [x, y] = [value(`X_${i}`), value(`Y_${i}`)];
     return x === undefined || y === undefined ? [] : [{ x, y }];
   });
+
+/** Beside each adjuster: their places are results. SI. */
+function atAdjusters(value: Value): Filled {
+  const places = adjusters(value);
   return places.length < 3 ? { problem: problem('adjustersNeeded') } : places;
+}
+
+/** The four corners, each with the number of the adjuster nearest to it: what the table calls point 3 the drawing calls 3. SI. */
+function fourCorners(value: Value): Filled {
+  const filled = grid(2, value);
+  if ('problem' in filled) return filled;
+  const [fl, fr, bl, br] = filled;
+  const left = [fl, fr, br, bl].filter((corner) => corner !== undefined);
+  const taken = adjusters(value).flatMap(({ x, y }) => {
+    const away = (corner: Readonly<Record<string, number>>): number =>
+      Math.hypot((corner.x ?? 0) - x, (corner.y ?? 0) - y);
+    const [nearest] = [...left].sort((one, two) => away(one) - away(two));
+    return nearest ? left.splice(left.indexOf(nearest), 1) : [];
+  });
+  return [...taken, ...left];
 }
 
 export const tables = {
@@ -60,7 +78,7 @@ export const tables = {
     least: 3,
     presets: {
       adjusters: atAdjusters,
-      two: (value: Value) => grid(2, value),
+      two: fourCorners,
       three: (value: Value) => grid(3, value),
       four: (value: Value) => grid(4, value),
       five: (value: Value) => grid(5, value),

@@ -1,46 +1,29 @@
+import { settable } from '../../engine/settable';
+
 const FULL_TURN = 2 * Math.PI;
 
-/** Fractions of a turn that a hand finds on a clock: eighths, thirds and twelfths. */
-const FRACTIONS: readonly (readonly [value: number, fraction: string | undefined])[] = [
-  [0, undefined],
-  [1 / 12, '1/12'],
-  [1 / 8, '1/8'],
-  [1 / 6, '1/6'],
-  [1 / 4, '1/4'],
-  [1 / 3, '1/3'],
-  [3 / 8, '3/8'],
-  [1 / 2, '1/2'],
-  [5 / 8, '5/8'],
-  [2 / 3, '2/3'],
-  [3 / 4, '3/4'],
-  [5 / 6, '5/6'],
-  [11 / 12, '11/12'],
-  [1, undefined],
-];
-
-/** A hand sees so much on a clock face, in turns. */
-const SEEN = 1 / 72;
-
-/** A turn as the nearest on a clock face: whole turns and a fraction, and on which side of it the turn lies. */
-export interface Clock {
-  readonly whole: number;
-  readonly fraction: string | undefined;
-  readonly off: 'over' | 'under' | undefined;
+/** A turn as a hand sets it: whole turns and what is beyond them, radians. */
+export interface Set {
+  readonly turns: number;
+  readonly rest: number;
 }
 
 /**
- * The nearest on a clock face; undefined below a twenty-fourth of a turn.
+ * The nearest turn that a hand can set; undefined where that is none.
  * @param angle radians
+ * @param step least turn of a hand, radians
  */
-export function clockOf(angle: number): Clock | undefined {
-  const turns = Math.abs(angle) / FULL_TURN;
-  const rest = turns - Math.floor(turns);
-  const [value, fraction] = FRACTIONS.reduce((best, one) =>
-    Math.abs(one[0] - rest) < Math.abs(best[0] - rest) ? one : best,
-  );
-  const whole = Math.floor(turns) + (value === 1 ? 1 : 0);
-  if (whole === 0 && fraction === undefined) return undefined;
-  return { whole, fraction, off: rest - value > SEEN ? 'over' : value - rest > SEEN ? 'under' : undefined };
+export function setTurn(angle: number, step: number): number | undefined {
+  const set = Math.abs(settable(angle, step, 'nearest'));
+  return set > 0 ? set : undefined;
+}
+
+/** Whole turns and the angle beyond them. */
+export function wholeTurns(angle: number): Set {
+  // A hair less than whole turns, by rounding, is whole turns.
+  const turns = Math.floor(angle / FULL_TURN + 1e-9);
+  const rest = angle - turns * FULL_TURN;
+  return { turns, rest: Math.abs(rest) < 1e-9 ? 0 : rest };
 }
 
 /** A ninth of the bed. */

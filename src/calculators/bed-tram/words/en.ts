@@ -2,12 +2,13 @@
 import orders from './en/orders';
 
 const SHARE = '1 if it stays, 0 if another does, else all alike';
+const TWIST = '(x − x_c) (y − y_c) there, over the same at the first adjuster, the plane of the points taken out';
 
 const en = {
   inputs: {
     b_a: {
       label: 'Adjusters from the bed’s edges',
-      hint: 'From the edge of the bed inwards to the middle of an adjuster; outside the bed is −.',
+      hint: 'From the edge of the bed inwards to the middle of an adjuster; below zero where it lies outside the bed.',
     },
     X_a: {
       label: 'First adjuster, from the left edge',
@@ -37,6 +38,24 @@ const en = {
       label: 'Pitch of the adjusters',
       hint: 'Travel in one turn: the pitch of a plain screw (M3 0.5 mm, M4 0.7 mm), the lead of a Z screw.',
     },
+    d_b: {
+      label: 'Thickness of the plate',
+      hint: 'Of what the adjusters hold, without a loose sheet that lies on it.',
+    },
+    k_s: {
+      label: 'Stiffness of one spring',
+      hint: 'Press it on a kitchen scale: force over how much shorter it gets.',
+    },
+    y_s: {
+      label: 'Springs are pressed together by',
+      hint: 'Free length less the length it has under the bed.',
+    },
+    E_b: {
+      label: 'Young’s modulus of the plate',
+    },
+    nu_b: {
+      label: 'Poisson’s ratio of the plate',
+    },
     c_m: {
       label: 'Margin of the points',
       hint: 'For the keys over the table: how far inside the edges the outer points lie.',
@@ -53,11 +72,11 @@ const en = {
   },
   choices: {
     by: {
-      label: 'The third column holds',
-      hint: 'An indicator carried in place of the nozzle reads heights: plunger pushed in is +. A feeler gauge or paper under the nozzle, which stays at one Z, reads gaps.',
+      label: 'What is read',
+      hint: 'A feeler gauge or paper under the nozzle, which stays at one Z, reads gaps: the wider the gap, the lower the bed. An indicator carried in place of the nozzle reads heights: its number grows where the bed is higher.',
       options: {
-        height: 'heights of the bed: + is higher',
-        gap: 'gaps under the nozzle: thicker is lower',
+        gap: 'gaps under the nozzle, by feeler',
+        height: 'heights of the bed, by indicator',
       },
     },
     layout: {
@@ -105,13 +124,23 @@ const en = {
     },
     keep_4: {
       label: 'Adjuster to leave alone',
-      hint: 'First front left, second front right, third back right, fourth back left.',
+      hint: 'Seen from above, front towards you: first front left, second front right, third back right, fourth back left.',
       options: {
         1: 'the first',
         2: 'the second',
         3: 'the third',
         4: 'the fourth',
         all: 'none: keep the mean height',
+        fewest: 'as few to turn as can be',
+      },
+    },
+    plate: {
+      label: 'Plate that the adjusters hold',
+      hint: 'A thin one twists, and each of four adjusters then sets its own corner; a stiff one follows three of them.',
+      options: {
+        aluminium: 'aluminium',
+        glass: 'glass',
+        steel: 'steel',
       },
     },
     judge: {
@@ -145,17 +174,30 @@ const en = {
     H_4: 'Bed at the fourth adjuster',
     H_0: 'Height to bring all to',
     dh_m: 'Rise of the bed’s middle by it',
-    psi_1: 'Turn at the first adjuster, raising is +',
-    psi_2: 'Turn at the second adjuster, raising is +',
-    psi_3: 'Turn at the third adjuster, raising is +',
-    psi_4: 'Turn at the fourth adjuster, raising is +',
+    psi_1: 'Turn at the first adjuster, to raise it',
+    psi_2: 'Turn at the second adjuster, to raise it',
+    psi_3: 'Turn at the third adjuster, to raise it',
+    psi_4: 'Turn at the fourth adjuster, to raise it',
+    D_b: 'Bending stiffness of the plate',
+    K_b: 'Force at each corner that twists it, per height there',
+    F_b: 'Force at each corner that takes out this twist',
+    F_k: 'Force of one spring',
     h_m: 'Height of the plane at its centre',
     i_p: 'Slope along x, y going along with it',
     i_y: 'Slope, front to back',
     kappa: 'How y goes along with x',
     x_m: 'Centre of the points, from left',
     y_m: 'Centre of the points, from front',
-    F: 'What no screw can fix, top to bottom',
+    F: 'Warp: off the plane, top to bottom',
+    F_r: 'What no screw can fix, top to bottom',
+    tau: 'Twist that the adjusters set, at the first of them',
+    v_0: 'Share of the twist in the bed’s middle',
+    v_1: 'Share of the twist at the first adjuster',
+    v_2: 'Share of the twist at the second adjuster',
+    v_3: 'Share of the twist at the third adjuster',
+    v_4: 'Share of the twist at the fourth adjuster',
+    a_x: 'Adjusters apart, left to right',
+    a_y: 'Adjusters apart, front to back',
     e_h: 'Highest point above the plane',
     e_l: 'Lowest point, from the plane',
     e_r: 'Root mean square from the plane',
@@ -179,6 +221,15 @@ const en = {
     e_r: '√(Σ (z − plane)² / n)',
     k_h: 'its line in the table',
     k_l: 'its line in the table',
+    F_r: 'highest less lowest point from what the adjusters set: plane, or plane and twist',
+    tau: 'least squares of what the plane leaves by (x − x_c) (y − y_c); 0 where the plate is too stiff for its springs',
+    v_0: TWIST,
+    v_1: TWIST,
+    v_2: TWIST,
+    v_3: TWIST,
+    v_4: TWIST,
+    a_x: 'largest less smallest of their x',
+    a_y: 'largest less smallest of their y',
     w_1: SHARE,
     w_2: SHARE,
     w_3: SHARE,
@@ -188,7 +239,7 @@ const en = {
     points: {
       label: 'Points of the bed',
       line: 'Point',
-      hint: 'Bed warm as for printing, everything clean. x runs from the left edge to the right, y from the front to the back. Any height may count as zero; bring every point up from the same side.',
+      hint: 'Bed at the heat it prints at, and soaked for a quarter of an hour; bed and nozzle wiped, the nozzle below the heat at which it oozes (150 °C or less, common practice): a drop of plastic reads as bed. Seen from above, front towards you: x runs from the left edge to the right, y from the front to the back. Any height may count as zero.',
       columns: {
         x: { head: 'x, from left', cell: (line: number) => `Point ${line}, from the left edge` },
         y: { head: 'y, from front', cell: (line: number) => `Point ${line}, from the front edge` },
@@ -206,11 +257,11 @@ const en = {
   limits: {
     t_p: 'Tilt, front left to back right',
     t_q: 'Tilt, back left to front right',
-    F: 'What no screw can fix',
+    F: 'Warp, off the plane',
   },
   cautions: {
     warmBedBurns:
-      'A warm bed burns; take the readings with a gauge, not a finger, and let nothing loose touch heater or its wires.',
+      'The bed is read hot, and the nozzle is warm: both burn. Take the readings with a gauge, not a finger, wear gloves where a hand comes near, and let nothing loose touch a heater or its wires.',
     switchMotorsOff:
       'Switch the motors off before turning a screw by hand; keep fingers from under the bed, which is sprung or can drop.',
     liftNozzleClear: 'Lift the nozzle clear before any adjuster is turned: a bed that rises under it is scored.',
@@ -222,7 +273,8 @@ const en = {
       'The doubt counts what the tool can miss. Readings that do not repeat have more: take one point three times, lifting off in between.',
     leftManyPoints:
       'What is left of many points is never nothing, since each reading errs by itself: 25 readings with a feeler of ± 0.01 mm show some 0.02 mm on a bed that is dead flat.',
-    bedTakenCold: 'A bed taken cold tells of a cold bed: plates of two metals bow as they warm.',
+    bedTakenCold:
+      'A bed read cold, or not yet soaked, tells of another bed than the one printed on: plates of two metals bow as they warm.',
     heightsUnderNozzle:
       'Heights under the nozzle also hold the bend of what carries the nozzle; a straight edge laid on the bed tells which it is.',
   },
@@ -243,6 +295,14 @@ const en = {
     whereAdjusterSits: 'where an adjuster sits, from the edges of the bed',
     heightPlanePlace: 'height of a plane at a place',
     screwThreadsTurn: 'screw threads: one turn travels one lead',
+    elasticConstants:
+      'aluminium 70 GPa and 0.3 (EN 1999-1-1, 3.2.5), steel 210 GPa and 0.3 (EN 1993-1-1, 3.2.6), soda-lime glass 70 GPa and 0.2 (EN 572-1, table of properties)',
+    cornerForce:
+      'articles 4 and 22: D, and the force at a corner 2 M_xy = 2 D (1 − ν) ∂²w/∂x∂y; with w = 4 τ x y / (a_x a_y)',
+    stiffnessTwist: 'stiffness × twist',
+    springForce: 'stiffness × how far it is pressed together',
+    twistLeastSquares: 'least squares of x y on what the plane leaves',
+    spanAdjusters: 'rectangle that the adjusters span',
     riseSlopeRun: 'rise = slope × run',
     fittedPlaneAlong: 'the fitted plane along x alone',
     sectionLeastSquares: 'section 5.3, least squares by an orthogonal basis',

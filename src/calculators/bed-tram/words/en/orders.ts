@@ -1,15 +1,21 @@
 /** What the check “Bed tram” tells to do, what it refuses, and the writing on its drawing. */
 import type { Amount, Print } from '../../../../engine/order';
-import type { AdjusterName, Clock, Spot, Turn } from '../../turning';
+import type { AdjusterName, Spot, Turn } from '../../turning';
 
 interface At {
   readonly name: AdjusterName;
   readonly spot: Spot | undefined;
+  readonly n: number;
 }
 interface Turned {
   readonly way: Turn;
-  readonly by: Amount;
-  readonly clock: Clock | undefined;
+  readonly turns: number;
+  readonly rest: Amount;
+}
+interface Stiff {
+  readonly plate: Amount;
+  readonly spring: Amount;
+  readonly load: Amount;
 }
 interface Rise {
   readonly rises: boolean;
@@ -49,33 +55,21 @@ const arrows = { clockwise: '↻', anticlockwise: '↺' };
 const reasons = {
   still: 'the others are counted from it',
   small: 'less than a hand can set',
-  doubt: 'less than these readings can tell',
 };
 
-/** “1 1/2”, “5/8”, “2”. */
-const numeral = ({ whole, fraction }: Clock): string =>
-  fraction === undefined ? String(whole) : whole === 0 ? fraction : `${whole} ${fraction}`;
-
-/** “1/4 turn”, “2 1/4 turns”. */
-const turns = (clock: Clock): string => {
-  const many = clock.whole > 1 || (clock.whole === 1 && clock.fraction !== undefined);
-  return many ? `${numeral(clock)} turns` : `${numeral(clock)} turn`;
+/** “90°”, “2 turns”, “1 turn and 90°”. */
+const turned = ({ turns, rest }: Turned, p: Print): string => {
+  if (turns === 0) return p.size(rest);
+  const whole = `${p.number(turns)} ${turns === 1 ? 'turn' : 'turns'}`;
+  return rest.si === 0 ? whole : `${whole} and ${p.size(rest)}`;
 };
 
-/** “1/4 turn”, “just over 1 1/2 turns”. */
-const onClock = (clock: Clock): string =>
-  clock.off === undefined
-    ? turns(clock)
-    : clock.off === 'over'
-      ? `just over ${turns(clock)}`
-      : `just under ${turns(clock)}`;
+/** “front right adjuster (2)”, “third adjuster, back middle”: by the numbers of table and drawing. */
+const adjuster = ({ name, spot, n }: At, p: Print): string =>
+  spot === undefined ? `${names[name]} adjuster (${p.number(n)})` : `${names[name]} adjuster, ${names[spot]}`;
 
-/** “1/4 turn clockwise (94°)”; the degrees alone where a clock face is too coarse. */
-const turned = ({ way, by, clock }: Turned, p: Print): string =>
-  clock ? `${onClock(clock)} ${ways[way]} (${p.size(by)})` : `${p.size(by)} ${ways[way]}`;
-
-const adjuster = ({ name, spot }: At): string =>
-  spot === undefined ? `${names[name]} adjuster` : `${names[name]} adjuster, ${names[spot]}`;
+const stiffness = ({ plate, spring, load }: Stiff, p: Print): string =>
+  `${p.size(plate)} at each corner, against springs of ${p(spring)} pressed with ${p.size(load)}`;
 
 /** “rises 0.20 mm from left to right, falls 0.08 mm from front to back”. */
 const leaning = ({ right, back }: Lean, p: Print): string =>
@@ -86,9 +80,17 @@ const leftOver = ({ by, high, low }: Left, p: Print): string =>
 
 const en = {
   orders: {
-    turn: (a: { name: AdjusterName; turn: Turned; more: number }, p: Print) => ({
-      glance: `${arrows[a.turn.way]} ${a.turn.clock ? turns(a.turn.clock) : p.size(a.turn.by)} · ${names[a.name]}`,
-      sentence: `Turn the ${names[a.name]} adjuster ${turned(a.turn, p)}, seen from above${a.more > 0 ? `; then ${p.number(a.more)} more, in the steps` : ''}.`,
+    turnSet: (a: { at: At; turn: Turned; more: number; thicker: Amount | undefined }, p: Print) => ({
+      glance: `${arrows[a.turn.way]} ${turned(a.turn, p)} · ${names[a.at.name]}`,
+      sentence: `Turn the ${adjuster(a.at, p)} ${turned(a.turn, p)} ${ways[a.turn.way]}, seen from above with the front towards you${a.more > 0 ? `; then ${p.number(a.more)} more, in the steps` : ''}${a.thicker ? `; and set a first layer of ${p(a.thicker)}` : ''}.`,
+    }),
+    coarseThread: (a: { to: Amount }, p: Print) => ({
+      glance: `↑ First layer ${p(a.to)}`,
+      sentence: `Turn nothing, set a first layer of ${p(a.to)}: the bed leans, but no adjuster by as much as a hand can set. A finer thread would level it.`,
+    }),
+    thickerLayer: (a: { left: Amount; to: Amount }, p: Print) => ({
+      glance: `↑ First layer ${p(a.to)}`,
+      sentence: `Turn nothing: the tilt is within its limit, but ${p(a.left)} of warp is left that no screw can fix. A first layer of ${p(a.to)} takes it up.`,
     }),
     finerThread: {
       glance: '✓ Leave it, or finer thread',
@@ -110,10 +112,11 @@ const en = {
     leave: { glance: '✓ Leave it', sentence: 'Leave it: the bed is level enough.' },
   },
   steps: {
-    leans: (a: { lean: Lean }, p: Print) => `As measured, it ${leaning(a.lean, p)}.`,
+    leans: (a: { lean: Lean }, p: Print) => `As measured, and seen from the front, it ${leaning(a.lean, p)}.`,
     leansInDoubt: (a: { lean: Lean }, p: Print) =>
-      `As measured, it ${leaning(a.lean, p)}; the doubt of the readings is as large as what matters.`,
-    liftNozzle: (a: { lean: Lean }, p: Print) => `The bed ${leaning(a.lean, p)}. Lift the nozzle well clear first.`,
+      `As measured, and seen from the front, it ${leaning(a.lean, p)}; the doubt of the readings is as large as what matters.`,
+    liftNozzle: (a: { lean: Lean }, p: Print) =>
+      `Seen from the front, the bed ${leaning(a.lean, p)}. Lift the nozzle well clear first.`,
     finerTool: 'Take a finer tool, more points, or each point twice.',
     pointsFinerTool: 'Measure the points again with a finer tool, each twice.',
     note: 'Note the reading for this machine.',
@@ -125,15 +128,27 @@ const en = {
       'Take off a bed that is clamped or screwed down, look for dirt or plastic beneath, and slacken any adjuster that strains it; measure again.',
     shimLowPlace:
       'If it stays: shim the low place from beneath the loose plate, change the plate, or print a thicker first layer.',
-    fourthLast: (a: { at: At }) =>
-      `Three carry a plate, a fourth bends it: the ${adjuster(a.at)} comes last. Slacken it now if it is tight, counting the turns.`,
-    turnOne: (a: { at: At; turn: Turned; raises: boolean }, p: Print) =>
-      `The ${adjuster(a.at)}: ${turned(a.turn, p)}, ${a.raises ? 'raising' : 'lowering'} the bed there.`,
-    turnLast: (a: { at: At; turn: Turned }, p: Print) =>
-      `Last the ${adjuster(a.at)}: ${turned(a.turn, p)} from where it stood, but stop where it just takes up the load without bending the plate.`,
-    returnLast: (a: { at: At; why: keyof typeof reasons }) =>
-      `Last the ${adjuster(a.at)}: back to where it stood (${reasons[a.why]}), but stop where it just takes up the load without bending the plate.`,
-    leaveOne: (a: { at: At; why: keyof typeof reasons }) => `Leave the ${adjuster(a.at)}: ${reasons[a.why]}.`,
+    leftOfTwist: (a: { by: Amount }, p: Print) =>
+      `Plane and twist set, ${p(a.by)} from top to bottom is left that no screw can fix.`,
+    fifthPoint: 'Four points cannot show more than plane and twist: take a fifth in the middle to see a bow.',
+    elseThicker: (a: { to: Amount }, p: Print) =>
+      `If it still stays, or until then: a first layer of ${p(a.to)}, which the nozzle’s bore must allow (three quarters of it, common practice).`,
+    thickerToo: (a: { to: Amount }, p: Print) =>
+      `What is left then needs a first layer of ${p(a.to)}, which the nozzle’s bore must allow (three quarters of it, common practice).`,
+    thinPlate: (a: Stiff & { force: Amount }, p: Print) =>
+      `The plate is thin enough for its springs: it twists with ${stiffness(a, p)}. Taking out this twist needs ${p.size(a.force)}, so each of the four adjusters sets its own corner.`,
+    stiffPlate: (a: Stiff, p: Print) =>
+      `The plate is too stiff for its springs: it twists with ${stiffness(a, p)}. Three adjusters fix it.`,
+    fourthLast: (a: { at: At }, p: Print) =>
+      `Three carry a plate, a fourth bends it: the ${adjuster(a.at, p)} comes last. Slacken it now if it is tight, counting the turns.`,
+    turnBy: (a: { at: At; turn: Turned; raises: boolean }, p: Print) =>
+      `The ${adjuster(a.at, p)}: ${turned(a.turn, p)} ${ways[a.turn.way]}, ${a.raises ? 'raising' : 'lowering'} the bed there.`,
+    turnLastBy: (a: { at: At; turn: Turned }, p: Print) =>
+      `Last the ${adjuster(a.at, p)}: ${turned(a.turn, p)} ${ways[a.turn.way]} from where it stood, but stop where it just takes up the load without bending the plate.`,
+    returnLast: (a: { at: At; why: keyof typeof reasons }, p: Print) =>
+      `Last the ${adjuster(a.at, p)}: back to where it stood (${reasons[a.why]}), but stop where it just takes up the load without bending the plate.`,
+    leaveOne: (a: { at: At; why: keyof typeof reasons }, p: Print) =>
+      `Leave the ${adjuster(a.at, p)}: ${reasons[a.why]}.`,
     fromAbove: 'Clockwise is as seen from above, through the bed; looking up from beneath it is the other way round.',
     middleKeeps: 'The middle of the bed keeps its height; look at the first layer all the same.',
     middleMoves: (a: { raises: boolean; by: Amount }, p: Print) =>
@@ -158,7 +173,11 @@ const en = {
     front: 'front',
     back: 'back',
     frontAndHeights: 'front: mm above (+) and below the mean',
-    adjuster: (n: number, clock: Clock | undefined) => (clock ? `${n}: ${numeral(clock)}` : `${n}: leave`),
+    adjuster: (n: number, turns: number, rest: string | undefined) =>
+      rest === undefined && turns === 0
+        ? `${n}: leave`
+        : `${n}: ${[...(turns > 0 ? [`${turns} ×`] : []), ...(rest ? [rest] : [])].join(' ')}`,
+    point: (n: number, height: string) => `point ${n}: ${height}`,
     scale: (factor: number) => `plan to scale; below, the tilt drawn ${factor} times too large`,
   },
 };
