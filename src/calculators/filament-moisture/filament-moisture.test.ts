@@ -74,7 +74,7 @@ describe('the series', () => {
 
 describe('a band, never one time', () => {
   it('spreads over ten to a hundred times for every plastic, even on a loose strand', () => {
-    for (const plastic of ['pla', 'petg', 'abs', 'pa', 'pc']) {
+    for (const plastic of ['pla', 'petg', 'abs', 'pa', 'pc', 'tpu', 'asa', 'pp']) {
       const { low, high } = known(look({}, { plastic, form: 'loose' }), 't_q');
       expect(low, plastic).toBeGreaterThan(0);
       expect(high / low, plastic).toBeGreaterThan(8);
@@ -99,22 +99,27 @@ describe('a band, never one time', () => {
     expect(look({ T_b: '45 °C ± 2', t: '500 h' }).verdict.state).toBe('within');
     const short = look({ T_b: '45 °C ± 2', t: '0.1 h' });
     expect(short.verdict.state).toBe('beyond');
-    expect(short.instruction!.movements[0]).toMatchObject({ part: 'drying time', direction: 'longer' });
+    const { say, effect } = short.instruction!.order;
+    expect(say).toBe('dryUpTo');
+    const hours = (effect as { t: number }).t / 3600;
+    expect(hours).toBe(Math.round(hours));
+    expect(look({ T_b: '45 °C ± 2', t: `${hours} h` }).verdict.state).toBe('within');
   });
 });
 
 describe('before the time: heat and damp air', () => {
   it('keeps each plastic of the table below where it softens, by its usual oven', () => {
-    for (const plastic of ['pla', 'petg', 'abs', 'pa', 'pc']) {
+    for (const plastic of ['pla', 'petg', 'abs', 'pa', 'pc', 'tpu', 'asa', 'pp']) {
       const found = look({}, { plastic });
       const hot = found.verdict.checks.find((check) => check.limit.of === 'T_b');
       expect(hot?.state, plastic).toBe('within');
     }
     const hot = look({ T_b: '65 °C ± 2' }).instruction!;
-    expect(hot.order.say).toBe('coolOven');
-    expect(hot.sentence).toMatch(/\b55\.0\s°C/);
+    expect(hot.order.say).toBe('ovenDown');
+    const { T_b } = hot.order.effect as { T_b: number };
+    expect([45, 50]).toContain(Math.round(T_b - 273.15));
     expect(look({ T_b: '54 °C ± 2' }).instruction!.order.say).toBe('probeFirst');
-    expect(look({ T_b: '65 °C ± 2' }, { plastic: 'petg' }).instruction!.order.say).not.toBe('coolOven');
+    expect(look({ T_b: '65 °C ± 2' }, { plastic: 'petg' }).instruction!.order.say).not.toBe('ovenDown');
   });
 
   it('sees that muggy air in a lukewarm oven dries nothing', () => {
@@ -122,6 +127,45 @@ describe('before the time: heat and damp air', () => {
     expect(muggy.instruction!.order.say).toBe('dryAir');
     expect(known(muggy, 'Q').value).toBeGreaterThan(1);
     expect(look({ U: '70 % ± 15 %', T_b: '45 °C ± 1' }).instruction!.order.say).toBe('hygrometer');
+  });
+});
+
+describe('nothing is dried above where it softens, whatever the question', () => {
+  const weighed = { m_1: '1203 g ± 1', m_2: '1201 g ± 1', m_s: '200 g ± 1', t: '24 h' };
+
+  it('how long: an oven of 70 °C is turned down for PLA, and what is then set passes', () => {
+    const hot = { T_b: '70 °C ± 2', T: '10 °C ± 1' };
+    const { order } = look(hot).instruction!;
+    const { T_b, t } = order.effect as { T_b: number; t: number };
+    expect((T_b - 273.15) / 5).toBeCloseTo(Math.round((T_b - 273.15) / 5), 9);
+    expect(look({ ...hot, T_b: `${T_b - 273.15} °C ± 2`, t: `${t / 3600} h` }).verdict.state).toBe('within');
+  });
+
+  it('is it dry: weighed out of an oven of 70 °C, PLA is not dried there again', () => {
+    for (const given of [weighed, { ...weighed, m_2: '1203 g' }]) {
+      const found = look({ ...given, T_b: '70 °C ± 2' }, { ask: 'weigh' });
+      expect(found.verdict.state).toBe('beyond');
+      expect(found.instruction!.order.say).toBe('driedTooHot');
+    }
+    expect(look({ ...weighed, T_b: '54 °C ± 2' }, { ask: 'weigh' }).instruction!.order.say).toBe('probeFirst');
+    expect(look({ ...weighed, T_b: '70 °C ± 2' }, { ask: 'weigh', plastic: 'abs' }).instruction!.order.say).not.toBe(
+      'driedTooHot',
+    );
+  });
+
+  it('how wet: says how hot at most before it says to dry, and calls a hot attic one', () => {
+    const wet = look({ t_o: '2000 h', U: '60 % ± 5 %' }, { ask: 'store', plastic: 'pa' }).instruction!.order;
+    expect(wet.say).toBe('dryFirst');
+    const most = wet.steps.find(({ say }) => say === 'noHotter')!.args.most as { si: number };
+    expect(most.si).toBeLessThan(90 + 273.15);
+    const attic = look({ T: '58 °C ± 1', t_o: '1 h' }, { ask: 'store' });
+    expect(attic.instruction!.order.say).toBe('lieCooler');
+  });
+
+  it('has no oven for what goes soft in a warm room', () => {
+    const found = look({ T_b: '45 °C ± 2', T_g: '24 °C ± 1' });
+    expect(found.instruction!.order).toMatchObject({ say: 'noOven' });
+    expect(found.instruction!.order.effect).toBeUndefined();
   });
 });
 

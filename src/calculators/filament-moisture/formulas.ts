@@ -5,7 +5,7 @@ import { formula, cite, derived } from '../../engine/calculator';
 const WORK_CRANK = 'Crank, The Mathematics of Diffusion (2nd edition)';
 const series = cite(WORK_CRANK, 'equationCylinderConstant', true);
 const shortTime = cite(WORK_CRANK, 'equationSmallTimes', true);
-const arrhenius = cite(WORK_CRANK, 'chapterTemperature', true);
+const arrhenius = derived('arrhenius');
 const larger = derived('bothLeavePositive');
 const inverse = derived('firstTermsSeries');
 const sameVapour = derived('heatingAddsWater');
@@ -32,7 +32,7 @@ export const formulas = [
   formula('u_e = U_b / U_0', ratio.percent, henry, dry),
   formula('Q = u_e + (1 - u_e) * q', ratio.percent, balance, dry),
   formula('W_e = W_s * U_0 * Q', ratio.percent, henry, dry),
-  formula('T_max = T_g - m_T', temperature.C, derived('marginBelowSoftening'), dry),
+  formula('T_max = T_g - m_T', temperature.C, derived('marginBelowSoftening')),
 
   formula('x = D * t / (k_s * a^2)', ratio.one, series, oven),
   formula('x = D * t_o / (k_s * a^2)', ratio.one, series, store),

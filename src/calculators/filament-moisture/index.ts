@@ -5,6 +5,7 @@ import { choices } from './choices';
 import { examples } from './examples';
 import { formulas } from './formulas';
 import { inputs } from './inputs';
+import { DIAL, HOUR, hottest, LONGEST } from './oven';
 import { sources } from './plastics';
 import words from './words/en';
 
@@ -19,8 +20,9 @@ export default calculator(
         of: 'T_b',
         max: 'T_max',
         cite: sources.softening,
-        when: { ask: 'dry' },
+        when: { ask: ['dry', 'weigh'] },
       },
+      { of: 'T', max: 'T_max', cite: sources.softening, when: { ask: 'store' } },
       {
         of: 'u_e',
         max: 'u_max',
@@ -36,6 +38,20 @@ export default calculator(
       { of: 'W_o', max: 'W_lim', cite: sources.allowed, when: { ask: 'store' } },
       { of: 'W_2', max: 'W_lim', cite: sources.allowed, when: { ask: 'weigh' } },
     ],
+    measured: ['T', 'U', 't_o', 'm_1', 'm_2'],
+    // What was dried, or lay open, is past: only the oven to come can be set.
+    levers: {
+      T_b: {
+        step: () => DIAL,
+        to: (ask) => (ask.choice('ask') === 'dry' ? (hottest(ask) ?? 0) : ask.number('T_b')),
+        from: (ask) => (ask.choice('ask') === 'dry' ? 0 : ask.number('T_b')),
+      },
+      t: {
+        step: () => HOUR,
+        to: (ask) => (ask.choice('ask') === 'dry' ? LONGEST : ask.number('t')),
+        from: (ask) => (ask.choice('ask') === 'dry' ? 0 : ask.number('t')),
+      },
+    },
     action: instruct,
     beware: [
       'publishedRatesPlastic',

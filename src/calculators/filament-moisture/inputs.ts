@@ -86,7 +86,7 @@ export const inputs = {
   }),
   b: input(ratio.one, {
     seldom: true,
-    signed: true,
+    signed: 'scale',
     typical: 0,
     spread: 0.7,
     range: [-2, 2],
@@ -109,13 +109,12 @@ export const inputs = {
     basis: sources.allowed,
     when: judged,
   }),
-  T_g: input(temperature.C, { feature: 'set', seldom: true, range: [20, 250], basis: sources.softening, when: dry }),
+  T_g: input(temperature.C, { feature: 'set', seldom: true, range: [20, 250], basis: sources.softening }),
   m_T: input(temperatureDifference.K, {
     feature: 'set',
     seldom: true,
     typical: 5,
     range: [0, 50],
     basis: commonPractice,
-    when: dry,
   }),
 };

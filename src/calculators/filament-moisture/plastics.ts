@@ -4,13 +4,13 @@ import { materials } from '../../reference/materials';
 import say from './words/en';
 
 export const sources = {
-  /** Found: polylactic acid, 50 °C and 90 %: 2 to 10 × 10⁻¹¹ m²/s. The others from memory. */
-  diffusion: cite(say.works.diffusion, 'middleLogarithms', true),
+  /** Looked up: polylactic acid, polyurethane, polypropylene. The others are common practice. */
+  diffusion: cite(say.works.diffusion, 'middleLogarithms'),
   spread: derived('publishedCoefficientsPolymer'),
-  activation: cite(say.works.activation, 'activationEnergiesDiffusion', true),
-  water: cite(say.works.water, 'broughtSaturatedAir', true),
-  allowed: cite(say.works.allowed, 'waterAllowedBefore', true),
-  softening: cite(say.works.softening, 'glassTransitionPolyamide', true),
+  activation: cite(say.works.activation, 'activationEnergiesDiffusion'),
+  water: cite(say.works.water, 'broughtSaturatedAir'),
+  allowed: commonPractice,
+  softening: cite(say.works.softening, 'glassTransitionPolyamide'),
   oven: commonPractice,
 } as const;
 
@@ -38,6 +38,15 @@ export const plastics = {
   },
   pc: {
     set: { D_1: 5, T_1: 25, b: [0, 0.5], E_a: [30, 10], W_s: [0.35, 0.05], W_lim: 0.02, T_g: soft('pc'), T_b: [110, 5] },
+  },
+  tpu: {
+    set: { D_1: 2, T_1: 23, b: [0, 0.5], E_a: [40, 15], W_s: [1.5, 0.4], W_lim: 0.05, T_g: [80, 10], T_b: [50, 3] },
+  },
+  asa: {
+    set: { D_1: 3, T_1: 23, b: [0, 0.7], E_a: [40, 15], W_s: [0.75, 0.35], W_lim: 0.1, T_g: [98, 5], T_b: [80, 3] },
+  },
+  pp: {
+    set: { D_1: 7, T_1: 25, b: [0, 0.5], E_a: [41, 10], W_s: [0.015, 0.01], W_lim: 0.05, T_g: [95, 10], T_b: [70, 3] },
   },
   other: {},
 } as const; // prettier-ignore

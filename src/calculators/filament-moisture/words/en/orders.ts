@@ -34,6 +34,16 @@ const dryFor = (a: Oven, p: Print, units: Units): string =>
   `Dry it for ${time(a.time, p, units)} at ${p(a.oven)}: enough even by the slowest rate published.`;
 const dryThenWeigh = (a: Oven, p: Print, units: Units): string =>
   `Dry it for ${time(a.time, p, units)} at ${p(a.oven)}, then let the scale decide: what is known of this plastic does not settle the time.`;
+const dryUpTo = (a: Oven & { upTo: Time }, p: Print, units: Units): string =>
+  `Dry it for up to ${time(a.upTo, p, units)} at ${p(a.oven)}, not ${time(a.time, p, units)}: that is enough even by the slowest rate published. Weighing may end it sooner.`;
+const ovenDown = (a: { to: Amount; soft: Amount; time: Time }, p: Print, units: Units): string =>
+  `Turn the oven down to ${p(a.to)} and dry for ${time(a.time, p, units)}: this filament goes soft at ${p(a.soft)}.`;
+const ovenUp = (
+  a: { to: Amount; time: Time; oven: Amount; humidity: Amount; held: Amount },
+  p: Print,
+  units: Units,
+): string =>
+  `Turn the oven up to ${p(a.to)} and dry for ${time(a.time, p, units)}: at ${p(a.oven)} the room’s air has ${p(a.humidity)} and holds ${p(a.held)} of the water back.`;
 const dryLonger = (a: Oven & { takes: Span }, p: Print, units: Units): string =>
   `Dry it longer than ${time(a.time, p, units)}: at ${p(a.oven)} it takes ${span(a.takes, p, units)}.`;
 
@@ -42,9 +52,27 @@ export const orders = {
     glance: '⟳ Measure beside the spool',
     sentence: `Measure the air beside the spool before drying: whether ${p(a.oven)} stays below ${p(a.most)} is too close to call.`,
   }),
-  coolOven: (a: { most: Amount; soft: Amount }, p: Print) => ({
-    glance: `↓ Oven: ${p(a.most)} or less`,
-    sentence: `Turn the oven down to ${p(a.most)} or less: this filament goes soft at ${p(a.soft)}.`,
+  ovenDown: (a: { to: Amount; soft: Amount; time: Time }, p: Print) => ({
+    glance: `↓ Oven: ${p(a.to)}, ${time(a.time, p)}`,
+    sentence: ovenDown(a, p, printed),
+    spoken: ovenDown(a, p, aloud),
+  }),
+  ovenUp: (a: { to: Amount; time: Time; oven: Amount; humidity: Amount; held: Amount }, p: Print) => ({
+    glance: `↑ Oven: ${p(a.to)}, ${time(a.time, p)}`,
+    sentence: ovenUp(a, p, printed),
+    spoken: ovenUp(a, p, aloud),
+  }),
+  driedTooHot: (a: { oven: Amount; to: Amount; soft: Amount }, p: Print) => ({
+    glance: `⚠ Too hot: ${p(a.to)} at most`,
+    sentence: `Do not dry it at ${p(a.oven)} again: this filament goes soft at ${p(a.soft)}. Turn the oven down to ${p(a.to)} or less, and look at the strand.`,
+  }),
+  noOven: (a: { soft: Amount }, p: Print) => ({
+    glance: '⚠ Dry it without heat',
+    sentence: `Dry it without heat: this filament goes soft at ${p(a.soft)}, and no oven keeps below that.`,
+  }),
+  lieCooler: (a: { air: Amount; soft: Amount }, p: Print) => ({
+    glance: '⚠ Store it cooler',
+    sentence: `Store it cooler: where it lies there are ${p(a.air)}, and this filament goes soft at ${p(a.soft)}.`,
   }),
   hygrometer: {
     glance: '⟳ Hygrometer into the oven',
@@ -68,6 +96,11 @@ export const orders = {
     glance: `+ Longer than ${time(a.time, p)}`,
     sentence: dryLonger(a, p, printed),
     spoken: dryLonger(a, p, aloud),
+  }),
+  dryUpTo: (a: { time: Time; upTo: Time; oven: Amount }, p: Print) => ({
+    glance: `+ Up to ${time(a.upTo, p)} at ${p(a.oven)}`,
+    sentence: dryUpTo(a, p, printed),
+    spoken: dryUpTo(a, p, aloud),
   }),
   printFromIt: {
     glance: '✓ Print from it',
@@ -104,11 +137,15 @@ export const steps = {
     'Hang a probe where the filament will be and watch it through several swings of the oven; type the swing after ±.',
   orCooler: 'Or set it 10 K lower and dry longer: a strand that has gone oval or stuck to its neighbour is scrap.',
   softStrands: 'Soft strands go oval and stick to each other, and a wound spool pulls itself tight.',
-  coolerLonger: 'Cooler means longer: look at the time again with the lower temperature.',
+  coolerAgain: 'Oval or stuck strands are scrap. Cooler means longer: ask for the time of drying above.',
+  desiccantOnly: 'Into a shut box with plenty of fresh desiccant, for weeks, at room temperature.',
+  noHotter: (a: { most: Amount; soft: Amount }, p: Print) =>
+    `Dry it at ${p(a.most)} or less: this filament goes soft at ${p(a.soft)}.`,
+  slowest: (a: { oven: Amount; takes: Span }, p: Print) =>
+    `At ${p(a.oven)} it takes ${span(a.takes, p)}, by the fastest and the slowest rate published.`,
   workedOut: (a: { humidity: Amount; held: Amount }, p: Print) =>
     `Worked out: ${p(a.humidity)}; that holds ${p(a.held)} of the water back.`,
-  warmerOrDrier: (a: { most: Amount }, p: Print) =>
-    `Warmer, if ${p(a.most)} is not yet reached; or fresh desiccant in a shut box; or a day with drier air.`,
+  desiccantOrDrier: 'No hotter: fresh desiccant in a shut box, or a day with drier air.',
   vent: 'A vent lets the water out: a shut oven with a wet spool makes its own damp.',
   weigh:
     'Weigh it warm from the oven every hour or two, on the same scale: it is done when two weighings in a row agree.',
