@@ -30,18 +30,18 @@ const MAX_ITERATIONS = 100;
 /** A value left at a bracketed root, against the change across its bracket: more is a jump or a pole, not a root. */
 const JUMP = 1e-6;
 /** What rounding may leave of a result that should equal the value asked for. */
-const ROUNDING = 1e-12;
+export const ROUNDING = 1e-12;
 
-interface Point {
+export interface Point {
   readonly x: number;
   /** Result less the value asked for; NaN where there is no result. */
   readonly off: number;
 }
 
-type Off = (x: number) => Point;
+export type Off = (x: number) => Point;
 
 /** Points across a range: evenly spaced, or by equal ratios where the range spans more than two decades of one sign. */
-function scan([low, high]: readonly [number, number]): number[] {
+export function scan([low, high]: readonly [number, number]): number[] {
   const geometric = low > 0 && high / low > 100;
   return Array.from({ length: SCAN_POINTS + 1 }, (_, i) => {
     const t = i / SCAN_POINTS;
@@ -51,7 +51,7 @@ function scan([low, high]: readonly [number, number]): number[] {
 }
 
 /** Halves [here, there] until it can shrink no further; returns the last point on the side of `here`. */
-function edge(at: Off, here: Point, there: Point, belongs: (point: Point) => boolean): Point {
+export function edge(at: Off, here: Point, there: Point, belongs: (point: Point) => boolean): Point {
   let [inside, outside] = [here, there.x];
   for (let i = 0; i < MAX_ITERATIONS; i += 1) {
     const middle = at((inside.x + outside) / 2);
@@ -81,7 +81,7 @@ function turning(at: Off, from: number, to: number, sign: number): Point {
 }
 
 /** Scanned points with results, and between them the edges of the domain and the turning points that come near. */
-function refine(at: Off, scanned: readonly Point[]): Point[] {
+export function refine(at: Off, scanned: readonly Point[]): Point[] {
   const valid = (point: Point): boolean => Number.isFinite(point.off);
   const points: Point[] = [];
   scanned.forEach((here, i) => {
@@ -101,7 +101,7 @@ function refine(at: Off, scanned: readonly Point[]): Point[] {
 }
 
 /** Bisection with a secant try (Dekker): keeps the bracket, ends when it can shrink no further. */
-function bracketedRoot(at: Off, here: Point, there: Point): Point {
+export function bracketedRoot(at: Off, here: Point, there: Point): Point {
   let [left, right] = [here, there];
   for (let i = 0; i < MAX_ITERATIONS; i += 1) {
     const middle = (left.x + right.x) / 2;

@@ -2,12 +2,16 @@ import type { InputSpec } from '../../engine/calculator';
 import { inSentence, nameOf } from '../../engine/evaluate';
 import type { System } from '../../formula/system';
 import { COVERAGE } from '../../formula/outcome';
-import { solve } from '../../formula/solve';
+import { solve, type Solution } from '../../formula/solve';
+import { isStepped, solveStepped, type SteppedSolution, type Stretch } from '../../formula/stepped';
 import { formatMeasured, formatValue } from '../../quantity/format';
-import { toTyped } from '../../quantity/parse';
-import { toSi, type Unit } from '../../quantity/unit';
+import { toTyped, type DecimalMark } from '../../quantity/parse';
+import { fromSi, toSi, type Unit } from '../../quantity/unit';
 import type { OnBench } from './bench';
 import say from './words/en';
+
+/** Answers offered of a result that moves in steps: the nearest to what is usual. */
+const OFFERED = 6;
 
 /** A value of the input asked for. */
 export interface Root {
@@ -39,6 +43,32 @@ export interface Asked {
 
 const isWhole = (value: number): boolean => Math.abs(value - Math.round(value)) <= 1e-6;
 
+/** What the input usually is: its typical value, else what stands in its field, else the middle of its range. SI. */
+function usualOf({ spec }: Asked, value: number | undefined, [low, high]: readonly [number, number]): number {
+  return spec.typical === undefined ? (value ?? (low + high) / 2) : toSi(spec.typical, spec.measure.unit);
+}
+
+/** A stretch of answers as printed, and the value of it that would be put in: the usual one, else its middle. */
+function answerOf({ low, high }: Stretch, usual: number, unit: Unit, mark: DecimalMark): Root {
+  const print = (si: number): string => formatValue(si, 0, unit, { mark });
+  if (low === high || print(low) === print(high)) {
+    const middle = (low + high) / 2;
+    return { text: print(middle), typed: toTyped(middle, unit, mark, 8), unit };
+  }
+  const inside = usual >= low && usual <= high ? usual : shortest(low, high, unit);
+  return { text: say.ask.between(print(low), print(high)), typed: toTyped(inside, unit, mark, 8), unit };
+}
+
+/** The number with the fewest digits between two, as a person would set it. SI. */
+function shortest(low: number, high: number, unit: Unit): number {
+  const middle = fromSi((low + high) / 2, unit);
+  for (let digits = 1; digits < 12; digits += 1) {
+    const short = toSi(Number(middle.toPrecision(digits)), unit);
+    if (short >= low && short <= high) return short;
+  }
+  return (low + high) / 2;
+}
+
 /** Looks for the values of an input that give a result its value, the other inputs as they stand on the bench. */
 export function reversed(on: OnBench, asked: Asked): Reversed {
   const { system, reach, result, value, valueUnit, input, spec } = asked;
@@ -51,7 +81,12 @@ export function reversed(on: OnBench, asked: Asked): Reversed {
   const unit = state?.ok ? state.unit : spec.measure.unit;
   const [low, high] = spec.range;
   const range = [toSi(low, spec.measure.unit), toSi(high, spec.measure.unit)] as const;
-  const found = solve(system, inputs, { unknown: input, target: result.symbol, value, range });
+  const question = { unknown: input, target: result.symbol, value, range };
+  const stepped = isStepped(system, input, result.symbol);
+  const usual = usualOf(asked, state?.ok ? state.value : undefined, range);
+  const found: Solution | SteppedSolution = stepped
+    ? solveStepped(system, inputs, { ...question, near: usual, most: OFFERED, whole: spec.measure.kind.whole === true })
+    : solve(system, inputs, question);
   const name = named(input);
   const resultName = inSentence(result.name);
   const [from, to] = [formatValue(range[0], 0, unit, { mark }), formatValue(range[1], 0, unit, { mark })];
@@ -60,6 +95,10 @@ export function reversed(on: OnBench, asked: Asked): Reversed {
     const least = formatValue(found.low, 0, valueUnit, { mark });
     const most = formatValue(found.high, 0, valueUnit, { mark });
     return { sentence: say.ask.outOfReach(name, [from, to], resultName, least, most), roots: [] };
+  }
+  if ('stretches' in found) {
+    const sentence = found.more ? say.ask.more(formatValue(usual, 0, unit, { mark })) : '';
+    return { sentence, roots: found.stretches.map((one) => answerOf(one, usual, unit, mark)) };
   }
   const roots = found.roots.map((root) => ({
     text: formatMeasured(root.value, COVERAGE * (root.u ?? 0), unit, { mark }),

@@ -73,6 +73,9 @@ const en = {
       `No ${input} from ${low} to ${high} gives any ${result}.`,
     outOfReach: (input: string, [low, high]: readonly [string, string], result: string, least: string, most: string) =>
       `No ${input} from ${low} to ${high} gives that: over this range the ${result} runs from ${least} to ${most}.`,
+    /** All values from one to the other. */
+    between: (low: string, high: string) => `${low} to ${high}`,
+    more: (usual: string) => `Others give it too: these are the nearest to ${usual}.`,
     whole: 'Only a whole number can be had: take the nearest and look at the result.',
   },
   workings: {
