@@ -149,7 +149,7 @@ function lookInto(search: Search, all: readonly Place[]): { readonly x: number; 
   let start = 0;
   all.forEach((here, i) => {
     const after = all[i + 1];
-    if (after && after.key === here.key) return;
+    if (after?.key === here.key) return;
     const [first, previous] = [all[start], all[start - 1]];
     if (!first) return;
     const from = () => (previous ? lastLike(search.keyAt, first, previous).x : first.x);

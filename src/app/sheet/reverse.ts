@@ -85,7 +85,7 @@ export function reversed(on: OnBench, asked: Asked): Reversed {
   const stepped = isStepped(system, input, result.symbol);
   const usual = usualOf(asked, state?.ok ? state.value : undefined, range);
   const found: Solution | SteppedSolution = stepped
-    ? solveStepped(system, inputs, { ...question, near: usual, most: OFFERED, whole: spec.measure.kind.whole === true })
+    ? solveStepped(system, inputs, { ...question, near: usual, most: OFFERED, whole: spec.measure.kind.whole })
     : solve(system, inputs, question);
   const name = named(input);
   const resultName = inSentence(result.name);

@@ -34,7 +34,7 @@ describe.each(fewCases)('%s (%s): results that move in steps', (_id, _options, c
             range,
             near: hidden.value,
             most: 6,
-            whole: spec.measure.kind.whole === true,
+            whole: spec.measure.kind.whole,
           };
           const found = solveStepped(system, inputs, question);
           const where = `${unknown} from ${target} = ${outcome.value}, hidden ${hidden.value}: ${JSON.stringify(found)}`;
