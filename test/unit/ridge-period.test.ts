@@ -46,9 +46,9 @@ describe('the three verdicts', () => {
     expect(headline(found)).toBe(
       'One turn of the Z screw fits: 8 mm against 8.004 mm. Measure the screw with “Lead-screw straightness”.',
     );
-    expect(found.instruction!.movements).toEqual([
-      { part: 'lead', direction: 'half a turn against its mate', amount: Math.PI },
-    ]);
+    // Looking and proving move nothing by an amount.
+    expect(found.instruction!.movements).toEqual([]);
+    expect(found.instruction!.order.steps.map(({ say }) => say).slice(0, 2)).toEqual(['lookMore', 'proveIt']);
     expect(steps(found)).toContain('Next nearest: the pitch of the Z screw’s thread (2 mm); the ridges are 4 times');
     expect(steps(found)).toContain('Ruled out: rounding, odd layer, every layer is a whole number of full steps.');
     expect(steps(found)).toContain('feed gear, one turn (enter: feed gear: diameter where it grips, line width');

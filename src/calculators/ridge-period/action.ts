@@ -73,7 +73,7 @@ function runnersUp(ask: Ask, { lines, multiples }: Ranking): Told[] {
 }
 
 function oneFits(ask: Ask, ranking: Ranking, best: Line): Order {
-  const { key, mated } = best.part;
+  const { key } = best.part;
   return tell(
     'fits',
     { ...withPeriod(ask, best), ridges: ask.quantity('P') },
@@ -85,7 +85,6 @@ function oneFits(ask: Ask, ranking: Ranking, best: Line): Order {
         ...runnersUp(ask, ranking),
         ...leftOut(ask, ranking),
       ],
-      movements: mated ? [{ part: key, direction: 'half a turn against its mate', amount: Math.PI }] : [],
     },
   );
 }

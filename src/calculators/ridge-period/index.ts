@@ -12,6 +12,7 @@ export default calculator(
     inputs,
     formulas,
     limits: [],
+    measured: ['L', 'N', 'P_w'],
     judge,
     action,
     beware: [

@@ -77,7 +77,7 @@ export const inputs = {
   x: input(length.mm, {
     feature: 'set',
     seldom: true,
-    signed: true,
+    signed: { plus: 'jaws-inside-crests', minus: 'jaws-outside-crests' },
     typical: 0,
     spread: 0.2,
     range: [-0.9, 0.9],

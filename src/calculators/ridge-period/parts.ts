@@ -11,8 +11,6 @@ export interface Part {
   readonly mismatch: Result;
   /** It turns: a second flat halves its period. */
   readonly turns: boolean;
-  /** It can be turned against its mate. */
-  readonly mated: boolean;
   readonly when?: When;
 }
 
@@ -29,7 +27,6 @@ export const parts: readonly Part[] = [
     period: 'p_lead',
     mismatch: 'e_lead',
     turns: true,
-    mated: true,
     when: screw,
   },
   {
@@ -38,7 +35,6 @@ export const parts: readonly Part[] = [
     period: 'p_thread',
     mismatch: 'e_thread',
     turns: false,
-    mated: false,
     when: screw,
   },
   {
@@ -47,7 +43,6 @@ export const parts: readonly Part[] = [
     period: 'p_tooth',
     mismatch: 'e_tooth',
     turns: false,
-    mated: false,
     when: belt,
   },
   {
@@ -56,7 +51,6 @@ export const parts: readonly Part[] = [
     period: 'p_tooth',
     mismatch: 'e_tooth',
     turns: false,
-    mated: false,
     when: along,
   },
   {
@@ -65,7 +59,6 @@ export const parts: readonly Part[] = [
     period: 'p_pulley',
     mismatch: 'e_pulley',
     turns: true,
-    mated: true,
     when: belt,
   },
   {
@@ -74,7 +67,6 @@ export const parts: readonly Part[] = [
     period: 'p_pulley',
     mismatch: 'e_pulley',
     turns: true,
-    mated: true,
     when: along,
   },
   {
@@ -83,7 +75,6 @@ export const parts: readonly Part[] = [
     period: 'p_motor',
     mismatch: 'e_motor',
     turns: true,
-    mated: true,
     when: up,
   },
   {
@@ -92,7 +83,6 @@ export const parts: readonly Part[] = [
     period: 'p_idler',
     mismatch: 'e_idler',
     turns: true,
-    mated: true,
     when: belt,
   },
   {
@@ -101,7 +91,6 @@ export const parts: readonly Part[] = [
     period: 'p_idler',
     mismatch: 'e_idler',
     turns: true,
-    mated: true,
     when: along,
   },
   {
@@ -110,7 +99,6 @@ export const parts: readonly Part[] = [
     period: 'k_odd',
     mismatch: 'e_odd',
     turns: false,
-    mated: false,
     when: up,
   },
   {
@@ -119,7 +107,6 @@ export const parts: readonly Part[] = [
     period: 'p_wheel',
     mismatch: 'e_wheel',
     turns: true,
-    mated: true,
   },
   {
     id: 'step',
@@ -127,7 +114,6 @@ export const parts: readonly Part[] = [
     period: 'p_step',
     mismatch: 'e_step',
     turns: false,
-    mated: false,
     when: along,
   },
   {
@@ -136,7 +122,6 @@ export const parts: readonly Part[] = [
     period: 'p_cycle',
     mismatch: 'e_cycle',
     turns: false,
-    mated: false,
     when: along,
   },
   {
@@ -145,7 +130,6 @@ export const parts: readonly Part[] = [
     period: 'p_gear',
     mismatch: 'e_gear',
     turns: true,
-    mated: false,
     when: up,
   },
   {
@@ -154,7 +138,6 @@ export const parts: readonly Part[] = [
     period: 'p_gear',
     mismatch: 'e_gear',
     turns: true,
-    mated: false,
     when: along,
   },
   {
@@ -163,7 +146,6 @@ export const parts: readonly Part[] = [
     period: 'p_heat',
     mismatch: 'e_heat',
     turns: false,
-    mated: false,
     when: up,
   },
   {
@@ -172,7 +154,6 @@ export const parts: readonly Part[] = [
     period: 'p_heat',
     mismatch: 'e_heat',
     turns: false,
-    mated: false,
     when: along,
   },
   {
@@ -181,7 +162,6 @@ export const parts: readonly Part[] = [
     period: 'p_day',
     mismatch: 'e_day',
     turns: false,
-    mated: false,
     when: up,
   },
 ];
