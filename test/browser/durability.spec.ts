@@ -1,6 +1,7 @@
 import { expect, type BrowserContext, type Page } from '@playwright/test';
 import { bench, enter, field, line, test, unmarked } from './support';
 import { inDatabase, makeMachine, plant } from './records';
+import { give } from './words-watch';
 
 const DH = 'Height difference, right minus left';
 const SHEET = './#/check/dual-z-sync';
@@ -9,6 +10,7 @@ const keep = (page: Page) => bench(page).getByRole('button', { name: 'Keep readi
 /** A page on which writing can be made to fail as on a full disk: `full(page, true)`. */
 async function withDisk(context: BrowserContext): Promise<Page> {
   const page = await context.newPage();
+  give('planted');
   await page.addInitScript(() => {
     // eslint-disable-next-line @typescript-eslint/unbound-method -- called on the store below
     const put = IDBObjectStore.prototype.put;
@@ -104,6 +106,7 @@ test.describe('no database', () => {
     ['failing on every attempt', 'UnknownError', 'Storage failed'],
   ] as const) {
     test(`${what}: a reading can be taken and seen, and nothing claims to be kept for good`, async ({ page }) => {
+      give('planted');
       await page.addInitScript((error) => {
         indexedDB.open = () => {
           throw new DOMException('planted', error);

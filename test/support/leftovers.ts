@@ -23,6 +23,8 @@ const escape = (text: string): string => text.replace(/[\\^$.*+?()[\]{}|/]/g, '\
 
 const LABELS = allKinds
   .flatMap((kind) => kind.units.map(({ label }) => label))
+  // Of sound, whose level no check asks for.
+  .concat('dB')
   .filter((label) => /\p{L}/u.test(label))
   .sort((a, b) => b.length - a.length);
 
@@ -39,9 +41,13 @@ const month = `(?:${[...new Set(MONTHS)].join('|')})`;
 const ALLOWED: readonly RegExp[] = [
   new RegExp(`(?<=[\\d)]\\s?)(?:${units})(?![${LETTER}${MARK}])`, 'gu'),
   new RegExp(`^\\s*\\(?(?:${units})\\)?\\s*$`, 'gu'),
+  // "Accepted: mm, in or ft."
+  new RegExp(`(?<=[:,] )(?:${units})(?=[, ])`, 'gu'),
   new RegExp(alone(plainUnits.join('|')), 'gu'),
   // Dates come from the browser, in its language.
   new RegExp(`${alone(month)}(?=[ ,.]*\\d)|(?<=\\d\\.? )${alone(month)}`, 'gu'),
+  // What a file's field may hold, as the file writes it: "one of: point, comma."
+  new RegExp(`(?<=of${MARK}: )[a-z ]+(?:, [a-z ]+)*(?=\\.)`, 'gu'),
   // Names of files.
   /[\w-]+\.(?:json|csv|txt|stl|3mf|png|jpe?g|wav)\b/gu,
   /\bTrammel\b/gu,

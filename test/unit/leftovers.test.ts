@@ -18,6 +18,9 @@ describe('words that no words file gave', () => {
   it('are not units, but a unit that is a word too must stand by a number', () => {
     expect(wordsLeft('0.750 ± 0.035 mm, (1.0 ± 0.1) kHz, 2 turn, 3 in, 4.0 N·mm, 5 Pa·sⁿ')).toEqual([]);
     expect(wordsLeft('in')).toEqual([]);
+    expect(wordsLeft('-40 dB')).toEqual([]);
+    expect(wordsLeft(`${marked('Accepted')}: mm, in, thou ${marked('or')} ft.`)).toEqual([]);
+    expect(wordsLeft('Take it, in the end')).toEqual(['Take', 'it', 'the', 'end']);
     expect(wordsLeft('mm/m')).toEqual([]);
     expect(wordsLeft('turn in the screw')).toEqual(['turn', 'in', 'the', 'screw']);
     expect(wordsLeft('2 turns')).toEqual(['turns']);
@@ -52,6 +55,8 @@ describe('words that no words file gave', () => {
   it('are not the names of a record’s fields, where it is said to be bad at them', () => {
     expect(wordsLeft(`${marked('This record cannot be read at')} “values.z.lead.half”`)).toEqual([]);
     expect(wordsLeft('“id”, “entries.3.unit”')).toEqual([]);
+    expect(wordsLeft(`${marked('this should be one of')}: too close, none.`)).toEqual([]);
+    expect(wordsLeft(`${marked('this should be one')} of: too close, none.`)).not.toEqual([]);
     expect(wordsLeft('id “bench”')).toEqual(['id', 'bench']);
   });
 
