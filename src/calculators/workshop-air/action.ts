@@ -1,11 +1,8 @@
-import type { AskOf } from '../../engine/calculator';
 import { telling, type Order } from '../../engine/order';
-import type { choices } from './choices';
-import type { formulas } from './formulas';
-import type { inputs } from './inputs';
+import type { Ask } from './asking';
+import { boxAt, dryAt, hottest, ofCelsius } from './setting';
 import type words from './words/en';
 
-type Ask = AskOf<{ inputs: typeof inputs; choices: typeof choices; formulas: typeof formulas }>;
 const { tell, step } = telling<typeof words>();
 
 /** From here on bare steel rusts in the open: ISO 9223 counts the hours above 80 % as wet (from memory). */
@@ -14,49 +11,78 @@ const RUST = 0.8;
 const FREEZING = 273.15;
 
 function cold(ask: Ask): Order {
-  const above = ask.number('dT_d');
-  const wait = ask.quantity('T_o');
-  const frost = ask.number('T_d') < FREEZING ? [step('frost')] : [];
+  const [above, settles] = [ask.quantity('dT_d'), ask.quantity('T_k')];
+  const frost = settles.si < FREEZING ? [step('frost')] : [];
   if (ask.verdict === 'within') {
     const rust = ask.number('U_s') > RUST ? [step('rust')] : [];
-    return tell(
-      'unwrap',
-      { above: ask.quantity('dT_d'), dew: ask.quantity('T_d') },
-      { steps: [...rust, step('roomFirst'), ...frost] },
-    );
+    return tell('unwrap', { above, dew: settles }, { steps: [...rust, step('roomFirst'), ...frost] });
   }
+  const [dry, now] = [dryAt(ask), ask.number('T_s')];
   if (ask.verdict === 'too close') {
-    return tell('waitAndRead', { until: wait }, { steps: [step('readAgain'), step('mirror')], measureAgain: true });
+    const until = dry === undefined ? ask.quantity('T_o') : ofCelsius(dry);
+    return tell('waitAndRead', { until }, { steps: [step('readAgain'), step('mirror')], measureAgain: true });
+  }
+  const wrapped = [step('closedBag'), step('spools')];
+  if (dry === undefined) {
+    const args = { settles, air: ask.quantity('T') };
+    return tell('neverDry', args, { steps: [...wrapped, step('drierAir'), ...frost] });
   }
   return tell(
-    above < 0 ? 'getsWet' : 'tooNear',
-    { until: wait },
+    above.si < 0 ? 'getsWet' : 'tooNear',
+    { until: ofCelsius(dry) },
     {
-      steps: [step('closedBag'), step('spools'), step('wipeBed'), step('drierAir'), ...frost],
-      movements: [{ part: 'surface', direction: 'warmer', amount: Math.max(ask.number('T_o') - ask.number('T_s'), 0) }],
+      steps: [...wrapped, step('wipeBed'), step('drierAir'), ...frost],
+      movements: [{ part: 'surface', direction: 'warmer', amount: dry - now }],
+      effect: { T_s: dry },
+    },
+  );
+}
+
+/** A box that would soften what lies in it. */
+function hotBox(ask: Ask): Order {
+  const [at, soft, most] = [ask.quantity('T_b'), ask.quantity('T_g'), hottest(ask)];
+  if (most === undefined) return tell('outOfBox', { at, soft }, { steps: [step('desiccant')] });
+  const amount = at.si - most;
+  return tell(
+    'coolBox',
+    { to: ofCelsius(most), at, soft },
+    {
+      steps: [step('desiccant'), step('lookAfter')],
+      movements: [{ part: 'box', direction: 'cooler', amount }],
+      effect: { T_b: most },
+      heats: [{ to: most, bears: ask.number('T_max') }],
     },
   );
 }
 
 function box(ask: Ask): Order {
-  const [inside, most, enough] = [ask.quantity('U_b'), ask.quantity('U_lim'), ask.quantity('T_o')];
+  const [inside, most] = [ask.quantity('U_b'), ask.quantity('U_lim')];
+  const [at, bears] = [ask.quantity('T_b'), ask.number('T_max')];
+  if (ask.check('T_b') === 'beyond') return hotBox(ask);
   if (ask.verdict === 'within') {
-    const at = ask.quantity('T_b');
-    return tell('keepBox', { at, inside, most }, { steps: [step('letBreathe'), step('dampSpell')] });
+    const heats = [{ to: at.si, bears }];
+    return tell('keepBox', { at, inside, most }, { steps: [step('letBreathe'), step('dampSpell')], heats });
   }
-  if (ask.verdict === 'too close') {
-    return tell(
-      'hygrometerInside',
-      { inside, most },
-      { steps: [step('desiccant'), step('justEnough', { enough })], measureAgain: true },
-    );
+  if (ask.check('U_b') !== 'beyond') {
+    if (ask.check('T_b') === 'too close') {
+      const args = { at, most: ask.quantity('T_max') };
+      return tell('probeBox', args, { steps: [step('probeBeside')], measureAgain: true });
+    }
+    const steps = [step('desiccant'), step('belowSoft')];
+    return tell('hygrometerInside', { inside, most }, { steps, measureAgain: true });
   }
+  const to = boxAt(ask);
+  const limits = { at, inside, most, soft: ask.quantity('T_g') };
+  if (to === undefined || to <= at.si)
+    return tell('dryBox', limits, { steps: [step('desiccant'), step('letBreathe')] });
   return tell(
     'warmBox',
-    { to: enough, at: ask.quantity('T_b'), inside, most },
+    { to: ofCelsius(to), at, inside, most },
     {
       steps: [step('belowSoft'), step('desiccant')],
-      movements: [{ part: 'box', direction: 'warmer', amount: Math.max(ask.number('T_o') - ask.number('T_b'), 0) }],
+      movements: [{ part: 'box', direction: 'warmer', amount: to - at.si }],
+      effect: { T_b: to },
+      heats: [{ to, bears }],
     },
   );
 }
@@ -87,6 +113,7 @@ function swing(ask: Ask): Order {
         step('zeroOnBed'),
       ],
       movements: [{ part: 'Z zero', direction: bring, amount: Math.abs(gap) }],
+      effect: { T_1: ask.number('T_2') },
     },
   );
 }

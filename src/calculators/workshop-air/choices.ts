@@ -10,6 +10,12 @@ function expanding(id: keyof typeof materials, symbol: string): OptionData {
   return { set: { [symbol]: [value, half] } };
 }
 
+/** Where a plastic of the shared table goes soft. */
+function softening(id: 'pla' | 'petg' | 'abs' | 'pc'): OptionData {
+  const { value, half } = materials[id].softens;
+  return { set: { T_g: [value, half] } };
+}
+
 export const choices = {
   ask: choice(
     {
@@ -18,6 +24,20 @@ export const choices = {
       swing: {},
     },
     'cold',
+  ),
+  plastic: choice(
+    {
+      pla: softening('pla'),
+      petg: softening('petg'),
+      abs: softening('abs'),
+      pc: softening('pc'),
+      // Partly crystalline or rubbery: where a wound strand takes a set (common practice).
+      tpu: { set: { T_g: [80, 10] } },
+      pa: { set: { T_g: [95, 5] } },
+      other: {},
+    },
+    'pla',
+    { when: { ask: 'box' } },
   ),
   zero: choice(
     {

@@ -24,6 +24,13 @@ export const examples = [
     source: cite('Published worked value of a dew point', 'at25'),
   },
   {
+    key: 'frost',
+    given: { T: '5 °C ± 0', U: '29.8 % ± 0', T_s: '-9.5 °C ± 0', m_d: '0 K', p: '1013.25 hPa ± 0' },
+    expect: { T_d: [-11.26, 0.01], T_i: [-10, 0.02], dT_d: [0.5, 0.02] },
+    verdict: 'within',
+    source: derived('frost'),
+  },
+  {
     key: 'roomHygrometer',
     given: { T: '20 °C ± 1 °C', U: '50 % ± 10 %', T_s: '13 °C ± 1 °C' },
     expect: { dT_d: [3.74, 0.01] },
@@ -33,7 +40,7 @@ export const examples = [
   {
     key: 'warmBox',
     given: { T: '22 °C ± 0', U: '50 % ± 0', T_b: '60 °C ± 0', p: '1013.25 hPa ± 0' },
-    choices: { ask: 'box' },
+    choices: { ask: 'box', plastic: 'abs' },
     expect: { e: [13.187, 0.001], e_b: [199.93, 0.02], U_b: [6.596, 0.002] },
     verdict: 'within',
     source: derived('warmBox'),

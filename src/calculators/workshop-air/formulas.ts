@@ -14,6 +14,7 @@ import { formula, cite, derived } from '../../engine/calculator';
 
 const ashrae = cite('ASHRAE Handbook, Fundamentals', 'chapterPsychrometrics', true);
 const sameVapour = derived('heatingAddsWater');
+const ice = cite('WMO-No. 8, Guide to Instruments', 'overIce', true);
 const inverse = derived('magnussFormulaSolved');
 const grows = cite('Machinery’s Handbook', 'linearExpansionLength', true);
 const chain = derived('lengthsHeldEnd');
@@ -29,14 +30,17 @@ export const formulas = [
   formula('e = U * e_w', pressure.hPa, derived('definitionRelativeHumidity'), air),
   formula('gamma = ln(e / magnus_e)', ratio.one, inverse, air),
   formula('T_d = zero_C + magnus_T * gamma / (17.62 - gamma)', temperature.C, inverse, air),
+  formula('T_i = zero_C + magnus_i * gamma / (22.46 - gamma)', temperature.C, ice, cold),
+  formula('T_k = max(T_d, T_i)', temperature.C, derived('frostAboveDew'), cold),
   formula('rho_v = e / (R_v * T)', vapourDensity.g_m3, ashrae, air),
   formula('w = 0.622 * e / (p - e)', humidityRatio.g_kg, ashrae, air),
 
-  formula('dT_d = T_s - T_d', temperatureDifference.K, derived('difference'), cold),
+  formula('dT_d = T_s - T_k', temperatureDifference.K, derived('difference'), cold),
   formula(saturated('e_s', 'T_s'), pressure.hPa, magnus, cold),
   formula('U_s = e / e_s', humidity.percent, sameVapour, cold),
-  formula('T_o = T_d + m_d', temperature.C, derived('dewPointMargin'), cold, 'T_o_surface'),
+  formula('T_o = T_k + m_d', temperature.C, derived('dewPointMargin'), cold, 'T_o_surface'),
 
+  formula('T_max = T_g - m_T', temperature.C, derived('marginBelowSoftening'), box),
   formula(saturated('e_b', 'T_b'), pressure.hPa, magnus, box),
   formula('U_b = e / e_b', humidity.percent, sameVapour, box),
   formula('gamma_b = ln(e / (U_lim * magnus_e))', ratio.one, inverse, box),

@@ -5,6 +5,7 @@ import { choices } from './choices';
 import { examples } from './examples';
 import { formulas } from './formulas';
 import { inputs } from './inputs';
+import { DEGREE, DIAL, hottest, warmest } from './setting';
 import words from './words/en';
 
 export default calculator(
@@ -26,6 +27,7 @@ export default calculator(
         cite: commonPractice,
         when: { ask: 'box' },
       },
+      { of: 'T_b', max: 'T_max', cite: derived('softensThere'), when: { ask: 'box' } },
       {
         of: 'dg',
         max: 'dg_lim',
@@ -34,6 +36,12 @@ export default calculator(
         when: { ask: 'swing' },
       },
     ],
+    measured: ['T', 'U', 'T_s', 'T_1', 'T_2'],
+    levers: {
+      T_s: { step: () => DEGREE, from: (ask) => ask.number('T_s'), to: warmest },
+      T_b: { step: () => DIAL, from: (ask) => ask.number('T'), to: (ask) => hottest(ask) ?? 0 },
+      T_1: { step: () => DEGREE },
+    },
     action: instruct,
     beware: [
       'hygrometers',

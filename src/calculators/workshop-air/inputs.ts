@@ -1,8 +1,9 @@
 import { placed } from '../../engine/shared-places';
 import { expansion, humidity, length, pressure, ratio, temperature, temperatureDifference } from '../../quantity/kinds';
 import { commonPractice } from '../../reference/citation';
-import { input, derived } from '../../engine/calculator';
+import { cite, derived, input } from '../../engine/calculator';
 
+const softening = cite('Table of materials in this app', 'softens');
 const air = { ask: ['cold', 'box'] };
 const cold = { ask: 'cold' };
 const box = { ask: 'box' };
@@ -35,6 +36,15 @@ export const inputs = {
     spread: 2,
     range: [-20, 100],
     tool: 'thermometer',
+    when: box,
+  }),
+  T_g: input(temperature.C, { feature: 'set', range: [30, 250], basis: softening, when: box }),
+  m_T: input(temperatureDifference.K, {
+    feature: 'set',
+    seldom: true,
+    typical: 5,
+    range: [0, 50],
+    basis: commonPractice,
     when: box,
   }),
   U_lim: input(humidity.percent, { feature: 'set', typical: 20, range: [1, 90], basis: commonPractice, when: box }),

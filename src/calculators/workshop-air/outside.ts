@@ -101,6 +101,28 @@ const checks: readonly OutsideProof[] = [
     choices: { ask: 'swing' },
     expect: { dg_lim: [0.05, 1e-12] },
   },
+  ...(
+    [
+      [-10, 2.599],
+      [-20, 1.033],
+    ] as const
+  ).map(([frost, e]): OutsideProof => ({
+    source: 'IAPWS, pressure of sublimation: 259.9 Pa at −10 °C, 103.3 Pa at −20 °C (from memory); air of 5 °C',
+    given: { T: '5 °C', U: `${(100 * e) / other(5)} %`, T_s: '-5 °C', p: '1013.25 hPa', m_d: '2 K' },
+    expect: {
+      T_i: [frost, 0.06],
+      T_k: [frost, 0.06],
+      T_d: [() => otherTemperature(e), 0.1],
+      dT_d: [-5 - frost, 0.06],
+      T_o: [frost + 2, 0.06],
+    },
+  })),
+  {
+    source: 'The Fahrenheit scale: 140 °F less 9 °F is 131 °F',
+    given: { T: '22 °C', U: '50 %', T_b: '45 °C', T_g: '140 °F', m_T: '9 °F', p: '1013.25 hPa' },
+    choices: { ask: 'box' },
+    expect: { T_max: [((131 - 32) * 5) / 9, 1e-9] },
+  },
   ...(['nozzle-foot', 'nozzle-head', 'bed-foot', 'bed-head'] as const).map((lift): OutsideProof => {
     return {
       source: 'Heights of every joint added up at both temperatures, with the gap left over between nozzle and bed',

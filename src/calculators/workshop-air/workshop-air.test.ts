@@ -105,5 +105,41 @@ describe('what to do', () => {
     const enough = valueOf(cool, 'T_o') - 273.15;
     const warm = look({ T: '22 °C ± 0', U: '60 % ± 0', T_b: `${enough} °C ± 0` }, { ask: 'box' });
     expect(valueOf(warm, 'U_b')).toBeCloseTo(0.2, 6);
+    const { T_b } = cool.instruction!.order.effect as { T_b: number };
+    expect(T_b - 273.15).toBeCloseTo(45, 9);
+    expect(look({ T: '22 °C ± 0', U: '60 % ± 0', T_b: '45 °C ± 0' }, { ask: 'box' }).verdict.state).toBe('within');
+  });
+
+  it('settles frost by the formula over ice, sooner than dew would', () => {
+    // WMO-No. 8 over ice: 2.597 hPa at −10 °C; over water that is the dew point of −11.2 °C.
+    const found = look({ T: '5 °C ± 0', U: '29.8 % ± 0', T_s: '-10.5 °C ± 0', m_d: '0 K' });
+    expect(valueOf(found, 'T_k') - 273.15).toBeCloseTo(-10, 1);
+    expect(found.verdict.state).toBe('beyond');
+    const warm = look({ T: '20 °C ± 0', U: '50 % ± 0', T_s: '12 °C ± 0' });
+    expect(valueOf(warm, 'T_k')).toBe(valueOf(warm, 'T_d'));
+  });
+
+  it('waits for a whole degree that surely does, and for none that the room never gives', () => {
+    const cold = look({ T: '20 °C ± 0.5', U: '50 % ± 2 %', T_s: '5 °C ± 0.5' });
+    const { T_s } = cold.instruction!.order.effect as { T_s: number };
+    expect(T_s - 273.15).toBeCloseTo(Math.round(T_s - 273.15), 9);
+    const at = (celsius: number) =>
+      look({ T: '20 °C ± 0.5', U: '50 % ± 2 %', T_s: `${celsius} °C ± 0.5` }).verdict.state;
+    expect(at(T_s - 273.15)).toBe('within');
+    const muggy = look({ T: '20 °C ± 0.5', U: '97 % ± 1 %', T_s: '5 °C ± 0.5' }).instruction!.order;
+    expect(muggy).toMatchObject({ say: 'neverDry' });
+    expect(muggy.effect).toBeUndefined();
+  });
+
+  it('never warms a box beyond what lies in it stands', () => {
+    const damp = { T: '30 °C ± 1', U: '80 % ± 5 %' };
+    const pla = look({ ...damp, T_b: '45 °C ± 2' }, { ask: 'box', plastic: 'pla' });
+    expect(pla.instruction!.order).toMatchObject({ say: 'dryBox' });
+    const abs = look({ ...damp, T_b: '45 °C ± 2' }, { ask: 'box', plastic: 'abs' });
+    expect(abs.instruction!.order.say).toBe('warmBox');
+    const hot = look({ T: '22 °C ± 0', U: '40 % ± 0', T_b: '80 °C ± 2' }, { ask: 'box', plastic: 'pla' });
+    expect(hot.verdict.state).toBe('beyond');
+    expect(hot.instruction!.order.say).toBe('coolBox');
+    expect((hot.instruction!.order.effect as { T_b: number }).T_b - 273.15).toBeLessThanOrEqual(55);
   });
 });

@@ -20,6 +20,13 @@ const en = {
     T_b: {
       label: 'Temperature in the box',
     },
+    T_g: {
+      label: 'Filament and spool go soft at',
+      hint: 'The lower of the two; a spool of polystyrene at about 90 °C.',
+    },
+    m_T: {
+      label: 'Stay below that by',
+    },
     U_lim: {
       label: 'Most humidity wanted in the box',
     },
@@ -63,6 +70,18 @@ const en = {
         cold: 'will something cold get wet?',
         box: 'how dry is this air in a warm box?',
         swing: 'how far does the first-layer gap move over the day?',
+      },
+    },
+    plastic: {
+      label: 'In the box',
+      options: {
+        pla: 'PLA',
+        petg: 'PETG',
+        abs: 'ABS',
+        pc: 'polycarbonate',
+        tpu: 'TPU',
+        pa: 'polyamide',
+        other: 'another: enter where it goes soft',
       },
     },
     zero: {
@@ -114,9 +133,12 @@ const en = {
     e: 'Vapour pressure',
     gamma: 'Logarithm of the vapour pressure',
     T_d: 'Dew point',
+    T_i: 'Frost point: counts below 0 °C',
+    T_k: 'Where water settles, as dew or frost',
+    T_max: 'Hottest that the box may be',
     rho_v: 'Absolute humidity',
     w: 'Water to dry air',
-    dT_d: 'Surface above the dew point',
+    dT_d: 'Surface above where water settles',
     U_s: 'Relative humidity at the surface',
     T_o_surface: 'Surface temperature to wait for',
     T_o_box: 'Box temperature that is enough',
@@ -130,7 +152,8 @@ const en = {
     dg_lim: 'Allowed change of the gap',
   },
   limits: {
-    dT_d: 'Surface above the dew point',
+    dT_d: 'Surface above where water settles',
+    T_b: 'Box below where its filament goes soft',
     U_b: 'Humidity in the box',
     dg: 'Change of the first-layer gap',
   },
@@ -147,7 +170,8 @@ const en = {
       'Most hygrometers of the trade are right to 5 %, old ones less; in the box it counts for more than the formula.',
     againstPrintedTables:
       'Against printed tables Magnus’s formula is 0.3 % low in the middle of its range, 0.2 % high at 60 °C and 2.5 % at 100 °C; that vapour is no ideal gas adds up to 0.5 %. Both are left out, being small against any hygrometer.',
-    belowFreezing: 'Below 0 °C hygrometers refer to water, not ice; so does this.',
+    belowFreezing:
+      'Below 0 °C hygrometers refer to water, not ice; so does their reading here. Frost settles by the pressure over ice, which is less, so sooner than dew would.',
     swingTakenSame:
       'The swing is taken to be the same in frame, screw and all: in the first hour after switching on it is not, and the gap moves more, or the other way.',
     unevenWarmthBends:
@@ -157,6 +181,7 @@ const en = {
   },
   examples: {
     coldBed: 'A cold bed of 8 °C comes into 20 °C and 50 %: the dew point is 9.3 °C',
+    frost: 'Frost: air of 5 °C and 29.8 %, a part of −9.5 °C',
     muggy: 'Muggy: 25 °C and 80 %, a part of 22 °C',
     roomHygrometer: 'With a room hygrometer, 4 K above the dew point is too close to call',
     warmBox: 'Room air of 22 °C and 50 % in a box of 60 °C',
@@ -166,6 +191,7 @@ const en = {
   },
   sources: {
     coldBed: '6.112 · e^(17.62 · 20 / 263.12) = 23.326; ln(11.663 / 6.112) = 0.64622; 243.12 · 0.64622 / 16.97378',
+    frost: '6.112 · e^(22.46 · (−10) / 262.62) = 2.599 hPa; 2.599 / 8.717 = 29.8 %',
     at25: '25 °C, 80 %: 21.309 °C',
     roomHygrometer: '10 % of humidity are 3 K of dew point',
     warmBox: '6.112 · e^(17.62 · 60 / 303.12) = 199.93 hPa; 13.187 / 199.93',
@@ -179,6 +205,12 @@ const en = {
     lengthsHeldEnd: 'lengths from the held end up to the nozzle less those up to the bed; both ways are equally long',
     definitionRelativeHumidity: 'definition of relative humidity',
     difference: 'difference',
+    overIce:
+      'annex 4.B, Magnus’s formula over ice solved for the temperature: 6.112 hPa · e^(22.46 t / (272.62 °C + t))',
+    frostAboveDew: 'below 0 °C frost settles before dew, above it there is no frost: the warmer of the two',
+    marginBelowSoftening: 'margin below softening',
+    softensThere: 'above, a wound strand sets oval and sticks; the margin is common practice',
+    softens: 'where it goes soft; TPU and polyamide: where a wound strand takes a set, common practice',
     dewPointMargin: 'dew point and margin',
     waterSettlesColder: 'water settles on what is colder than the dew point; the margin is common practice',
     seaLevel: 'sea level to 300 m of height, any weather',

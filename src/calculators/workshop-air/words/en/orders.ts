@@ -14,7 +14,7 @@ const fromEachOther = { nearer: 'nearer to each other', farther: 'farther from e
 export const orders = {
   unwrap: (a: { above: Amount; dew: Amount }, p: Print) => ({
     glance: '✓ Unwrap it',
-    sentence: `Unwrap it: its surface is ${p(a.above)} above the dew point of ${p(a.dew)}.`,
+    sentence: `Unwrap it: its surface is ${p(a.above)} above ${p(a.dew)}, where water settles.`,
   }),
   waitAndRead: (a: { until: Amount }, p: Print) => ({
     glance: '⟳ Keep wrapped, read again',
@@ -26,7 +26,27 @@ export const orders = {
   }),
   tooNear: (a: { until: Amount }, p: Print) => ({
     glance: `✕ Keep wrapped until ${p(a.until)}`,
-    sentence: `Leave it wrapped until its surface has ${p(a.until)}: it is too near the dew point.`,
+    sentence: `Leave it wrapped until its surface has ${p(a.until)}: nearer than wanted to where water settles.`,
+  }),
+  neverDry: (a: { settles: Amount; air: Amount }, p: Print) => ({
+    glance: '⚠ Keep wrapped, dry the air',
+    sentence: `Leave it wrapped and dry the air first: water settles at ${p(a.settles)}, and the room’s ${p(a.air)} are too near that.`,
+  }),
+  coolBox: (a: { to: Amount; at: Amount; soft: Amount }, p: Print) => ({
+    glance: `↓ Cool box to ${p(a.to)}`,
+    sentence: `Turn the box down from ${p(a.at)} to ${p(a.to)}: what lies in it goes soft at ${p(a.soft)}.`,
+  }),
+  outOfBox: (a: { at: Amount; soft: Amount }, p: Print) => ({
+    glance: '⚠ Take it out, keep cool',
+    sentence: `Take it out of this box and keep it in a cooler room: it goes soft at ${p(a.soft)}, and the box has ${p(a.at)}.`,
+  }),
+  probeBox: (a: { at: Amount; most: Amount }, p: Print) => ({
+    glance: '⟳ Measure beside the spool',
+    sentence: `Measure beside the spool: whether ${p(a.at)} stays below ${p(a.most)} is too close to call.`,
+  }),
+  dryBox: (a: { at: Amount; soft: Amount } & Inside, p: Print) => ({
+    glance: '⚠ Dry the box by desiccant',
+    sentence: `Dry the box’s air with desiccant, not with heat: at ${p(a.at)} it has ${p(a.inside)} where ${p(a.most)} is wanted, and only a box hotter than its filament bears would do: that goes soft at ${p(a.soft)}.`,
   }),
   keepBox: (a: { at: Amount } & Inside, p: Print) => ({
     glance: `✓ Keep box at ${p(a.at)}`,
@@ -55,7 +75,7 @@ export const orders = {
 };
 
 export const steps = {
-  frost: 'The dew point lies below freezing: frost instead of dew, and up to 1 K sooner than shown.',
+  frost: 'Below freezing it settles as frost, sooner than dew would: that is counted.',
   rust: 'Bare steel rusts at this humidity even without drops: oil the screws and rods thinly, or warm it further.',
   roomFirst: 'Let it come to room temperature all the same before tramming: it still grows while it warms.',
   readAgain:
@@ -71,7 +91,8 @@ export const steps = {
   letBreathe: 'Let it breathe: a wet spool in a shut box makes its own damp.',
   dampSpell: 'A damp spell raises it in proportion; look at the hygrometer again then.',
   desiccant: 'Fresh desiccant in a shut box dries further than heat; a warm box with a vent keeps to this figure.',
-  justEnough: (a: { enough: Amount }, p: Print) => `At ${p(a.enough)} by this reading the air is just dry enough.`,
+  lookAfter: 'Look at the strands: oval, flattened or stuck ones are scrap.',
+  probeBeside: 'Hang a probe beside the spool through several swings of the heater, and type the swing after ±.',
   belowSoft: 'Stay below the temperature at which the material or its spool goes soft.',
   warmedThrough: 'Tram and set Z zero with the machine warmed through, as it prints: bed on for half an hour or more.',
   notTheWarmth: 'If the first layer still changes over the day, the day’s warmth is not the reason.',
