@@ -1,6 +1,7 @@
 import { lusolve } from 'mathjs';
 import { describe, expect, it } from 'vitest';
 import { evaluate, type Evaluation } from '../../src/engine/evaluate';
+import { signedText } from '../../src/engine/signs';
 import calc from '../../src/calculators/lead-screw-straightness/index';
 import { fromSi, unitById } from '../../src/quantity/unit';
 
@@ -11,7 +12,10 @@ const STIFF_GUIDE: Given = { k_g: '100 N/mm ± 0' };
 
 function work(given: Given, choices: Given = {}): Evaluation {
   const entries = Object.fromEntries(
-    Object.entries(given).map(([symbol, text]) => [symbol, { text, unit: '', tool: '' }]),
+    Object.entries(given).map(([symbol, text]) => {
+      const spec = calc.inputs[symbol];
+      return [symbol, { text: spec ? signedText(spec, text) : text, unit: '', tool: '' }];
+    }),
   );
   return evaluate(calc, { entries, choices, kept: {}, mark: 'point' });
 }
@@ -133,7 +137,7 @@ describe('bow, curvature and swing', () => {
     for (const [symbol, outcome] of Object.entries(found.outcomes)) expect(outcome.ok, symbol).toBe(true);
   });
 
-  // Sellers quote 0.010 in per ft for rolled screws (weak source, see references.md): 0.25 mm in 300 mm rounds it by 1.6 %.
+  // Common practice, no source: 0.010 in per ft for rolled screws: 0.25 mm in 300 mm rounds it by 1.6 %.
   it('has a class limit of the curvature that 0.010 in per ft means', () => {
     const inchClass = (8 * 0.01 * 0.0254) / 0.3048 ** 2;
     const ownClass = (8 * 0.25e-3) / 0.3 ** 2;

@@ -18,8 +18,8 @@ function results(given: Readonly<Record<string, string>>, choices: Readonly<Reco
   };
 }
 
-// A motor maker's white paper on microstepping, eq. 1 and Table 1: torque of one microstep of lag as a percentage of the
-// holding torque, printed to two decimals (half a unit of the last is the tolerance).
+// Sines of 90°/m as in any table of them: torque of one microstep of lag as a percentage of the holding torque, to two decimals
+// (half a unit of the last is the tolerance).
 const PAPER: readonly (readonly [number, number])[] = [
   [1, 100],
   [2, 70.71],

@@ -12,10 +12,14 @@ import { times } from '../support/sweep';
 
 type Texts = Readonly<Record<string, string>>;
 
-function work(given: Texts, choices: Texts = {}, mark: 'point' | 'comma' = 'point') {
+function work(given: Texts, options: Texts = {}, mark: 'point' | 'comma' = 'point') {
+  // What has to be read before there is a verdict.
+  const usual = { h: mark === 'comma' ? '0,2 mm' : '0.2 mm', P_h: '8 mm', p: '2 mm', z: '20' };
   const entries = Object.fromEntries(
-    Object.entries(given).map(([symbol, text]) => [symbol, { text, unit: '', tool: '' }]),
+    Object.entries({ ...usual, ...given }).map(([symbol, text]) => [symbol, { text, unit: '', tool: '' }]),
   );
+  // Full steps, the harder case, where nothing else is said.
+  const choices = { grid: 'full', ...options };
   return evaluate(calc, { entries, choices, kept: {}, mark });
 }
 
@@ -141,6 +145,20 @@ describe('whole steps are not lost to rounding', () => {
 });
 
 describe('instruction', () => {
+  it('takes the usual drive to hold microsteps: 0.25 mm at a lead of 8 mm is left alone', () => {
+    const entries = Object.fromEntries(
+      Object.entries({ h: '0.25 mm', P_h: '8 mm' }).map(([symbol, text]) => [symbol, { text, unit: '', tool: '' }]),
+    );
+    const found = evaluate(calc, { entries, choices: {}, kept: {}, mark: 'point' });
+    expect(found.choices.grid).toBe('micro');
+    expect(found.verdict.state).toBe('within');
+    expect(found.instruction!.order).toMatchObject({ say: 'leaveWhole', args: { grid: 'micro' } });
+  });
+
+  it('judges nothing before layer and lead were entered', () => {
+    expect(evaluate(calc, { entries: {}, choices: {}, kept: {}, mark: 'point' }).verdict.state).toBe('none');
+  });
+
   it('leaves whole steps alone', () => {
     const found = instructionOf({ h: '0.2 mm', P_h: '8 mm' });
     expect(found.state).toBe('within');
@@ -200,7 +218,8 @@ describe('instruction', () => {
 
   it('asks for more microsteps where it is they that are too coarse', () => {
     const found = instructionOf({ h: '0.14 mm', P_h: '20 mm', m: '1' }, { grid: 'micro' });
-    expect(found.order).toMatchObject({ say: 'tooCoarse', args: { grid: 'micro' } });
+    // A full step of 0.1 mm: 0.05 and 0.025 mm are no whole parts of 0.14 mm, and a sixteenth, 6.25 µm, misses it by under 5 %.
+    expect(found.order).toMatchObject({ say: 'setMicrosteps', args: { to: 16 }, effect: { m: 16 } });
   });
 
   it('writes the gear ratio as the person writes decimals', () => {
@@ -222,7 +241,8 @@ describe('instruction', () => {
     expect(microstep(found)).toMatchObject({ swallowed: true });
     // 10 µm of a 40 µm step is a quarter of 90°: 400 N·mm × sin 22.5° = 153.07 N·mm.
     expect(found.all).toContain('below 153\u00a0N·mm');
-    expect(found.movements[0]?.amount).toBeCloseTo(0.2 - 0.4 * Math.sin(Math.PI / 8), 9);
+    // Down to whole N·mm.
+    expect(found.movements[0]?.amount).toBeCloseTo(0.2 - 0.153, 9);
   });
 
   it('frees the drive first where friction beats the motor', () => {

@@ -5,7 +5,7 @@ import { FOUR, SPRUNG, THREE } from './choices';
 
 const geometry = derived('whereAdjusterSits');
 const plane = derived('heightPlanePlace');
-const thread = cite('Machinery’s Handbook', 'screwThreadsTurn', true);
+const thread = cite('ISO 5408:2009', 'screwThreadsTurn', true);
 const plates = cite(
   'Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells, 2nd edition (1959)',
   'cornerForce',

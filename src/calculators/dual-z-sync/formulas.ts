@@ -2,8 +2,8 @@ import { angle, count, length, ratio, slope } from '../../quantity/kinds';
 import { commonPractice } from '../../reference/citation';
 import { cite, derived, formula } from '../../engine/calculator';
 
-const pitchOfTurn = cite('ISO 5296 and ISO 13050, synchronous belt drives', 'pitchGeometryTooth', true);
-const lead = cite('Machinery’s Handbook', 'powerScrewsLead', true);
+const pitchOfTurn = cite('ISO 5296:2012', 'pitchGeometryTooth', true);
+const lead = cite('ISO 5408:2009', 'powerScrewsLead', true);
 
 export const formulas = [
   formula('h_t = P_h / z', length.mm, pitchOfTurn, { drive: 'belt' }, 'h_t_belt'),

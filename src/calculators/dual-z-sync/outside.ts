@@ -3,15 +3,15 @@ import type { OutsideProof } from '../../engine/outside';
 
 type Point = [number, number];
 
-const CATALOGUE = 'A supplier’s catalogue of trapezoidal screws';
-/** Tr 20×20(P5): lead angle as printed, at the pitch diameter d − P/2. */
-const LONG_LEAD = { printed: 20, d_2: 17.5 } as const;
+const HELIX = 'Unrolled helix at the pitch diameter d − P/2 (ISO 2904:1977, from memory)';
+/** Tr 20×20(P5): lead angle to the minute, at the pitch diameter. */
+const LONG_LEAD = { angle: 20, d_2: 17.5 } as const;
 /** Tr 12×6(P3): 10° 19′. */
-const SHORT_LEAD = { printed: 10 + 19 / 60, d_2: 10.5 } as const;
+const SHORT_LEAD = { angle: 10 + 19 / 60, d_2: 10.5 } as const;
 
 /** What a nut climbs while its screw turns by so many degrees, mm: the unrolled helix, no lead in it. */
 const climb = (screw: typeof LONG_LEAD | typeof SHORT_LEAD, degrees: number): number =>
-  Math.PI * screw.d_2 * (degrees / 360) * Math.tan((screw.printed * Math.PI) / 180);
+  Math.PI * screw.d_2 * (degrees / 360) * Math.tan((screw.angle * Math.PI) / 180);
 
 /** Height of a straight line through two points, over the place `x`. */
 function above(x: number, a: Point, b: Point): number {
@@ -45,9 +45,9 @@ function carried(gantry: number, frame: number, S: number): number {
 
 const checks: readonly OutsideProof[] = [
   {
-    source: `${CATALOGUE}: Tr 20×20(P5) climbs at 20°00′; unrolled helix, a screw 100° ahead, pulley of 20 teeth (18° each): six teeth less 8°`,
+    source: `${HELIX}: Tr 20×20(P5) climbs at 20°00′; a screw 100° ahead, pulley of 20 teeth (18° each): six teeth less 8°`,
     given: { dh: `${climb(LONG_LEAD, 100)} mm ± 0`, S_m: '400 mm ± 0', S: '400 mm ± 0', P_h: '20 mm', z: '20' },
-    // A minute of the printed angle is 0.09 % of the climb.
+    // A minute of the angle is 0.09 % of the climb.
     expect: {
       h_t: [() => climb(LONG_LEAD, 18), 0.001],
       n: [100 / 18, 0.005],
@@ -58,7 +58,7 @@ const checks: readonly OutsideProof[] = [
     },
   },
   {
-    source: `${CATALOGUE}: Tr 12×6(P3) climbs at 10°19′; unrolled helix, a screw 16.2° ahead, motors of 200 full steps a turn: nine steps`,
+    source: `${HELIX}: Tr 12×6(P3) climbs at 10°19′; a screw 16.2° ahead, motors of 200 full steps a turn: nine steps`,
     given: {
       dh: `${climb(SHORT_LEAD, 16.2)} mm ± 0`,
       S_m: '400 mm ± 0',
@@ -67,7 +67,7 @@ const checks: readonly OutsideProof[] = [
       theta_s: '1.8 deg',
     },
     choices: { drive: 'motors' },
-    // A minute of the printed angle is 0.17 % of the climb.
+    // A minute of the angle is 0.17 % of the climb.
     expect: {
       h_t: [() => climb(SHORT_LEAD, 360 / 200), 5e-5],
       n: [9, 0.015],

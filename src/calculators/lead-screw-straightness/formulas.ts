@@ -5,16 +5,20 @@ import { apart, toldMounted } from './inputs';
 
 const circle = derived('circleThroughThree');
 export const flatArc = derived('flatArcS');
-const roark = cite('Roark’s Formulas for Stress and Strain', 'straightBeamsConcentrated', true);
+const roark = cite('Roark’s Formulas for Stress and Strain, 7th edition (2002)', 'straightBeamsConcentrated', true);
 const springs = derived('springsSideSide');
 
 /** The bow from each way of reading it, what it does to the carriage, and what freeing or straightening would do. */
 export const formulas = [
-  formula('I = pi * d_3^4 / 64', secondMoment.mm4, cite('Machinery’s Handbook', 'propertiesRoundSections', true)),
+  formula(
+    'I = pi * d_3^4 / 64',
+    secondMoment.mm4,
+    cite('Roark’s Formulas for Stress and Strain, 7th edition (2002)', 'propertiesRoundSections', true),
+  ),
   formula(
     'y_g = 5 * m_1 * g_n * c^4 / (384 * E * I)',
     length.mm,
-    cite('Roark’s Formulas for Stress and Strain', 'straightBeamsUniform', true),
+    cite('Roark’s Formulas for Stress and Strain, 7th edition (2002)', 'straightBeamsUniform', true),
     { method: 'flat' },
   ),
   formula('s = g + y_g - q', length.mm, derived('weightClosesPart'), { method: 'flat', touch: 'gap' }),

@@ -3,12 +3,8 @@ import { linearDensity, length, pressure, ratio, stiffness } from '../../quantit
 import { commonPractice } from '../../reference/citation';
 import { choice, input, type When, cite, derived } from '../../engine/calculator';
 
-const straightness = cite(
-  'An engineering page on screw accuracy (weak source; no standard for trapezoidal screws found, ISO 3408-3 is for ball screws only)',
-  'perFtRolled',
-);
-const handbook = cite('Machinery’s Handbook', 'moduliElasticitySteels', true);
-const yields = cite('Shigley, Mechanical Engineering Design', 'tablesHotRolled', true);
+const handbook = cite('Shigley’s Mechanical Engineering Design, 10th edition (2015)', 'moduliElasticitySteels', true);
+const yields = cite('Shigley’s Mechanical Engineering Design, 10th edition (2015)', 'tablesHotRolled', true);
 
 /** Read out of the machine. */
 export const apart: When = { method: ['flat', 'blocks'] };
@@ -119,7 +115,7 @@ export const inputs = {
     tool: 'rule',
   }),
   d_3: placed('z.core-diameter', {
-    basis: cite('ISO 2904, trapezoidal threads', 'dDP', true),
+    basis: cite('ISO 2904:1977', 'dDP', true),
     range: [1, 60],
     tool: 'caliper',
   }),
@@ -161,8 +157,8 @@ export const inputs = {
     tool: 'dial',
     from: 'z.nut-float',
   }),
-  l_r: input(length.mm, { feature: 'set', seldom: true, typical: 300, basis: straightness, range: [50, 3000] }),
-  s_lim: input(length.mm, { feature: 'set', seldom: true, basis: straightness, range: [0.001, 20] }),
+  l_r: input(length.mm, { feature: 'set', seldom: true, typical: 300, basis: commonPractice, range: [50, 3000] }),
+  s_lim: input(length.mm, { feature: 'set', seldom: true, basis: commonPractice, range: [0.001, 20] }),
   f_max: input(ratio.percent, {
     seldom: true,
     typical: 1.5,

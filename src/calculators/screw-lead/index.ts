@@ -5,7 +5,7 @@ import { calculator, cite, derived, formula, input } from '../../engine/calculat
 import { action, contradiction, likely } from './action';
 import words from './words/en';
 
-const lead = cite('Machinery’s Handbook', 'powerScrewsLead', true);
+const lead = cite('ISO 5408:2009', 'powerScrewsLead', true);
 
 export const inputs = {
   x: input(length.mm, {

@@ -2,10 +2,9 @@ import { angle, count, length, ratio, torque } from '../../quantity/kinds';
 import { commonPractice } from '../../reference/citation';
 import { cite, derived, formula } from '../../engine/calculator';
 
-const lead = cite('Machinery’s Handbook', 'powerScrewsLead', true);
-const pitchOfTurn = cite('ISO 5296 and ISO 13050, synchronous belt drives', 'pitchGeometryTurn', true);
-const steppers = cite('IEC 60034-20-1, stepping motors', 'stepAngleSubdivision', true);
-const microstepPaper = cite('Maker’s white paper on microstepping', 'eqTable');
+const lead = cite('ISO 5408:2009', 'powerScrewsLead', true);
+const pitchOfTurn = cite('ISO 5296:2012', 'pitchGeometryTurn', true);
+const steppers = cite('IEC 60034-20-1:2002', 'stepAngleSubdivision', true);
 const sineTorque = derived('torqueHoldingTorque');
 const wholeSteps = derived('layerEitherWhole');
 
@@ -28,7 +27,7 @@ export const formulas = [
   formula('e = max(h - h_f, h_c - h)', length.um, derived('betweenWholeSteps')),
   formula('s = e / h', ratio.percent, derived('errorOverLayer')),
   formula('r = g / 2', length.um, derived('roundingNearestStep')),
-  formula('tau_inc = tau_h * sin(right_angle / m)', torque.N_mm, microstepPaper),
+  formula('tau_inc = tau_h * sin(right_angle / m)', torque.N_mm, sineTorque),
   formula('delta = asin(tau_f / tau_h)', angle.deg, sineTorque),
   formula('m_f = m * delta / right_angle', ratio.one, sineTorque),
   formula('x_f = q * delta / right_angle', length.um, sineTorque),

@@ -1,11 +1,12 @@
 import { placed, placedChoice } from '../../engine/shared-places';
 import { ratio, torque } from '../../quantity/kinds';
 import { commonPractice } from '../../reference/citation';
-import { choice, cite, input } from '../../engine/calculator';
+import { choice, input } from '../../engine/calculator';
 
 export const choices = {
   lift: placedChoice('z.lift', { screw: {}, belt: {} }, 'screw'),
-  grid: choice({ full: {}, micro: {} }, 'full', {
+  // The usual driver keeps its current on and holds microsteps.
+  grid: choice({ full: {}, micro: {} }, 'micro', {
     from: 'z.held-to',
   }),
 };
@@ -51,7 +52,7 @@ export const inputs = {
     seldom: true,
     typical: 5,
     range: [0, 50],
-    basis: cite('Usual line of a stepping motor’s data sheet', 'cumulative', true),
+    basis: commonPractice,
   }),
   k: input(ratio.percent, {
     seldom: true,

@@ -76,6 +76,14 @@ export function patternOf(h: number, g: number): Pattern {
   };
 }
 
+/** More than this no driver divides a step into. */
+const MOST_MICROSTEPS = 256;
+
+/** Settings of a driver that divide a step finer: it counts in powers of two. Common practice, no source. */
+export function moreMicrosteps(m: number): readonly number[] {
+  return Array.from({ length: 9 }, (_, i) => 2 ** i).filter((one) => one > m && one <= MOST_MICROSTEPS);
+}
+
 /** Layer heights in usual use, m. Common practice, no source. */
 export const USUAL_HEIGHTS: readonly number[] = [
   0.04, 0.05, 0.06, 0.08, 0.1, 0.12, 0.15, 0.16, 0.18, 0.2, 0.24, 0.25, 0.28, 0.3, 0.32, 0.35, 0.4,

@@ -1,10 +1,10 @@
 import { fraction, unit, type Fraction } from 'mathjs';
 import type { OutsideProof } from '../../engine/outside';
 
-const CATALOGUE = 'A supplier’s catalogue of trapezoidal screws';
-const PAPER = 'A motor maker’s white paper on microstepping, Table 1';
+const HELIX = 'Unrolled helix of Tr 12×6(P3) at its pitch diameter of 10.5 mm (ISO 2904:1977, d − P/2, from memory)';
+const SINES = 'Sines as in any table of them (90°/m, four places)';
 
-/** What a nut climbs on Tr 12×6(P3) while its screw turns by so many degrees, mm: printed lead angle, pitch diameter. */
+/** What a nut climbs on it while its screw turns by so many degrees, mm: the arc on the pitch circle, up a slope of 10°19′. */
 const climb = (degrees: number): number =>
   Math.PI * 10.5 * (degrees / 360) * Math.tan(((10 + 19 / 60) * Math.PI) / 180);
 
@@ -47,9 +47,9 @@ function wall(h: string, g: string, layers: number): Wall {
 const quarter = wall('0.25', '0.04', 400);
 const inch = wall('0.2', '0.0127', 1270);
 
-/** Friction of the printed share of the holding torque: just what one microstep of lag overcomes. */
+/** Friction of that share of the holding torque: just what one microstep of lag overcomes. */
 const paper = (m: number, percent: number): OutsideProof => ({
-  source: `${PAPER}: one microstep of ${m} makes ${percent} % of the holding torque; read backwards, that friction swallows one`,
+  source: `${SINES}: one microstep of ${m} makes ${percent} % of the holding torque; read backwards, that friction swallows one`,
   given: { P_h: '8 mm', theta_s: '1.8 deg', m: String(m), tau_h: '100 N·mm', tau_f: `${percent} N·mm ± 0` },
   // Half a unit of the last printed digit, and what the arc sine makes of it.
   expect: {
@@ -75,9 +75,10 @@ const checks: readonly OutsideProof[] = [
     },
   },
   {
-    source: `${CATALOGUE}: Tr 12×6(P3) climbs at 10°19′, unrolled helix; data sheet line: 200 steps a turn, ±0.09° (from memory)`,
+    source: `${HELIX}, which climbs at 10°19′; 200 steps a turn, each off by 5 % of 1.8°, 0.09°`,
     given: { P_h: '6 mm', theta_s: '1.8 deg', a: '5 %' },
-    // A minute of the printed angle is 0.17 % of the climb.
+    choices: { grid: 'full' },
+    // A minute of the angle is 0.17 % of the climb.
     expect: {
       q: [() => climb(360 / 200), 5e-5],
       g: [() => climb(360 / 200), 5e-5],
@@ -100,6 +101,7 @@ const checks: readonly OutsideProof[] = [
   {
     source: 'mathjs fractions: 400 layers of 0.25 mm rounded one by one to steps of 0.04 mm',
     given: { P_h: '8 mm', theta_s: '1.8 deg', h: '0.25 mm' },
+    choices: { grid: 'full' },
     expect: {
       n: [quarter.mean, 1e-9],
       n_f: [quarter.least, 0],
@@ -114,6 +116,7 @@ const checks: readonly OutsideProof[] = [
   {
     source: 'mathjs fractions: 1270 layers of 0.2 mm rounded one by one to full steps of half a thousandth of an inch',
     given: { P_h: '5.08 mm', theta_s: '0.9 deg', h: '0.2 mm' },
+    choices: { grid: 'full' },
     expect: {
       n: [inch.mean, 1e-9],
       n_f: [inch.least, 0],
@@ -128,7 +131,7 @@ const checks: readonly OutsideProof[] = [
   paper(4, 38.27),
   paper(8, 19.51),
   {
-    source: `${PAPER}: 9.80 % at 16 microsteps, 0.61 % at 256`,
+    source: `${SINES}: 9.80 % at 16 microsteps, 0.61 % at 256`,
     given: { m: '256', tau_h: '100 N·mm' },
     expect: { tau_inc: [0.61, 0.005] },
   },

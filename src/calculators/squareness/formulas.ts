@@ -3,7 +3,7 @@ import { cite, derived, formula } from '../../engine/calculator';
 import { AXES } from './inputs';
 
 const cosines = derived('lawCosinesBoth');
-const reversal = cite('Evans, Hocken and Estler, CIRP Annals 1996', 'selfCalibrationReversal', true);
+const reversal = cite('Evans, Hocken and Estler, CIRP Annals 45 (1996) 617–634', 'selfCalibrationReversal', true);
 const rise = derived('riseOverRun');
 const diagonals = { way: 'diagonals' } as const;
 const square = { way: 'square' } as const;

@@ -294,7 +294,7 @@ const en = {
     threeZScrews: 'mean height 0.1 mm: −0.1, +0.05, +0.05 mm at 8 mm a turn, 45° a millimetre',
     whereAdjusterSits: 'where an adjuster sits, from the edges of the bed',
     heightPlanePlace: 'height of a plane at a place',
-    screwThreadsTurn: 'screw threads: one turn travels one lead',
+    screwThreadsTurn: 'vocabulary of screw threads: one turn travels one lead',
     elasticConstants:
       'aluminium 70 GPa and 0.3 (EN 1999-1-1, 3.2.5), steel 210 GPa and 0.3 (EN 1993-1-1, 3.2.6), soda-lime glass 70 GPa and 0.2 (EN 572-1, table of properties)',
     cornerForce:

@@ -111,7 +111,7 @@ const en = {
   },
   sources: {
     pitchGeometryTooth: 'pitch geometry: one tooth is one pitch',
-    powerScrewsLead: 'power screws: lead = pitch × starts',
+    powerScrewsLead: 'vocabulary of screw threads: the lead is the travel in one turn, pitch × starts',
     similarTriangles: 'similar triangles',
     riseSlopeRun: 'rise = slope × run, the gantry against the frame',
     heightOverHeight: 'height over height of one',

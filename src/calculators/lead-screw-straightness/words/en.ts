@@ -152,7 +152,7 @@ const en = {
     bowPerLength:
       'One bow per length is assumed. An S-shaped screw can read straight in the middle: read at the quarter points too.',
     standardWasFound:
-      'No standard was found for the straightness of trapezoidal screws; ISO 3408-3 is for ball screws only. The classes here are what sellers quote.',
+      'No standard was found for the straightness of trapezoidal screws; ISO 3408-3 is for ball screws only. The classes here are common practice.',
   },
   examples: {
     vBlocksNeedle: 'On V-blocks: the needle swings twice the bow',
@@ -163,10 +163,10 @@ const en = {
   sources: {
     circleThroughThree: 'circle through three points: R = c²/(8·s) + s/2, κ = 1/R; no approximation',
     flatArcS: 'flat arc, s = L²/(8·R): within 0.1 % for bows up to 3 mm in 300 mm over 400 mm',
-    straightBeamsConcentrated: 'straight beams, concentrated load',
+    straightBeamsConcentrated: 'table 8.1, straight beams, concentrated load',
     springsSideSide: 'two springs side by side: screw and guide share the offset that the nut’s float leaves',
-    propertiesRoundSections: 'properties of round sections',
-    straightBeamsUniform: 'straight beams, uniform load, ends supported',
+    propertiesRoundSections: 'table A.1, properties of round sections',
+    straightBeamsUniform: 'table 8.1, straight beams, uniform load, ends supported',
     weightClosesPart: 'the weight closes part of the gap; crests open or close it',
     withoutGapMost: 'without a gap: at most what leaf and weight hide',
     pointEOff: 'a point e off the axis swings from −e to +e: TIR = 2·e',
@@ -184,9 +184,8 @@ const en = {
     flatWeightHides: '5·0.3·9.80665·0.3⁴/(384·206·10⁹·44.918·10⁻¹²) = 0.0335 mm; 0.08 + 0.0335',
     machineTopFree: '(0.8 − 0.1)/2 = 0.35; 0.35/4; 3·206000·44.918/300³ = 1.0281 N/mm; × 0.35 mm',
     straightScrewSwing: 'all follow the bow',
-    perFtRolled: '0.010 in per ft rolled or milled, 0.001 in per ft ground; 1 mm per metre also quoted',
-    moduliElasticitySteels: 'moduli of elasticity of steels',
-    tablesHotRolled: 'tables of hot-rolled, cold-drawn and stainless steels',
+    moduliElasticitySteels: 'table A-5, moduli of elasticity of steels',
+    tablesHotRolled: 'table A-20, hot-rolled and cold-drawn steels; stainless ones within the same spread',
     withoutGapBow: 'without a gap the bow lies anywhere between nil and all that leaf and weight hide',
     steelKgM: 'steel of 7850 kg/m³ at a pitch diameter of 7 mm: 302 g/m',
     dDP: 'd₃ = d − P − 2a_c: 8 mm with a pitch of 2 mm',

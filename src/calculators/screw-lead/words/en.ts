@@ -51,7 +51,7 @@ const en = {
     turnSteelRule: 'One turn by steel rule cannot tell',
   },
   sources: {
-    powerScrewsLead: 'power screws: the lead is the travel in one turn',
+    powerScrewsLead: 'vocabulary of screw threads: the lead is the travel in one turn',
     difference: 'difference',
     designation: 'designation of multiple-start trapezoidal threads: lead, and the pitch in brackets',
     tenTurnsFour:

@@ -58,7 +58,7 @@ const en = {
   choices: {
     grid: {
       label: 'Position is held to',
-      hint: 'Full steps are the worst case, and where a motor settles when its current is cut between moves. A driver that keeps the current on holds microsteps, as far as friction allows.',
+      hint: 'The usual driver keeps its current on and holds microsteps, as far as friction allows. Full steps are where a motor settles when its current is cut between moves.',
       options: {
         full: 'full steps',
         micro: 'microsteps',
@@ -119,13 +119,11 @@ const en = {
     frictionHalfHolding: 'Friction of half the holding torque: a third of a full step',
   },
   sources: {
-    powerScrewsLead: 'power screws: lead = pitch × starts',
+    powerScrewsLead: 'vocabulary of screw threads: the lead is the travel in one turn, pitch × starts',
     pitchGeometryTurn: 'pitch geometry: one turn moves pitch × teeth',
-    stepAngleSubdivision: 'step angle and its subdivision',
-    eqTable: 'eq. 1 and Table 1',
+    stepAngleSubdivision: 'control motors, stepping motors: step angle and its subdivision',
     torqueHoldingTorque: 'torque = holding torque × sine of the electrical lag; a full step is 90° electrical',
     layerEitherWhole: 'a layer is either the whole steps below or the whole steps above its height',
-    cumulative: '±3 % to ±5 %, not cumulative',
     positionHeldFull: 'position held to full steps',
     positionHeldMicrosteps: 'position held to microsteps',
     heightOverHeight: 'height over height of one',
@@ -138,12 +136,16 @@ const en = {
     sameHeldSixteenths: '0.25 / 0.0025 = 100',
     leadMmLayer3: '2 mm × 1.8° / 360° = 0.01 mm; half a step of 0.01 mm in 0.125 mm is 4 %',
     beltPinionTeeth: '2 mm × 20 × 1.8° / 360° = 0.2 mm; 0.3 mm lies midway between 0.2 and 0.4 mm',
-    tableMicrostepsAsin: 'Table 1: 9.80 % at 16 microsteps; asin 0.5 = 30°',
+    tableMicrostepsAsin: 'sin (90°/16) = 0.0980; asin 0.5 = 30°',
   },
   orders: {
     tooCoarse: (a: { grid: Grid }) => ({
       glance: a.grid === 'full' ? '✓ Keep height · hold microsteps' : '✓ Keep height · more microsteps',
       sentence: `Leave the layer height: one of the ${grids[a.grid]} is too coarse for it. ${a.grid === 'full' ? 'Hold microsteps' : 'Set more microsteps'}, gear down or use a smaller lead.`,
+    }),
+    setMicrosteps: (a: { to: number }, p: Print) => ({
+      glance: `↑ ${p.number(a.to)} microsteps`,
+      sentence: `Leave the layer height, set ${p.number(a.to)} microsteps: as set now, one of them is too coarse for it.`,
     }),
     setHeight: (a: { to: Amount; by: Amount; lower: boolean; grid: Grid }, p: Print) => ({
       glance: `${a.lower ? '↓' : '↑'} Layer height ${p(a.to)}`,
