@@ -5,7 +5,7 @@ import say from './words/en';
 const { works: work, places: place } = say;
 
 export const insertHole = cite(work.insertHole, place.basicSizes, true);
-export const insertLength = cite(work.insertLength);
+export const insertLength = cite(work.insertLength, place.insertLengths, true);
 
 /** How far the minor diameter of an insert’s hole may lie above its basic size, µm, by pitch in mm: TD1 of class 5, ISO 965-1. */
 const minorTolerance: Readonly<Record<number, number>> = {
@@ -22,7 +22,7 @@ const minorTolerance: Readonly<Record<number, number>> = {
 
 /**
  * The threaded hole that a wire thread insert lies in, mm: an M profile larger by 3/2 H, so that the coil fills the
- * difference. `minor` to `minorMax` is the window the drill must hit. ASME B18.29.8M; ISO 965-1, class 5.
+ * difference. `minor` to `minorMax` is the window the drill must hit. ASME B18.29.2M, inch sizes B18.29.1; ISO 965-1, class 5.
  */
 export function insertThread({ d, P }: Pick<MetricThread, 'd' | 'P'>) {
   const H = (Math.sqrt(3) / 2) * P;
@@ -54,6 +54,13 @@ export const insertDrill: Readonly<Record<string, number>> = {
   'M5×0.5': 5.2,
   'M6×0.75': 6.2,
   'M8×1': 8.3,
+  // Numbered and fractional drills, from memory; each lies inside the derived window.
+  '4-40': 3.05,
+  '6-32': 3.73,
+  '8-32': 4.39,
+  '10-24': 5.16,
+  '10-32': 5.11,
+  '1/4-20': 6.75,
 };
 
 /** Standard insert lengths in screw diameters; each is also the least thickness for a through hole. */

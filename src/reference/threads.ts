@@ -3,7 +3,7 @@ import say from './words/en';
 
 const { works: work, places: place } = say;
 
-/** One thread of the metric series. Lengths in mm; tolerances in µm, for the screw 6g and for the hole 6H. */
+/** One thread. Lengths in mm; tolerances in µm, for the screw 6g and for the hole 6H, of inch threads 2A and 2B. */
 export interface MetricThread {
   readonly name: string;
   readonly d: number;
@@ -20,6 +20,7 @@ export interface MetricThread {
 export const isoProfile = cite(work.isoProfile);
 /** Hole tolerances on the pitch diameter and g deviations agree with a tap maker's chart; the others are from memory. */
 export const isoTolerances = cite('ISO 965-1', place.tolerances, true);
+export const unifiedArea = cite(work.unified, place.unifiedArea, true);
 export const iso898Area = cite('ISO 898-1', place.stressArea, true);
 
 const row = (name: string, d: number, P: number, es: number, tolerances: readonly [number, number, number, number]) => {
@@ -47,6 +48,38 @@ export const fineThreads: readonly MetricThread[] = [
   row('M6×0.75', 6, 0.75, 22, [140, 100, 132, 190]),
   row('M8×1', 8, 1, 26, [180, 112, 150, 236]),
 ];
+
+const INCH = 25.4;
+
+/**
+ * An inch thread with the limits of class 2A and 2B by the formulas of ASME B1.1, 5.8 (from memory), in inches, with the engagement of one
+ * diameter: pitch diameter 0.0015 ∛D + 0.0015 √D + 0.015 ∛P², for the hole 1.3 times that; allowance 0.3 times; major diameter
+ * 0.06 ∛P²; minor diameter of the hole 0.05 ∛P² + 0.03 P/D − 0.002 below a quarter inch, from there 0.25 P − 0.4 P².
+ */
+function unified(name: string, D: number, perInch: number): MetricThread {
+  const P = 1 / perInch;
+  const Td2 = 0.0015 * Math.cbrt(D) + 0.0015 * Math.sqrt(D) + 0.015 * Math.cbrt(P) ** 2;
+  const minor = D < 0.25 ? 0.05 * Math.cbrt(P) ** 2 + (0.03 * P) / D - 0.002 : 0.25 * P - 0.4 * P ** 2;
+  const um = (inches: number): number => inches * INCH * 1000;
+  const tolerances = [um(0.06 * Math.cbrt(P) ** 2), um(Td2), um(1.3 * Td2), um(minor)] as const;
+  return row(name, D * INCH, P * INCH, um(0.3 * Td2), tolerances);
+}
+
+/** Inch threads, coarse ones each followed by the next larger, then the fine one of number 10. */
+export const unifiedThreads: readonly MetricThread[] = [
+  unified('4-40', 0.112, 40),
+  unified('6-32', 0.138, 32),
+  unified('8-32', 0.164, 32),
+  unified('10-24', 0.19, 24),
+  unified('1/4-20', 0.25, 20),
+  unified('5/16-18', 0.3125, 18),
+  unified('10-32', 0.19, 32),
+];
+
+/** The next larger coarse inch thread; undefined past the largest listed. */
+export function nextLargerInch(d: number): MetricThread | undefined {
+  return unifiedThreads.find((thread) => thread.d > d + 0.01 && thread.name !== '10-32');
+}
 
 /**
  * Basic dimensions of a metric thread, all from H = √3 P / 2. Lengths in mm, area in mm².

@@ -1,39 +1,67 @@
-import { clearanceHole, tapDrill, washerOutside } from '../../reference/drills';
+import { clearanceHole, tapDrill, unifiedHoles, washerOutside } from '../../reference/drills';
 import { insertDrill } from '../../reference/inserts';
 import { materials, type Property } from '../../reference/materials';
+import { heatInsertFor, nutFor } from '../../reference/nuts';
 import { propertyClasses } from '../../reference/property-classes';
-import { coarseThreads, fineThreads, looseLimits, nextLarger, type MetricThread } from '../../reference/threads';
+import {
+  coarseThreads,
+  fineThreads,
+  looseLimits,
+  nextLarger,
+  nextLargerInch,
+  unifiedThreads,
+  type MetricThread,
+} from '../../reference/threads';
 import { choice } from '../../engine/calculator';
 import type { OptionData } from '../../engine/spec';
 
 /** Threads whose next larger is listed too. */
-const threads = [...coarseThreads.slice(0, -1), ...fineThreads];
+const metric = [...coarseThreads.slice(0, -1), ...fineThreads];
+const inch = unifiedThreads.filter(({ d }) => nextLargerInch(d) !== undefined);
+export const METRIC = metric.map(({ name }) => name);
+export const INCH = inch.map(({ name }) => name);
+
+/** The thread that a stripped hole of this one is opened to, by name. */
+export const nextOf = (name: string): MetricThread | undefined => {
+  const own = [...metric, ...inch].find((thread) => thread.name === name);
+  return own && (INCH.includes(name) ? nextLargerInch(own.d) : nextLarger(own.d));
+};
+
+const round = (mm: number): number => Number(mm.toFixed(4));
 
 /** What the tables give for a screw and for the next larger coarse one, in mm. */
 function sizeOption(thread: MetricThread): OptionData & { readonly label: string } {
-  const next = nextLarger(thread.d);
+  const next = nextOf(thread.name);
   const drill = insertDrill[thread.name];
-  const clearance = clearanceHole[thread.d]?.[1];
-  const washer = washerOutside[thread.d];
+  const holes = unifiedHoles[thread.name];
+  const clearance = holes?.clearance ?? clearanceHole[thread.d]?.[1];
+  const washer = holes?.washer ?? washerOutside[thread.d];
   const nextDrill = next && tapDrill[next.name];
-  if (!next || !drill || !clearance || !washer || !nextDrill) throw new Error(`${thread.name} lacks a table value`);
+  const [nut, heat] = [nutFor(thread.name), heatInsertFor(thread.name)];
+  if (!next || !drill || !clearance || !washer || !nextDrill || !nut || !heat)
+    throw new Error(`${thread.name} lacks a table value`);
   const own = looseLimits(thread);
   const larger = looseLimits(next);
   return {
     label: thread.name,
     set: {
-      d: thread.d,
-      P: thread.P,
+      d: round(thread.d),
+      P: round(thread.P),
       D_s: own.Ds,
       E_s: own.Es,
       E_n: own.En,
       K_n: own.Kn,
-      d_n: next.d,
-      P_n: next.P,
+      d_n: round(next.d),
+      P_n: round(next.P),
       D_sn: larger.Ds,
       E_sn: larger.Es,
       E_nn: larger.En,
       K_nn: larger.Kn,
+      D_h: [heat.hole, 0.2],
+      L_s: heat.length,
+      s_w: nut.flats,
+      m_w: nut.height,
+      m_t: nut.thin,
       D_d: drill,
       D_t: nextDrill,
       D_c: clearance,
@@ -74,9 +102,14 @@ function grade(marking: string): OptionData {
   return { set: { S_p: found.Sp, R_m: found.Rm, q_s: found.shear } };
 }
 
+/** Parts of plastic, which take a heat-set insert or a nut in a pocket. */
+export const PLASTICS = [
+  'print-pla', 'print-petg', 'print-abs', 'print-pa', 'print-pc', 'abs', 'pa', 'pc', 'pom',
+] as const; // prettier-ignore
+
 /** By the names of the classes and threads, for looking them up again. */
 export const choices = {
-  size: choice(Object.fromEntries(threads.map((thread) => [thread.name, sizeOption(thread)])), 'M3'),
+  size: choice(Object.fromEntries([...metric, ...inch].map((thread) => [thread.name, sizeOption(thread)])), 'M3'),
   grade: choice(
     {
       '4.6': grade('4.6'),
@@ -126,6 +159,7 @@ export const choices = {
     },
     '1.5d',
   ),
+  nut: choice({ usual: {}, thin: {} }, 'usual', { when: { part: PLASTICS } }),
   way: choice(
     {
       advised: {},
@@ -133,6 +167,8 @@ export const choices = {
       insert: {},
       next: {},
       bolt: {},
+      heatset: {},
+      nut: {},
       replace: {},
     },
     'advised',

@@ -1,10 +1,26 @@
-import { telling, type Told } from '../../engine/order';
+import { telling, type Amount, type Told } from '../../engine/order';
 import type { ComparedWay, ComparedWays } from '../../engine/ways';
-import { against, classFor, judged, largerName, percentOf, rough, spanIn, type Ask } from './judging';
+import {
+  against,
+  classFor,
+  drillFor,
+  judged,
+  largerName,
+  longerAmount,
+  percentOf,
+  spanIn,
+  type Ask,
+  markedLength,
+} from './judging';
 import { advisedWay, SYMBOLS, type WayId } from './model';
 import type words from './words/en';
 
 const { fact, why, need } = telling<typeof words>();
+
+const drillNeed = (wanted: Amount) => {
+  const { drill, named } = drillFor(wanted);
+  return { size: drill, named };
+};
 
 /** Tools and parts, by size. */
 function needsOf(ask: Ask, id: WayId): readonly Told[] {
@@ -12,28 +28,36 @@ function needsOf(ask: Ask, id: WayId): readonly Told[] {
   const larger = largerName(ask);
   switch (id) {
     case 'longer':
-      return [need('longerScrew', { size, by: rough(ask, 'L_b') })];
+      return [need('longerScrew', { size, by: longerAmount(ask) })];
     case 'insert':
       return [
-        need('drill', { size: ask.quantity('D_d') }),
+        need('drill', drillNeed(ask.quantity('D_d'))),
         need('insertTap', { size, bottoming: ask.choice('hole') === 'blind' }),
-        need('insert', { size, length: ask.quantity('L_i') }),
+        need('insert', { size, length: markedLength(ask) }),
         need('insertTools'),
       ];
     case 'next':
       return [
-        need('drill', { size: ask.quantity('D_t') }),
+        need('drill', drillNeed(ask.quantity('D_t'))),
         need('tap', { size: larger }),
         need('largerScrew', { size: larger, grade: classFor(ask) }),
         need('clearanceDrill'),
       ];
     case 'bolt':
       return [
-        need('drill', { size: ask.quantity('D_c') }),
+        need('drill', drillNeed(ask.quantity('D_c'))),
         need('bolt', { size, grade: ask.choice('grade') }),
         need('nut', { size }),
         need('washers'),
       ];
+    case 'heatset':
+      return [
+        need('drill', drillNeed(ask.quantity('D_h'))),
+        need('heatInsert', { size, length: ask.quantity('L_s') }),
+        need('iron'),
+      ];
+    case 'nut':
+      return [need('drill', drillNeed(ask.quantity('D_c'))), need('nut', { size }), need('pocketTools')];
     case 'replace':
       return [need('part')];
   }

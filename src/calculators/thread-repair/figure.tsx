@@ -3,7 +3,8 @@ import { DimensionLine, Drawing } from '../../ui/drawing';
 import type { FigureProps } from '../../engine/calculator';
 import type calc from './index';
 import say from './words/en';
-import { advisedWay, ASKED, judgeWays, type Asked, type Span, type WayId } from './model';
+import { partOf } from './judging';
+import { advisedWay, askedOf, judgeWays, type Asked, type Span, type WayId } from './model';
 
 const WIDTH = 340;
 const HEIGHT = 250;
@@ -27,15 +28,24 @@ export default function Figure(props: FigureProps<typeof calc>) {
     if (picked !== 'advised') return picked;
     const [have, want] = [props.known('s_e'), props.value('s_min')];
     if (!have || want === undefined || have.low >= want) return undefined;
-    if (ASKED.some((symbol) => props.value(symbol) === undefined)) return undefined;
+    const part = partOf(props.choice.hole, props.choice.part);
+    if (askedOf(part).some((symbol) => props.value(symbol) === undefined)) return undefined;
     const read = (symbol: Asked): Span => {
       const value = props.value(symbol) ?? 0;
       return props.known(symbol) ?? { value, low: value, high: value };
     };
-    return advisedWay(judgeWays(read, props.choice.hole), read);
+    return advisedWay(judgeWays(read, part), read);
   };
-  const sizeOf = (id: WayId | undefined) =>
-    id === 'insert' ? 'D_i' : id === 'next' ? 'd_n' : id === 'bolt' ? 'D_c' : 'd';
+  const SIZES = {
+    longer: 'd',
+    insert: 'D_i',
+    next: 'd_n',
+    bolt: 'D_c',
+    heatset: 'D_h',
+    nut: 's_w',
+    replace: 'd',
+  } as const satisfies Readonly<Record<WayId, string>>;
+  const sizeOf = (id: WayId | undefined) => (id === undefined ? 'd' : SIZES[id]);
   const outside = () => props.value(sizeOf(way())) ?? d();
   const bore = () => {
     const id = way();
@@ -45,6 +55,8 @@ export default function Figure(props: FigureProps<typeof calc>) {
     const id = way();
     if (id === 'insert') return props.value('L_i') ?? 0;
     if (id === 'bolt') return depth();
+    if (id === 'heatset') return props.value('L_s') ?? 0;
+    if (id === 'nut') return (props.value('h_k') ?? 0) + d();
     return id === 'longer' ? reach() + (props.value('L_b') ?? 0) : reach();
   };
 

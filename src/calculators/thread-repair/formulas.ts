@@ -1,9 +1,11 @@
 import { area, force, length, money, pressure, ratio, stiffness, torque } from '../../quantity/kinds';
 import { commonPractice } from '../../reference/citation';
 import { insertHole, insertLength } from '../../reference/inserts';
+import { hexNuts } from '../../reference/nuts';
 import { iso898 } from '../../reference/property-classes';
-import { iso898Area } from '../../reference/threads';
+import { iso898Area, unifiedArea } from '../../reference/threads';
 import { formula, cite, derived } from '../../engine/calculator';
+import { INCH, METRIC, PLASTICS } from './choices';
 
 const shearArea = cite('FED-STD-H28/2B and Machinery’s Handbook', 'shearAreaThreads', true);
 const weaker = derived('weakerHoleScrew');
@@ -13,8 +15,13 @@ const beside = derived('wallLessGrowth');
 const tighten = cite('Machinery’s Handbook and VDI 2230', 'torqueCoefficientPull', true);
 const sum = derived('moneyPlusTime');
 
+const metric = { size: METRIC };
+const inch = { size: INCH };
+const plastic = { part: PLASTICS };
+
 export const formulas = [
-  formula('A_s = pi / 4 * (d - 0.938194 * P)^2', area.mm2, iso898Area),
+  formula('A_s = pi / 4 * (d - 0.938194 * P)^2', area.mm2, iso898Area, metric),
+  formula('A_s = pi / 4 * (d - 0.9743 * P)^2', area.mm2, unifiedArea, inch),
   formula('F_p = S_p * A_s', force.N, iso898),
   formula('tau_s = q_s * R_m', pressure.MPa, derived('shareTensileStrength')),
   formula('a_i = pi * D_s / P * (P / 2 + (D_s - E_n) / sqrt(3))', length.mm, shearArea),
@@ -53,7 +60,8 @@ export const formulas = [
   formula('b_n = pi * K_nn / P_n * (P_n / 2 + (E_sn - K_nn) / sqrt(3))', length.mm, shearArea),
   formula('f_n = min(tau * a_n, tau_s * b_n)', stiffness.N_mm, weaker),
   formula('s_n = f_n * L_r / F_p', ratio.percent, share),
-  formula('S_n = F_p / (pi / 4 * (d_n - 0.938194 * P_n)^2)', pressure.MPa, iso898Area),
+  formula('S_n = F_p / (pi / 4 * (d_n - 0.938194 * P_n)^2)', pressure.MPa, iso898Area, metric),
+  formula('S_n = F_p / (pi / 4 * (d_n - 0.9743 * P_n)^2)', pressure.MPa, unifiedArea, inch),
   formula('w_n = w - (d_n - d) / 2', length.mm, beside),
   formula('m_n = w_n - k_w * d_n', length.mm, commonPractice),
   formula('T_n = K * d_n * F_p * min(k_t, s_n / k_m)', torque.N_m, tighten),
@@ -65,6 +73,29 @@ export const formulas = [
   formula('x_w = w - (d_w - d) / 2', length.mm, beside),
   formula('T_b = K * d * F_p * min(k_t, b_w / k_m)', torque.N_m, tighten),
   formula('C_b = c_b + r_h * t_b / (3600 * one_s)', money.one, sum),
+
+  formula('s_h = q_h * tau * pi * D_h * L_s / F_p', ratio.percent, derived('knurlsShear'), plastic),
+  formula('w_h = w - (D_h - d) / 2', length.mm, beside, plastic),
+  formula('m_h = w_h - k_w * D_h', length.mm, commonPractice, plastic),
+  formula('x_h = L_h - L_s', length.mm, commonPractice, { ...plastic, hole: 'reached' }),
+  formula('x_h = L_h - (L_s + 2 * P)', length.mm, commonPractice, { ...plastic, hole: ['shut', 'blind'] }),
+  formula('T_h = K * d * F_p * min(k_t, s_h / k_m)', torque.N_m, tighten, plastic),
+  formula('C_h = c_h + r_h * t_h / (3600 * one_s)', money.one, sum, plastic),
+
+  formula('h_k = m_w', length.mm, hexNuts, { ...plastic, nut: 'usual' }),
+  formula('h_k = m_t', length.mm, hexNuts, { ...plastic, nut: 'thin' }),
+  formula('e_k = 2 / sqrt(3) * s_w', length.mm, derived('cornersOfHexagon'), plastic),
+  formula('A_k = sqrt(3) / 2 * s_w^2 - pi / 4 * D_c^2', area.mm2, derived('hexagonLessHole'), plastic),
+  formula('b_k = p_y * A_k / F_p', ratio.percent, derived('yieldUnderNut'), plastic),
+  formula('v_k = tau * 2 * sqrt(3) * s_w * d / F_p', ratio.percent, derived('floorShears'), plastic),
+  // A usual nut of the bolt's class bears its proof load; a thin one bears its own.
+  formula('s_k = min(1, min(b_k, v_k))', ratio.percent, derived('weakestOfThree'), { ...plastic, nut: 'usual' }),
+  formula('s_k = min(p_n / S_p, min(b_k, v_k))', ratio.percent, derived('weakestOfThree'), { ...plastic, nut: 'thin' }),
+  formula('w_k = w - (e_k - d) / 2', length.mm, beside, plastic),
+  formula('m_k = w_k - k_w * d', length.mm, commonPractice, plastic),
+  formula('x_k = L_h - (h_k + d)', length.mm, commonPractice, plastic),
+  formula('T_k = K * d * F_p * min(k_t, s_k / k_m)', torque.N_m, tighten, plastic),
+  formula('C_k = c_k + r_h * t_k / (3600 * one_s)', money.one, sum, plastic),
 
   formula('s_r = f * L_r / F_p', ratio.percent, share),
   formula('T_r = K * d * F_p * min(k_t, s_r / k_m)', torque.N_m, tighten),

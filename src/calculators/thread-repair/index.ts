@@ -1,5 +1,5 @@
 import { calculator } from '../../engine/calculator';
-import { instruct } from './action';
+import { contradiction, instruct } from './action';
 import { choices } from './choices';
 import { compare } from './compare';
 import { examples } from './examples';
@@ -14,6 +14,7 @@ export default calculator(
       'eyeProtectionChips',
       'clampPartNever',
       'drillChipsHot',
+      'hotIron',
       'takeOutBoards',
       'whereScrewHolds',
     ],
@@ -21,6 +22,8 @@ export default calculator(
     inputs,
     formulas,
     limits,
+    measured: ['L_r', 'L_e', 'L_h', 'w'],
+    contradiction,
     action: instruct,
     ways: compare,
     beware: [
@@ -30,6 +33,7 @@ export default calculator(
       'torqueCoefficientScatters',
       'headsLowButton',
       'plasticsLoadCreeps',
+      'heatInsertsDiffer',
       'largerScrewNeeds',
     ],
     examples,

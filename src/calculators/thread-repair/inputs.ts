@@ -2,9 +2,11 @@ import { length, money, pressure, ratio, time } from '../../quantity/kinds';
 import { commonPractice, type Citation } from '../../reference/citation';
 import { iso2306, iso273, iso7089 } from '../../reference/drills';
 import { insertHole } from '../../reference/inserts';
+import { hexNuts, thinNutProof } from '../../reference/nuts';
 import { iso898, shearRatio } from '../../reference/property-classes';
 import { isoProfile, isoTolerances } from '../../reference/threads';
 import { input } from '../../engine/calculator';
+import { PLASTICS } from './choices';
 import type { InputData } from '../../engine/spec';
 
 /** From a table, by the screw picked; may be written over. */
@@ -14,6 +16,8 @@ const minutes = (typical: number): InputData<never> =>
   input(time.min, { seldom: true, decided: true, typical, range: [0, 10000], basis: commonPractice });
 const cost = (typical: number): InputData<never> =>
   input(money.one, { seldom: true, decided: true, typical, range: [0, 1e6], basis: commonPractice });
+
+const plastic = { part: PLASTICS };
 
 /** What is asked: the hole, then what tables and habit supply. */
 export const inputs = {
@@ -94,15 +98,52 @@ export const inputs = {
   D_c: table(iso273),
   d_w: table(iso7089),
   k_i: input(ratio.one, { seldom: true, decided: true, range: [1, 3] }),
+  D_h: input(length.mm, { seldom: true, decided: true, range: [1, 30], basis: commonPractice, when: plastic }),
+  L_s: input(length.mm, { seldom: true, decided: true, range: [1, 50], basis: commonPractice, when: plastic }),
+  q_h: input(ratio.one, {
+    seldom: true,
+    typical: 0.5,
+    spread: 0.15,
+    range: [0.05, 1],
+    basis: commonPractice,
+    when: plastic,
+  }),
+  s_w: input(length.mm, { seldom: true, decided: true, range: [1, 40], basis: hexNuts, when: plastic }),
+  m_w: input(length.mm, {
+    seldom: true,
+    decided: true,
+    range: [0.5, 30],
+    basis: hexNuts,
+    when: { ...plastic, nut: 'usual' },
+  }),
+  m_t: input(length.mm, {
+    seldom: true,
+    decided: true,
+    range: [0.5, 30],
+    basis: hexNuts,
+    when: { ...plastic, nut: 'thin' },
+  }),
+  p_n: input(pressure.MPa, {
+    seldom: true,
+    decided: true,
+    typical: 380,
+    range: [50, 1500],
+    basis: thinNutProof,
+    when: { ...plastic, nut: 'thin' },
+  }),
   t_l: minutes(10),
   t_i: minutes(30),
   t_n: minutes(25),
   t_b: minutes(15),
+  t_h: { ...minutes(15), when: plastic },
+  t_k: { ...minutes(30), when: plastic },
   t_r: minutes(60),
   c_l: cost(0.5),
   c_i: cost(20),
   c_n: cost(8),
   c_b: cost(2),
+  c_h: { ...cost(10), when: plastic },
+  c_k: { ...cost(1), when: plastic },
   c_r: cost(25),
   r_h: cost(20),
 };

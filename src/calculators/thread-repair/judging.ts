@@ -1,12 +1,15 @@
-import { length } from '../../quantity/kinds';
+import { length, torque } from '../../quantity/kinds';
+import type { Measure } from '../../quantity/unit';
+import { settable } from '../../engine/settable';
+import { drillName } from '../../reference/drills';
 import { insertLengths } from '../../reference/inserts';
 import { propertyClasses } from '../../reference/property-classes';
 import type { AskOf } from '../../engine/calculator';
 import type { Amount } from '../../engine/order';
-import type { choices } from './choices';
+import { nextOf, PLASTICS, type choices } from './choices';
 import type { formulas } from './formulas';
 import type { inputs } from './inputs';
-import { judgeWays, SYMBOLS, type Asked, type Bar, type Objection, type Span, type WayId } from './model';
+import { judgeWays, SYMBOLS, type Asked, type Bar, type Objection, type Part, type Span, type WayId } from './model';
 
 export type Ask = AskOf<{ inputs: typeof inputs; choices: typeof choices; formulas: typeof formulas }>;
 
@@ -23,21 +26,61 @@ export const spanIn =
     return ask.known(symbol) ?? { value, low: value, high: value };
   };
 
-export const judged = (ask: Ask) => judgeWays(spanIn(ask), ask.choice('hole'));
+/** Polyoxymethylene gives off formaldehyde where an iron overheats it. */
+export const partOf = (hole: Part['hole'], part: string): Part => ({
+  hole,
+  plastic: (PLASTICS as readonly string[]).includes(part),
+  noIron: part === 'pom',
+});
+
+export const judged = (ask: Ask) => judgeWays(spanIn(ask), partOf(ask.choice('hole'), ask.choice('part')));
 
 /** A way's strength over the screw's proof load, in whole percent. */
 export const percentOf = (ask: Ask, id: WayId): number => Math.round(ask.number(SYMBOLS[id].share) * 100);
 
-/** A length that is no size of a tool, to a tenth of a millimetre. */
-export const rough = (ask: Ask, symbol: 'L_r' | 'L_b'): Amount => ({
-  si: Math.round(ask.number(symbol) * 1e4) / 1e4,
-  width: 0,
-  kind: length.mm.kind.id,
-  unit: length.mm.unit.id,
-});
+const amount = (si: number, { kind, unit }: Measure): Amount => ({ si, width: 0, kind: kind.id, unit: unit.id });
 
-/** "M4" of the next larger coarse screw. */
-export const largerName = (ask: Ask): string => `M${Number((ask.number('d_n') * 1e3).toPrecision(6))}`;
+/** Steps of screws' lengths as they are stocked or can be packed with washers, m. */
+const LENGTH_STEP = 0.5e-3;
+/** Least step where half a millimetre is more than there is. */
+const FINE_LENGTH_STEP = 0.1e-3;
+/** Drills are made in steps of this, or have a name. */
+const DRILL_STEP = 0.05e-3;
+
+/** A length that a screw has to reach, to half a millimetre, never less. */
+export const reachOf = (ask: Ask): Amount => amount(settable(ask.number('L_r'), LENGTH_STEP, 'up'), length.mm);
+
+/** How much longer a screw may be, from the sure end of the thread below its tip, m. */
+export function longerBy(ask: Ask): number {
+  const least = ask.number('L_b') - ask.quantity('L_b').width;
+  const step = least >= LENGTH_STEP ? LENGTH_STEP : FINE_LENGTH_STEP;
+  return settable(Math.max(least, 0), step, 'down');
+}
+export const longerAmount = (ask: Ask): Amount => amount(longerBy(ask), length.mm);
+
+/** An insert's length as it is marked, to a hundredth. */
+export const markedLength = (ask: Ask): Amount => amount(settable(ask.number('L_i'), 1e-5, 'nearest'), length.mm);
+
+/** A drill as it can be had: of the metric series, or by its name in the inch one. */
+export function drillFor({ si }: Amount) {
+  const named = drillName(si * 1e3);
+  return { drill: amount(named === undefined ? settable(si, DRILL_STEP, 'nearest') : si, length.mm), named };
+}
+
+/** A torque that is surely not too much, to the two digits that a wrench is set to. */
+export function torqueFor(ask: Ask, symbol: Torque): Amount {
+  const least = Math.max(ask.known(symbol)?.low ?? ask.number(symbol), 0);
+  const step = least > 0 ? 10 ** (Math.floor(Math.log10(least)) - 1) : 0.01;
+  return amount(settable(least, step, 'down'), torque.N_m);
+}
+export type Torque = 'T_e' | (typeof SYMBOLS)[WayId]['torque'];
+
+/** "M4" of the next larger coarse screw, or "6-32". */
+export function largerName(ask: Ask): string {
+  const next = nextOf(ask.choice('size'));
+  const [diameter, typed] = [next?.d ?? 0, ask.number('d_n') * 1e3];
+  return next && Math.abs(diameter - typed) < 0.01 ? next.name : `M${Number(typed.toPrecision(6))}`;
+}
 
 /** The weakest usual class whose larger screw bears the load, stainless only in place of stainless; undefined where none. */
 export function classFor(ask: Ask): string | undefined {

@@ -1,7 +1,19 @@
 import type { Standing } from '../../engine/ways';
 
-export const WAY_IDS = ['longer', 'insert', 'next', 'bolt', 'replace'] as const;
+export const WAY_IDS = ['longer', 'insert', 'next', 'bolt', 'heatset', 'nut', 'replace'] as const;
 export type WayId = (typeof WAY_IDS)[number];
+/** What stands only in a plastic part. */
+const IN_PLASTIC: readonly WayId[] = ['heatset', 'nut'];
+
+/** What of a part the ways hang on: whether it is a plastic, and one that a hot iron harms. */
+export interface Part {
+  readonly hole: Hole;
+  readonly plastic: boolean;
+  readonly noIron: boolean;
+}
+
+export const waysIn = ({ plastic }: Part): readonly WayId[] =>
+  WAY_IDS.filter((id) => plastic || !IN_PLASTIC.includes(id));
 export type Hole = 'reached' | 'shut' | 'blind';
 
 /** A value with the interval it may lie in, SI. */
@@ -17,19 +29,32 @@ export const SYMBOLS = {
   insert: { share: 's_i', wall: 'w_i', minutes: 't_i', cost: 'C_i', torque: 'T_i' },
   next: { share: 's_n', wall: 'w_n', minutes: 't_n', cost: 'C_n', torque: 'T_n' },
   bolt: { share: 's_b', wall: 'w_b', minutes: 't_b', cost: 'C_b', torque: 'T_b' },
+  heatset: { share: 's_h', wall: 'w_h', minutes: 't_h', cost: 'C_h', torque: 'T_h' },
+  nut: { share: 's_k', wall: 'w_k', minutes: 't_k', cost: 'C_k', torque: 'T_k' },
   replace: { share: 's_r', wall: 'w', minutes: 't_r', cost: 'C_r', torque: 'T_r' },
 } as const;
 
-/** Everything the comparison asks for. */
-export const ASKED = [
+const EVERYWHERE = [
   ...(['s_l', 's_i', 's_n', 's_b', 's_r', 's_min'] as const),
   ...(['C_l', 'C_i', 'C_n', 'C_b', 'C_r'] as const),
   ...(['L_b', 'x_i', 'x_w', 'w_i', 'w_n', 'm_i', 'm_n'] as const),
 ] as const;
-export type Asked = (typeof ASKED)[number];
+const OF_PLASTIC = ['s_h', 's_k', 'C_h', 'C_k', 'x_h', 'x_k', 'w_h', 'w_k', 'm_h', 'm_k'] as const;
+export type Asked = (typeof EVERYWHERE)[number] | (typeof OF_PLASTIC)[number];
+
+/** Everything the comparison asks for. */
+export const askedOf = ({ plastic }: Part): readonly Asked[] => (plastic ? [...EVERYWHERE, ...OF_PLASTIC] : EVERYWHERE);
 
 /** What bars a way. */
-export type Bar = 'noThreadBelow' | 'tooShallow' | 'breaksOut' | 'backNotReached' | 'noWasherRoom';
+export type Bar =
+  | 'noThreadBelow'
+  | 'tooShallow'
+  | 'breaksOut'
+  | 'backNotReached'
+  | 'noWasherRoom'
+  | 'ironHarms'
+  | 'noRoomToMelt'
+  | 'noFloorLeft';
 
 /** What stands against a way. `strength` and `wall` may be doubtful or short, the others bar it. */
 export type Objection = { readonly of: 'strength' | 'wall'; readonly surely: boolean } | { readonly of: Bar };
@@ -46,16 +71,34 @@ function against(span: Span, least: number, of: 'strength' | 'wall'): Objection[
   return [{ of, surely: span.high < least }];
 }
 
-function bars(id: WayId, read: (symbol: Asked) => Span, hole: Hole): Objection[] {
-  if (id === 'longer' && read('L_b').value <= 0) return [{ of: 'noThreadBelow' }];
-  if (id === 'insert' && read('w_i').high <= 0) return [{ of: 'breaksOut' }];
-  // An insert is half a pitch and more shorter than its name: a doubt of the caliper does not bar it.
-  if (id === 'insert' && read('x_i').high < 0) return [{ of: 'tooShallow' }];
-  if (id === 'next' && read('w_n').high <= 0) return [{ of: 'breaksOut' }];
-  if (id === 'bolt' && hole !== 'reached') return [{ of: 'backNotReached' }];
-  if (id === 'bolt' && read('x_w').high < 0) return [{ of: 'noWasherRoom' }];
-  return [];
+function bars(id: WayId, read: (symbol: Asked) => Span, { hole, noIron }: Part): Objection[] {
+  const least = (symbol: Asked): number => read(symbol).high;
+  switch (id) {
+    case 'longer':
+      return read('L_b').value <= 0 ? [{ of: 'noThreadBelow' }] : [];
+    case 'insert':
+      if (least('w_i') <= 0) return [{ of: 'breaksOut' }];
+      // An insert is half a pitch and more shorter than its name: a doubt of the caliper does not bar it.
+      return least('x_i') < 0 ? [{ of: 'tooShallow' }] : [];
+    case 'next':
+      return least('w_n') <= 0 ? [{ of: 'breaksOut' }] : [];
+    case 'bolt':
+      if (hole !== 'reached') return [{ of: 'backNotReached' }];
+      return least('x_w') < 0 ? [{ of: 'noWasherRoom' }] : [];
+    case 'heatset':
+      if (noIron) return [{ of: 'ironHarms' }];
+      if (least('w_h') <= 0) return [{ of: 'breaksOut' }];
+      return least('x_h') < 0 ? [{ of: 'noRoomToMelt' }] : [];
+    case 'nut':
+      if (least('w_k') <= 0) return [{ of: 'breaksOut' }];
+      return least('x_k') < 0 ? [{ of: 'noFloorLeft' }] : [];
+    case 'replace':
+      return [];
+  }
 }
+
+/** What is left of the wall, by the way that takes from it. */
+const WALLS: Readonly<Partial<Record<WayId, Asked>>> = { insert: 'm_i', next: 'm_n', heatset: 'm_h', nut: 'm_k' };
 
 function standing(objections: readonly Objection[]): Judged['standing'] {
   if (objections.some((one) => !('surely' in one))) return 'not possible';
@@ -63,12 +106,15 @@ function standing(objections: readonly Objection[]): Judged['standing'] {
   return objections.length > 0 ? 'doubtful' : 'will do';
 }
 
-/** Every way to mend, judged by strength, wall and room. `read` gives SI spans. */
-export function judgeWays(read: (symbol: Asked) => Span, hole: Hole): readonly Judged[] {
-  return WAY_IDS.map((id) => {
-    const objections = [...bars(id, read, hole), ...against(read(SYMBOLS[id].share), read('s_min').value, 'strength')];
-    if (id === 'insert') objections.push(...against(read('m_i'), 0, 'wall'));
-    if (id === 'next') objections.push(...against(read('m_n'), 0, 'wall'));
+/** Every way to mend this part, judged by strength, wall and room. `read` gives SI spans. */
+export function judgeWays(read: (symbol: Asked) => Span, part: Part): readonly Judged[] {
+  return waysIn(part).map((id) => {
+    const wall = WALLS[id];
+    const objections = [
+      ...bars(id, read, part),
+      ...against(read(SYMBOLS[id].share), read('s_min').value, 'strength'),
+      ...(wall === undefined ? [] : against(read(wall), 0, 'wall')),
+    ];
     return { id, standing: standing(objections), objections };
   });
 }

@@ -100,7 +100,7 @@ const checks: readonly OutsideProof[] = [
     },
   },
   {
-    source: 'ASME B18.29.8M, helical coil inserts: M3 tapped hole 3.650 over all, 3.108 least bore (from memory)',
+    source: 'ASME B18.29.2M, helical coil inserts: M3 tapped hole 3.650 over all, 3.108 least bore (from memory)',
     given: m3,
     expect: {
       D_i: [3.65, 0.001],
@@ -111,14 +111,14 @@ const checks: readonly OutsideProof[] = [
   },
   {
     source:
-      'ASME B18.29.8M, as printed: the nominal length is the least thickness of a through hole; M6 × 1.5 d is 9 mm long',
+      'ASME B18.29.2M (from memory): the nominal length is the least thickness of a through hole; M6 × 1.5 d is 9 mm long',
     given: { ...m6, L_h: '9 mm' },
     choices: { size: 'M6', hole: 'reached' },
     expect: { L_i: [9, 1e-9], x_i: [0, 1e-9] },
   },
   {
     source:
-      'ASME B18.29.8M, as printed: drilling depth with a bottoming tap is length + 2 P chamfer + 1 P clearance + 1 P set-down; M6 × 1.5 d: 13 mm',
+      'ASME B18.29.2M (from memory): drilling depth with a bottoming tap is length + 2 P chamfer + 1 P clearance + 1 P set-down; M6 × 1.5 d: 13 mm',
     given: { ...m6, L_h: '13 mm' },
     choices: { size: 'M6', hole: 'blind' },
     expect: { x_i: [0, 1e-9] },
@@ -193,6 +193,74 @@ const checks: readonly OutsideProof[] = [
       'ISO 898-2 (from memory): on a part that bears more, a nut of the bolt’s class bears its proof load and no more',
     given: { ...m3, p_y: '900 MPa' },
     expect: { s_b: [100, 1e-9] },
+  },
+  {
+    source:
+      'ASME B1.1 (from memory): tensile stress area of 1/4-20 UNC 0.0318 in², of the next larger 5/16-18 0.0524 in²; proof load by mathjs',
+    given: { ...hole, S_p: '580 MPa' },
+    choices: { size: '1/4-20' },
+    expect: {
+      A_s: [by('0.0318 in^2', 'mm^2'), 0.06],
+      F_p: [by('0.0318 in^2 * 580 N/mm^2', 'N'), 40],
+      S_n: [by('580 N/mm^2 * 0.0318 / 0.0524', 'N/mm^2'), 1.5],
+    },
+  },
+  {
+    source:
+      'A cylinder’s wall by mathjs: 5.7 mm of a 4 mm hole in 12.5 MPa, of which knurls hold half; from 3 to 4 mm the wall loses 0.5 mm',
+    given: { ...m3, tau: '12.5 MPa', q_h: '0.5', D_h: '4 mm', L_s: '5.7 mm' },
+    choices: { part: 'print-abs', hole: 'blind' },
+    expect: {
+      s_h: [by(`100 * 0.5 * 12.5 N/mm^2 * pi * 4 mm * 5.7 mm / ${PROOF}`, ''), 0.01],
+      w_h: [4.5, 1e-9],
+      m_h: [4.5 - 0.75 * 4, 1e-9],
+      x_h: [12 - 5.7 - 2 * 0.5, 1e-9],
+    },
+  },
+  {
+    source: 'The same hole through: its whole thickness holds the insert',
+    given: { ...m3, tau: '12.5 MPa', q_h: '0.5', D_h: '4 mm', L_s: '5.7 mm' },
+    choices: { part: 'print-abs', hole: 'reached' },
+    expect: { x_h: [6.3, 1e-9] },
+  },
+  {
+    source:
+      'ISO 4032 (from memory): M3 nut 5.5 mm across flats, 6.01 mm across corners at least, 2.4 mm high; hexagon of six triangles over a 3.4 mm hole, by mathjs',
+    given: { ...m3, tau: '30 MPa', p_y: '25 MPa' },
+    choices: { part: 'print-abs' },
+    expect: {
+      h_k: [2.4, 1e-9],
+      e_k: [by('5.5 / cos(30 deg)', ''), 1e-6],
+      A_k: [by('6 * (5.5 / 2)^2 * tan(30 deg) - pi * 1.7^2', ''), 1e-6],
+      b_k: [by(`100 * 25 N/mm^2 * (6 * (5.5 mm / 2)^2 * tan(30 deg) - pi * (1.7 mm)^2) / ${PROOF}`, ''), 0.01],
+      v_k: [by(`100 * 30 N/mm^2 * 6 * 5.5 mm * tan(30 deg) * 3 mm / ${PROOF}`, ''), 0.02],
+      s_k: [by(`100 * 25 N/mm^2 * (6 * (5.5 mm / 2)^2 * tan(30 deg) - pi * (1.7 mm)^2) / ${PROOF}`, ''), 0.01],
+      w_k: [by('5 - (5.5 / cos(30 deg) - 3) / 2', ''), 1e-6],
+      m_k: [by('5 - (5.5 / cos(30 deg) - 3) / 2 - 0.75 * 3', ''), 1e-6],
+      x_k: [12 - 2.4 - 3, 1e-9],
+    },
+  },
+  {
+    source:
+      'ISO 4035 and ISO 898-2 (from memory): a thin M3 nut is 1.8 mm high and of class 04, 380 MPa; in a part that bears more it decides',
+    given: { ...m3, tau: '600 MPa', p_y: '900 MPa', p_n: '380 MPa' },
+    choices: { part: 'pc', nut: 'thin' },
+    expect: { h_k: [1.8, 1e-9], s_k: [by('100 * 380 / 580', ''), 1e-6], x_k: [12 - 1.8 - 3, 1e-9] },
+  },
+  {
+    source: 'VDI 2230, the long form (from memory): a third of what insert or nut bears; M3, K 0.1773',
+    given: { ...m3, tau: '20 MPa', p_y: '20 MPa', K: '0.1773', k_m: '3', q_h: '0.5', D_h: '4 mm', L_s: '5.7 mm' },
+    choices: { part: 'print-abs' },
+    expect: {
+      T_h: [turnM3('0.5 * 20 N/mm^2 * pi * 4 mm * 5.7 mm / 3'), 1e-4],
+      T_k: [turnM3('20 N/mm^2 * (6 * (5.5 mm / 2)^2 * tan(30 deg) - pi * (1.7 mm)^2) / 3'), 1e-4],
+    },
+  },
+  {
+    source: 'Common reckoning: half an hour at 20 an hour is 10, on top of the money; insert and nut',
+    given: { ...m3, r_h: '20', t_h: '30 min', t_k: '30 min', c_h: '6', c_k: '7' },
+    choices: { part: 'print-pla' },
+    expect: { C_h: [16, 1e-9], C_k: [17, 1e-9] },
   },
 ];
 export default checks;

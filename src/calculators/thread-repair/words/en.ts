@@ -11,7 +11,7 @@ const en = {
     },
     grade: {
       label: 'Marking on the screw’s head',
-      hint: 'No marking: reckon with 4.6. Black socket-head screws are mostly 12.9, zinc-plated ones 8.8.',
+      hint: 'No marking: reckon with 4.6. Black socket-head screws are mostly 12.9, zinc-plated ones 8.8. Inch (SAE J429): three lines are like 8.8, six like 10.9.',
       options: {
         '4.6': '4.6',
         'A2-70': 'A2-70, stainless',
@@ -60,6 +60,11 @@ const en = {
         '3d': '3 screw diameters',
       },
     },
+    nut: {
+      label: 'Nut in a pocket',
+      hint: 'Both have the same width across flats. Inch nuts of this size have no thin form.',
+      options: { usual: 'usual height, ISO 4032', thin: 'thin, ISO 4035' },
+    },
     way: {
       label: 'Drawing and steps for',
       options: {
@@ -68,6 +73,8 @@ const en = {
         insert: 'a wire thread insert',
         next: 'the next larger screw',
         bolt: 'a bolt through, with a nut',
+        heatset: 'a heat-set insert, in plastic',
+        nut: 'a captive nut, in plastic',
         replace: 'a new part',
       },
     },
@@ -112,6 +119,23 @@ const en = {
     x_w: 'Room beside the washer',
     T_b: 'Torque for bolt and nut',
     C_b: 'Bolt and nut: cost in all',
+    s_h: 'Heat-set insert, over the proof load',
+    w_h: 'Wall beside the heat-set insert',
+    m_h: 'Wall to spare beside the heat-set insert',
+    x_h: 'Depth to spare under the heat-set insert',
+    T_h: 'Torque for the heat-set insert',
+    C_h: 'Heat-set insert: cost in all',
+    h_k: 'Height of the nut',
+    e_k: 'Width of the nut across corners',
+    A_k: 'Area on which the nut bears',
+    b_k: 'Nut’s bearing on the part, over the proof load',
+    v_k: 'Shearing of the floor under the nut, over the proof load',
+    s_k: 'Captive nut, over the proof load',
+    w_k: 'Wall beside the nut’s corners',
+    m_k: 'Wall to spare beside the nut',
+    x_k: 'Depth to spare over nut and floor',
+    T_k: 'Torque for the captive nut',
+    C_k: 'Captive nut: cost in all',
     s_r: 'New part, over the proof load',
     T_r: 'Torque for the new part',
     C_r: 'New part: cost in all',
@@ -126,6 +150,8 @@ const en = {
     clampPartNever:
       'Clamp the part. Never hold it by hand against a drill: it climbs and spins. No gloves, no loose sleeves.',
     drillChipsHot: 'Drill and chips are hot. Let plastics cool between passes.',
+    hotIron:
+      'Heat-set insert: iron and insert are at 200 to 300 °C, and molten plastic sticks to skin. Hold the iron by its handle only, eye protection on; air the room, for the plastic fumes. Unplug the iron before you leave it.',
     takeOutBoards:
       'Take out boards, cables and bearings, or cover them. A tap is glass-hard: stop when it binds, and beware of splinters if it snaps.',
     whereScrewHolds:
@@ -145,6 +171,8 @@ const en = {
     headsLowButton: 'Heads that are low or button-shaped bear less than the class says, and are so marked.',
     plasticsLoadCreeps:
       'In plastics the load creeps away in days; a thread in a print depends on walls and layers more than on any table. Prefer a bolt with a nut.',
+    heatInsertsDiffer:
+      'Holes and lengths of heat-set inserts are those of the trade and differ by make; the knurls’ share of the shear strength scatters by a third. Melt one into scrap and pull it out first.',
     largerScrewNeeds: 'A larger screw needs room for its head, and a larger hole in what it clamps.',
   },
   examples: {
@@ -169,6 +197,12 @@ const en = {
     moneyPlusTime: 'money plus what the time is worth',
     shareTensileStrength: 'share of its tensile strength',
     yieldStressTimes: 'yield stress times the ring under the washer',
+    knurlsShear: 'the hole’s wall shears off along the insert, as far as the knurls hold it',
+    cornersOfHexagon: 'corners of a regular hexagon',
+    hexagonLessHole: 'a regular hexagon less the hole in it',
+    yieldUnderNut: 'yield stress times the area under the nut',
+    floorShears: 'a floor one screw diameter thick shears round the hexagon',
+    weakestOfThree: 'the weakest of nut, bearing and floor',
     nutBoltsClass: 'a nut of the bolt’s class bears its proof load',
   },
   ...orders,

@@ -44,7 +44,7 @@ const en = {
   },
   k_w: {
     label: 'Least wall, over the outside diameter of the new thread',
-    hint: 'Metal: from 0.45 on the wall no longer widens under load (VDI 2230, dilation factor, from memory). A supplier’s engineering table asks for two screw diameters from the axis to the edge where an insert carries its full load.',
+    hint: 'Metal: from 0.45 on the wall no longer widens under load (VDI 2230, dilation factor, from memory). Common practice: two screw diameters from the axis to the edge where an insert carries its full load.',
   },
   k_t: {
     label: 'Tighten to this share of the proof load',
@@ -109,6 +109,28 @@ const en = {
   k_i: {
     label: 'Insert length, in screw diameters',
   },
+  D_h: {
+    label: 'Hole for the heat-set insert',
+    hint: 'The insert’s own sheet goes before the table.',
+  },
+  L_s: {
+    label: 'Length of the heat-set insert',
+  },
+  q_h: {
+    label: 'Knurls’ share of the hole’s shear strength',
+  },
+  s_w: {
+    label: 'Nut: width across flats',
+  },
+  m_w: {
+    label: 'Nut: height',
+  },
+  m_t: {
+    label: 'Thin nut: height',
+  },
+  p_n: {
+    label: 'Proof stress of the thin nut',
+  },
   t_l: {
     label: 'Longer screw: minutes',
   },
@@ -120,6 +142,12 @@ const en = {
   },
   t_b: {
     label: 'Bolt and nut: minutes',
+  },
+  t_h: {
+    label: 'Heat-set insert: minutes',
+  },
+  t_k: {
+    label: 'Captive nut: minutes',
   },
   t_r: {
     label: 'New part: minutes',
@@ -138,6 +166,14 @@ const en = {
   },
   c_b: {
     label: 'Bolt, nut, washers, drill: money',
+    hint: OWN,
+  },
+  c_h: {
+    label: 'Heat-set inserts, their tip: money',
+    hint: OWN,
+  },
+  c_k: {
+    label: 'Captive nut: money',
     hint: OWN,
   },
   c_r: {

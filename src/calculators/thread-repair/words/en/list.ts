@@ -16,6 +16,9 @@ const en: ListWords = {
     'which drill for a thread insert',
     'tap drill size',
     'how tight is tight',
+    'heat-set insert hole size',
+    'nut pocket size',
+    'threads in plastic torn out',
     'overtightened',
   ],
 };
