@@ -173,6 +173,6 @@ export const repeatOfRounding: Part = {
   period: 'k_odd',
   mismatch: 'e_odd',
   turns: false,
-  mated: false,
+
   when: up,
 };

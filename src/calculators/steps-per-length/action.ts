@@ -1,6 +1,6 @@
 import { expanded } from '../../formula/outcome';
 import { length } from '../../quantity/kinds';
-import { telling, type Order, type Told } from '../../engine/order';
+import { telling, type Effect, type Order, type Told } from '../../engine/order';
 import type { Ask } from './asked';
 import { changeTo } from './change';
 import { ofPrint } from './of-print';
@@ -9,8 +9,8 @@ import type words from './words/en';
 
 const { tell, step } = telling<typeof words>();
 
-/** Above this a number would paper over a wrong part. Common practice, no source. */
-const FUDGE = 0.01;
+type Changes = Parameters<Ask['after']>[0];
+
 /** Longest length worth proposing, m. */
 const LONGEST = 3;
 
@@ -18,13 +18,12 @@ const LONGEST = 3;
 function byParts(ask: Ask): Order {
   const axis = ask.choice('axis');
   const then = axis === 'feed' ? step('measureFeed') : step('measureLongest');
-  if (ask.lacking('q').length > 0) return tell('partsMake', { axis, counted: ask.quantity('S_c') }, { steps: [then] });
   const state = ask.check('q');
   if (state === 'within') return tell('leaveCounted', { axis, set: ask.quantity('S_0') }, { steps: [then] });
   if (state === 'beyond') {
-    const { change, movements } = changeTo(ask, 'S_c');
+    const { change, ...rest } = changeTo(ask, 'S_c');
     const clue = suspicion(ask, 1 + ask.number('q'), 0, 'set');
-    return tell('setCounted', { change }, { steps: [step('countAgain'), ...clue, then], movements });
+    return tell('setCounted', { change }, { steps: [step('countAgain'), ...clue, then], ...rest });
   }
   return tell('measureTravel', { axis, set: ask.quantity('S_0') }, { steps: [then], measureAgain: true });
 }
@@ -68,30 +67,36 @@ function byTravel(ask: Ask): Order {
       },
     );
   }
-  return wrongTravel(ask, asked, setIsCounted);
+  return wrongTravel(ask, asked);
 }
 
 /** It surely moves otherwise than told. */
-function wrongTravel(ask: Ask, asked: Told, setIsCounted: boolean): Order {
+function wrongTravel(ask: Ask, asked: Told): Order {
   const axis = ask.choice('axis');
   const off = { axis, by: ask.quantity('c'), far: ask.number('c') > 0 };
-  const found = ask.known('q_n');
-  const apart = Math.abs(ask.number('q_n'));
-  const agree = apart <= ask.number('e_lim') + (found ? expanded(found) : 0);
-  if (agree && !setIsCounted) {
-    const { change, movements } = changeTo(ask, 'S_c');
-    return tell('set', { ...off, change }, { steps: [step('takeCounted'), asked], movements });
+  const settles = ({ effect }: { readonly effect: Effect }): boolean => ask.after(effect as Changes) === 'within';
+  const counted = changeTo(ask, 'S_c');
+  if (counted.change.to.si !== ask.number('S_0') && settles(counted)) {
+    const { change, ...rest } = counted;
+    return tell('set', { ...off, change }, { steps: [step('takeCounted'), asked], ...rest });
   }
-  if (apart > FUDGE) {
-    const clue = suspicion(ask, 1 / (1 + ask.number('q_n')), found ? expanded(found) : 0, 'moved');
+  const measured = changeTo(ask, 'S_n');
+  if (settles(measured)) {
+    const { change, ...rest } = measured;
+    const countsAs =
+      axis === 'z'
+        ? step('screwCountsAs', { lead: ask.quantity('P_e') })
+        : step('beltCountsAs', { pitch: ask.quantity('p_e') });
+    return tell('set', { ...off, change }, { steps: [countsAs, step('repeatElsewhere'), asked], ...rest });
+  }
+  const found = ask.known('q_n');
+  const doubt = found ? expanded(found) : 0;
+  // What no stretch of a belt and no screw of its class explains is no matter of steps: a number would paper over a wrong part.
+  if (Math.abs(ask.number('q_n')) > ask.number('q_lim') + doubt) {
+    const clue = suspicion(ask, 1 / (1 + ask.number('q_n')), doubt, 'moved');
     return tell('findPart', off, { steps: [asked, ...clue, step('slips')] });
   }
-  const { change, movements } = changeTo(ask, 'S_n');
-  const countsAs =
-    axis === 'z'
-      ? step('screwCountsAs', { lead: ask.quantity('P_e') })
-      : step('beltCountsAs', { pitch: ask.quantity('p_e') });
-  return tell('set', { ...off, change }, { steps: [countsAs, step('repeatElsewhere'), asked], movements });
+  return tell('measureLonger', { axis }, { steps: [longer(ask, ask.number('l_c')), asked], measureAgain: true });
 }
 
 /** What slip at print speed says, where it was measured. */
@@ -108,7 +113,7 @@ function byFeed(ask: Ask): Order {
   const slip = slipping(ask);
   if (state === 'within') return tell('leaveFeed', {}, { steps: [slip] });
   if (state === 'beyond') {
-    const { change, movements } = changeTo(ask, 'S_n');
+    const { change, ...rest } = changeTo(ask, 'S_n');
     const farOff = Math.abs(ask.number('c')) > 0.2;
     return tell(
       'setFeed',
@@ -119,7 +124,7 @@ function byFeed(ask: Ask): Order {
           farOff ? step('farOff') : step('brushTeeth'),
           slip,
         ],
-        movements,
+        ...rest,
       },
     );
   }
@@ -130,10 +135,10 @@ function byFeed(ask: Ask): Order {
 export function instruct(ask: Ask): Order {
   const isFeed = ask.choice('axis') === 'feed';
   const by = isFeed ? ask.choice('fed') : ask.choice('by');
-  if (by === 'parts') return byParts(ask);
   // Asked first, so that a missing value is named.
-  ask.number('S_0');
+  ask.need('S_0');
+  if (by === 'parts') return byParts(ask);
   if (by === 'print') return ofPrint(ask);
-  ask.number('c');
+  ask.need('c');
   return isFeed ? byFeed(ask) : byTravel(ask);
 }

@@ -3,9 +3,20 @@ import { calculator } from '../../engine/calculator';
 import { instruct } from './action';
 import { choices, fed, onAxis, printed, travelled } from './choices';
 import { examples } from './examples';
+import type { Ask } from './asked';
+import { STEP } from './change';
 import { formulas } from './formulas';
 import { inputs } from './inputs';
 import words from './words/en';
+
+/** By counting alone the number can be tried by itself; measured travel changes with it. */
+const number = {
+  step: (ask: Ask) => (byCount(ask) ? Math.max(STEP, (ask.number('S_c') * ask.number('e_lim')) / 4) : Infinity),
+  from: (ask: Ask) => 0.95 * ask.number('S_c'),
+  to: (ask: Ask) => 1.05 * ask.number('S_c'),
+};
+const byCount = (ask: Ask): boolean =>
+  (ask.choice('axis') === 'feed' ? ask.choice('fed') : ask.choice('by')) === 'parts';
 
 export default calculator(
   {
@@ -29,7 +40,8 @@ export default calculator(
         cite: commonPractice,
         when: printed,
       },
-      { of: 'q', max: 'e_lim', symmetric: true, cite: commonPractice, when: onAxis },
+      { of: 'q', max: 'e_lim', symmetric: true, cite: commonPractice, when: { ...onAxis, by: ['parts', 'print'] } },
+      { of: 'q', max: 'q_lim', symmetric: true, as: 'q_travel', cite: commonPractice, when: travelled },
       {
         of: 'q',
         max: 'e_lim',
@@ -38,6 +50,8 @@ export default calculator(
         when: { axis: 'feed', fed: 'parts' },
       },
     ],
+    measured: ['S_x', 'S_y', 'S_z', 'S_e', 'x_2', 'r_2', 'm_o', 'm_i', 'm_1', 'm_2'],
+    levers: { S_x: number, S_y: number, S_z: number, S_e: number },
     action: instruct,
     beware: [
       'beltsPitchDoes',

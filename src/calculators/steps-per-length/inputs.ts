@@ -163,6 +163,13 @@ export const inputs = {
     from: 'extruder.gear-ratio',
     when: onFeed,
   }),
+  q_lim: input(ratio.percent, {
+    seldom: true,
+    typical: 0.3,
+    range: [0.001, 20],
+    basis: commonPractice,
+    when: travelled,
+  }),
   e_lim: input(ratio.percent, {
     seldom: true,
     range: [0.001, 20],

@@ -33,7 +33,7 @@ const en = {
     },
     x_2: {
       label: 'Place after the move',
-      hint: 'From the same stop; the move goes away from it. With an indicator: touch a gauge of known length at both ends and enter the gauge, plus or minus what the indicator shows.',
+      hint: 'From the same stop; the move goes away from it. With an indicator: touch a gauge of known length at both ends and enter the gauge and what the indicator shows beyond it, or less what it falls short.',
     },
     b: {
       label: 'Lost motion not taken up before the start',
@@ -112,6 +112,10 @@ const en = {
     i_e: {
       label: 'Gear ratio, motor turns per turn of the feed gear',
       hint: 'Teeth of the large wheel over teeth of the small one; 1 where the gear sits on the motor.',
+    },
+    q_lim: {
+      label: 'Most that stretch and class of belt or screw explain',
+      hint: 'A belt with glass cords is some 0.1 % longer at 20 N; tables allow a screw as much. Farther than this from the counted number, a part is other than counted.',
     },
     e_lim: {
       label: 'Allowed error of travel',
@@ -192,6 +196,7 @@ const en = {
     c_feed: 'Fed against commanded',
     e_d: 'What shrinkage leaves for the drive',
     q: 'Set against counted from the parts',
+    q_travel: 'Set against counted, the belt stretched',
   },
   cautions: {
     keepFingersCaliper:

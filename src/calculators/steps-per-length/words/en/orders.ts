@@ -73,11 +73,6 @@ const suspect = (one: Suspect, p: Print): string => {
 };
 
 export const orders = {
-  partsMake: (a: { axis: Axis; counted: Amount }, p: Print) =>
-    both(
-      `≟ ${p.bare(a.counted)} per ${written(a.counted)} · ${short[a.axis]}`,
-      (per) => `${axes[a.axis]}: the parts make ${number(a.counted, p, per)}. Compare that with what is set.`,
-    ),
   leaveCounted: (a: { axis: Axis; set: Amount }, p: Print) =>
     both(
       `✓ Leave the steps · ${short[a.axis]}`,
