@@ -1,9 +1,10 @@
 import { fromSi, toSi, unitById, type Unit } from '../quantity/unit';
 import { parseQuantity, type DecimalMark } from '../quantity/parse';
 import { formatValue } from '../quantity/format';
-import { AS_MARKED, halfWidth, toolById } from '../reference/tools';
+import { AS_MARKED, toolById } from '../reference/tools';
 import type { Choices, ChoiceSpec, InputSpec, OptionSpec } from './calculator';
 import { picturesOf, sideOf, sizeOf } from './signs';
+import { beyondTool, doubtWith, shapeOf, usualTool, type Doubt } from './tooled';
 import say from './words/en';
 
 /** A field as it stands: the text, the unit meant where none is typed, and the tool it was read with. */
@@ -36,6 +37,10 @@ export interface InputUsed {
   readonly tool: string;
   /** From the machine, not typed now. */
   readonly kept: boolean;
+  /** How its doubt is spread; rectangular where nothing stands here. */
+  readonly shape?: Doubt['shape'];
+  /** What is to be said of the tool named for it, which cannot have read it. */
+  readonly beyondTool?: string;
 }
 
 /** An input that cannot, and the sentence to show beside it. `blank` when nothing was entered at all. */
@@ -94,21 +99,22 @@ function outsideRange(
   return { ok: false, blank: false, reason: reason(print(value), print(low), print(high)) };
 }
 
-/** Half-width and origin of a typed value: ± wins over the tool, the tool over the input's usual spread. SI. */
+/** Doubt and origin of a typed value: ± wins over the tool, the tool over the input's usual spread. SI. */
 function provenance(
   value: number,
   typedHalf: number | undefined,
   spec: InputSpec,
   entry: Entry,
   typical: Typical | undefined,
-) {
+  choices: Choices,
+): Doubt & { readonly origin: Origin } {
   const marked = entry.tool === AS_MARKED;
   const origin: Origin = marked ? 'nameplate' : 'measured';
-  if (typedHalf !== undefined) return { half: typedHalf, origin };
-  if (marked || spec.measure.kind.whole) return { half: 0, origin };
+  if (typedHalf !== undefined) return { half: typedHalf, origin, shape: 'rectangular' };
+  if (marked || spec.measure.kind.whole) return { half: 0, origin, shape: 'rectangular' };
   const tool = toolById(entry.tool);
-  if (tool?.kind === spec.measure.kind.id) return { half: halfWidth(tool, value), origin };
-  return { half: usualSpread(value, spec, typical), origin };
+  if (tool?.kind === spec.measure.kind.id) return { ...doubtWith(tool, spec, value, choices), origin };
+  return { half: usualSpread(value, spec, typical), origin, shape: 'rectangular' };
 }
 
 /**
@@ -120,6 +126,40 @@ function usualSpread(value: number, spec: InputSpec, typical: Typical | undefine
   const spread = typical?.spread ?? spec.spread ?? 0;
   const proportional = typical !== undefined && typical.value > 0 && spec.range[0] >= 0 && unit.offset === 0;
   return proportional ? (spread / typical.value) * value : spread * unit.factor;
+}
+
+const shaped = (shape: Doubt['shape']): Pick<InputUsed, 'shape'> => (shape === 'rectangular' ? {} : { shape });
+
+function typedState(
+  entry: Entry,
+  spec: InputSpec,
+  unit: Unit,
+  typical: Typical | undefined,
+  choices: Choices,
+  mark: DecimalMark,
+): InputState {
+  const typed = parseQuantity(entry.text, spec.measure.kind, unit, mark);
+  if (!typed.ok) return { ok: false, blank: false, reason: typed.reason };
+  const pictures = picturesOf(spec);
+  if (pictures && typed.value !== 0 && sideOf(entry.text) === undefined) {
+    return { ok: false, blank: false, reason: say.pickSide(say.signs[pictures.plus], say.signs[pictures.minus]) };
+  }
+  const { half, origin, shape } = provenance(typed.value, typed.half, spec, entry, typical, choices);
+  const outside = outsideRange(typed.value, half, spec, typed.unit, mark);
+  if (outside) return outside;
+  const said =
+    typed.half === undefined ? beyondTool(entry.tool, spec, typed.value, choices, typed.unit, mark) : undefined;
+  const used = {
+    ok: true,
+    value: typed.value,
+    half,
+    unit: typed.unit,
+    origin,
+    tool: entry.tool,
+    kept: false,
+    ...shaped(shape),
+  } as const;
+  return said === undefined ? used : { ...used, beyondTool: said };
 }
 
 /** What one field contributes: the typed value, else the machine's, else the typical one; or why there is none. */
@@ -136,21 +176,22 @@ export function readEntry(
   const unit = unitById(spec.measure.kind, entry?.unit ?? kept?.unit ?? '') ?? spec.measure.unit;
   const pictures = picturesOf(spec);
   // A side picked and no size yet is nothing entered.
-  if (entry && (pictures ? sizeOf(entry.text) : entry.text).trim() !== '') {
-    const typed = parseQuantity(entry.text, spec.measure.kind, unit, mark);
-    if (!typed.ok) return { ok: false, blank: false, reason: typed.reason };
-    if (pictures && typed.value !== 0 && sideOf(entry.text) === undefined) {
-      return { ok: false, blank: false, reason: say.pickSide(say.signs[pictures.plus], say.signs[pictures.minus]) };
-    }
-    const { half, origin } = provenance(typed.value, typed.half, spec, entry, typical);
-    const outside = outsideRange(typed.value, half, spec, typed.unit, mark);
-    if (outside) return outside;
-    return { ok: true, value: typed.value, half, unit: typed.unit, origin, tool: entry.tool, kept: false };
-  }
+  if (entry && (pictures ? sizeOf(entry.text) : entry.text).trim() !== '')
+    return typedState(entry, spec, unit, typical, choices, mark);
   if (kept) {
-    const outside = outsideRange(kept.value, kept.half, spec, unit, mark);
+    const { value, half, origin, tool } = kept;
+    const outside = outsideRange(value, half, spec, unit, mark);
     if (outside) return { ...outside, reason: say.keptDoesNotFit(outside.reason) };
-    return { ok: true, value: kept.value, half: kept.half, unit, origin: kept.origin, tool: kept.tool, kept: true };
+    return {
+      ok: true,
+      value,
+      half,
+      unit,
+      origin,
+      tool,
+      kept: true,
+      ...shaped(shapeOf(spec, tool, value, half, choices)),
+    };
   }
   if (!typical) return { ok: false, blank: true, reason: say.enter(spec.label) };
   return {
@@ -169,22 +210,29 @@ export function readAsGiven(
   given: { readonly value: number; readonly half: number },
   spec: InputSpec,
   mark: DecimalMark,
+  choices: Choices = {},
 ): InputState {
   const { value, half } = given;
   const { unit } = spec.measure;
   const outside = outsideRange(value, half, spec, unit, mark);
-  return outside ?? { ok: true, value, half, unit, origin: 'measured', tool: spec.tool ?? '', kept: false };
+  if (outside) return outside;
+  const tool = spec.tool ?? '';
+  const shape = shaped(shapeOf(spec, tool, value, half, choices));
+  return { ok: true, value, half, unit, origin: 'measured', tool, kept: false, ...shape };
 }
 
-/** Another value of an input, as the same tool would read it. SI. */
+/** Another value of an input, with the doubt that its tool has there, or else the one it has now. SI. */
 export function readAgain(
   spec: InputSpec,
   was: InputState | undefined,
   value: number,
+  choices: Choices = {},
 ): { readonly value: number; readonly half: number } {
+  const half = was?.ok ? was.half : 0;
   const tool = toolById(spec.tool ?? '');
-  const half = tool?.relative ? halfWidth(tool, value) : was?.ok ? was.half : 0;
-  return { value, half };
+  if (!was?.ok || tool?.kind !== spec.measure.kind.id) return { value, half };
+  const isTools = Math.abs(doubtWith(tool, spec, was.value, choices).half - half) <= 1e-9 * half;
+  return { value, half: isTools ? doubtWith(tool, spec, value, choices).half : half };
 }
 
 /** The nearest of 1, 2, 5 times a power of ten; what has at most two digits already stays. */
@@ -198,7 +246,7 @@ function roundStep(x: number): number {
 /** The step of one nudge, in SI: a division of the tool, rounded in the unit shown; else one percent of the value to one digit. */
 export function nudgeStep(spec: InputSpec, tool: string, value: number, unit: Unit): number {
   if (spec.measure.kind.whole) return 1;
-  const found = toolById(tool) ?? toolById(spec.tool ?? '');
+  const found = toolById(tool) ?? usualTool(spec, {});
   if (found?.kind === spec.measure.kind.id) return roundStep(found.division / unit.factor) * unit.factor;
   const shown = Math.abs(fromSi(value, unit)) || Math.abs(spec.typical ?? 1) || 1;
   return 10 ** Math.floor(Math.log10(shown) - 1) * unit.factor;

@@ -1,10 +1,11 @@
 import type { InputValue, Outcome } from '../formula/outcome';
 import { propagate, type Outcomes } from '../formula/propagate';
 import type { System } from '../formula/system';
-import { halfWidth, toolsFor, type Tool } from '../reference/tools';
+import { reaches, type Tool } from '../reference/tools';
 import type { Calculator, LimitSpec } from './calculator';
 import { applies, type Choices, type VerdictState } from './spec';
 import { excessNames } from './system';
+import { doubtWith, standard, toolsOf } from './tooled';
 
 /** One limit, looked at. */
 export interface Check {
@@ -17,8 +18,10 @@ export interface Settling {
   /** The input that contributes most, and its share of the variance. */
   readonly symbol: string;
   readonly share: number;
-  /** The coarsest tool that would settle it; undefined when none of the listed ones would alone. */
+  /** The coarsest tool that reads it, reaches it and would settle it; undefined when none of the listed ones would alone. */
   readonly tool: Tool | undefined;
+  /** Half-width that would settle it where no tool does, SI; undefined where none that can be had would. */
+  readonly half?: number;
 }
 
 export interface Verdict {
@@ -107,13 +110,36 @@ export function settle(
   const spec = symbol === undefined ? undefined : calc.inputs[symbol];
   if (!open || symbol === undefined || !input || !spec) return undefined;
   const share = shareOf(outcomes[open.name], symbol);
-  for (const tool of toolsFor(spec.measure.kind.id)) {
-    const u = halfWidth(tool, input.value) / Math.sqrt(3);
-    if (u >= input.u) continue;
-    const better = propagate(system, { ...inputs, [symbol]: { ...input, u } });
-    if (open.settled(better)) return { symbol, share, tool };
+  const settles = (u: number, shape: InputValue['shape']): boolean =>
+    open.settled(propagate(system, { ...inputs, [symbol]: { ...input, u, shape } }));
+  for (const tool of toolsOf(spec, choices)) {
+    if (!reaches(tool, input.value)) continue;
+    const { half, shape } = doubtWith(tool, spec, input.value, choices);
+    const u = standard(half, shape);
+    if (u < input.u && settles(u, shape)) return { symbol, share, tool };
   }
-  return { symbol, share, tool: undefined };
+  const half = halfThatSettles(input, (width) => settles(standard(width), 'rectangular'));
+  return { symbol, share, tool: undefined, ...(half === undefined ? {} : { half }) };
+}
+
+/** Room for two printed digits, which may be up to a twentieth more. */
+const ROOM = 0.95;
+/** A half-width so much finer than now is none that a bench gets. */
+const FINEST = 1000;
+/** Steps to the half-width that settles: to three per cent of it. */
+const HALVINGS = 8;
+
+/** The widest half-width that settles, SI, never too wide; undefined where none that can be had does. */
+function halfThatSettles(input: InputValue, settles: (half: number) => boolean): number | undefined {
+  let tooWide = Math.sqrt(3) * input.u;
+  let enough = tooWide / FINEST;
+  if (!settles(enough)) return undefined;
+  for (let i = 0; i < HALVINGS; i += 1) {
+    const middle = Math.sqrt(enough * tooWide);
+    if (settles(middle)) enough = middle;
+    else tooWide = middle;
+  }
+  return ROOM * enough;
 }
 
 /** The verdict on all limits in force. What would settle an open one is asked apart: it works the system out anew per tool. */

@@ -7,6 +7,7 @@ import { readAsGiven, readEntry, type InputState } from './entry';
 import type { Situation } from './situation';
 import { applies, type Choices, type ModelResult } from './spec';
 import { isExcess, systemFor } from './system';
+import { standard } from './tooled';
 
 /** The options in force: what was picked where it is one of the options, else the typical one. */
 export function effectiveChoices(calc: Calculator, picked: Choices): Choices {
@@ -18,13 +19,14 @@ export function effectiveChoices(calc: Calculator, picked: Choices): Choices {
   );
 }
 
-/** Inputs as the propagation takes them: rectangular, u = half-width / √3 (JCGM 100, 4.3.7). */
+/** Inputs as the propagation takes them: rectangular, or triangular where one is the difference of two readings. */
 function inputValues(states: Readonly<Record<string, InputState>>): Record<string, InputValue | undefined> {
   return Object.fromEntries(
-    Object.entries(states).map(([symbol, state]) => [
-      symbol,
-      state.ok ? { value: state.value, u: state.half / Math.sqrt(3), shape: 'rectangular' as const } : undefined,
-    ]),
+    Object.entries(states).map(([symbol, state]) => {
+      if (!state.ok) return [symbol, undefined];
+      const { value, half, shape = 'rectangular' } = state;
+      return [symbol, { value, u: standard(half, shape), shape }];
+    }),
   );
 }
 
@@ -52,7 +54,7 @@ export function readInputs(calc: Calculator, situation: Situation, choices: Choi
     const kept = spec.from === undefined ? undefined : situation.kept[spec.from];
     const given = situation.read?.[symbol];
     states[symbol] = given
-      ? readAsGiven(given, spec, situation.mark)
+      ? readAsGiven(given, spec, situation.mark, choices)
       : readEntry(symbol, spec, situation.entries[symbol], kept, calc.choices, choices, situation.mark);
   }
   return states;

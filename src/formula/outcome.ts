@@ -1,5 +1,14 @@
-/** Shape of an input's probability: the limits of an instrument are rectangular (JCGM 100, 4.3.7). */
-export type Shape = 'rectangular' | 'normal';
+/**
+ * Shape of an input's probability: the limits of an instrument are rectangular (JCGM 100, 4.3.7); the difference of two such
+ * readings is triangular (JCGM 101, 6.4.5).
+ */
+export type Shape = 'rectangular' | 'triangular' | 'normal';
+
+/** Half-width over standard uncertainty of the shapes that have ends. */
+export const HALF_OVER_U: Readonly<Record<Exclude<Shape, 'normal'>, number>> = {
+  rectangular: Math.sqrt(3),
+  triangular: Math.sqrt(6),
+};
 
 /** An input as the propagation sees it. SI. */
 export interface InputValue {

@@ -1,5 +1,13 @@
 import { DomainError, evaluateTree, rounded } from './evaluate';
-import { COVERAGE, type Contribution, type Failure, type Inputs, type Known, type Outcome } from './outcome';
+import {
+  COVERAGE,
+  HALF_OVER_U,
+  type Contribution,
+  type Failure,
+  type Inputs,
+  type Known,
+  type Outcome,
+} from './outcome';
 import { Draws, type Sampled } from './sample';
 import { steppingFunctions } from './functions';
 import type { Step, System } from './system';
@@ -94,12 +102,23 @@ function isCurved({ firstOrder, secondOrder, shift }: Terms): boolean {
 
 /** The farthest that limits of instruments let a tree move, to second order; without bound where an input is not limited. */
 function farthest({ on, uncertain: n, first, second }: Taylor, { inputs, names }: Working): number {
-  if (on.slice(0, n).some((number) => inputs[names[number] ?? '']?.shape !== 'rectangular')) return Infinity;
-  let [straight, curved] = [0, 0];
-  for (let i = 0; i < n; i += 1) straight += Math.abs(first[i] ?? 0);
-  for (let i = 0; i < n * n; i += 1) curved += Math.abs(second[i] ?? 0);
-  // A rectangular input moves by at most √3 of its standard uncertainties.
-  return Math.sqrt(3) * straight + (3 / 2) * curved;
+  // A rectangular input moves by at most √3 of its standard uncertainties, a triangular one by √6.
+  const ends = on.slice(0, n).map((number) => {
+    const shape = inputs[names[number] ?? '']?.shape ?? 'normal';
+    return shape === 'normal' ? Infinity : HALF_OVER_U[shape];
+  });
+  if (ends.includes(Infinity)) return Infinity;
+  let far = 0;
+  ends.forEach((end, i) => {
+    far += end * Math.abs(first[i] ?? 0);
+    ends.forEach((other, j) => (far += (end * other * Math.abs(second[i * n + j] ?? 0)) / 2));
+  });
+  return far;
+}
+
+/** Half of the interval: 2u, and never more than all the limits together allow (JCGM 100, 4.3.7 and G.6.5). */
+function reachOf(u: number, taylor: Taylor, working: Working): number {
+  return Math.min(COVERAGE * u, farthest(taylor, working));
 }
 
 function reachesKink(step: Step, working: Working): boolean {
@@ -118,8 +137,9 @@ function budgetAlone(step: Step, { draws }: Working): Contribution[] {
 
 function resolveWhole(step: Step, inner: Node, toWhole: (x: number) => number, working: Working): Outcome {
   const { symbol } = step.formula;
-  const terms = termsOf(taylorOf(inner, working), working);
-  const reach = COVERAGE * Math.sqrt(terms.firstOrder + Math.max(terms.secondOrder, 0));
+  const taylor = taylorOf(inner, working);
+  const terms = termsOf(taylor, working);
+  const reach = reachOf(Math.sqrt(terms.firstOrder + Math.max(terms.secondOrder, 0)), taylor, working);
   const kinked = reachesKink(step, working);
   const { low, high } =
     kinked || isCurved(terms) ? working.draws.result(step) : { low: terms.value - reach, high: terms.value + reach };
@@ -164,7 +184,7 @@ function resolve(step: Step, working: Working): Outcome {
   const { value, gradient, firstOrder, secondOrder, variances } = terms;
   const budget = budgetOf(variances);
   const straight = (u: number, method: Known['method']): Known => {
-    const reach = COVERAGE * u;
+    const reach = reachOf(u, taylor, working);
     return { ok: true, value, u, low: value - reach, high: value + reach, method, budget, gradient };
   };
   const drawn = (sampled: Sampled | undefined, shares: readonly Contribution[]): Known =>

@@ -1,6 +1,6 @@
 import { workOut, type Column } from './column';
 import { DomainError } from './evaluate';
-import type { Inputs, Shape } from './outcome';
+import { HALF_OVER_U, type Inputs, type Shape } from './outcome';
 import type { Step, System } from './system';
 import say from './words/en';
 
@@ -43,6 +43,14 @@ function normalQuantile(p: number): number {
   return (horner(a, r, 2.506628277459239) * q) / horner(b, r, 1);
 }
 
+/** Inverse of the distribution with mean 0 and standard deviation 1. */
+function quantile(p: number, shape: Shape): number {
+  if (shape === 'normal') return normalQuantile(p);
+  const end = HALF_OVER_U[shape];
+  if (shape === 'rectangular') return end * (2 * p - 1);
+  return p < 0.5 ? end * (Math.sqrt(2 * p) - 1) : end * (1 - Math.sqrt(2 * (1 - p)));
+}
+
 /** Standardised draws (mean 0, standard deviation 1) along one axis of the lattice. */
 function axis(index: number, shape: Shape): Float64Array {
   const step = GENERATOR[index];
@@ -50,7 +58,7 @@ function axis(index: number, shape: Shape): Float64Array {
   const shift = Math.floor((((index + 1) * GOLDEN) % 1) * DRAWS);
   return Float64Array.from({ length: DRAWS }, (_, k) => {
     const p = (((k * step + shift) % DRAWS) + 0.5) / DRAWS;
-    return shape === 'normal' ? normalQuantile(p) : Math.sqrt(3) * (2 * p - 1);
+    return quantile(p, shape);
   });
 }
 

@@ -24,6 +24,8 @@ interface FieldProps {
   /** Printed inside the empty box. */
   placeholder: string;
   problem?: string | undefined;
+  /** Said beside it though it can be used. */
+  remark?: string | undefined;
   /** It may be below zero, and its sign is typed: a key turns it. */
   signed: boolean;
   /** Keys that stand before the entry. */
@@ -73,6 +75,13 @@ export function QuantityField(props: FieldProps) {
         {(problem) => (
           <p class="problem" id={`${id}-problem`} role="alert">
             {problem()}
+          </p>
+        )}
+      </Show>
+      <Show when={props.remark}>
+        {(remark) => (
+          <p class="small" role="status">
+            {remark()}
           </p>
         )}
       </Show>

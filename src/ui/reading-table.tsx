@@ -15,6 +15,8 @@ export interface TableCell {
   /** The value in force where nothing is typed. */
   readonly placeholder: string;
   readonly problem: string | undefined;
+  /** Said below it though it can be used. */
+  readonly remark: string | undefined;
 }
 
 interface TableProps {
@@ -178,6 +180,17 @@ function Line(props: {
           </button>
         </td>
       </tr>
+      <Index each={props.cells.flatMap(({ remark }) => remark ?? [])}>
+        {(remark) => (
+          <tr>
+            <td colSpan={props.columns.length + 2}>
+              <p class="small" role="status">
+                {remark()}
+              </p>
+            </td>
+          </tr>
+        )}
+      </Index>
       <Index each={props.cells.filter((cell) => cell.problem !== undefined)}>
         {(cell) => (
           <tr>

@@ -320,7 +320,7 @@ describe('whole numbers', () => {
       failure: expect.objectContaining({
         kind: 'undetermined',
         symbol: 'n',
-        from: 0,
+        from: 1,
         to: 3,
         symbols: ['x'],
       }) as unknown,

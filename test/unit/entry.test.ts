@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import type { ChoiceSpec, InputSpec } from '../../src/engine/calculator';
 import { nudgeStep, readEntry, type Entry, type InputState, type KeptValue } from '../../src/engine/entry';
 import { angle, count, force, length, ratio, temperature } from '../../src/quantity/kinds';
-import { AS_MARKED, halfWidth, tools, toolsFor } from '../../src/reference/tools';
+import { readFeatures } from '../../src/reference/features';
+import { AS_MARKED, halfWidth, reaches, tools, toolsFor } from '../../src/reference/tools';
 import { sideOf, signedText, sizeOf } from '../../src/engine/signs';
 import say from '../../src/engine/words/en';
 import { inputNamed } from '../support/inputs';
@@ -220,26 +221,42 @@ describe('the tools', () => {
     expect(new Set(tools.map((tool) => tool.id)).size).toBe(tools.length);
     for (const tool of tools) {
       expect(ids).toContain(tool.kind);
-      expect(tool.half).toBeGreaterThan(0);
+      expect(halfWidth(tool, 0)).toBeGreaterThan(0);
+      expect(tool.features.length).toBeGreaterThan(0);
       expect(tool.division).toBeGreaterThan(0);
       expect(tool.id).not.toBe(AS_MARKED);
     }
-    for (const kind of ids) {
-      const halves = toolsFor(kind)
-        .filter((tool) => !tool.relative)
-        .map((tool) => tool.half);
-      expect(halves).toEqual([...halves].sort((a, b) => b - a));
-    }
+    // Of those that read the same feature at the same size.
+    for (const kind of ids)
+      for (const feature of readFeatures)
+        for (const [low, high] of toolsFor(kind, [feature]).map((tool) => tool.reach)) {
+          const middle = (low + high) / 2;
+          const halves = toolsFor(kind, [feature])
+            .filter((tool) => reaches(tool, middle))
+            .map((tool) => halfWidth(tool, middle, [feature]));
+          expect(halves, `${kind} ${feature}`).toEqual([...halves].sort((a, b) => b - a));
+        }
   });
 
   // Half-widths of the trade, from memory (references.md): rule 0.5 mm, caliper 0.03, dial and feeler 0.01, scale 1 %, protractor 0.5°.
+  // A scale of 0.1 N divisions is never better than one; leads of 0.3 ohm and two last figures of 0.1 stand in 3.6 ohm ± 1 %;
+  // type K, class 2: 2.5 K, or 0.0075 |t| (IEC 60584-1:2013, table 12), and 1 K for its meter.
   it.each([
     ['rule', 1, 0.5e-3],
     ['caliper', 1, 0.03e-3],
-    ['dial', 1, 0.01e-3],
+    ['dial', 1e-3, 0.01e-3],
     ['feeler', 1, 0.01e-3],
     ['luggage-scale', 30, 0.3],
     ['luggage-scale', -30, 0.3],
+    ['luggage-scale', 0.5, 0.1],
+    ['ohmmeter', 3.6, 0.036 + 0.2 + 0.3],
+    ['ohmmeter-zeroed', 3.6, 0.036 + 0.2],
+    ['ohmmeter', 100e3, 1000 + 200 + 0.3],
+    ['voltmeter', 24, 0.24 + 0.2],
+    ['thermometer', 273.15 + 215, 3.5],
+    ['thermometer', 273.15 + 400, 4],
+    ['thermometer', 273.15 + 20, 3.5],
+    ['dial', 10e-3, 0.02e-3],
     ['protractor', 1, (0.5 * Math.PI) / 180],
   ])('%s at %s has the half-width %s', (id, reading, half) => {
     expect(

@@ -41,12 +41,36 @@ describe('what every result holds', () => {
           // max(x, z) of a distant uncertain x is exact though it was sampled: then no input has a share.
           expect(outcome.budget.length === 0, symbol).toBe(outcome.u === 0);
           if (outcome.method === 'first order' || outcome.method === 'second order') {
-            expect(outcome.high - outcome.value).toBeCloseTo(2 * outcome.u, 9);
+            // 2u, or all inputs at their ends where that is less: a rectangular input's end is √3 of its u off.
+            const ends =
+              Math.sqrt(3) * (Math.abs(outcome.gradient.x ?? 0) * ux + Math.abs(outcome.gradient.z ?? 0) * uz);
+            const reach = outcome.high - outcome.value;
+            expect(reach).toBeLessThanOrEqual(2 * outcome.u * (1 + 1e-9));
+            expect(reach).toBeGreaterThanOrEqual(Math.min(2 * outcome.u, ends) * (1 - 1e-9));
           }
         }
       }),
       { numRuns: 300 },
     );
+  });
+
+  it('never states a single rectangular doubt wider than it is: ± 0.03 stays ± 0.03', () => {
+    const reach = (shape: 'rectangular' | 'triangular' | 'normal', ends: number, texts2 = ['y = 2 * x']) => {
+      const out = run(texts2, { x: { value: 5, u: 0.03 / ends, shape } }).y as Known;
+      return (out.high - out.value) / 2;
+    };
+    expect(reach('rectangular', Math.sqrt(3))).toBeCloseTo(0.03, 12);
+    // A difference of two readings of ± 0.015: ± 0.03 at most, 95 % of it inside ± 0.0245 (2u); no bound bites.
+    expect(reach('triangular', Math.sqrt(6))).toBeCloseTo((2 * 0.03) / Math.sqrt(6), 12);
+    expect(reach('normal', 2)).toBeCloseTo(0.03, 12);
+    const two = run(['y = x + z'], { x: rectangular(1, 1 / Math.sqrt(3)), z: rectangular(2, 0.01 / Math.sqrt(3)) })
+      .y as Known;
+    expect(two.high - two.value).toBeCloseTo(1.01, 12);
+    const alike = run(['y = x + z'], { x: rectangular(1, 1 / Math.sqrt(3)), z: rectangular(2, 1 / Math.sqrt(3)) })
+      .y as Known;
+    expect(alike.high - alike.value).toBeCloseTo(2 * Math.sqrt(2 / 3), 12);
+    const whole = run(['n = round(x)'], { x: rectangular(7.2, 0.29 / Math.sqrt(3)) }).n;
+    expect(whole).toMatchObject({ ok: true, value: 7 });
   });
 
   it('grows with its inputs’ uncertainty and vanishes with it', () => {

@@ -21,7 +21,7 @@ const NONE = { choices: {}, cautions: {}, beware: {}, examples: {}, proof: '', s
 const sources = { byHand: 'this test' };
 
 const inputs = {
-  x: input(length.mm, { range: [-100, 100], signed: true }),
+  x: input(length.mm, { feature: 'outside', range: [-100, 100], signed: true }),
   most: input(length.mm, { range: [0, 100], typical: 10 }),
   least: input(length.mm, { range: [0, 100], typical: 2 }),
 };
@@ -67,8 +67,8 @@ const gauge = calculator(
 const stateOf = (x: string, side: string, more: Record<string, string> = {}): VerdictState =>
   evaluate(gauge, situation(gauge, { x, ...more }, { side })).verdict.state;
 
-// A rectangular half-width a has u = a/√3, and the interval is ±2u (JCGM 100, 4.3.7 and 6.3.3): ±1.1547 a.
-const U = 2 / Math.sqrt(3);
+// A rectangular half-width a has u = a/√3, but alone it is never wider than its own ends (JCGM 100, 4.3.7 and G.6.5): ± a, not 2u = ± 1.1547 a.
+const U = 1;
 
 describe('three verdicts (JCGM 106: the limit inside or outside the expanded uncertainty)', () => {
   it.each([
@@ -135,16 +135,24 @@ describe('three verdicts (JCGM 106: the limit inside or outside the expanded unc
 describe('what would settle it', () => {
   const settling = (x: string) => evaluate(gauge, situation(gauge, { x }, { side: 'above' })).verdict.settling;
 
-  it('names the coarsest tool that would do: half-widths tape 1, rule 0.5, caliper 0.03, feeler 0.01, micrometer 0.004 mm', () => {
-    expect(settling('9 ± 2')?.tool?.id).toBe('rule');
-    expect(settling('9.5 ± 2')?.tool?.id).toBe('caliper');
-    expect(settling('9.98 ± 2')?.tool?.id).toBe('feeler');
+  it('names the coarsest tool that would do and fits: half-widths tape 1, rule 0.5, caliper 0.03, micrometer 0.004 mm', () => {
+    expect(settling('8.9 ± 2')?.tool?.id).toBe('tape');
+    expect(settling('9.4 ± 2')?.tool?.id).toBe('rule');
+    expect(settling('9.6 ± 2')?.tool?.id).toBe('caliper');
+    // A feeler's ± 0.01 would do, but it reads gaps.
+    expect(settling('9.98 ± 2')?.tool?.id).toBe('micrometer');
     expect(settling('9.993 ± 2')?.tool?.id).toBe('micrometer');
     expect(settling('10.6 ± 2')?.tool?.id).toBe('rule');
   });
 
   it('names none where none would, and is silent where the verdict stands', () => {
-    expect(settling('9.999 ± 2')).toEqual({ symbol: 'x', share: 1, tool: undefined });
+    expect(settling('9.9999 ± 2')).toEqual({ symbol: 'x', share: 1, tool: undefined });
+    expect(settling('9.997 ± 2')).toEqual({
+      symbol: 'x',
+      share: 1,
+      tool: undefined,
+      half: expect.closeTo(2.8e-6, 7) as number,
+    });
     expect(settling('5 ± 2')).toBeUndefined();
     expect(settling('50 ± 2')).toBeUndefined();
   });
@@ -180,7 +188,7 @@ describe('dual-z-sync, the numbers it must show', () => {
     expect(shown(found, 'phi')).toBeCloseTo(-2.25, 10);
     expect(shown(found, 'dh_lim')).toBeCloseTo(0.05, 12);
     expect(found.verdict.state).toBe('beyond');
-    expect(found.instruction?.sentence).toContain('right side is high');
+    expect(found.instruction?.sentence).toContain('right side, seen from the front');
     expect(found.instruction?.sentence).toContain('2 teeth');
     expect(found.instruction?.movements).toEqual([
       {
@@ -188,22 +196,21 @@ describe('dual-z-sync, the numbers it must show', () => {
         direction: 'anticlockwise',
         amount: expect.closeTo((2 * (2 * Math.PI)) / 20, 9) as number,
       },
-      { part: 'right screw', direction: 'clockwise', amount: expect.closeTo((2.25 * Math.PI) / 180, 9) as number },
     ]);
   });
 
-  it('by steel rule (±0.5 mm): still beyond, but 0 to 3 teeth; a caliper on dh settles it', () => {
+  it('by steel rule (±0.5 mm): still beyond, but 1 to 3 teeth; a caliper on dh settles it', () => {
     const found = run('0.75 ± 0.5');
     expect(found.verdict.state).toBe('beyond');
     expect(found.outcomes.n_w).toMatchObject({
       ok: false,
-      failure: { kind: 'undetermined', from: 0, to: 3, symbols: ['dh'] },
+      failure: { kind: 'undetermined', from: 1, to: 3, symbols: ['dh'] },
     });
     expect(found.verdict.settling).toMatchObject({ symbol: 'dh', share: 1, tool: { id: 'caliper' } });
     expect(found.instruction?.movements).toEqual([]);
-    expect(found.instruction?.sentence).toContain('The right side is high');
+    expect(found.instruction?.sentence).toContain('right side, seen from the front');
     expect(found.instruction?.sentence).toContain('cannot be told');
-    expect(found.instruction?.sentence).toContain('between 0 and 3');
+    expect(found.instruction?.sentence).toContain('between 1 and 3');
   });
 
   it('0.3 mm by rule against 0.05 mm: too close to call', () => {
@@ -216,7 +223,14 @@ describe('dual-z-sync, the numbers it must show', () => {
   it('a rule named as the tool has the half-width 0.5 mm', () => {
     const typed = situation(dualZ, { ...given, dh: '0.75' });
     const entries = { ...typed.entries, dh: { text: '+0.75', unit: 'mm', tool: 'rule' } };
-    expect(evaluate(dualZ, { ...typed, entries }).outcomes).toEqual(run('0.75 ± 0.5').outcomes);
+    const { dh, S_m } = evaluate(dualZ, {
+      ...typed,
+      entries: { ...entries, S_m: { text: '400', unit: 'mm', tool: 'rule' } },
+    }).inputs;
+    expect(S_m).toMatchObject({ half: 0.5e-3 });
+    expect(S_m).not.toHaveProperty('shape');
+    // The difference of two readings has the doubt of both (JCGM 101, 6.4.5).
+    expect(dh).toMatchObject({ half: 1e-3, shape: 'triangular' });
   });
 
   it('the share of the first input of an open whole number is its own, not the whole', () => {

@@ -1,8 +1,9 @@
 import { createSignal, For, Show } from 'solid-js';
 import type { InputSpec } from '../../engine/calculator';
 import { readEntry, type Entry } from '../../engine/entry';
+import { toolsOf } from '../../engine/tooled';
 import type { KeptValue, Machine } from '../../machine/schema';
-import { AS_MARKED, toolsFor } from '../../reference/tools';
+import { AS_MARKED } from '../../reference/tools';
 import { useRecords } from '../desk/context';
 import { printTime } from '../desk/time';
 import { printHow, printKept } from './value-groups';
@@ -151,7 +152,7 @@ function Editor(props: { input: InputSpec; typing: Typing; kept: boolean; onKeep
           onChange={(event) => props.typing.setTool(event.currentTarget.value)}
         >
           <option value={AS_MARKED}>{say.value.asMarked}</option>
-          <For each={toolsFor(props.input.measure.kind.id)}>
+          <For each={toolsOf(props.input, {})}>
             {(one) => <option value={one.id}>{say.value.tool(one.name)}</option>}
           </For>
           <option value="">{say.value.otherwise}</option>

@@ -1,6 +1,8 @@
 import { createDeferred, createMemo, createSignal, For, Show, type JSX } from 'solid-js';
 import type { Calculator } from '../../engine/calculator';
 import { inSentence, nameOf, type Evaluation } from '../../engine/evaluate';
+import { formatValue } from '../../quantity/format';
+import type { DecimalMark } from '../../quantity/parse';
 import { VerdictMark } from '../../ui/verdict-mark';
 import { verdictWord } from '../desk/reading-entry';
 import type { OnBench } from './bench';
@@ -8,7 +10,7 @@ import { Cautions } from './cautions';
 import say from './words/en';
 
 /** What would settle an open verdict, as a sentence; undefined when nothing is open. */
-function settlingSentence(calc: Calculator, evaluation: Evaluation): string | undefined {
+function settlingSentence(calc: Calculator, evaluation: Evaluation, mark: DecimalMark): string | undefined {
   const { settling } = evaluation.verdict;
   if (!settling) return undefined;
   const name = inSentence(nameOf(calc, settling.symbol));
@@ -16,7 +18,10 @@ function settlingSentence(calc: Calculator, evaluation: Evaluation): string | un
   const most = say.bar.doubt(share, name);
   const state = evaluation.inputs[settling.symbol];
   if (state?.ok && state.origin === 'typical') return `${most} ${say.bar.measureTypical}`;
-  return `${most} ${settling.tool ? say.bar.settle(settling.tool.name) : say.bar.noTool}`;
+  if (settling.tool) return `${most} ${say.bar.settle(settling.tool.name)}`;
+  if (settling.half === undefined || !state?.ok) return `${most} ${say.bar.noTool}`;
+  const half = formatValue(settling.half, settling.half, { ...state.unit, offset: 0 }, { mark });
+  return `${most} ${say.bar.wouldSettle(half)}`;
 }
 
 /** Always in view: the verdict, the one instruction, and the keys. */
@@ -26,7 +31,7 @@ export function BenchBar(props: OnBench & { id: string; children: JSX.Element })
   const state = () => now().verdict.state;
   // Trying every tool costs several evaluations: done in an idle moment, not at each keystroke.
   const later = createDeferred(now, { timeoutMs: 250 });
-  const settling = createMemo(() => settlingSentence(props.calculator, later()));
+  const settling = createMemo(() => settlingSentence(props.calculator, later(), props.bench.situation().mark));
   const headline = () => now().instruction?.sentence ?? now().cannot ?? '';
   return (
     <aside class="bench" aria-label={say.bar.title}>

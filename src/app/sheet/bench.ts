@@ -1,6 +1,7 @@
-import type { Calculator, InputSpec } from '../../engine/calculator';
+import type { Calculator, Choices, InputSpec } from '../../engine/calculator';
 import type { Entry } from '../../engine/entry';
 import { onSide, sideOf, signedText, sizeOf, type Side } from '../../engine/signs';
+import { usualTool } from '../../engine/tooled';
 import { toTyped, toTypedMeasured } from '../../quantity/parse';
 import { unitById, type Unit } from '../../quantity/unit';
 import { AS_MARKED } from '../../reference/tools';
@@ -9,8 +10,9 @@ import { createFollowing, type Surroundings } from './follow';
 import { nudged } from './nudge';
 
 /** The tool meant until one is picked: the input's own, else the marking where a typical value is taken as exact. */
-function usualTool(spec: InputSpec | undefined): string {
-  return spec?.tool ?? (spec?.spread === undefined ? AS_MARKED : '');
+function toolMeant(spec: InputSpec | undefined, choices: Choices): string {
+  if (spec?.tool === undefined) return spec?.spread === undefined ? AS_MARKED : '';
+  return usualTool(spec, choices)?.id ?? '';
 }
 
 /** The state of one calculator's screen: entries, options, and everything that follows from them. */
@@ -30,7 +32,7 @@ export function createBench(calc: Calculator, around: Surroundings, start: Enter
         unit: state?.ok
           ? state.unit.id
           : ((around.units()[spec?.measure.kind.id ?? ''] ?? spec?.measure.unit)?.id ?? ''),
-        tool: kept?.tool ?? usualTool(spec),
+        tool: kept?.tool ?? toolMeant(spec, evaluation().choices),
       }
     );
   };

@@ -23,6 +23,10 @@ export function InputLine(props: OnBench & { symbol: string; lines: Lines; onPho
   const print = createMemo(() => printInput(props.calculator, evaluation(), props.bench.situation(), props.symbol));
   const pictures = createMemo(() => ((input) => input && picturesOf(input))(spec()));
   const problem = createMemo(() => props.lines.problem(props.symbol));
+  const remark = createMemo(() => {
+    const state = evaluation().inputs[props.symbol];
+    return state?.ok ? state.beyondTool : undefined;
+  });
   const open = createMemo(() => props.lines.isOpen(props.symbol));
   const origin = createMemo(() => {
     const state = evaluation().inputs[props.symbol];
@@ -42,7 +46,8 @@ export function InputLine(props: OnBench & { symbol: string; lines: Lines; onPho
           unit={entry().unit}
           units={input().measure.kind.units.map((unit) => ({ id: unit.id, label: unit.label || '—' }))}
           tool={entry().tool}
-          tools={input().measure.kind.whole ? [] : toolOptions(input().measure.kind.id)}
+          tools={toolOptions(input(), evaluation().choices, entry().tool)}
+          remark={remark()}
           shown={print() ?? '…'}
           origin={origin()}
           placeholder={entry().text === '' ? (print() ?? '') : ''}

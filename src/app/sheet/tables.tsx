@@ -34,6 +34,7 @@ function cellView(on: OnTable, { symbol, column }: Cell, text: string): TableCel
     text,
     placeholder: text === '' ? (shown ?? '') : '',
     problem: state && !state.ok && !state.blank ? state.reason : undefined,
+    remark: state?.ok ? state.beyondTool : undefined,
   };
 }
 
@@ -58,7 +59,10 @@ function OneTable(props: OnTable) {
       lines={lines()}
       problem={refused() ?? props.bench.evaluation().modelProblem}
       tool={((first) => (first ? props.bench.entryOf(first.symbol).tool : ''))(tooled()[0])}
-      tools={((first) => (first ? toolOptions(first.spec.measure.kind.id) : []))(tooled()[0])}
+      tools={((first) =>
+        first ? toolOptions(first.spec, props.bench.evaluation().choices, props.bench.entryOf(first.symbol).tool) : [])(
+        tooled()[0],
+      )}
       canAdd={cells.count() < cells.all().length}
       presets={Object.keys(props.spec.presets ?? {}).map((id) => ({ id, label: props.spec.presetNames[id] ?? id }))}
       onTool={(tool) => props.bench.changeAll(Object.fromEntries(tooled().map(({ symbol }) => [symbol, { tool }])))}

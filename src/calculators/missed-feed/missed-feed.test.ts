@@ -139,10 +139,10 @@ describe('where the last sound layer lies', () => {
       args: { layer: 400, at: { si: 0.08, width: 0, unit: 'mm' } },
     });
     const found = evaluate(plain, situation(plain, { ...job, t_d: '20 min ± 10 min' }, { by: 'delay' }));
-    // 10 layers as a rectangle: ± 2 · 10 / √3 = ± 11.5.
+    // 10 layers as a rectangle, alone: never more than ± 10.
     const [place] = found.instruction!.order.steps;
-    expect(place).toMatchObject({ say: 'lastSoundBetween', args: { from: 388, to: 412 } });
-    expect(place!.args).toMatchObject({ low: { si: 0.0776, unit: 'mm' }, high: { si: 0.0824, unit: 'mm' } });
+    expect(place).toMatchObject({ say: 'lastSoundBetween', args: { from: 390, to: 410 } });
+    expect(place!.args).toMatchObject({ low: { si: 0.078, unit: 'mm' }, high: { si: 0.082, unit: 'mm' } });
   });
 
   it('asks about readings that contradict each other', () => {

@@ -11,11 +11,10 @@ const glue = { plan: 'glue' };
 export const inputs = {
   Z_r: input(length.mm, { feature: 'set', spread: 0.02, range: [0.05, 2000], when: nozzle }),
   g_f: input(length.mm, {
-    feature: 'outside',
+    feature: 'marked',
     typical: 0.1,
     spread: 0.01,
     range: [0, 5],
-    tool: 'feeler',
     when: nozzle,
   }),
   H: input(length.mm, { feature: 'outside', range: [0.05, 2000], tool: 'caliper', when: byCaliper }),

@@ -63,7 +63,7 @@ export const inputs = {
     tool: 'caliper',
   }),
   w: placed('print.line-width', { open: true, optional: true, range: [0.05, 4] }),
-  l_L: input(length.mm, { feature: 'set', optional: true, spread: 2, range: [1, 1e6], tool: 'rule', when: up }),
+  l_L: input(length.mm, { feature: 'span', optional: true, spread: 2, range: [1, 1e6], tool: 'rule', when: up }),
   t_c: input(time.s, {
     feature: 'time',
     optional: true,

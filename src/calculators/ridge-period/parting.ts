@@ -1,6 +1,6 @@
 import type { Known } from '../../formula/outcome';
 import { COVERAGE } from '../../formula/outcome';
-import { halfWidth, toolsFor, type Tool } from '../../reference/tools';
+import { halfWidth, reaches, toolsFor, type Tool } from '../../reference/tools';
 import type { Line } from './model';
 
 /** Inputs that are the reading of the ridges; the others are the machine's. */
@@ -83,6 +83,8 @@ export function partingOf(
   const allowed = (gap / (2 * COVERAGE)) ** 2 - machine.machine ** 2;
   if (allowed <= 0) return { kind: 'machine', a, b, symbol: machine.worst };
   const share = Math.min(1, Math.sqrt(allowed) / reading);
-  const tool = toolsFor('length').find((one) => shareWith(one, of, length) <= share);
+  const tool = toolsFor('length', ['span']).find(
+    (one) => reaches(one, length ?? 0) && shareWith(one, of, length) <= share,
+  );
   return { kind: 'reading', a, b, share, half: Math.sqrt(3 * allowed), tool };
 }

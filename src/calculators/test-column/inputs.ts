@@ -30,7 +30,7 @@ export const inputs = {
     typical: 0.5,
     spread: 0.4,
     range: [0.01, 50],
-    tool: 'luggage-scale',
+    tool: 'spring-balance',
     basis: commonPractice,
   }),
   E: input(pressure.GPa, {

@@ -57,8 +57,9 @@ describe('the ways side by side', () => {
   });
 
   it('names the insert that would be strong enough', () => {
-    expect(order({}, { way: 'insert' }).args.but).toEqual([{ why: 'otherInsert', diameters: 2 }]);
-    const insert = look({}).ways!.ways.find((way) => way.name === words.ways.names.insert)!;
+    // Of 1.5 diameters it holds 101 % at the least.
+    expect(order({ s_min: '105 %' }, { way: 'insert' }).args.but).toEqual([{ why: 'otherInsert', diameters: 2 }]);
+    const insert = look({ s_min: '105 %' }).ways!.ways.find((way) => way.name === words.ways.names.insert)!;
     expect(insert.why).toMatch(/ 2 /);
     const longer = standings({}, { insert: '2d' });
     expect(['will do', 'advised']).toContain(longer.insert);

@@ -41,6 +41,10 @@ const en = {
     `${value} is below what this check can use. Accepted: ${low} to ${high}.`,
   above: (value: string, low: string, high: string) =>
     `${value} is above what this check can use. Accepted: ${low} to ${high}.`,
+  doesNotRead: (tool: string, others: readonly string[]) =>
+    `A ${tool} does not read this. ${others.length > 0 ? `Take a ${others.join(' or a ')}` : 'Pick how it was read'}, or type its ± behind the value.`,
+  beyondReach: (tool: string, least: string, most: string, others: readonly string[]) =>
+    `A ${tool} reads from ${least} to ${most}. ${others.length > 0 ? `Take a ${others.join(' or a ')}` : 'Pick how it was read'}, or type its ± behind the value.`,
   keptDoesNotFit: (reason: string) => `The machine’s value does not fit: ${reason}`,
   stillNeeded: (names: readonly string[]) => `Still needed: ${names.map(lower).join(', ')}.`,
   cannotWorkOut: (problem: string, names: readonly string[], more: number) =>

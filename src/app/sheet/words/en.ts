@@ -50,6 +50,8 @@ const en = {
     measureTypical: 'That is still a typical value: measure it on this machine.',
     settle: (tool: string) => `A ${tool} would settle it.`,
     noTool: 'No better tool on the list settles it alone: measure the others better too, or repeat the reading.',
+    wouldSettle: (half: string) =>
+      `A reading of it to ± ${half} would settle it; no tool on the list reads it so finely.`,
     fold: 'Fold',
     steps: 'How, step by step',
     proof: 'Proof.',
