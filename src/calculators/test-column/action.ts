@@ -1,53 +1,14 @@
-import type { AskOf, VerdictState } from '../../engine/calculator';
-import { telling, type Amount, type Movement, type Order, type Told } from '../../engine/order';
-import { length } from '../../quantity/kinds';
-import type { choices } from './choices';
-import type { formulas } from './formulas';
-import type { inputs } from './inputs';
+import type { VerdictState } from '../../engine/calculator';
+import { telling, type Order, type Told } from '../../engine/order';
+import type { Ask } from './asking';
+import { footFor, heightFor, ofLength, widthFor, type Foot } from './change';
 import type words from './words/en';
 
-type Ask = AskOf<{ inputs: typeof inputs; choices: typeof choices; formulas: typeof formulas }>;
-type Result = Parameters<Ask['known']>[0];
 /** The three checks of the column, in the order they are spoken of. */
 type Fault = 'sigma' | 'x' | 'r_f';
 const { tell, step } = telling<typeof words>();
 
-/** More than this all round is no rim any more but another print, m. */
-const WIDEST_RIM = 0.015;
-
 const open = (state: VerdictState): boolean => state === 'beyond' || state === 'too close';
-const ofLength = (si: number): Amount => ({ si, width: 0, kind: length.mm.kind.id, unit: length.mm.unit.id });
-
-/** The end of a result's interval that is sure to do, to two digits; undefined where that end is none. SI. */
-function sure(ask: Ask, symbol: Result, end: 'low' | 'high'): { si: number; shown: Amount } | undefined {
-  const si = ask.known(symbol)?.[end];
-  if (si === undefined || si <= 0) return undefined;
-  const size = 10 ** (Math.floor(Math.log10(si)) - 1);
-  return { si, shown: ofLength((end === 'low' ? Math.floor(si / size) : Math.ceil(si / size)) * size) };
-}
-
-const HEIGHT_FOR = { x: 'L_x', r_f: 'L_f', sigma: 'L_h' } as const;
-
-/** The least of the heights that are surely all right, among the checks that are open. */
-function shorter(ask: Ask): { si: number; shown: Amount } | undefined {
-  const heights = (['x', 'r_f', 'sigma'] as const).flatMap((of) =>
-    open(ask.check(of)) ? [sure(ask, HEIGHT_FOR[of], 'low')] : [],
-  );
-  if (heights.includes(undefined)) return undefined;
-  return heights.reduce((least, one) => (least && one && least.si <= one.si ? least : one), undefined);
-}
-
-/** How wide the foot has to be, with the movement. */
-function widen(ask: Ask) {
-  const foot = sure(ask, 'B_n', 'high');
-  const rim = sure(ask, 'r_n', 'high');
-  if (!foot || !rim) return undefined;
-  const now = ask.choice('foot');
-  const how = rim.si > WIDEST_RIM ? 'newPad' : now === 'bare' ? 'newRim' : now === 'pad' ? 'widerPad' : 'widerRim';
-  const amount = Math.max(rim.si - ask.number('r'), 0);
-  const movement: Movement = { part: 'rim round the foot', direction: 'wider', amount };
-  return { foot: { how, width: how === 'newPad' ? foot.shown : rim.shown } as const, movement };
-}
 
 const MEASURE = {
   F: 'measureDrag',
@@ -68,36 +29,62 @@ function cures(ask: Ask): Told[] {
   });
 }
 
+/** Widths and heights with which the whole check passes, and a foot that holds. */
+interface Cures {
+  readonly foot: Foot | undefined;
+  readonly b: number | undefined;
+  readonly L: number | undefined;
+}
+
+const footStep = ({ how, width }: Foot, toBeSafe: boolean): Told => step('foot', { how, width, toBeSafe });
+
 /** @param toBeSafe where whether it is needed is too close to call */
-function remedies(ask: Ask, toBeSafe: boolean): { steps: Told[]; movements: Movement[] } {
-  const steps: Told[] = [];
-  const movements: Movement[] = [];
+function remedies(ask: Ask, { foot, b, L }: Cures, toBeSafe: boolean): Told[] {
   const [sways, shaken, loose] = [open(ask.check('x')), open(ask.check('r_f')), open(ask.check('sigma'))];
-  const foot = loose ? widen(ask) : undefined;
-  if (foot) {
-    steps.push(step('foot', { ...foot.foot, toBeSafe }));
-    movements.push(foot.movement);
-  } else if (loose) steps.push(step('anyFoot', { toBeSafe }));
-  const end = shorter(ask);
-  if (end) {
-    steps.push(step('shorten', { to: end.shown, toBeSafe }));
-    movements.push({ part: 'column', direction: 'shorter', amount: Math.max(ask.number('L') - end.si, 0) });
-  }
+  const steps: Told[] = [];
+  if (loose) steps.push(foot ? footStep(foot, toBeSafe) : step('anyFoot', { toBeSafe }));
+  if (L !== undefined) steps.push(step('shorten', { to: ofLength(L), toBeSafe }));
+  if (b !== undefined) steps.push(step('thicken', { to: ofLength(b), from: ask.quantity('b'), toBeSafe }));
   if (sways || shaken) {
-    steps.push(
-      step('thicken', { to: ask.quantity('b_x'), from: ask.quantity('b'), toBeSafe }),
-      step('bridge', { toBeSafe }),
-    );
+    steps.push(step('bridge', { toBeSafe }));
     if (ask.choice('core') === 'shell') steps.push(step('oneMoreWall', { toBeSafe }));
   }
   if (shaken) steps.push(step('slowDown', { toBeSafe }));
   if (ask.choice('warmth') !== 'cool') steps.push(step('printTwo', { toBeSafe }));
-  return { steps, movements };
+  return steps;
 }
 
 /** What is wrong with it. */
 const faults = (ask: Ask, state: VerdictState): readonly Fault[] =>
   (['sigma', 'x', 'r_f'] as const).filter((of) => ask.check(of) === state);
+
+/** The one change of the drawing after which the whole check passes: the least of another piece first. */
+function change(ask: Ask): Order {
+  const found = faults(ask, 'beyond');
+  const looseOnly = found.length === 1 && found[0] === 'sigma' && faults(ask, 'too close').length === 0;
+  const foot = looseOnly ? footFor(ask, 'whole check') : undefined;
+  const [b, L] = [widthFor(ask), heightFor(ask)];
+  const steps = remedies(ask, { foot: foot ?? footFor(ask, 'foot'), b, L }, false);
+  if (foot) {
+    const { how, width } = foot;
+    const movements = [{ part: 'rim', direction: 'wider', amount: foot.r - ask.number('r') }];
+    return tell(
+      'changeFoot',
+      { faults: found, foot: { how, width } },
+      { steps, movements, effect: { ...foot.change } },
+    );
+  }
+  if (b !== undefined) {
+    const movements = [{ part: 'column', direction: 'thicker', amount: b - ask.number('b') }];
+    return tell('widen', { faults: found, to: ofLength(b) }, { steps, movements, effect: { b } });
+  }
+  if (L !== undefined) {
+    const movements = [{ part: 'column', direction: 'shorter', amount: ask.number('L') - L }];
+    const lengths = { from: ask.quantity('L'), to: ofLength(L) };
+    return tell('lower', { faults: found, ...lengths }, { steps, movements, effect: { L } });
+  }
+  return tell('drawAnew', { faults: found }, { steps: [...steps, step('inPieces')] });
+}
 
 /** What to change on the piece, for every state of the checks. */
 export function instruct(ask: Ask): Order {
@@ -108,14 +95,8 @@ export function instruct(ask: Ask): Order {
   if (ask.verdict === 'within') {
     return tell('print', { sway, allowed }, { steps: [step('footHolds', { pull, holds }), step('lookAtMachine')] });
   }
-  if (ask.verdict === 'too close') {
-    const { steps, movements } = remedies(ask, true);
-    const all = { steps: [...cures(ask), ...steps], movements, measureAgain: true };
-    return tell('makeSure', { faults: faults(ask, 'too close') }, all);
-  }
-  const rest = remedies(ask, false);
-  if (ask.check('sigma') === 'beyond') {
-    return tell('changeFoot', { faults: faults(ask, 'beyond'), foot: widen(ask)?.foot }, rest);
-  }
-  return tell('widen', { faults: faults(ask, 'beyond'), to: ask.quantity('b_x') }, rest);
+  if (ask.verdict === 'beyond') return change(ask);
+  const found = { foot: footFor(ask, 'foot'), b: widthFor(ask), L: heightFor(ask) };
+  const steps = [...cures(ask), ...remedies(ask, found, true)];
+  return tell('makeSure', { faults: faults(ask, 'too close') }, { steps, measureAgain: true });
 }

@@ -1,6 +1,7 @@
 import { commonPractice } from '../../reference/citation';
 import { calculator, derived } from '../../engine/calculator';
 import { instruct } from './action';
+import { MILLIMETRE, shortest, STEP, widest, WIDEST_RIM } from './change';
 import { choices } from './choices';
 import { examples } from './examples';
 import { formulas } from './formulas';
@@ -22,6 +23,12 @@ export default calculator(
       },
       { of: 'sigma', max: 'sigma_h', cite: commonPractice },
     ],
+    measured: ['b', 'L', 'F_t'],
+    levers: {
+      b: { step: () => STEP, from: (ask) => ask.number('b'), to: widest },
+      L: { step: () => MILLIMETRE, from: shortest, to: (ask) => ask.number('L') },
+      r: { step: () => STEP, from: (ask) => ask.number('r'), to: () => WIDEST_RIM },
+    },
     action: instruct,
     beware: [
       'dragNozzleKnown',

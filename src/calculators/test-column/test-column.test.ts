@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { situation } from '../../../test/support/calculators';
 import { evaluate } from '../../engine/evaluate';
 import type { Calculator } from '../../engine/calculator';
+import type { Amount } from '../../engine/order';
 import calc from './index';
 
 const plain = calc as unknown as Calculator;
@@ -34,33 +35,61 @@ describe('a wall thicker than half the width', () => {
 describe('what is advised does it', () => {
   const tall = { ...known, b: '6 mm ± 0', L: '150 mm ± 0', F: '0.5 N ± 0', r: '0 mm ± 0', q_r: '50 % ± 0' };
 
-  it('shortened to the least of the heights, every check is within', () => {
+  const heightOf = (found: ReturnType<typeof look>, key: string) =>
+    found.instruction!.order.steps.find(({ say }) => say === key)?.args as { to: Amount } | undefined;
+  const mm = (si: number) => Math.round(si * 1e6) / 1000;
+
+  it('thickened by half millimetres, every check is within, and half a millimetre less is not enough', () => {
     const found = look(tall);
     expect(found.verdict.state).toBe('beyond');
-    const least = Math.min(...['L_x', 'L_f', 'L_h'].map((symbol) => valueOf(found, symbol)));
-    const at = (share: number) => look({ ...tall, L: `${least * 1000 * share} mm ± 0` }).verdict.state;
-    expect(at(0.999)).toBe('within');
-    expect(at(1.001)).toBe('beyond');
-    const movement = found.instruction!.movements.find(({ part }) => part === 'column')!;
-    expect(movement.direction).toBe('shorter');
-    expect(0.15 - movement.amount).toBeCloseTo(least, 9);
+    expect(found.instruction!.order.say).toBe('widen');
+    const { b } = found.instruction!.order.effect as { b: number };
+    expect(2 * mm(b)).toBe(Math.round(2 * mm(b)));
+    const at = (width: number) => look({ ...tall, b: `${width} mm ± 0` }).verdict.state;
+    expect(at(mm(b))).toBe('within');
+    expect(at(mm(b) - 1)).not.toBe('within');
+    expect(found.instruction!.movements).toEqual([
+      { part: 'column', direction: 'thicker', amount: expect.closeTo(b - 0.006, 9) as number },
+    ]);
   });
 
-  it('with the rim it asks for, the foot holds', () => {
-    const found = look(tall);
-    const rim = found.instruction!.movements.find(({ part }) => part === 'rim round the foot')!;
-    const check = (mm: number) =>
-      look({ ...tall, r: `${mm} mm ± 0` }, { foot: 'brim' }).verdict.checks.find(({ limit }) => limit.of === 'sigma')!;
-    expect(check(rim.amount * 1000 * 1.001).state).toBe('within');
-    expect(check(rim.amount * 1000 * 0.99).state).toBe('beyond');
+  it('thin walls too, where the width goes by no single power', () => {
+    const walls = { ...tall, t_w: '1.2 mm ± 0.05', q_i: '15 % ± 3', b: '8 mm ± 0.03' };
+    const found = look(walls, { core: 'shell' });
+    const { b } = found.instruction!.order.effect as { b: number };
+    expect(look({ ...walls, b: `${mm(b)} mm ± 0.03` }, { core: 'shell' }).verdict.state).toBe('within');
+  });
+
+  it('shortened to the height it names, every check is within', () => {
+    const low = { ...tall, b: '10 mm ± 0.03', L: '150 mm ± 0.5' };
+    const to = heightOf(look(low), 'shorten')!.to.si;
+    expect(mm(to)).toBe(Math.round(mm(to)));
+    expect(look({ ...low, L: `${mm(to)} mm ± 0.5` }).verdict.state).toBe('within');
+  });
+
+  const loose = { ...known, b: '20 mm ± 0.03', L: '150 mm ± 0.5', F: '6 N ± 0.5' };
+  const stiff = { ...loose, E: '20 GPa ± 0', w: '4 mm', f_m: '1 Hz ± 0' };
+
+  it('with the rim it asks for, the whole check passes', () => {
+    const found = look({ ...stiff, r: '0 mm ± 0', q_r: '50 % ± 20' });
+    expect(found.instruction!.order.say).toBe('changeFoot');
+    const { r } = found.instruction!.order.effect as { r: number };
+    expect(2 * mm(r)).toBe(Math.round(2 * mm(r)));
+    const after = look({ ...stiff, r: `${mm(r)} mm ± 0`, q_r: '50 % ± 20' }, { foot: 'brim' });
+    expect(after.verdict.state).toBe('within');
   });
 
   it('asks for a wider rim than there is, by the difference', () => {
-    const bare = look(tall).instruction!.movements.find(({ part }) => part === 'rim round the foot')!;
-    const some = look({ ...tall, r: '2 mm ± 0' }, { foot: 'brim' });
-    const more = some.instruction!.movements.find(({ part }) => part === 'rim round the foot')!;
-    expect(bare.amount - more.amount).toBeCloseTo(0.002, 9);
-    expect(some.instruction!.steps.join()).toMatch(/widen its rim to/);
+    const rim = (r: string, foot: string) => look({ ...stiff, r, q_r: '50 % ± 20' }, { foot }).instruction!;
+    const [bare, some] = [rim('0 mm ± 0', 'bare'), rim('2 mm ± 0', 'brim')];
+    expect(bare.movements[0]!.amount - some.movements[0]!.amount).toBeCloseTo(0.002, 9);
+    expect(some.steps.join()).toMatch(/widen its rim to/);
+  });
+
+  it('draws it another way where neither three times the width nor half the height does', () => {
+    const found = look({ ...tall, b: '2 mm ± 0', L: '500 mm ± 0', F: '10 N ± 0' }).instruction!.order;
+    expect(found.say).toBe('drawAnew');
+    expect(found.effect).toBeUndefined();
   });
 
   it('a width that sways as allowed, sways as allowed', () => {
@@ -85,8 +114,8 @@ describe('what it says', () => {
 
   it('asks for a pad where a rim would be too wide', () => {
     const found = look({ ...known, b: '4 mm ± 0', L: '200 mm ± 0', F: '10 N ± 0', q_r: '50 % ± 0' });
-    // (6 · 10 · 200 / 0.4) ^ (1/3) = 31.07, rounded up to be sure.
-    expect(found.instruction!.sentence).toMatch(/pad 2\smm thick and 32\smm wide/);
+    // (6 · 10 · 200 / 0.4) ^ (1/3) = 31.07, rounded up to be sure: by half a millimetre on either side.
+    expect(found.instruction!.steps.join()).toMatch(/pad 2\smm thick and 32\smm wide/);
   });
 
   it('prints a stumpy piece', () => {

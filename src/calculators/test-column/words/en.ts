@@ -257,6 +257,14 @@ const en = {
       glance: `✕ ${p(a.to)} wide, or bridge`,
       sentence: `Change the piece: as drawn it will ${all(a.faults)}. To begin with, make it ${p(a.to)} wide, or bridge it to a second one.`,
     }),
+    lower: (a: { faults: readonly Fault[]; from: Amount; to: Amount }, p: Print) => ({
+      glance: `✕ ${p(a.to)} tall, no more`,
+      sentence: `Change the piece: as drawn it will ${all(a.faults)}. Make it ${p(a.to)} tall in place of ${p(a.from)}, or bridge it to a second one.`,
+    }),
+    drawAnew: (a: { faults: readonly Fault[] }) => ({
+      glance: '✕ Draw it another way',
+      sentence: `Draw the piece another way: as drawn it will ${all(a.faults)}, and neither three times the width nor half the height alone mends that.`,
+    }),
   },
   steps: {
     footHolds: (a: { pull: Amount; holds: Amount }, p: Print) =>
@@ -267,7 +275,10 @@ const en = {
     anyFoot: (a: ToBeSafe) => safe(a, 'Foot: a pad 2 mm thick, as wide as there is room for.'),
     shorten: (a: { to: Amount } & ToBeSafe, p: Print) => safe(a, `Shorten: up to ${p(a.to)} it is sure to do.`),
     thicken: (a: { to: Amount; from: Amount } & ToBeSafe, p: Print) =>
-      safe(a, `Thicken: ${p(a.to)} wide instead of ${p(a.from)} brings the sway to what is allowed.`),
+      safe(
+        a,
+        `Thicken: ${p(a.to)} wide instead of ${p(a.from)} is sure to do: it neither sways nor is shaken up, and holds.`,
+      ),
     bridge: (a: ToBeSafe) =>
       safe(
         a,
@@ -281,6 +292,7 @@ const en = {
       ),
     printTwo: (a: ToBeSafe) =>
       safe(a, 'Print two at once, a hand’s width apart, and more fan: the warm column is the soft one.'),
+    inPieces: 'Lay it down, print it in pieces to be joined, or give it ribs that widen towards the foot.',
     measureDrag:
       'Measure the drag: print a thin column of known size till it wavers, note the height, and ask for the drag here that gives that sway. Or take the drag of a piece that just broke loose.',
     pushTestBlock:
