@@ -35,10 +35,17 @@ function leastCurrent(ask: Ask): number {
   return settable((ask.number('k_I') * lifted) / ask.number('F_s'), CURRENT_STEP, 'up');
 }
 
+/** Half a millimetre a second, less where that would be much of it. */
+function speedStep(ask: Ask): number {
+  const least = ask.known('v_m')?.low ?? 0;
+  return least >= 4 * SPEED_STEP ? SPEED_STEP : FINE_SPEED_STEP;
+}
+
+/** Only towards where it helps: inwards, down, slower; a move faster than the limit whirls whatever else is set. */
 export const levers = {
-  x: { step: () => NEAR_MIDDLE, from: () => 0 },
-  k_I: { step: () => CURRENT_STEP, from: leastCurrent, to: () => 1 },
-  v: { step: () => FINE_SPEED_STEP, from: () => FINE_SPEED_STEP },
+  x: { step: () => NEAR_MIDDLE, from: () => 0, to: (ask: Ask) => ask.number('x') },
+  k_I: { step: () => CURRENT_STEP, from: leastCurrent, to: (ask: Ask) => ask.number('k_I') },
+  v: { step: speedStep, from: () => FINE_SPEED_STEP, to: (ask: Ask) => Math.min(ask.number('v'), ask.number('v_m')) },
 };
 
 /** The current that surely keeps a stalled motor from bending the screw, from the least margin that it may have. */
@@ -53,8 +60,7 @@ function currentOf(ask: Ask): number | undefined {
 function speedOf(ask: Ask): number | undefined {
   const most = ask.known('v_m');
   if (!most || ask.check('n') === 'within') return undefined;
-  const step = most.low >= 4 * SPEED_STEP ? SPEED_STEP : FINE_SPEED_STEP;
-  const to = settable(Math.max(most.low, 0), step, 'down');
+  const to = settable(Math.max(most.low, 0), speedStep(ask), 'down');
   return to >= FINE_SPEED_STEP && to < ask.number('v') ? to : undefined;
 }
 
