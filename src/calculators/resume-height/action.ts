@@ -165,7 +165,7 @@ function glueOn(ask: Ask, fit: Fit, state: VerdictState): Order {
   const rest = {
     steps: [
       ...(isOpen ? settleBy(ask, fit) : []),
-      step('cutDrawing', { at: ask.quantity('Z_k') }),
+      step('cutDrawing', { at: hundredths(ask.number('Z_k')) }),
       step('wholeEnds', { off: hundredths(Math.abs(left)), low: left > 0, layers }),
       ...(odd ? [step('oddFirst', { first: hundredths(odd.first), set: ask.quantity('h_1') })] : []),
       step('sandTop'),
@@ -175,7 +175,7 @@ function glueOn(ask: Ask, fit: Fit, state: VerdictState): Order {
     ...(odd ? { effect: { h_1: odd.first } } : {}),
     measureAgain: isOpen,
   };
-  return tell(isOpen ? 'restAbout' : 'glueOn', { height: ask.quantity('H_2'), layers }, rest);
+  return tell(isOpen ? 'restAbout' : 'glueOn', { height: hundredths(ask.number('H_2')), layers }, rest);
 }
 
 /** Of the part that stands the layers are as they are; those of the second part are set. */

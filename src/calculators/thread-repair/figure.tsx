@@ -56,11 +56,15 @@ export default function Figure(props: FigureProps<typeof calc>) {
     if (id === 'insert') return props.value('L_i') ?? 0;
     if (id === 'bolt') return depth();
     if (id === 'heatset') return props.value('L_s') ?? 0;
-    if (id === 'nut') return (props.value('h_k') ?? 0) + d();
+    if (id === 'nut') return props.value('h_k') ?? 0;
     return id === 'longer' ? reach() + (props.value('L_b') ?? 0) : reach();
   };
 
-  const scale = () => Math.min(ROOM.depth / Math.max(depth(), reach(), mended()), 46 / Math.max(d(), outside()));
+  /** A nut lies under a floor as thick as the screw. */
+  const below = () => (way() === 'nut' ? d() : 0);
+
+  const scale = () =>
+    Math.min(ROOM.depth / Math.max(depth(), reach(), below() + mended()), 46 / Math.max(d(), outside()));
   const broken = () => (wall() + d() / 2) * scale() > ROOM.side;
   const face = () => AXIS - Math.min((wall() + d() / 2) * scale(), ROOM.side);
   const right = () => AXIS + ROOM.right;
@@ -89,7 +93,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
         <rect
           class="d-accent"
           x={AXIS - half(outside())}
-          y={TOP}
+          y={down(below())}
           width={2 * half(outside())}
           height={mended() * scale()}
         />

@@ -331,7 +331,7 @@ const en = {
       },
       p: Print,
     ) =>
-      `Slide the carriage ${p(a.by)} to the ${sides[a.towards]}, to the middle, before switching off: the ${sides[a.near]} screw carries ${p(a.load)}, the other ${p(a.other)}, so the ${sides[a.near]} side lets go first (margins ${p(a.margin)} and ${p(a.otherMargin)}).`,
+      `Slide the carriage ${p(a.by)} to the ${sides[a.towards]}, seen from the front, to the middle, before switching off: the ${sides[a.near]} screw carries ${p(a.load)}, the other ${p(a.other)}, so the ${sides[a.near]} side lets go first (margins ${p(a.margin)} and ${p(a.otherMargin)}).`,
     park: 'Before every switching-off, drive the gantry down onto blocks or its rest, low, so that it has no way to fall. In pauses keep the motors’ holding current on.',
     grease:
       'Never count on dry or dirty thread to hold. With the load on a support, clean it and give it the same thin grease as before, then measure again: fresh grease lowers the margin, and so does shaking.',
@@ -388,7 +388,7 @@ const en = {
     toScale: 'screw to scale',
     ballsRoll: (efficiency: string) => `balls roll: efficiency ${efficiency}`,
     laidFlat: (angle: string) => `λ = ${angle}, one turn laid flat`,
-    slope: 'line: slope that friction holds',
+    slope: 'line: what friction holds',
     lead: (lead: string, diameter: string) => `lead ${lead} up on ${diameter} · π`,
     margin: (margin: string) => `margin ${margin}`,
     wanted: (margin: string) => `wanted ${margin}`,
