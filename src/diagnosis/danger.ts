@@ -52,16 +52,22 @@ const phraseOf = (text: string): Phrase =>
       .map((word) => ({ word: word.replace('*', ''), stem: word.endsWith('*') })),
   );
 
-const phrases = new Map<Group, readonly Phrase[]>();
+/** The phrases of a group by the letters that they may begin with: most words begin none. */
+type ByLetter = ReadonlyMap<string, readonly Phrase[]>;
 
-function phrasesOf(group: Group): readonly Phrase[] {
+const phrases = new Map<Group, ByLetter>();
+
+function phrasesOf(group: Group): ByLetter {
   const known = phrases.get(group);
   if (known) return known;
-  const read = plain(say.danger[group])
-    .split(',')
-    .map((text) => text.trim())
-    .filter((text) => text !== '')
-    .map(phraseOf);
+  const read = new Map<string, Phrase[]>();
+  for (const text of plain(say.danger[group]).split(',')) {
+    if (text.trim() === '') continue;
+    const phrase = phraseOf(text.trim());
+    for (const letter of new Set(phrase[0]?.map(({ word }) => word.charAt(0)))) {
+      read.set(letter, [...(read.get(letter) ?? []), phrase]);
+    }
+  }
   phrases.set(group, read);
   return read;
 }
@@ -94,12 +100,11 @@ function slip(typed: string, word: string): boolean {
   return typed.length > word.length ? oneMore(typed, word) : oneMore(word, typed);
 }
 
-const real = new Set<string>();
-
-function isReal(word: string): boolean {
-  if (real.size === 0) for (const one of phrasesOf('real')) real.add(one[0]?.[0]?.word ?? '');
-  return real.has(word);
-}
+/** A word of its own, however near to another. */
+const isReal = (typed: string): boolean =>
+  phrasesOf('real')
+    .get(typed.charAt(0))
+    ?.some(([place]) => place?.some(({ word }) => word === typed)) ?? false;
 
 const fits = (typed: string, place: Place, exact: boolean): boolean =>
   place.some(({ word, stem }) => {
@@ -120,8 +125,8 @@ function standsAt(words: readonly Word[], at: number, phrase: Phrase, exact: boo
 
 function hitsOf(words: readonly Word[], group: Group, exact = false): readonly Hit[] {
   const all = phrasesOf(group);
-  return words.flatMap((_, at) => {
-    const here = all.flatMap((phrase) => standsAt(words, at, phrase, exact) ?? []);
+  return words.flatMap(({ word }, at) => {
+    const here = (all.get(word.charAt(0)) ?? []).flatMap((phrase) => standsAt(words, at, phrase, exact) ?? []);
     return here.length > 0 ? [here.reduce((long, one) => (one.end > long.end ? one : long))] : [];
   });
 }

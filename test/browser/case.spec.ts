@@ -160,20 +160,32 @@ test('a hazard’s case shows nothing before the plug is out, and no powered che
   page,
 }) => {
   await makeMachine(page, 'Left bench');
-  await begin(page, 'The hot end is far above its set point', 'It smokes');
+  await begin(page, 'The hot end is far above its set point', 'Far hotter than it shows');
   const safe = step(page).getByRole('heading', { name: 'Switch off and pull the plug' });
   await expect(safe).toBeVisible();
   for (const hidden of ['Still suspected', 'Something else instead', 'What is known of it', 'End without a cure'])
     await expect(page.getByRole('heading', { name: hidden })).toHaveCount(0);
-  await expect(step(page).getByRole('button')).toHaveCount(1);
+  await expect(
+    step(page).getByRole('group', { name: 'Is it off, and without power?' }).getByRole('button'),
+  ).toHaveCount(3);
+  // It can be sent before anything is ticked, and says so itself.
+  const sent = await step(page).getByLabel('Link', { exact: true }).inputValue();
+  expect(sent).toContain('#/case/link?');
+  await step(page).getByRole('button', { name: 'Not yet: it will be done' }).click();
+  await expect(step(page)).toContainText('The case goes on when it is done.');
+  await step(page).getByRole('button', { name: 'It cannot be done' }).click();
+  await expect(step(page).getByRole('heading', { name: 'Keep it unplugged' })).toBeVisible();
+  await expect(page.locator('.case-other')).toHaveCount(0);
+  await page.getByRole('button', { name: 'Take back: Switched off and unplugged' }).last().click();
   await page.reload();
   await expect(safe).toBeVisible();
-  await step(page).getByRole('button', { name: 'It is off and unplugged' }).click();
+  await step(page).getByRole('button', { name: 'Done: off and unplugged' }).click();
   await expect(safe).toHaveCount(0);
   await expect(page.locator('main')).toContainText('Unplugged since');
 
   await page.getByRole('heading', { name: 'Something else instead' }).click();
-  await expect(page.locator('main')).toContainText('Held back because they need power: ');
+  await expect(page.locator('main')).toContainText('Held back because they, or trying them, need power: ');
+  await expect(page.locator('.case-other').filter({ hasText: 'Mend: ' })).toHaveCount(0);
   await expect(page.locator('.case-other').filter({ hasText: 'Record a heating curve' })).toHaveCount(0);
   // A reading on the sheet of a check that is held back answers nothing.
   await page.goto('./#/check/heater-check');
@@ -183,9 +195,49 @@ test('a hazard’s case shows nothing before the plug is out, and no powered che
   // Taken back, it stands first again.
   await page.goto('./');
   await page.getByRole('link', { name: /far above its set point/ }).click();
-  await page.getByRole('button', { name: 'Take back: Switched off and unplugged' }).click();
+  for (const back of await page.getByRole('button', { name: 'Take back: Switched off and unplugged' }).all())
+    await back.click();
   await expect(safe).toBeVisible();
   await expect(page.getByRole('heading', { name: 'Still suspected' })).toHaveCount(0);
+});
+
+test('words of danger open stop before any list, go out by link before a tick, and the tick comes back', async ({
+  page,
+  browser,
+}) => {
+  await makeMachine(page, 'Left bench');
+  await page.goto('./');
+  await page.getByLabel('Find a check, or what is wrong').fill('hairs, and smoke from the plug');
+  const stop = page.getByRole('alert').filter({ hasText: 'Get out' });
+  await expect(stop).toContainText('No water on it');
+  await expect(page.locator('.index-entry')).toHaveCount(0);
+  await stop.getByRole('link', { name: 'Begin a case with these words' }).click();
+  await expect(page.getByLabel('What is wrong')).toHaveValue('hairs, and smoke from the plug');
+  await expect(page.getByRole('heading', { name: 'Get out' })).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'What it looks like' })).toHaveCount(0);
+  await expect(page.getByRole('button', { name: 'Open the case' })).toHaveCount(0);
+
+  const other = await secondPhone(browser);
+  await other.page.goto(await page.getByLabel('Link', { exact: true }).inputValue());
+  await expect(other.page.getByRole('heading', { name: 'Get out' })).toBeVisible();
+  await other.page.getByRole('button', { name: 'It cannot be done' }).click();
+  await expect(other.page.getByText('Send it back, with what was ticked')).toBeVisible();
+  const back = other.page.getByLabel('Link', { exact: true });
+  await expect(back).toHaveValue(/case\/new/);
+  await page.goto(await back.inputValue());
+  await other.context.close();
+
+  // Only complaints that look for a danger can be picked; what was ticked is kept, and nothing that needs power comes.
+  await expect(page.getByRole('heading', { name: 'What it looks like' })).toBeVisible();
+  await expect(page.getByRole('button', { name: /^Fine hairs between parts/ })).toHaveCount(0);
+  await page
+    .getByRole('button', { name: /^A smell of burning, or a warm plug/ })
+    .first()
+    .click();
+  await page.getByRole('button', { name: 'Open the case' }).click();
+  await expect(step(page).getByRole('heading', { name: 'Keep it unplugged' })).toBeVisible();
+  await expect(log(page)).toContainText('cannot be done');
+  await expect(page.locator('.case-other')).toHaveCount(0);
 });
 
 test('going back changes an answer or takes it out, and the order follows; so do skipping and ruling out', async ({
@@ -402,11 +454,20 @@ for (const scheme of ['light', 'dark'] as const) {
     await page.getByRole('button', { name: 'Open the case' }).click();
     await expect(step(page)).toBeVisible();
     await sound(page, 'switch off');
-    await step(page).getByRole('button').click();
+    await step(page).getByRole('button', { name: 'It cannot be done' }).click();
+    await expect(step(page)).toContainText('Keep it unplugged');
+    await sound(page, 'keep it unplugged');
+    await step(page).getByRole('button', { name: 'It is off and unplugged now' }).click();
     await expect(page.getByRole('heading', { name: 'Still suspected' })).toBeVisible();
     await page.locator('button.case-suspect').first().click();
     await sound(page, 'a check');
-    await page.getByRole('button', { name: 'Go to its mend' }).click();
+    // Looked at unplugged on another phone: the mend of what was found comes.
+    const looked = ['sensor-tug.yes', 'switch-ohms.no', 'sensor-ohms.within', 'heater-ohms.within'];
+    const seen = looked.map((one) => `&e=a.${one}.1.`).join('');
+    await page.goto(`./#/case/link?v=1&i=abcdefghjk&s=far-too-hot&o=1&n=Left%20bench&e=s.1.${seen}`);
+    await expect(page.getByRole('button', { name: 'Make it a case of Left bench' })).toBeVisible();
+    await sound(page, 'a case that came');
+    await page.getByRole('button', { name: 'Make it a case of Left bench' }).click();
     await expect(step(page)).toContainText('Did it cure');
     await sound(page, 'a mend');
     await step(page).getByRole('button', { name: 'Yes, it is gone' }).click();
@@ -425,7 +486,13 @@ for (const scheme of ['light', 'dark'] as const) {
     await sound(page, 'a link');
     await page.goto('./#/machines');
     await page.getByRole('link', { name: /Left bench/ }).click();
-    await expect(page.getByRole('link', { name: /far above its set point/ })).toBeVisible();
+    await expect(page.getByRole('link', { name: /far above its set point/ }).first()).toBeVisible();
     await sound(page, 'a machine with a case');
+    await page.goto('./#/stop?said=the%20plug%20is%20charred&who=Mrs%20Tarrow');
+    await expect(page.getByRole('heading', { name: 'Switch off at the breaker' })).toBeVisible();
+    await sound(page, 'stop');
+    await page.goto('./#/case/new?said=I%20get%20a%20tingle');
+    await expect(page.getByRole('heading', { name: 'Switch off at the breaker' })).toBeVisible();
+    await sound(page, 'stop in a new case');
   });
 }

@@ -6,6 +6,7 @@ import say from '../../src/app/case/words/en';
 import { catalogue } from '../../src/diagnosis/catalogue';
 import { propose } from '../../src/diagnosis/order';
 import { causeOf, inspectionOf } from '../../src/diagnosis/pick';
+import { firstActs } from '../../src/diagnosis/stop';
 import type { Entry } from '../../src/diagnosis/types';
 import { restore, VERSION, type Case } from '../../src/machine/schema';
 
@@ -136,7 +137,11 @@ describe('the sheet of a case', () => {
     expect(sheet.parts.map(({ title }) => title)).toEqual([complaint, suspected, next]);
     const hot = caseSheet(catalogue, { ...blank, symptom: 'far-too-hot' }, 'Left bench', []);
     expect(sheetText(hot)).toContain(`${say.cautions.toUpperCase()}\n${say.sheet.unplugged.heat}`);
-    expect(sheetText(hot)).toContain(say.sheet.makeSafe);
+    // The gate goes out on the sheet before anything is ticked: its acts, and boxes to tick.
+    for (const act of firstActs('unplug').acts) expect(sheetText(hot)).toContain(act);
+    for (const tick of Object.values(say.safe.ticks)) expect(sheetText(hot)).toContain(say.safe.box(tick));
+    const smoking = { ...blank, complaint: 'smoke comes out of the plug' };
+    expect(sheetText(caseSheet(catalogue, smoking, 'Left bench', []))).toContain(firstActs('fire').acts[0]);
   });
 
   it('says by which of its ways a cause was mended: by its id, or in the words that an earlier version kept', () => {

@@ -237,3 +237,72 @@ describe('dangers', () => {
     for (const { id, mend } of dangerous) expect(mend.trialPowered, id).toBe(true);
   });
 });
+
+describe('what is said with heat and tools', () => {
+  const everyWay = causes.flatMap(({ id, mend, replace }) =>
+    (replace ? [mend, replace] : [mend]).map((way) => ({ id, ...way })),
+  );
+  const at = (steps: readonly string[], words: RegExp): number => steps.findIndex((one) => words.test(one));
+
+  it('unplugs a hot end before a tool touches it, holds the block, and seats the nozzle on the heat break', () => {
+    const hot = everyWay.filter(
+      ({ steps }) =>
+        /\bnozzle\b.*\b(turn|out|back|tighten)|\b(turn|tighten)\b.*\bnozzle\b/i.test(steps.join('\n')) &&
+        /\bblock\b/.test(steps.join('\n')),
+    );
+    expect(hot.map(({ id }) => id).sort()).toEqual(['nozzle-blocked', 'nozzle-worn', 'plastic-on-block']);
+    for (const { id, steps, risk } of hot) {
+      const order = [
+        at(steps, /heat until .*liner’s limit/i),
+        at(steps, /unplug before a tool/i),
+        at(steps, /block with a second spanner/i),
+        at(steps, /nozzle.*half a turn/i),
+        at(steps, /heat break home/i),
+        at(steps, /1 to 3 N·m/),
+        at(steps, /gap must stay under its hexagon/i),
+      ];
+      expect(
+        order.every((step) => step >= 0),
+        id,
+      ).toBe(true);
+      expect(
+        [...order].sort((a, b) => a - b),
+        id,
+      ).toEqual(order);
+      expect(risk, id).toMatch(/^Burns/);
+    }
+  });
+
+  it('chooses a thermal cut-off by its holding temperature, crimped', () => {
+    const spoken = everyWay.flatMap(({ steps }) => steps).filter((step) => /thermal cut-off/.test(step));
+    expect(spoken.length).toBeGreaterThan(0);
+    for (const step of spoken) {
+      expect(step).toMatch(/holding temperature/);
+      expect(step).toMatch(/IEC 60691/);
+      expect(step).toMatch(/crimp/i);
+    }
+  });
+
+  it('takes bed heights hot and soaked, nozzle wiped and below oozing, and warns of burns', () => {
+    for (const { id, how, cautions, calculator } of inspections.filter((one) => one.calculator === 'bed-tram')) {
+      const text = how.join(' ');
+      for (const words of [/heat the bed/i, /soak/i, /wipe the nozzle/i, /ooze/i])
+        expect(text, `${id} ${calculator}`).toMatch(words);
+      expect(cautions.join(' '), id).toMatch(/burn/);
+    }
+    // Nobody takes them cold anywhere else.
+    const cold = everyWay.filter(({ steps }) => /heights[^.]*cold/.test(steps.join('\n')));
+    expect(cold.map(({ id }) => id)).toEqual([]);
+  });
+
+  it('lets no water film judge a polymer sheet, and saves no part with a seam that must not fail', () => {
+    const film = inspections.find(({ id }) => id === 'water-film')!;
+    expect(film.how[0]).toMatch(/glass or bare metal only.*polymer sheet/i);
+    const starved = symptoms
+      .find(({ id }) => id === 'starved-band')!
+      .causes.map(({ cause }) => causeOf(catalogue, cause));
+    const mine = starved.filter(({ part }) => part !== 'Filament');
+    for (const { id, mend } of mine)
+      expect(mend.risk, id).toMatch(/person, heat, mains or a raised load.*never saved with a seam/);
+  });
+});

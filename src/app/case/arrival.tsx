@@ -1,12 +1,13 @@
 import { createMemo, createResource, Show } from 'solid-js';
 import { useLocation } from '@solidjs/router';
 import { catalogue } from '../../diagnosis/catalogue';
+import { hazardOf } from '../../diagnosis/dangers';
 import { decodeCase, type Letter } from '../../diagnosis/link';
 import { symptomOf, unreadable } from '../../diagnosis/pick';
 import { AsNew, Beside } from './arrival-take';
-import { Cautions } from './cautions';
 import say from './words/en';
 import { useRecords } from '../desk/context';
+import { FirstActs } from '../desk/stop';
 import { printTime } from '../desk/time';
 import './case.css';
 
@@ -51,10 +52,12 @@ function Arrived(props: { letter: Letter }) {
       <Show when={props.letter.complaint}>
         <blockquote class="case-complaint">{say.quote(props.letter.complaint)}</blockquote>
       </Show>
-      <Show when={symptom().hazard && props.letter.closed === null}>
-        <Cautions>
-          <li>{say.arrival.unplug}</li>
-        </Cautions>
+      <Show when={props.letter.closed === null && hazardOf(catalogue, props.letter)}>
+        {(danger) => (
+          <FirstActs first={danger().first}>
+            <p>{say.arrival.unplug}</p>
+          </FirstActs>
+        )}
       </Show>
       <Show when={ours.latest}>
         {(looked) => (

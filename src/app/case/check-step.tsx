@@ -2,7 +2,7 @@ import { For, Show } from 'solid-js';
 import { useNavigate } from '@solidjs/router';
 import { listed } from '../../engine/list';
 import { catalogue, type WordedInspection } from '../../diagnosis/catalogue';
-import { symptomOf } from '../../diagnosis/pick';
+import { hazardOf } from '../../diagnosis/dangers';
 import type { Proposal } from '../../diagnosis/types';
 import type { Case } from '../../machine/schema';
 import { Fold } from '../../ui/fold';
@@ -27,7 +27,7 @@ export function CheckStep(props: {
   const records = useRecords();
   const navigate = useNavigate();
   const calculator = () => listed.find(({ id }) => id === props.check.calculator);
-  const plugIn = () => symptomOf(catalogue, props.case.symptom).hazard !== undefined && props.check.powered;
+  const plugIn = () => hazardOf(catalogue, props.case) !== undefined && props.check.powered;
   const openCheck = async (id: string) => {
     expectAnswer({ machine: props.case.machine, case: props.case.id, check: props.check.id });
     await records.choose(props.case.machine);

@@ -10,7 +10,7 @@ export type NewEntry = Entry & {
   readonly reading?: { readonly at: string; readonly id: string };
 };
 
-function stamped({ reading, ...entry }: NewEntry, at: string): CaseEntry {
+export function stamped({ reading, ...entry }: NewEntry, at: string): CaseEntry {
   const said = { at, note: entry.note ?? '' };
   return entry.kind === 'answer' && reading ? { ...entry, ...said, reading } : { ...entry, ...said };
 }

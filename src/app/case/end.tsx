@@ -9,6 +9,7 @@ import { useRecords } from '../desk/context';
 import { readingHref } from '../desk/reading-entry';
 import { ReadingPhoto } from '../desk/reading-photo';
 import { printTime } from '../desk/time';
+import { StopAt } from '../desk/stop';
 
 /** How a closed case ended, what shows it, and the key that opens it again. */
 export function CaseClosed(props: { case: Case; closed: NonNullable<Case['closed']> }) {
@@ -69,6 +70,7 @@ export function CaseEnd(props: { case: Case }) {
           onInput={(event) => setWords(event.currentTarget.value)}
         />
       </label>
+      <StopAt text={words()} />
       <div class="row section">
         <button type="button" class="button" onClick={() => end('handed over')}>
           {say.end.handOver}

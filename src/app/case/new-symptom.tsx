@@ -16,12 +16,15 @@ export const symptomById = (id: string | null): WordedSymptom | undefined =>
 export function SymptomPicker(props: {
   picked: WordedSymptom | undefined;
   complaint: string;
+  /** The complaint tells of a danger: only what looks for one can be picked. */
+  danger: boolean;
   onPick: (symptom: WordedSymptom) => void;
 }) {
+  const listed = (symptom: WordedSymptom | undefined): boolean => !props.danger || symptom?.hazard !== undefined;
   const suggested = createMemo(() =>
     find(props.complaint)
-      .slice(0, SUGGESTED)
-      .filter((id) => id !== props.picked?.id),
+      .filter((id) => id !== props.picked?.id && listed(symptomById(id)))
+      .slice(0, SUGGESTED),
   );
   const Pick = (own: { symptom: WordedSymptom }) => (
     <button
@@ -36,18 +39,21 @@ export function SymptomPicker(props: {
   );
   const List = (own: { open: boolean }) => (
     <Fold title={say.fresh.all} open={own.open}>
-      <For each={catalogue.symptoms}>{(one) => <Pick symptom={one} />}</For>
+      <For each={catalogue.symptoms.filter(listed)}>{(one) => <Pick symptom={one} />}</For>
     </Fold>
   );
   return (
     <section class="section">
       <h2>{say.fresh.symptom}</h2>
+      <Show when={props.danger}>
+        <p>{say.stop.only}</p>
+      </Show>
       <Show when={props.picked}>{(chosen) => <Pick symptom={chosen()} />}</Show>
       <Show when={suggested().length > 0}>
         <p class="small faint">{say.fresh.likely}</p>
         <For each={suggested()}>{(id) => <Show when={symptomById(id)}>{(one) => <Pick symptom={one()} />}</Show>}</For>
       </Show>
-      <Show when={props.picked} fallback={<List open={props.complaint === ''} />}>
+      <Show when={props.picked} fallback={<List open={props.complaint === '' || props.danger} />}>
         <List open={false} />
       </Show>
     </section>

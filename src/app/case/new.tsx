@@ -1,13 +1,17 @@
 import { createMemo, createSignal, Show } from 'solid-js';
 import { useLocation, useNavigate } from '@solidjs/router';
 import { catalogue } from '../../diagnosis/catalogue';
+import { dangerIn } from '../../diagnosis/danger';
 import { factsFor } from '../../diagnosis/pick';
 import { LIMITS } from '../../machine/schema-parts';
 import { CaseFacts } from './facts';
+import { stamped } from './edit';
 import { createKnownFacts } from './known-facts';
 import { Complaint } from './new-complaint';
 import { symptomById, SymptomPicker } from './new-symptom';
 import { Problem } from './problem';
+import { entryOf, safetyOf } from './safety';
+import { complaintAddress, StopGate } from './stop-gate';
 import say from './words/en';
 import { useRecords } from '../desk/context';
 import { MachinePicker } from '../desk/machine-picker';
@@ -16,6 +20,9 @@ import './case.css';
 
 /** Questions asked at the start: those that move the most. The others can be answered in the case. */
 const ASKED = 5;
+
+/** The fact that words of a shock answer. */
+const SHOCK_FELT = 'shock-felt';
 
 /** A new case: the complaint, what it looks like, the machine, and what is known of it. */
 export function CaseNew() {
@@ -30,6 +37,10 @@ export function CaseNew() {
   const [picture, setPicture] = createSignal<Picture>();
   const [tried, setTried] = createSignal(false);
   const [saving, setSaving] = createSignal(false);
+  const danger = createMemo(() => dangerIn(complaint()));
+  const [ticked, setTicked] = createSignal(safetyOf(query().get('tick')));
+  /** What was said of making it safe, where the words tell of a danger. */
+  const tick = () => (danger() ? ticked() : undefined);
 
   const symptom = createMemo(() => symptomById(picked()));
   const machine = () => records.current();
@@ -41,18 +52,22 @@ export function CaseNew() {
     () => machine()?.id,
     () => questions(),
   );
-  const missing = () =>
-    symptom() === undefined ? say.fresh.noSymptom : machine() === undefined ? say.fresh.noMachine : undefined;
+  const missing = () => {
+    const about = symptom();
+    if (about === undefined) return say.fresh.noSymptom;
+    if (danger() && about.hazard === undefined) return say.stop.other;
+    return machine() === undefined ? say.fresh.noMachine : undefined;
+  };
 
   /** In the address, so that a page that was put to sleep comes back with it. */
   const remember = () => {
-    const typed = { symptom: picked() ?? '', said: complaint(), who: owner() };
-    navigate(`/case/new?${new URLSearchParams(typed).toString()}`, { replace: true, scroll: false });
+    const typed = { said: complaint(), who: owner(), tick: tick() };
+    navigate(complaintAddress('case/new', typed, { symptom: picked() ?? '' }), { replace: true, scroll: false });
   };
   const open = async () => {
     setTried(true);
     const [about, on] = [symptom(), machine()];
-    if (!about || !on) return;
+    if (!about || !on || missing() !== undefined) return;
     setSaving(true);
     const at = new Date().toISOString();
     const made = await records.addCase({
@@ -62,8 +77,8 @@ export function CaseNew() {
       complaint: complaint().trim(),
       opened: at,
       changed: at,
-      facts: known.facts(),
-      log: [],
+      facts: danger()?.shock ? { [SHOCK_FELT]: true, ...known.facts() } : known.facts(),
+      log: ((safety) => (safety ? [stamped(entryOf(safety), at)] : []))(tick()),
       closed: null,
     });
     const photo = picture();
@@ -71,21 +86,12 @@ export function CaseNew() {
     setSaving(false);
     if (made) navigate(`/case/${made.machine}/${made.id}`, { replace: true });
   };
-  return (
-    <main>
-      <h1>{say.fresh.title}</h1>
-      <Complaint
-        complaint={complaint()}
-        owner={owner()}
-        pictured={picture() !== undefined}
-        onComplaint={setComplaint}
-        onOwner={setOwner}
-        onTyped={remember}
-        onPicture={setPicture}
-      />
+  const Rest = () => (
+    <>
       <SymptomPicker
         picked={symptom()}
         complaint={complaint()}
+        danger={danger() !== undefined}
         onPick={({ id }) => {
           setPicked(id);
           remember();
@@ -111,6 +117,37 @@ export function CaseNew() {
           {say.fresh.open}
         </button>
       </section>
+    </>
+  );
+  return (
+    <main>
+      <h1>{say.fresh.title}</h1>
+      <Complaint
+        complaint={complaint()}
+        owner={owner()}
+        pictured={picture() !== undefined}
+        onComplaint={setComplaint}
+        onOwner={setOwner}
+        onTyped={remember}
+        onPicture={setPicture}
+      />
+      <Show when={danger()}>
+        {(of) => (
+          <StopGate
+            danger={of()}
+            said={complaint()}
+            who={owner()}
+            tick={tick()}
+            onTick={(safety) => {
+              setTicked(safety);
+              remember();
+            }}
+          />
+        )}
+      </Show>
+      <Show when={danger() === undefined || tick()} fallback={<p>{say.stop.first}</p>}>
+        <Rest />
+      </Show>
     </main>
   );
 }

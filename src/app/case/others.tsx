@@ -1,6 +1,5 @@
 import { createSignal, For, Show } from 'solid-js';
 import { catalogue } from '../../diagnosis/catalogue';
-import { inspectionOf } from '../../diagnosis/pick';
 import type { Prospect, Proposal } from '../../diagnosis/types';
 import { minutesWords, stepTitle } from './said';
 import say from './words/en';
@@ -12,6 +11,10 @@ const FIRST = 6;
 export function CaseOthers(props: { proposal: Proposal; onPick: (option: Prospect) => void }) {
   const [all, setAll] = createSignal(false);
   const shown = () => (all() ? props.proposal.others : props.proposal.others.slice(0, FIRST));
+  const withheld = () => [
+    ...props.proposal.withheld.map((check) => stepTitle(catalogue, { kind: 'check', check })),
+    ...props.proposal.withheldMends.map((cause) => stepTitle(catalogue, { kind: 'mend', cause })),
+  ];
   return (
     <>
       <p class="small faint">{say.others.minutes}</p>
@@ -32,10 +35,8 @@ export function CaseOthers(props: { proposal: Proposal; onPick: (option: Prospec
           {say.others.all(props.proposal.others.length)}
         </button>
       </Show>
-      <Show when={props.proposal.withheld.length > 0}>
-        <p class="small">
-          {say.others.withheld(props.proposal.withheld.map((id) => inspectionOf(catalogue, id).title))}
-        </p>
+      <Show when={withheld().length > 0}>
+        <p class="small">{say.others.withheld(withheld())}</p>
       </Show>
     </>
   );

@@ -13,6 +13,7 @@ import { useRecords } from '../desk/context';
 import { titleOf, verdictWord } from '../desk/reading-entry';
 import { ReadingPhoto } from '../desk/reading-photo';
 import { printTime } from '../desk/time';
+import { StopAt } from '../desk/stop';
 
 /** Readings offered as a proof: the newest ones. */
 const OFFERED = 6;
@@ -90,6 +91,7 @@ export function CaseProof(props: { case: Case; cause: CauseId }) {
           onInput={(event) => setWords(event.currentTarget.value)}
         />
       </label>
+      <StopAt text={words()} />
       <Problem sentence={problem()} />
       <button type="button" class="button button-main case-wide" onClick={() => void close()}>
         {say.proof.close}

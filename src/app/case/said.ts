@@ -54,7 +54,7 @@ export function stepTitle(catalogue: WordedCatalogue, step: Step): string {
     case 'mend':
       return names.mend(causeOf(catalogue, step.cause).mend.headline);
     case 'hand over':
-      return names.handOver;
+      return step.unplugged ? say.askOther.unplugged.title : names.handOver;
     case 'closed':
       return names.proof;
   }

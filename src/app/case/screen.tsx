@@ -1,6 +1,7 @@
 import { createMemo, Show } from 'solid-js';
 import { A, useNavigate } from '@solidjs/router';
 import { catalogue } from '../../diagnosis/catalogue';
+import { safetySaid } from '../../diagnosis/dangers';
 import { symptomOf, unreadable } from '../../diagnosis/pick';
 import type { Case, Machine } from '../../machine/schema';
 import { cureOf } from './course';
@@ -53,8 +54,8 @@ function Readable(props: { case: Case; machine: Machine }) {
 function Head(props: { case: Case; machine: Machine }) {
   const symptom = () => symptomOf(catalogue, props.case.symptom);
   const unplugged = () =>
-    props.case.closed === null && cureOf(props.case) === undefined && symptom().hazard
-      ? props.case.log.find(({ kind }) => kind === 'made safe')
+    props.case.closed === null && cureOf(props.case) === undefined && safetySaid(props.case) === 'done'
+      ? props.case.log.findLast(({ kind }) => kind === 'made safe')
       : undefined;
   return (
     <>

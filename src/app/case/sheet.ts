@@ -1,10 +1,13 @@
 import { believe } from '../../diagnosis/belief';
+import { hazardOf } from '../../diagnosis/dangers';
 import { propose } from '../../diagnosis/order';
 import { causeOf, inspectionOf, symptomOf } from '../../diagnosis/pick';
+import { firstActs } from '../../diagnosis/stop';
 import type { WordedCatalogue } from '../../diagnosis/catalogue';
 import type { Step } from '../../diagnosis/types';
 import type { Case } from '../../machine/schema';
 import { cureOf } from './course';
+import { tickLines } from './safety';
 import { entryWords, minutesWords, oddsWords, percent } from './said';
 import { worth } from './worth';
 import say from './words/en';
@@ -70,9 +73,9 @@ function stepLines(catalogue: WordedCatalogue, step: Step): Todo {
     case 'closed':
       return { lines: [say.sheet.prove(causeOf(catalogue, step.cause).proof)], cautions: [] };
     case 'make safe':
-      return { lines: [say.sheet.makeSafe], cautions: [] };
+      return { lines: tickLines(firstActs(step.first)), cautions: [] };
     case 'hand over':
-      return { lines: [say.sheet.handOver], cautions: [] };
+      return { lines: [step.unplugged ? say.sheet.keepUnplugged : say.sheet.handOver], cautions: [] };
   }
 }
 
@@ -129,7 +132,8 @@ export function caseSheet(
       ]
     : [];
   const todo = next(catalogue, one);
-  const hazard = symptom.hazard && one.closed === null ? [say.sheet.unplugged[symptom.hazard]] : [];
+  const known = hazardOf(catalogue, one);
+  const hazard = known && one.closed === null ? [say.sheet.unplugged[known.hazard]] : [];
   const { parts } = say.sheet;
   return {
     title: symptom.title,

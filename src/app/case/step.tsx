@@ -1,10 +1,12 @@
 import { Match, Show, Switch } from 'solid-js';
 import { catalogue } from '../../diagnosis/catalogue';
-import { inspectionOf } from '../../diagnosis/pick';
-import type { Hazard, Prospect, Proposal } from '../../diagnosis/types';
-import type { Case } from '../../machine/schema';
+import { inspectionOf, symptomOf } from '../../diagnosis/pick';
+import type { Prospect, Proposal } from '../../diagnosis/types';
+import type { Case, Machine } from '../../machine/schema';
 import { CheckStep } from './check-step';
 import type { NewEntry } from './edit';
+import { KeepUnplugged } from './keep-unplugged';
+import { MakeSafe } from './make-safe';
 import { CaseMend } from './mend';
 import { CaseProof } from './proof';
 import { stepTitle } from './said';
@@ -14,6 +16,7 @@ import say from './words/en';
 /** The one thing to do now. */
 export function CaseStep(props: {
   case: Case;
+  machine: Machine;
   proposal: Proposal;
   /** What is shown: the proposal, or what the person took in its place. */
   shown: Prospect;
@@ -35,7 +38,16 @@ export function CaseStep(props: {
       </Show>
       <Switch>
         <Match when={((now) => now.kind === 'make safe' && now)(step())}>
-          {(now) => <MakeSafe hazard={now().hazard} onEntry={add} />}
+          {(now) => (
+            <MakeSafe
+              case={props.case}
+              machine={props.machine}
+              title={symptomOf(catalogue, props.case.symptom).title}
+              hazard={now().hazard}
+              first={now().first}
+              onEntry={add}
+            />
+          )}
         </Match>
         {/* Keyed by what the step is about: a number typed into it makes a new proposal, not a new step. */}
         <Match when={((now) => now.kind === 'check' && now.check)(step())} keyed>
@@ -57,6 +69,9 @@ export function CaseStep(props: {
             </CaseMend>
           )}
         </Match>
+        <Match when={((now) => now.kind === 'hand over' && now.unplugged)(step())}>
+          <KeepUnplugged case={props.case} dangers={props.proposal.dangers} onEntry={add} />
+        </Match>
         <Match when={step().kind === 'hand over'}>
           <p class="case-kicker">{say.askOther.kicker}</p>
           <h2>{say.askOther.title}</h2>
@@ -67,27 +82,5 @@ export function CaseStep(props: {
         </Match>
       </Switch>
     </section>
-  );
-}
-
-/** Stands alone: until it is confirmed the case shows no other step. */
-function MakeSafe(props: { hazard: Hazard; onEntry: (entry: NewEntry) => void }) {
-  return (
-    <div class="case-safe">
-      <p class="case-kicker">{say.safe.kicker}</p>
-      <h2>{say.safe.title}</h2>
-      <p>
-        {say.safe.hazard[props.hazard]} {say.safe.stop}
-      </p>
-      <ol>
-        <li>{say.safe.off}</li>
-        <li>{say.safe.plug}</li>
-        <li>{say.safe.cool}</li>
-      </ol>
-      <p>{say.safe.mains}</p>
-      <button type="button" class="button button-main case-wide" onClick={() => props.onEntry({ kind: 'made safe' })}>
-        {say.safe.done}
-      </button>
-    </div>
   );
 }

@@ -88,6 +88,9 @@ function Suspect(props: {
       <div id={id}>
         <Show when={open() && props.proposal}>
           <p class="small">{say.suspects.part(cause().part)}</p>
+          <Show when={cause().danger}>
+            <p class="small">{say.suspects.danger}</p>
+          </Show>
           <div class="row case-overrule">
             <button type="button" class="button" onClick={() => ruleOut('certain')}>
               {say.suspects.certain}

@@ -59,7 +59,14 @@ export function CaseWork(props: { case: Case; machine: Machine }) {
         </Show>
         <Show when={proposal()}>
           {(now) => (
-            <CaseStep case={props.case} proposal={now()} shown={shown() ?? now()} onEntry={add} onPick={pick} />
+            <CaseStep
+              case={props.case}
+              machine={props.machine}
+              proposal={now()}
+              shown={shown() ?? now()}
+              onEntry={add}
+              onPick={pick}
+            />
           )}
         </Show>
       </div>

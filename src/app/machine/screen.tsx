@@ -7,6 +7,7 @@ import { Files } from '../files/section';
 import { Glance } from './glance';
 import { MachineValues } from './values';
 import { OfMachine } from '../desk/of-machine';
+import { StopAt } from '../desk/stop';
 import { ReadingList } from '../readings/list';
 import say from './words/en';
 import '../../ui/lists.css';
@@ -111,6 +112,7 @@ function Rename(props: { machine: Machine }) {
           }}
         />
       </label>
+      <StopAt text={props.machine.note} />
     </>
   );
 }

@@ -15,6 +15,7 @@ import { retold } from './retold';
 import { printTime } from '../desk/time';
 import { titleOf, verdictWord } from '../desk/reading-entry';
 import { ReadingPhoto } from '../desk/reading-photo';
+import { StopAt } from '../desk/stop';
 import say from './words/en';
 import './screen.css';
 
@@ -108,6 +109,7 @@ function ReadingSheet(props: { machine: Machine; reading: Reading }) {
                   value={props.reading.note}
                   onChange={(event) => void records.noteOn(props.reading, event.currentTarget.value)}
                 />
+                <StopAt text={props.reading.note} />
               </section>
               <ReadingPhoto reading={props.reading} />
             </div>

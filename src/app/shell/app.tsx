@@ -13,6 +13,7 @@ const TrendScreen = lazy(async () => ({ default: (await import('../readings/tren
 const ReadingScreen = lazy(async () => ({ default: (await import('../readings/screen')).ReadingScreen }));
 const PhoneScreen = lazy(async () => ({ default: (await import('../phone/screen')).PhoneScreen }));
 const CaseNew = lazy(async () => ({ default: (await import('../case/new')).CaseNew }));
+const StopScreen = lazy(async () => ({ default: (await import('../case/stop-screen')).StopScreen }));
 const CaseArrival = lazy(async () => ({ default: (await import('../case/arrival')).CaseArrival }));
 const CaseScreen = lazy(async () => ({ default: (await import('../case/screen')).CaseScreen }));
 const CaseSheetScreen = lazy(async () => ({ default: (await import('../case/sheet-screen')).CaseSheetScreen }));
@@ -33,6 +34,7 @@ export function App() {
         <Route path="/machines/:id/check/:check" component={TrendScreen} />
         <Route path="/machines/:id/reading/:taken" component={ReadingScreen} />
         <Route path="/case/new" component={CaseNew} />
+        <Route path="/stop" component={StopScreen} />
         <Route path="/case/link" component={CaseArrival} />
         <Route path="/case/:machine/:id" component={CaseScreen} />
         <Route path="/case/:machine/:id/sheet" component={CaseSheetScreen} />

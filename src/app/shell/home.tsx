@@ -20,6 +20,8 @@ const places: readonly Place[] = [
 
 const CasesList = lazy(async () => ({ default: (await import('../case/cases-list')).CasesList }));
 
+const StopAt = lazy(async () => ({ default: (await import('../desk/stop')).StopAt }));
+
 const underTopic = (topic: string) => places.filter((place) => place.topic === topic);
 
 function Entries(props: { places: readonly Place[] }) {
@@ -54,20 +56,25 @@ export function Home() {
   const [finder] = createResource(
     () => asked() !== '' || undefined,
     async () => {
-      const [{ createFinder }, { complaints }] = await Promise.all([
+      const [{ createFinder }, { complaints }, { dangerIn }] = await Promise.all([
         import('../desk/find-check'),
         import('./complaints'),
+        import('../../diagnosis/danger'),
       ]);
       const all: readonly Place[] = [...places, ...complaints];
       const find = createFinder(all);
-      return (query: string) => find(query).flatMap((id) => all.find((place) => place.id === id) ?? []);
+      return {
+        find: (query: string) => find(query).flatMap((id) => all.find((place) => place.id === id) ?? []),
+        danger: (query: string) => dangerIn(query) !== undefined,
+      };
     },
   );
   const found = createMemo<readonly Place[]>((before) => {
-    const find = finder.state === 'ready' ? finder() : undefined;
-    if (!find) return before;
-    return find(asked());
+    const by = finder.state === 'ready' ? finder() : undefined;
+    return by ? by.find(asked()) : before;
   }, []);
+  /** What is asked tells of a danger: what to do first comes before any list. */
+  const danger = createMemo(() => finder.state === 'ready' && finder().danger(asked()));
   return (
     <main>
       <h1>{say.home.title}</h1>
@@ -98,7 +105,15 @@ export function Home() {
             onInput={(event) => setQuery(event.currentTarget.value)}
           />
         </label>
-        <Show when={asked() !== ''}>
+        <Show when={danger()}>
+          <StopAt text={asked()}>
+            <A class="button button-main" href={`/case/new?said=${encodeURIComponent(asked())}`}>
+              {say.home.stopped}
+            </A>
+            <p class="small">{say.home.harmless}</p>
+          </StopAt>
+        </Show>
+        <Show when={asked() !== '' && !danger()}>
           <Entries places={found()} />
           <Show when={finder.state === 'ready' && found().length === 0}>
             <p>{say.home.nothing}</p>

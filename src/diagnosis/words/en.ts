@@ -1,8 +1,10 @@
 import danger from './en/danger';
+import stop from './en/stop';
 
 /** Words of the diagnosis itself; those of its catalogue stand in catalogue/words. */
 const en = {
   danger,
+  stop,
   /** Why a stored or received case cannot be read. */
   unlisted: {
     symptom: (id: string) => `The catalogue has no symptom “${id}”.`,

@@ -29,6 +29,10 @@ const en = {
     noShrinking: 'This browser cannot make the picture smaller.',
     tooLarge: 'The picture stays too large to keep, even made smaller.',
   },
+  stop: {
+    kicker: 'Stop. Before anything else',
+    mains: 'What carries mains voltage stays shut: that is for a qualified person, and by the rules where you live.',
+  },
   ways: {
     way: 'Way',
     standing: {

@@ -24,6 +24,8 @@ const en = {
     find: 'Find a check, or what is wrong',
     example: 'one side high, hairs, ridges…',
     complaint: (complaint: string) => `“${complaint}” Begins a case.`,
+    stopped: 'Begin a case with these words',
+    harmless: 'If they mean something harmless, say it in other words.',
     nothing: 'No check and no complaint is described by these words. Try fewer of them: a part, or what you see.',
     phone: 'The phone as an instrument',
     offline: 'All of this works without a signal. Nothing you enter leaves this device.',

@@ -47,6 +47,8 @@ const course = {
     none: 'Something not listed',
     out: (causes: readonly string[]) => `Nearly or quite out: ${causes.map(lower).join('; ')}.`,
     part: (part: string) => `Part: ${part}. You know that it is not this?`,
+    danger:
+      'It may burn or give a shock: your word moves the suspicion, but what needs power waits until it was looked at unplugged.',
     certain: 'Rule out for certain',
     fairly: 'Fairly sure it is not',
     mend: 'Go to its mend',

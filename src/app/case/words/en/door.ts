@@ -34,6 +34,7 @@ const door = {
     noCase: 'This is not a case.',
     came: (owner: string, machine: string, opened: string) =>
       `A case came with a link${owner === '' ? '' : `, asked by ${owner}`}. There the machine is called “${machine === '' ? 'no name' : machine}”; opened ${opened}.`,
+    /** After the first acts of a danger. */
     unplug: 'See with your own eyes that the machine is switched off and its plug is out, whatever the link says.',
     soFar: 'What was done so far',
     closed: 'Closed',

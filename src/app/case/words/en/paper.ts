@@ -44,8 +44,9 @@ const paper = {
     mend: (headline: string, minutes: string) => `${headline} (${minutes}).`,
     proof: (proof: string) => `Proof: ${proof}`,
     prove: (proof: string) => `Prove it: ${proof}`,
-    makeSafe: 'Switch off and pull the plug before anything else.',
     handOver: 'Hand the case to someone else, with this sheet.',
+    keepUnplugged:
+      'Keep it unplugged, with a note on the plug, and hand it over to a qualified person, with this sheet.',
     nothing: 'Nothing for now. If it comes back, open the case again.',
     mind: (risk: string) => `Mind: ${lower(risk)}`,
   },

@@ -14,18 +14,36 @@ const work = {
     },
   },
   safe: {
-    kicker: 'Before anything else',
-    title: 'Switch off and pull the plug',
     hazard: {
       heat: 'This complaint can come from something that burns.',
       shock: 'This complaint can come from something that gives a shock.',
     },
     stop: 'Do not go on looking while it is under power.',
-    off: 'Switch the machine off.',
-    plug: 'Pull its plug out of the wall, and lay the plug where you can see it.',
-    cool: 'Let it cool. Where it smokes or glows, keep people away; burning: call the fire brigade.',
-    mains: 'What carries mains voltage stays shut: that is for a qualified person, and by the rules where you live.',
-    done: 'It is off and unplugged',
+    /** Of the keys below, for who hears the screen. */
+    ask: 'Is it off, and without power?',
+    ticks: {
+      done: 'Done: off and unplugged',
+      'will do': 'Not yet: it will be done',
+      cannot: 'It cannot be done',
+    },
+    box: (tick: string) => `☐ ${tick}`,
+    waits: 'It will be done. The case goes on when it is done.',
+    send: 'Send it to whoever stands beside the machine',
+  },
+  stop: {
+    title: 'Stop',
+    asked: (owner: string) => `Asked by ${owner}.`,
+    back: 'Send it back, with what was ticked',
+    after: {
+      done: 'Done. The case can be opened now.',
+      'will do': 'Not yet. The case can be opened; it goes on when it is done.',
+      cannot:
+        'It cannot be done: keep away, and hand it over to a qualified person. The case keeps everything that needs power back.',
+    },
+    /** In place of the list of complaints. */
+    first: 'Tick what is true before you go on. If the words mean something harmless, say it in other words.',
+    only: 'These words tell of a danger: it comes first. What else is wrong gets a case of its own later.',
+    other: 'This complaint looks for no danger. Pick one of those below.',
   },
   check: {
     kicker: (kind: string, minutes: string, tools: readonly string[]) =>
@@ -62,12 +80,24 @@ const work = {
     title: 'Something else instead',
     minutes: 'Minutes to the end of the case that are to be expected with each of them first.',
     all: (count: number) => `Show all ${count}`,
-    withheld: (checks: readonly string[]) =>
-      `Held back because they need power: ${checks.join('; ')}. They come when everything that could burn or give a shock has been looked at unplugged.`,
+    withheld: (steps: readonly string[]) =>
+      `Held back because they, or trying them, need power: ${steps.join('; ')}. They come when everything that could burn or give a shock was looked at unplugged, or replaced.`,
   },
   askOther: {
     kicker: 'What is left',
     title: 'Ask someone else',
+    unplugged: {
+      title: 'Keep it unplugged, and hand it over to a qualified person',
+      how: 'Leave it without power, with a note on the plug. Print or send the sheet, and hand both to a qualified person.',
+      /** What was not cleared. */
+      unseen: (causes: readonly string[]) =>
+        `Not looked at unplugged, or not so that it said anything: ${causes.map(lower).join('; ')}.`,
+      found: (causes: readonly string[]) => `Found, and not mended: ${causes.map(lower).join('; ')}.`,
+      unlisted: 'The words of the complaint tell of a danger that this case does not look for: begin a case about it.',
+      cannot: 'It could not be switched off and unplugged.',
+      freed: 'What was skipped or answered in doubt can be taken back in the log, once it can be looked at.',
+      done: 'It is off and unplugged now',
+    },
     how: 'Nothing on the list is worth more of your time now: what is left is unlikely, or needs hands or tools that are not here. Print or send the sheet with what was found so far, then end the case below as handed over. A check that was skipped or answered in doubt can be taken back in the log.',
   },
   mend: {

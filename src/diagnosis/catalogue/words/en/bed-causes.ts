@@ -8,11 +8,11 @@ export const bedCauses: CausesWords<typeof causes> = {
     mend: {
       headline: 'Tram the bed with its screws',
       steps: [
-        'Take the heights of at least three points with the nozzle cold.',
+        'Bed hot and soaked for ten minutes, nozzle wiped and below oozing: take the heights of at least three points.',
         'Turn each adjuster by what the check gives, seen from above.',
         'Take the heights again.',
       ],
-      risk: 'If the gantry is crooked, a trammed bed follows it and every part leans.',
+      risk: 'Bed and nozzle burn. If the gantry is crooked, a trammed bed follows it and every part leans.',
     },
     proof: 'The points agree within the check’s limit, and the first layer is even.',
   },
@@ -22,11 +22,11 @@ export const bedCauses: CausesWords<typeof causes> = {
     mend: {
       headline: 'Lay a flat plate on, or shim the low place',
       steps: [
-        'Put a rule across, hot as when printing; feel the gap.',
+        'Put a rule across, hot as when printing and soaked, gloves on; feel the gap.',
         'A glass or ground plate on top, or foil under the low place.',
         'Tram again.',
       ],
-      risk: 'Glass breaks and cuts; it warms slower than metal.',
+      risk: 'The bed burns. Glass breaks and cuts; it warms slower than metal.',
     },
     proof: 'The check’s residue is within its limit, hot.',
   },
@@ -70,7 +70,7 @@ export const bedCauses: CausesWords<typeof causes> = {
       ],
       risk: 'Keep water away from heater and wires: wash only a plate that comes off, else wipe.',
     },
-    proof: 'Water runs off as a film, and a first layer holds.',
+    proof: 'A first layer holds; on glass or bare metal water runs off as a film too.',
   },
   'gap-wide': {
     part: 'Settings',

@@ -6,10 +6,15 @@ export const bedInspections: InspectionsWords<typeof inspections> = {
   'bed-heights': {
     title: 'Measure the bed’s heights',
     how: [
-      'Take the height at five points or more with the nozzle cold.',
+      'Heat the bed as for printing and let it soak, ten minutes or more: cold it has another shape.',
+      'Wipe the nozzle clean with brass, then hold it below the heat at which it oozes: a drop is read as height.',
+      'Take the height at five points or more.',
       'The check splits it into tilt and what no screw can fix.',
     ],
-    cautions: ['Nozzle and bed cold; keep your fingers out from under the nozzle while it moves.'],
+    cautions: [
+      'Bed and nozzle burn: touch the gauge only, gloves for wiping.',
+      'Keep your fingers out from under the nozzle while it moves.',
+    ],
     answers: {
       within: 'Flat and parallel',
       tilt: 'Tilted: the screws can put it right',
@@ -43,9 +48,13 @@ export const bedInspections: InspectionsWords<typeof inspections> = {
   },
   'water-film': {
     title: 'Put water on the bed',
-    how: ['A few drops on the cold plate where the part stood.', 'Tilt it and watch.'],
+    how: [
+      'On glass or bare metal only: on a polymer sheet clean water beads too, and this judges nothing. There answer “Cannot tell”.',
+      'A few drops on the cold plate where the part stood.',
+      'Tilt it and watch.',
+    ],
     cautions: ['Plate off the machine, or a drop only: water and heaters do not mix.'],
-    answers: { yes: 'It draws into beads', no: 'It spreads as a film', unsure: UNSURE },
+    answers: { yes: 'It beads, on glass or metal', no: 'It spreads as a film', unsure: UNSURE },
   },
   'bed-surface-temperature': {
     title: 'Measure the bed’s surface temperature',

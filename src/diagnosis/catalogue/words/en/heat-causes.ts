@@ -1,6 +1,10 @@
 import type { heatCauses as causes } from '../../heat-causes';
 import type { CausesWords } from '../../wording';
+import { HOT_END_RISK, OPEN_HOT_END, SEAT_NOZZLE } from './hot-end';
 
+/** IEC 60691, from memory: a thermal-link has a rated functioning temperature and, below it, a holding temperature. */
+const CUT_OFF =
+  'Have a thermal cut-off fitted that breaks the heater’s supply by itself. Choose it by its holding temperature too (IEC 60691): that lies above what its place reaches in use. Crimp it, never solder it: solder’s heat opens it.';
 const UNPLUGGED = 'Unplugged, and left until it is cold to the hand.';
 const FIRE = 'A heater that does not stop can start a fire: stay beside the first run.';
 const MAINS = 'Mains kills. Nobody but a qualified person opens, measures or mends it.';
@@ -77,7 +81,7 @@ export const heatCauses: CausesWords<typeof causes> = {
         UNPLUGGED,
         'Leave it unplugged: software cannot stop a switch that has failed closed.',
         'Have board or switch changed by someone qualified.',
-        'Add a thermal cut-off that breaks the heater’s supply by itself.',
+        CUT_OFF,
       ],
       risk: `${FIRE} Mains parts are for a qualified person.`,
     },
@@ -174,11 +178,12 @@ export const heatCauses: CausesWords<typeof causes> = {
     mend: {
       headline: 'Clean the block and stop the leak',
       steps: [
-        'Warm the block until the plastic is soft; switch off and unplug.',
-        'Scrape with wood or brass, gloves on.',
-        'Retighten the nozzle against the tube hot, block held by a spanner.',
+        ...OPEN_HOT_END,
+        'Scrape the plastic off with wood or brass, clear of the sensor’s wires: a nicked one is a worse fault.',
+        ...SEAT_NOZZLE,
+        'Plug in, heat, and look for a leak above the nozzle.',
       ],
-      risk: 'Burns; and a nicked sensor wire is a worse fault than the plastic.',
+      risk: HOT_END_RISK,
     },
     proof: 'No smoke, no smell and no bead of plastic above the nozzle after an hour.',
   },

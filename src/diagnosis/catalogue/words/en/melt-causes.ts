@@ -1,5 +1,10 @@
 import type { meltCauses as causes } from '../../melt-causes';
 import type { CausesWords } from '../../wording';
+import { CHANGE_NOZZLE, HOT_END_RISK, OPEN_HOT_END } from './hot-end';
+
+/** For mends of what leaves a band of starved layers behind. */
+const SEAM =
+  'A starved part that carries a person, heat, mains or a raised load is printed anew, never saved with a seam.';
 
 export const meltCauses: CausesWords<typeof causes> = {
   'pull-back-short': {
@@ -53,7 +58,7 @@ export const meltCauses: CausesWords<typeof causes> = {
     mend: {
       headline: 'Cut the tube square and seat it',
       steps: [
-        'Warm the hot end so that the plastic lets go; pull the tube.',
+        'Warm the hot end so that the plastic lets go, at most to the tube’s limit; switch off, unplug, pull the tube.',
         'Cut its end square with a blade.',
         'Push it down to the nozzle and lock the fitting.',
       ],
@@ -66,12 +71,8 @@ export const meltCauses: CausesWords<typeof causes> = {
     title: 'The nozzle’s bore is worn wide',
     mend: {
       headline: 'Fit a new nozzle',
-      steps: [
-        'Heat the hot end; hold the block with a spanner.',
-        'Turn the nozzle out counter-clockwise, seen from its tip.',
-        'Turn the new one in and tighten it hot, gently.',
-      ],
-      risk: 'The nozzle is hot enough to burn; holding only the nozzle can shear the thin tube above the block.',
+      steps: [...OPEN_HOT_END, ...CHANGE_NOZZLE],
+      risk: HOT_END_RISK,
     },
     proof: 'One line printed in the air is as wide as the bore’s nominal size.',
   },
@@ -85,12 +86,12 @@ export const meltCauses: CausesWords<typeof causes> = {
         'Cool until it is stiff but still lets go, then pull it out in one go.',
         'Repeat until its tip comes out clean.',
       ],
-      risk: 'The hot end burns; keep the other hand away from the nozzle.',
+      risk: `The hot end burns; keep the other hand away from the nozzle. ${SEAM}`,
     },
     replace: {
       headline: 'Fit a new nozzle',
-      steps: ['Heat; hold the block with a spanner.', 'Change the nozzle hot.'],
-      risk: 'The hot end burns.',
+      steps: [...OPEN_HOT_END, ...CHANGE_NOZZLE],
+      risk: HOT_END_RISK,
     },
     proof: 'Pushed by hand, the strand comes out straight and even.',
   },
@@ -104,7 +105,7 @@ export const meltCauses: CausesWords<typeof causes> = {
         'Tighten the pressure screw by half a turn, clockwise seen from its head.',
         'Load and feed 100 mm: the teeth’s marks should be even and shallow.',
       ],
-      risk: 'Too much pressure flattens soft filament and jams it.',
+      risk: `Too much pressure flattens soft filament and jams it. ${SEAM}`,
     },
     replace: {
       headline: 'Fit a new drive gear',
@@ -160,7 +161,7 @@ export const meltCauses: CausesWords<typeof causes> = {
         'Set the spool so that it turns at a finger’s touch.',
         'Never let go of the free end.',
       ],
-      risk: 'None worth naming.',
+      risk: SEAM,
     },
     proof: 'The strand runs off under its own weight, a whole turn long.',
   },
@@ -174,7 +175,7 @@ export const meltCauses: CausesWords<typeof causes> = {
         'Replace a fan that starts only when pushed.',
         'Open the cupboard.',
       ],
-      risk: 'Fan blades and the hot end: work with it cold and unplugged.',
+      risk: `Fan blades and the hot end: work with it cold and unplugged. ${SEAM}`,
     },
     proof: 'An hour’s print with many pull-backs runs through.',
   },
@@ -187,7 +188,7 @@ export const meltCauses: CausesWords<typeof causes> = {
         'Measure its case after an hour; above about 60 °C is too hot.',
         'Lower its current by a tenth, or fit a heat sink.',
       ],
-      risk: 'Too little current and the motor skips.',
+      risk: `Too little current and the motor skips. ${SEAM}`,
     },
     proof: 'After an hour the case is below 60 °C and the band does not come.',
   },
