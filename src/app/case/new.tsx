@@ -38,9 +38,8 @@ export function CaseNew() {
   const [tried, setTried] = createSignal(false);
   const [saving, setSaving] = createSignal(false);
   const danger = createMemo(() => dangerIn(complaint()));
-  const [ticked, setTicked] = createSignal(safetyOf(query().get('tick')));
-  /** What was said of making it safe, where the words tell of a danger. */
-  const tick = () => (danger() ? ticked() : undefined);
+  /** What was said of making it safe, where the words tell of a danger: it stands in the address, as it came with a link or was ticked. */
+  const tick = () => (danger() ? safetyOf(query().get('tick')) : undefined);
 
   const symptom = createMemo(() => symptomById(picked()));
   const machine = () => records.current();
@@ -60,8 +59,8 @@ export function CaseNew() {
   };
 
   /** In the address, so that a page that was put to sleep comes back with it. */
-  const remember = () => {
-    const typed = { said: complaint(), who: owner(), tick: tick() };
+  const remember = (safety = tick()) => {
+    const typed = { said: complaint(), who: owner(), tick: safety };
     navigate(complaintAddress('case/new', typed, { symptom: picked() ?? '' }), { replace: true, scroll: false });
   };
   const open = async () => {
@@ -128,22 +127,11 @@ export function CaseNew() {
         pictured={picture() !== undefined}
         onComplaint={setComplaint}
         onOwner={setOwner}
-        onTyped={remember}
+        onTyped={() => remember()}
         onPicture={setPicture}
       />
       <Show when={danger()}>
-        {(of) => (
-          <StopGate
-            danger={of()}
-            said={complaint()}
-            who={owner()}
-            tick={tick()}
-            onTick={(safety) => {
-              setTicked(safety);
-              remember();
-            }}
-          />
-        )}
+        {(of) => <StopGate danger={of()} said={complaint()} who={owner()} tick={tick()} onTick={remember} />}
       </Show>
       <Show when={danger() === undefined || tick()} fallback={<p>{say.stop.first}</p>}>
         <Rest />
