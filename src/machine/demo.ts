@@ -70,7 +70,7 @@ export interface DemoTaking extends Pick<Reading, 'id' | 'at' | 'note'> {
 /** The check that the demo readings are of. */
 export const demoCheck = 'dual-z-sync';
 
-/** The difference read at the two screws, as text in mm. */
+/** The difference read at the two screws, as text in mm: its sign is a picture, picked. */
 const taking = (dh: string): DemoTaking['entries'] => ({
   dh: { text: dh, unit: 'mm', tool: 'caliper' },
   S_m: { text: '400', unit: 'mm', tool: 'rule' },
@@ -78,6 +78,6 @@ const taking = (dh: string): DemoTaking['entries'] => ({
 
 /** Oldest first; numbers with a decimal point. */
 export const demoTakings: readonly DemoTaking[] = [
-  { id: 'before', at: BEFORE, note: say.demo.notes.before, entries: taking('0.75') },
-  { id: 'after', at: AFTER, note: say.demo.notes.after, entries: taking('0.02') },
+  { id: 'before', at: BEFORE, note: say.demo.notes.before, entries: taking('+0.75') },
+  { id: 'after', at: AFTER, note: say.demo.notes.after, entries: taking('+0.02') },
 ];

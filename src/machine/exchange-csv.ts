@@ -41,14 +41,26 @@ function resultRows(
   return (limits.length > 0 ? limits : [NO_LIMIT]).map((limit) => [...cells, ...limit]);
 }
 
+/** What the order promised of a result, in the unit of its row. */
+function expectedCells(reading: Reading, symbol: string, unit: Unit | undefined): readonly string[] {
+  const found = reading.order.expects[symbol];
+  if (!found) return NO_PROMISE;
+  return [found.value, found.low, found.high].map((si) => number(unit ? fromSi(si, unit) : si));
+}
+
+const NO_PROMISE = ['', '', ''];
 const NO_RESULT = ['', '', '', '', '', '', '', ...NO_LIMIT];
 
 function rows(reading: Reading, machine: string): readonly string[] {
   const { at, id, calculator, verdict, order, note } = reading;
   const common = [at, machine, reading.machine, id, calculator, verdict, order.sentence, note].map(words);
-  const results = Object.entries(reading.results).flatMap(([symbol, one]) => resultRows(reading, symbol, one));
+  const results = Object.entries(reading.results).flatMap(([symbol, one]) => {
+    const promise = expectedCells(reading, symbol, keptUnit(one));
+    return resultRows(reading, symbol, one).map((cells) => ({ cells, promise }));
+  });
+  const rowsOf = results.length > 0 ? results : [{ cells: NO_RESULT, promise: NO_PROMISE }];
   const by = words(reading.whole ? say.csv.keptBy.whole : say.csv.keptBy.earlier);
-  return (results.length > 0 ? results : [NO_RESULT]).map((result) => [...common, ...result, by].join(','));
+  return rowsOf.map(({ cells, promise }) => [...common, ...cells, by, ...promise].join(','));
 }
 
 /**

@@ -172,6 +172,29 @@ export function didItWork(comparisons: readonly Comparison[]): DidItWork {
   return better ? 'in part' : 'no change';
 }
 
+/** What an order promised of the reading after it, and what that read. */
+export interface Promised {
+  readonly of: string;
+  readonly name: string;
+  readonly kind: string;
+  readonly unit: string;
+  /** With the doubt of both readings. */
+  readonly expected: Interval;
+  readonly read: Interval;
+  readonly held: boolean;
+}
+
+/** The reading after an order held to what the order promised: its value lies in the interval, which has the doubt of both readings. */
+export function promisedOf(before: Reading, after: Reading): readonly Promised[] {
+  return Object.entries(before.order.expects).flatMap(([of, { name, kind, unit, value, low, high }]): Promised[] => {
+    const read = intervalAt(after, of);
+    if (!read) return [];
+    const hair = 1e-9 * Math.max(Math.abs(low), Math.abs(high));
+    const held = read.value >= low - hair && read.value <= high + hair;
+    return [{ of, name, kind, unit, expected: { value, low, high }, read: exactCopy(read), held }];
+  });
+}
+
 /** A reading that advised a correction, and the next one of the same check. */
 export interface Pair {
   readonly before: Reading;

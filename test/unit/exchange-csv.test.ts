@@ -10,7 +10,8 @@ const [before] = demoReadings as [Reading, Reading];
 
 const HEAD =
   'time,machine,machine id,reading id,check,verdict,instruction,note,result,symbol,value,low,high,unit,as shown,' +
-  'limit,limit least,limit most,limit verdict,kept by';
+  'limit,limit least,limit most,limit verdict,kept by,' +
+  'expected after the order,expected low,expected high';
 const COLUMNS = HEAD.split(',').length;
 
 /** As the grammar of RFC 4180, section 2, has it; throws for a text that is none. */
@@ -55,7 +56,7 @@ describe('readings as comma-separated values', () => {
       ...[before.results.dh_s!.name, 'dh_s', '0.75'],
       expect.stringMatching(/^0\.715325171/),
       expect.stringMatching(/^0\.784674828/),
-      ...['mm', '0.750 ± 0.035\u00a0mm', '', '', '', '', 'this form'],
+      ...['mm', '0.750 ± 0.035\u00a0mm', '', '', '', '', 'this form', '', '', ''],
     ]);
   });
 
@@ -77,11 +78,24 @@ describe('readings as comma-separated values', () => {
     ];
     const results = { n: result(1e-3, 'mm'), dh_lim: result(2e-3, 'mm') };
     const rows = rowsOf({ results, limits, whole: false });
-    expect(rows.map((cells) => [cells[9], ...cells.slice(15)])).toEqual([
+    expect(rows.map((cells) => [cells[9], ...cells.slice(15, 20)])).toEqual([
       ['n', 'Upper', '', '2', 'within', 'an earlier form: names and limits of today'],
       ['n', 'Lower', '0.75', '', 'within', 'an earlier form: names and limits of today'],
       ['dh_lim', '', '', '', '', 'an earlier form: names and limits of today'],
     ]);
+  });
+
+  it('says last what the order promised of a result, in the unit of its row', () => {
+    const rows = parse(writeCsv([demoMachine, before]));
+    const promised = rows
+      .find((cells) => cells[9] === 'dh_bed')!
+      .slice(-3)
+      .map(Number);
+    const { value, low, high } = before.order.expects.dh_bed!;
+    // The teeth leave a rest, which the order turns away: about nothing, with the doubt of both readings.
+    expect(promised.map((mm) => mm / 1e3)).toEqual([value, low, high].map((si) => expect.closeTo(si, 12) as number));
+    expect(high - low).toBeGreaterThan(2e-5);
+    expect(rows.find((cells) => cells[9] === 'n')!.slice(-3)).toEqual(['', '', '']);
   });
 
   it('is oldest first within a machine, whatever order the records come in', () => {

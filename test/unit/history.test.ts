@@ -12,6 +12,7 @@ import {
   judgedBy,
   minus,
   pairsOf,
+  promisedOf,
   stateOf,
   trendOf,
   type Comparison,
@@ -258,5 +259,35 @@ describe('due', () => {
       { kind: 'value', symbol: 'P_h', was: 8e-3, now: 4e-3, unit: 'mm' },
       { kind: 'choice', name: 'hand', was: 'right', now: 'left' },
     ]);
+  });
+});
+
+describe('what an order promised', () => {
+  const promise = (low: number, high: number): Reading => {
+    const one = reading(3, 0.1, { max: 1 });
+    const x = { name: 'Height', value: (low + high) / 2, low, high, kind: 'length', unit: 'mm' };
+    return { ...one, order: { ...one.order, expects: { x, gone: x } } };
+  };
+
+  it.each([
+    [0, true],
+    [0.2, true],
+    [-0.2, true],
+    [0.21, false],
+    [-0.21, false],
+  ])('a reading of %s after it, expected 0 ± 0.2: held %s', (x, held) => {
+    const after = reading(x, 0.1, { max: 1 });
+    expect(promisedOf(promise(-0.2, 0.2), after)).toEqual([
+      {
+        ...{ of: 'x', name: 'Height', kind: 'length', unit: 'mm', held },
+        expected: { value: 0, low: -0.2, high: 0.2 },
+        read: { value: x, low: x - 0.1, high: x + 0.1 },
+      },
+    ]);
+  });
+
+  it('is nothing where the order promised nothing', () => {
+    const one = reading(3, 0.1, { max: 1 });
+    expect(promisedOf({ ...one, order: { ...one.order, expects: {} } }, reading(0, 0.1, { max: 1 }))).toEqual([]);
   });
 });

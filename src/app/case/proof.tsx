@@ -3,6 +3,7 @@ import { listed } from '../../engine/list';
 import { catalogue } from '../../diagnosis/catalogue';
 import { causeOf } from '../../diagnosis/pick';
 import type { CauseId } from '../../diagnosis/types';
+import { promisedOf } from '../../machine/history';
 import { proofPhoto } from '../../machine/keys';
 import type { Case, Reading } from '../../machine/schema';
 import { LIMITS } from '../../machine/schema-parts';
@@ -10,6 +11,7 @@ import { readingNote } from './note';
 import { Problem } from './problem';
 import say from './words/en';
 import { useRecords } from '../desk/context';
+import { printPromised } from '../desk/promised';
 import { titleOf, verdictWord } from '../desk/reading-entry';
 import { ReadingPhoto } from '../desk/reading-photo';
 import { printTime } from '../desk/time';
@@ -31,6 +33,18 @@ export function CaseProof(props: { case: Case; cause: CauseId }) {
     ({ machine }) => records.latestReadings(machine, { limit: OFFERED }),
   );
   const after = () => (page.latest?.records ?? []).filter(({ at }) => at > (cure()?.at ?? ''));
+  const [promises] = createResource(after, async (readings) =>
+    Promise.all(
+      readings.map(async (reading) => {
+        const before = await records.readingBefore(reading);
+        return { id: reading.id, said: before ? promisedOf(before, reading) : [] };
+      }),
+    ),
+  );
+  const promised = (reading: Reading) =>
+    (promises.latest?.find(({ id }) => id === reading.id)?.said ?? []).map((one) =>
+      printPromised(one, records.settings().mark),
+    );
   const photo = () => ({ machine: props.case.machine, at: props.case.opened, id: proofPhoto(props.case.id) });
   const close = async () => {
     const reading = picked();
@@ -75,6 +89,7 @@ export function CaseProof(props: { case: Case; cause: CauseId }) {
                   {say.proof.reading(titleOf(reading.calculator), verdictWord(reading.calculator, reading.verdict))}
                 </strong>
                 <span class="small">{printTime(reading.at)}</span>
+                <For each={promised(reading)}>{(sentence) => <span class="small">{sentence}</span>}</For>
               </button>
             )}
           </For>

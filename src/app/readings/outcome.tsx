@@ -1,6 +1,14 @@
 import { createMemo, For, Show } from 'solid-js';
 import { A } from '@solidjs/router';
-import { changedBetween, compare, didItWork, judgedBy, type Comparison, type Pair } from '../../machine/history';
+import {
+  changedBetween,
+  compare,
+  didItWork,
+  judgedBy,
+  promisedOf,
+  type Comparison,
+  type Pair,
+} from '../../machine/history';
 import type { Reading } from '../../machine/schema';
 import { formatMeasured } from '../../quantity/format';
 import type { DecimalMark } from '../../quantity/parse';
@@ -8,6 +16,7 @@ import { printChanged, type CheckFacts } from '../desk/check-facts';
 import { useRecords } from '../desk/context';
 import { printTime } from '../desk/time';
 import { readingHref } from '../desk/reading-entry';
+import { printPromised } from '../desk/promised';
 import { nameIn, printGap, unbroken, unitIn } from '../desk/reading-print';
 import say from './words/en';
 
@@ -35,6 +44,7 @@ export function Outcome(props: { pair: Pair; facts: CheckFacts }) {
       after,
       answer: didItWork(comparisons),
       judged: judgedBy(comparisons),
+      promised: promisedOf(before, after).map((one) => printPromised(one, mark())),
       changed: changedBetween(before, after, props.facts.uses).map((one) =>
         printChanged(one, before, (choice) => after.options[choice]?.text, mark()),
       ),
@@ -55,6 +65,11 @@ export function Outcome(props: { pair: Pair; facts: CheckFacts }) {
             <ul>
               <For each={now().judged}>{(one) => <li>{printComparison(one, now().after, mark())}</li>}</For>
             </ul>
+            <Show when={now().promised.length > 0}>
+              <ul>
+                <For each={now().promised}>{(one) => <li>{one}</li>}</For>
+              </ul>
+            </Show>
             <Show when={now().changed.length > 0}>
               <p class="problem">{say.outcome.changed(now().changed)}</p>
             </Show>

@@ -9,6 +9,7 @@ import { VerdictMark } from '../../ui/verdict-mark';
 import { inSheetOrder, loadFacts, type CheckFacts } from '../desk/check-facts';
 import { useRecords } from '../desk/context';
 import { OfMachine } from '../desk/of-machine';
+import { printExpects } from '../desk/promised';
 import { shownIn, unbroken } from '../desk/reading-print';
 import { Outcome } from './outcome';
 import { retold } from './retold';
@@ -84,6 +85,9 @@ function ReadingSheet(props: { machine: Machine; reading: Reading }) {
         <ol>
           <For each={told().steps}>{(step) => <li>{step}</li>}</For>
         </ol>
+      </Show>
+      <Show when={Object.keys(props.reading.order.expects).length > 0}>
+        <p>{say.reading.expects(printExpects(props.reading, records.settings().mark))}</p>
       </Show>
       <Show when={!props.reading.whole}>
         <p class="small faint">{say.reading.earlier}</p>

@@ -110,6 +110,7 @@ const en = {
       ...['time', 'machine', 'machine id', 'reading id', 'check', 'verdict', 'instruction', 'note'],
       ...['result', 'symbol', 'value', 'low', 'high', 'unit', 'as shown'],
       ...['limit', 'limit least', 'limit most', 'limit verdict', 'kept by'],
+      ...['expected after the order', 'expected low', 'expected high'],
     ],
     keptBy: { whole: 'this form', earlier: 'an earlier form: names and limits of today' },
     plainUnit: 'SI',

@@ -44,6 +44,13 @@ function singleReadings(device: Device) {
       } while (before !== undefined);
       return after && (await named([after]))[0];
     },
+    /** The reading before it of the same check on the same machine; undefined for the first. */
+    readingBefore: async ({ machine, calculator, at, id }: Reading): Promise<Reading | undefined> => {
+      const store = await opened;
+      const page = told(await store.latest(machine, { calculator, limit: 1, before: keyFor({ machine, at, id }) }));
+      const before = page?.records[0];
+      return before && (await named([before]))[0];
+    },
     noteOn: async (taken: Taken, note: string): Promise<boolean> => {
       const result = await (await opened).change(keyFor(taken), (old) => (old ? { ...old, note } : undefined));
       told(result);

@@ -2,6 +2,9 @@
 const days = (count: number) => (count === 1 ? 'every day' : `every ${count} days`);
 
 const en = {
+  promised: (name: string, expected: string, read: string, held: boolean) =>
+    `${name}: expected ${expected}, read ${read}: ${held ? 'as predicted' : 'not as predicted'}.`,
+  expects: (name: string, expected: string) => `${name} ${expected}`,
   machine: {
     label: 'Machine on the bench',
     none: 'None yet: checks work without, but nothing is remembered.',

@@ -23,6 +23,7 @@ const en = {
     on: (time: string) => `${time}, on`,
     earlier:
       'Kept by an earlier version of Trammel: its names and limits are today’s, and what that version did not keep (what a model worked out) is not known.',
+    expects: (parts: readonly string[]) => `Expected after it: ${parts.join('; ')}.`,
     note: 'Note',
     overTime: 'This check over time',
     remove: 'Remove this reading',
