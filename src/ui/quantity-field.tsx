@@ -26,6 +26,12 @@ interface FieldProps {
   problem?: string | undefined;
   /** Said beside it though it can be used. */
   remark?: string | undefined;
+  /** Why it is marked, where nothing is wrong with it by itself. */
+  mark?: string | undefined;
+  /** What it was at an earlier time, beside an entry that starts anew. */
+  earlier?: string | undefined;
+  /** Where a key that goes to it finds it. */
+  anchor?: string | undefined;
   /** It may be below zero, and its sign is typed: a key turns it. */
   signed: boolean;
   /** Keys that stand before the entry. */
@@ -55,7 +61,7 @@ export function QuantityField(props: FieldProps) {
     if (box && box.value !== props.text) box.value = props.text;
   });
   return (
-    <div class="field" data-symbol={props.label}>
+    <div class="field" data-symbol={props.label} data-input={props.anchor}>
       <button
         type="button"
         class="field-line"
@@ -85,6 +91,8 @@ export function QuantityField(props: FieldProps) {
           </p>
         )}
       </Show>
+      <Show when={props.mark}>{(mark) => <p class="problem">{mark()}</p>}</Show>
+      <Show when={props.earlier}>{(earlier) => <p class="field-earlier">{earlier()}</p>}</Show>
       <Show when={props.open}>
         <div class="field-open" id={`${id}-open`}>
           {props.children}

@@ -83,7 +83,7 @@ test('one case from complaint to printed sheet, at phone size, with the network 
   await expect(page.locator('main')).toContainText(
     'A case waits for this check: “One side of the first layer is thin”',
   );
-  await enter(page, 'Height difference, right minus left', '0.75');
+  await enter(page, 'Height difference of the two sides', '0.75');
   await bench(page).getByRole('button', { name: 'Keep reading' }).click();
   const banner = page.getByRole('status').filter({ hasText: 'Taken as the answer' });
   await expect(banner).toContainText('Beyond its limit');
@@ -111,7 +111,7 @@ test('one case from complaint to printed sheet, at phone size, with the network 
     .getByRole('link', { name: /Measure it again/ })
     .click();
   await expect(page.locator('main')).not.toContainText('A case waits');
-  await enter(page, 'Height difference, right minus left', '0.02');
+  await enter(page, 'Height difference of the two sides', '0.02');
   await bench(page).getByRole('button', { name: 'Keep reading' }).click();
   await expect(bench(page)).toContainText('Kept on Left bench');
   await page.goto('./');

@@ -3,7 +3,7 @@ import { bench, enter, field, line, test, unmarked } from './support';
 import { inDatabase, makeMachine, plant } from './records';
 import { give } from './words-watch';
 
-const DH = 'Height difference, right minus left';
+const DH = 'Height difference of the two sides';
 const SHEET = './#/check/dual-z-sync';
 const keep = (page: Page) => bench(page).getByRole('button', { name: 'Keep reading' });
 

@@ -4,7 +4,7 @@ import { bench, enter, field, line, test } from './support';
 import say from '../../src/app/sheet/words/en';
 import { untilKept } from './records';
 
-const HEIGHT = 'Height difference, right minus left';
+const HEIGHT = 'Height difference of the two sides';
 
 async function open(page: Page): Promise<string> {
   await page.getByRole('heading', { name: say.folds.handOver }).click();

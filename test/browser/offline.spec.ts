@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { outDir } from '../../build/chosen';
 import { bench, calculatorIds, enter, field, test, untilOffline } from './support';
 
-const DH = 'Height difference, right minus left';
+const DH = 'Height difference of the two sides';
 
 /** A host of its own with a copy of the built app, so that it can be killed or given a new version. */
 async function host(port: number): Promise<{ folder: string; url: string; process: ChildProcess }> {

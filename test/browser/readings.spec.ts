@@ -6,7 +6,7 @@ import { VERSION, type KeptValue, type Machine } from '../../src/machine/schema'
 import { inDatabase, makeMachine, plant, untilKept } from './records';
 import { bench, calculatorIds, enter, test, unmarked, untilIdle } from './support';
 
-const DH = 'Height difference, right minus left';
+const DH = 'Height difference of the two sides';
 const DEMO = `machines/${demoMachine.id}`;
 
 /** The instruction's own reading on a new machine, kept through the app; leaves its page open. */

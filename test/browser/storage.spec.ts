@@ -2,7 +2,7 @@ import { expect, type Page } from '@playwright/test';
 import { bench, enter, field, test } from './support';
 import { untilKept } from './records';
 
-const DH = 'Height difference, right minus left';
+const DH = 'Height difference of the two sides';
 
 async function makeMachine(page: Page, name: string): Promise<void> {
   await page.goto('./');

@@ -31,8 +31,11 @@ export async function field(page: Page, label: string): Promise<Locator> {
   return box;
 }
 
+/** Types into an input; where pictures stand for the sign, a text without one means the one that counts up. */
 export async function enter(page: Page, label: string, text: string): Promise<void> {
-  await (await field(page, label)).fill(text);
+  const box = await field(page, label);
+  const pictured = (await line(page, label).locator('.sign-keys').count()) > 0 && !/^\s*[-−+]/.test(text);
+  await box.fill(pictured && text !== '' ? `+${text}` : text);
 }
 
 export const bench = (page: Page): Locator => page.getByRole('complementary', { name: say.bar.title });

@@ -1,12 +1,13 @@
 import { createDeferred, createMemo, createSignal, For, Show, type JSX } from 'solid-js';
 import type { Calculator } from '../../engine/calculator';
-import { inSentence, nameOf, type Evaluation } from '../../engine/evaluate';
+import { inSentence, nameOf, refusedIn, type Evaluation } from '../../engine/evaluate';
 import { formatValue } from '../../quantity/format';
 import type { DecimalMark } from '../../quantity/parse';
 import { VerdictMark } from '../../ui/verdict-mark';
 import { verdictWord } from '../desk/reading-entry';
 import type { OnBench } from './bench';
 import { Cautions } from './cautions';
+import { expectSentence, goTo, PLATE } from './plate';
 import say from './words/en';
 
 /** What would settle an open verdict, as a sentence; undefined when nothing is open. */
@@ -32,6 +33,11 @@ export function BenchBar(props: OnBench & { id: string; children: JSX.Element })
   // Trying every tool costs several evaluations: done in an idle moment, not at each keystroke.
   const later = createDeferred(now, { timeoutMs: 250 });
   const settling = createMemo(() => settlingSentence(props.calculator, later(), props.bench.situation().mark));
+  const expected = createMemo(() => {
+    const found = later();
+    return found.instruction === now().instruction ? expectSentence(props, found) : undefined;
+  });
+  const troubled = createMemo(() => now().contradiction?.of ?? refusedIn(now()));
   const headline = () => now().instruction?.sentence ?? now().cannot ?? '';
   return (
     <aside class="bench" aria-label={say.bar.title}>
@@ -39,11 +45,23 @@ export function BenchBar(props: OnBench & { id: string; children: JSX.Element })
         <div class="bench-line">
           <VerdictMark state={state()} />
           <div aria-live="polite">
-            <p class="bench-headline">
+            <p class="bench-headline" id={PLATE}>
               <span class="bench-word">{say.bar.word(verdictWord(props.id, state()))}</span> {headline()}
             </p>
           </div>
         </div>
+        <Show when={troubled().length > 0}>
+          <div class="row no-print">
+            <For each={troubled()}>
+              {(symbol) => (
+                <button type="button" class="button" onClick={() => goTo(props, symbol)}>
+                  {say.bar.goTo(nameOf(props.calculator, symbol))}
+                </button>
+              )}
+            </For>
+          </div>
+        </Show>
+        <Show when={expected()}>{(sentence) => <p class="bench-expect">{sentence()}</p>}</Show>
         <Show when={settling()}>
           <p class="small">{settling()}</p>
         </Show>

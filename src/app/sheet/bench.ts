@@ -1,3 +1,4 @@
+import { batch, createSignal } from 'solid-js';
 import type { Calculator, Choices, InputSpec } from '../../engine/calculator';
 import type { Entry } from '../../engine/entry';
 import { onSide, sideOf, signedText, sizeOf, type Side } from '../../engine/signs';
@@ -8,6 +9,7 @@ import { AS_MARKED } from '../../reference/tools';
 import { createEntries, type Entered } from './entries';
 import { createFollowing, type Surroundings } from './follow';
 import { nudged } from './nudge';
+import { withoutReadings } from './repeat';
 
 /** The tool meant until one is picked: the input's own, else the marking where a typical value is taken as exact. */
 function toolMeant(spec: InputSpec | undefined, choices: Choices): string {
@@ -16,16 +18,18 @@ function toolMeant(spec: InputSpec | undefined, choices: Choices): string {
 }
 
 /** The state of one calculator's screen: entries, options, and everything that follows from them. */
-export function createBench(calc: Calculator, around: Surroundings, start: Entered) {
-  const { write, ...entries } = createEntries(start);
+export function createBench(calc: Calculator, around: Surroundings, start: Entered, startsAgain = false) {
+  const { write, ...entries } = createEntries(startsAgain ? withoutReadings(calc, start) : start);
   const { entered } = entries;
-  const following = createFollowing(calc, around, entered);
+  const [isRepeat, setRepeat] = createSignal(startsAgain);
+  const following = createFollowing(calc, around, entered, isRepeat);
   const { evaluation } = following;
+  const [line, openLine] = createSignal<string>();
 
   const entryOf = (symbol: string): Entry => {
     const spec = calc.inputs[symbol];
     const state = evaluation().inputs[symbol];
-    const kept = spec?.from === undefined ? undefined : around.kept()[spec.from];
+    const kept = spec?.from === undefined ? undefined : following.situation().kept[spec.from];
     return (
       entered.entries[symbol] ?? {
         text: '',
@@ -54,7 +58,21 @@ export function createBench(calc: Calculator, around: Surroundings, start: Enter
     ...following,
     entryOf,
     changeAll,
+    /** The line that was opened last; empty where it was closed again. */
+    line,
+    openLine: (symbol: string): void => void openLine(symbol),
     change: (symbol: string, part: Partial<Entry>): void => changeAll({ [symbol]: part }),
+    calc,
+    last: around.last,
+    /** The reading is taken again: its entries start empty, what is set and known stays. */
+    isRepeat,
+    repeat(): void {
+      batch(() => {
+        entries.replace(withoutReadings(calc, entered));
+        setRepeat(true);
+        openLine(undefined);
+      });
+    },
     /** The unit a line is entered in unless another is typed. */
     unitOf(symbol: string): Unit | undefined {
       const spec = calc.inputs[symbol];

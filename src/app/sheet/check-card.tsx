@@ -5,6 +5,7 @@ import { printDay } from '../desk/time';
 import { WaysTable } from '../desk/ways-table';
 import { cardRows } from './card-rows';
 import { Cautions } from './cautions';
+import { expectSentence } from './plate';
 import { SheetFigure } from './figure';
 import type { Sheet } from './open-sheet';
 import say from './words/en';
@@ -46,6 +47,7 @@ function Card(props: { sheet: Sheet }) {
         <span class="bench-word">{say.bar.word(verdictWord(props.sheet.id, evaluation().verdict.state))}</span>{' '}
         {evaluation().instruction?.sentence ?? evaluation().cannot}
       </p>
+      <Show when={expectSentence(props.sheet, evaluation())}>{(sentence) => <p>{sentence()}</p>}</Show>
       <div class="check-card-body">
         <div>
           <SheetFigure sheet={props.sheet} />

@@ -2,9 +2,17 @@ import { createMemo, createResource } from 'solid-js';
 import { useParams } from '@solidjs/router';
 import { loadCalculator } from '../../engine/list';
 import { useRecords } from '../desk/context';
+import type { Reading } from '../../machine/schema';
+import type { Records } from '../desk/records';
 import { createArrivals } from './arrival';
 import type { Entered } from './entries';
 import type { Opening } from './open-sheet';
+
+/** The newest reading of a check on a machine. */
+async function newestOf(records: Records, machine: string, calculator: string): Promise<Reading | undefined> {
+  const page = await records.latestReadings(machine, { calculator, limit: 1 });
+  return page.records[0];
+}
 
 /** Finds the check that the address names and what was being entered for it. */
 export function createFinding() {
@@ -29,9 +37,12 @@ export function createFinding() {
   let carried: { readonly id: string; readonly entered: Entered } | undefined;
   const [draft] = createResource(draftOf, async (of) => {
     const found = await records.draftFor(of.machine, of.id);
+    const last = of.machine === null ? undefined : await newestOf(records, of.machine, of.id);
     const adopted = of.machine !== null && carried?.id === of.id ? carried.entered : undefined;
     if (of.machine !== null) carried = undefined;
-    return { ...of, draft: found ?? adopted, carried: !found && adopted !== undefined };
+    // Nothing entered since the last reading was kept: what stands there is that reading.
+    const startsAgain = last !== undefined && !adopted && (found === undefined || found.changed <= last.at);
+    return { ...of, draft: found ?? adopted, carried: !found && adopted !== undefined, last, startsAgain };
   });
   const found = createMemo<Opening | undefined>(() => {
     const calculator = loaded();

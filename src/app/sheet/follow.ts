@@ -4,6 +4,7 @@ import type { KeptValue } from '../../engine/entry';
 import { evaluate, type Situation } from '../../engine/evaluate';
 import type { DecimalMark } from '../../quantity/parse';
 import type { Unit } from '../../quantity/unit';
+import type { Reading } from '../../machine/schema';
 import type { Entered } from './entries';
 
 /** What a sheet takes from around it. */
@@ -12,12 +13,20 @@ export interface Surroundings {
   readonly kept: () => Readonly<Record<string, KeptValue | undefined>>;
   /** Options the machine keeps, by place. */
   readonly keptChoices: () => Readonly<Record<string, string>>;
+  /** The newest reading of this check on the machine. */
+  readonly last: () => Reading | undefined;
   readonly mark: () => DecimalMark;
   /** Units to show, by kind, where they are not the input's own. */
   readonly units: () => Readonly<Record<string, Unit>>;
 }
 
-function situationOf(calc: Calculator, around: Surroundings, entered: Entered): Situation {
+/** What the machine keeps, but for what this check reads: that is to be read again. */
+function withoutReadings(calc: Calculator, kept: Situation['kept']): Situation['kept'] {
+  const read = new Set(calc.measured.map((symbol) => calc.inputs[symbol]?.from));
+  return Object.fromEntries(Object.entries(kept).filter(([place]) => !read.has(place)));
+}
+
+function situationOf(calc: Calculator, around: Surroundings, entered: Entered, isRepeat: boolean): Situation {
   const places = around.keptChoices();
   const fromMachine = Object.fromEntries(
     Object.entries(calc.choices).flatMap(([name, spec]) => {
@@ -28,15 +37,15 @@ function situationOf(calc: Calculator, around: Surroundings, entered: Entered): 
   return {
     entries: Object.fromEntries(Object.entries(entered.entries).map(([symbol, entry]) => [symbol, { ...entry }])),
     choices: { ...fromMachine, ...entered.choices },
-    kept: around.kept(),
+    kept: isRepeat ? withoutReadings(calc, around.kept()) : around.kept(),
     mark: around.mark(),
     units: around.units(),
   };
 }
 
 /** Everything that follows from what is entered. */
-export function createFollowing(calc: Calculator, around: Surroundings, entered: Entered) {
-  const situation = createMemo(() => situationOf(calc, around, entered));
+export function createFollowing(calc: Calculator, around: Surroundings, entered: Entered, isRepeat: () => boolean) {
+  const situation = createMemo(() => situationOf(calc, around, entered, isRepeat()));
   const evaluation = createMemo(() => evaluate(calc, situation()));
   return { situation, evaluation };
 }

@@ -6,6 +6,7 @@ import { QuantityField } from '../../ui/quantity-field';
 import { phones } from '../phone/phones';
 import type { OnBench } from './bench';
 import type { Lines } from './lines';
+import { printEarlier } from './repeat';
 import { printInput, printOrigin } from './print';
 import { SignKeys } from './signs/sign-keys';
 import { toolOptions } from './tool-options';
@@ -22,6 +23,7 @@ export function InputLine(props: OnBench & { symbol: string; lines: Lines; onPho
   });
   const print = createMemo(() => printInput(props.calculator, evaluation(), props.bench.situation(), props.symbol));
   const pictures = createMemo(() => ((input) => input && picturesOf(input))(spec()));
+  const earlier = createMemo(() => printEarlier(props.bench, props.symbol));
   const problem = createMemo(() => props.lines.problem(props.symbol));
   const remark = createMemo(() => {
     const state = evaluation().inputs[props.symbol];
@@ -52,6 +54,9 @@ export function InputLine(props: OnBench & { symbol: string; lines: Lines; onPho
           origin={origin()}
           placeholder={entry().text === '' ? (print() ?? '') : ''}
           problem={problem()}
+          mark={props.lines.isAsked(props.symbol) ? say.readings.asked : undefined}
+          earlier={earlier()}
+          anchor={props.symbol}
           signed={input().signed !== undefined && !pictures()}
           phone={phoneWords(input().phone)}
           onPhone={() => props.onPhone()}

@@ -43,7 +43,7 @@ export function Inputs(props: OnBench) {
         calculator={props.calculator}
         bench={props.bench}
         symbol={taking()}
-        onTaken={(symbol) => lines.open(symbol)}
+        onTaken={(symbol) => props.bench.openLine(symbol)}
         onClose={() => setTaking(undefined)}
       />
       <SheetKeys bench={props.bench} />

@@ -6,6 +6,7 @@ import { readingOf } from '../desk/reading-of';
 import { printTime } from '../desk/time';
 import { learned } from './learned';
 import type { Sheet } from './open-sheet';
+import { PLATE } from './plate';
 import { valueOf } from './print';
 import say from './words/en';
 
@@ -35,6 +36,7 @@ export function Keeper(props: {
     setKept(undefined);
     setSaving(true);
     const standing = props.sheet.bench.changes();
+    props.sheet.flush();
     const at = new Date().toISOString();
     const evaluation = props.sheet.bench.evaluation();
     const reading = readingOf(props.sheet.calculator, evaluation, props.sheet.bench.situation());
@@ -45,7 +47,10 @@ export function Keeper(props: {
         learned(props.sheet.calculator, evaluation, picked, at),
       )
       .finally(() => setSaving(false));
-    if (done) props.onKept(done);
+    if (done) {
+      props.sheet.kept(done);
+      props.onKept(done);
+    }
     // Words about what was kept must not stand beside numbers typed meanwhile.
     if (!done || props.sheet.bench.changes() !== standing) return;
     setKept(records.keeping() ? say.keeper.kept(machine.name, printTime(at)) : say.keeper.passing(machine.name));
@@ -91,10 +96,16 @@ export function Keeper(props: {
           </button>
         )}
       </Show>
+      <Show when={kept() !== undefined && props.sheet.calculator.measured.length > 0}>
+        <button type="button" class="button" onClick={() => props.sheet.bench.repeat()}>
+          {say.keeper.again}
+        </button>
+      </Show>
       <button
         type="button"
         class="button button-main"
         disabled={!ready() || saving() || kept() !== undefined}
+        aria-describedby={ready() ? undefined : PLATE}
         onClick={() => void keep()}
       >
         {say.keeper.keep}

@@ -1,4 +1,4 @@
-import { createMemo, createSelector, createSignal } from 'solid-js';
+import { createMemo, createSelector } from 'solid-js';
 import { applies } from '../../engine/calculator';
 import { mustMeasure } from '../../engine/entry';
 import { explain } from '../../engine/evaluate';
@@ -30,7 +30,7 @@ function createGroups(on: OnBench) {
 /** The lines of the table of options and inputs: which there are, which stand open, what is wrong with each. */
 export function createLines(on: OnBench) {
   const { choices, groups } = createGroups(on);
-  const [picked, setPicked] = createSignal<string>();
+  const picked = on.bench.line;
   const evaluation = () => on.bench.evaluation();
   // One line open at a time, at first the first that only a reading can fill.
   const isPicked = createSelector(() => picked() ?? groups().measured[0]);
@@ -48,6 +48,7 @@ export function createLines(on: OnBench) {
     }
     return problems;
   });
+  const isAsked = (symbol: string): boolean => evaluation().contradiction?.of.includes(symbol) === true;
   const isOpen = (symbol: string): boolean => isPicked(symbol) || entryProblem(symbol) !== undefined;
   return {
     choices,
@@ -55,14 +56,16 @@ export function createLines(on: OnBench) {
     isOpen,
     /** The sentence to show beside a line; undefined where nothing is wrong. */
     problem: (symbol: string): string | undefined => entryProblem(symbol) ?? domainProblems()[symbol],
-    /** True when the verdict waits for a line that seldom changes. */
+    /** The line's entry is one of some that cannot all be right. */
+    isAsked,
+    /** True when the verdict waits for a line that seldom changes, or one was asked for. */
     wanted: (): boolean =>
       groups().seldom.some((symbol) => {
         const state = evaluation().inputs[symbol];
-        return state?.ok === false && on.calculator.inputs[symbol]?.optional !== true;
+        const waits = state?.ok === false && on.calculator.inputs[symbol]?.optional !== true;
+        return waits || picked() === symbol;
       }),
-    open: (symbol: string) => setPicked(symbol),
-    toggle: (symbol: string) => setPicked(isOpen(symbol) ? '' : symbol),
+    toggle: (symbol: string) => on.bench.openLine(isOpen(symbol) ? '' : symbol),
   };
 }
 

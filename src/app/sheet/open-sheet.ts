@@ -1,9 +1,9 @@
-import { createEffect, createMemo, on, onCleanup, type Component } from 'solid-js';
+import { createEffect, createMemo, createSignal, on, onCleanup, type Component } from 'solid-js';
 import { unwrap } from 'solid-js/store';
 import type { Calculator, FigureProps } from '../../engine/calculator';
 import type { Decoded } from '../../engine/link';
 import { listed, type Download, type Loaded } from '../../engine/list';
-import type { Machine, Settings } from '../../machine/schema';
+import type { Machine, Reading, Settings } from '../../machine/schema';
 import { force, length, temperature } from '../../quantity/kinds';
 import type { Unit } from '../../quantity/unit';
 import type { Records } from '../desk/records';
@@ -23,6 +23,9 @@ export interface Opening {
   /** The draft came along from before the machine was chosen, and is not yet kept under it. */
   readonly carried: boolean;
   readonly arrival: Arrival | undefined;
+  /** The newest reading of this check on the machine, and whether nothing was entered since. */
+  readonly last: Reading | undefined;
+  readonly startsAgain: boolean;
 }
 
 /** The parts of an open sheet. They stay the same while it is open; what changes is behind functions. */
@@ -38,6 +41,10 @@ export interface Sheet extends OnBench {
   readonly arrival: Arrival | undefined;
   /** What the link held that opened the sheet. */
   readonly decoded: Decoded | undefined;
+  /** Writes the draft at once, so that it is no newer than the reading kept of it. */
+  readonly flush: () => void;
+  /** Told of a reading kept from here: the next one is taken beside it. */
+  readonly kept: (reading: Reading) => void;
 }
 
 const BLANK: Entered = { entries: {}, choices: {} };
@@ -58,7 +65,7 @@ function unitsOf({ lengthUnit, forceUnit, temperatureUnit }: Settings): Readonly
  * @param onLeave told what was entered where no machine was chosen, when the sheet ends
  */
 export function openSheet(
-  { id, machine: machineId, loaded, draft, carried, arrival }: Opening,
+  { id, machine: machineId, loaded, draft, carried, arrival, last, startsAgain }: Opening,
   records: Records,
   onLeave: (id: string, entered: Entered) => void,
 ): Sheet {
@@ -66,15 +73,18 @@ export function openSheet(
   const meta = listed.find((entry) => entry.id === id);
   const machine = () => records.machines().find((one) => one.id === machineId);
   const units = createMemo(() => unitsOf(records.settings()));
+  const [newest, setNewest] = createSignal(last);
   const bench = createBench(
     calculator,
     {
       kept: () => machine()?.values ?? {},
       keptChoices: () => machine()?.choices ?? {},
+      last: newest,
       mark: () => records.settings().mark,
       units,
     },
     draft ?? BLANK,
+    startsAgain,
   );
   const keeper = createDraftKeeper(records, machineId, id);
   const decoded = takeArrival(arrival, calculator, bench);
@@ -89,5 +99,9 @@ export function openSheet(
     if (machineId === null) onLeave(id, structuredClone(unwrap(bench.entered)));
   });
   const { title = '', question = '' } = meta ?? {};
-  return { id, title, question, calculator, Figure, download, bench, machineId, machine, arrival, decoded };
+  return {
+    ...{ id, title, question, calculator, Figure, download, bench, machineId, machine, arrival, decoded },
+    flush: keeper.flush,
+    kept: (reading) => void setNewest(reading),
+  };
 }

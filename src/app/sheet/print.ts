@@ -48,6 +48,12 @@ export function valueOf(evaluation: Evaluation, symbol: string): number | undefi
   return result?.ok ? result.value : undefined;
 }
 
+/** What the picture of a value's sign shows, in words; empty where there are no pictures, or nothing is to either side. */
+export function sideWords(spec: InputSpec, value: number): string {
+  const pictures = picturesOf(spec);
+  return pictures && value !== 0 ? signs[pictures[value > 0 ? 'plus' : 'minus']] : '';
+}
+
 /** Where an input's value comes from and how sure it is: "caliper, ± 0.030 mm". */
 export function printOrigin(spec: InputSpec, state: InputState, mark: DecimalMark): string {
   if (!state.ok) return state.blank ? say.origin.blank : '';
@@ -59,8 +65,7 @@ export function printOrigin(spec: InputSpec, state: InputState, mark: DecimalMar
       : state.origin === 'nameplate'
         ? say.origin.marked
         : (toolById(state.tool)?.name ?? '');
-  const pictures = picturesOf(spec);
-  const side = pictures && state.value !== 0 ? signs[pictures[state.value > 0 ? 'plus' : 'minus']] : '';
+  const side = sideWords(spec, state.value);
   const parts = [side, kept, source, half].filter((part) => part !== '');
   return parts.length > (side === '' ? 0 : 1)
     ? say.origin.parts(parts)

@@ -5,6 +5,8 @@ import { printSymbol } from '../desk/print-result';
 import { createCells, type Cell, type OnTable } from './table-cells';
 import { fillTable } from './table-fill';
 import { TableWatch } from './table-watch';
+import { printEarlier } from './repeat';
+import say from './words/en';
 import { toolOptions } from './tool-options';
 
 /** The tables of readings of a check. */
@@ -28,12 +30,14 @@ function columnsOf(on: OnTable, first: readonly Cell[]): readonly TableColumn[] 
 function cellView(on: OnTable, { symbol, column }: Cell, text: string): TableCell {
   const evaluation = on.bench.evaluation();
   const state = evaluation.inputs[symbol];
+  const asked = evaluation.contradiction?.of.includes(symbol) === true ? say.readings.asked : undefined;
+  const earlier = text === '' ? printEarlier(on.bench, symbol) : undefined;
   const shown = printSymbol(on.calculator, evaluation, on.bench.situation(), symbol, false);
   return {
     column,
     text,
-    placeholder: text === '' ? (shown ?? '') : '',
-    problem: state && !state.ok && !state.blank ? state.reason : undefined,
+    placeholder: text === '' ? (shown ?? earlier ?? '') : '',
+    problem: state && !state.ok && !state.blank ? state.reason : asked,
     remark: state?.ok ? state.beyondTool : undefined,
   };
 }

@@ -20,6 +20,8 @@ const en = {
     optional: 'optional',
     useAs: (label: string) => `Use as: ${label}`,
     clear: 'Clear the sheet',
+    asked: 'This entry and another cannot both be right: see the question below.',
+    earlier: (value: string, day: string) => `Before: ${value} (${day})`,
   },
   signs: { which: (label: string) => `Which way: ${label}` },
   putBack: 'Put my numbers back',
@@ -49,6 +51,11 @@ const en = {
     doubt: (percent: number, name: string) => `Most of the doubt (${percent} %) is in: ${name}.`,
     measureTypical: 'That is still a typical value: measure it on this machine.',
     settle: (tool: string) => `A ${tool} would settle it.`,
+    /** Keys that go to what is asked about, or cannot be used. */
+    goTo: (label: string) => `Go to: ${label}`,
+    /** What is to be read once the order is done. */
+    expect: (parts: readonly string[]) => `After it, expect: ${parts.join('; ')}.`,
+    expected: (name: string, value: string) => `${name} ${value}`,
     noTool: 'No better tool on the list settles it alone: measure the others better too, or repeat the reading.',
     wouldSettle: (half: string) =>
       `A reading of it to ± ${half} would settle it; no tool on the list reads it so finely.`,
@@ -59,6 +66,7 @@ const en = {
   },
   keeper: {
     keep: 'Keep reading',
+    again: 'Measure again',
     which: 'Which machine is this reading of?',
     kept: (machine: string, time: string) => `Kept on ${machine}, ${time}.`,
     passing: (machine: string) =>
