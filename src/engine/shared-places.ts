@@ -40,7 +40,10 @@ export const places = {
   'belt.length': { measure: length.mm, feature: 'span', typical: 1000, spread: 200 },
   'z.screw-distance': { measure: length.mm, feature: 'span', typical: 400, spread: 1 },
   'z.lead': { measure: length.mm, feature: 'marked', typical: 8 },
+  // A motor of its own on each axis: one step angle never serves another.
   'z.step-angle': { measure: angle.deg, feature: 'marked', typical: 1.8 },
+  'belt.step-angle': { measure: angle.deg, feature: 'marked', typical: 1.8 },
+  'extruder.step-angle': { measure: angle.deg, feature: 'marked', typical: 1.8 },
   'room.air-temperature': { measure: temperature.C, feature: 'air' },
   'room.relative-humidity': { measure: humidity.percent, feature: 'humidity' },
   'filament.diameter': { measure: length.mm, feature: 'outside', typical: 1.75, spread: 0.03 },
@@ -49,6 +52,7 @@ export const places = {
   'heater.temperature': { measure: temperature.C, feature: 'set', typical: 215 },
   'z.screw-length': { measure: length.mm, feature: 'span', typical: 400, spread: 1 },
   'z.core-diameter': { measure: length.mm, feature: 'outside', typical: 5.5, spread: 0.15 },
+  // Nine eighths of a bore of 0.4 mm.
   'print.line-width': { measure: length.mm, feature: 'set', typical: 0.45 },
   'print.layer': { measure: length.mm, feature: 'set', typical: 0.2 },
   'print.speed': { measure: speed.mm_s, typical: 50 },

@@ -35,3 +35,39 @@ describe('what a machine keeps', () => {
     }
   });
 });
+
+/** Typical values of what is kept at each place, with the checks that have them. */
+const typicals = everyCalculator.flatMap(([id, calc]) =>
+  Object.values<InputSpec>(calc.inputs).flatMap(({ from, typical }) =>
+    from === undefined || typical === undefined ? [] : [{ id, from, typical }],
+  ),
+);
+
+describe.each(calculators)('%s: what is typical of a place', (id) => {
+  it('is the same wherever it is asked for', () => {
+    for (const { from, typical } of typicals.filter((one) => one.id === id))
+      for (const other of typicals.filter((one) => one.from === from))
+        expect(typical, `${from} is typically ${typical} in ${id} and ${other.typical} in ${other.id}`).toBe(
+          other.typical,
+        );
+  });
+});
+
+/** First words of places that stand for the drive of one axis: its motor, belt, screw or gear. */
+const AXES = new Set(['z', 'belt', 'extruder']);
+
+describe.each(calculators)('%s: what an axis has', (id, calc) => {
+  it('is never taken for another: no formula draws on two', () => {
+    for (const { text, when } of calc.formulas) {
+      const [, right = ''] = text.split('=');
+      const names = right.match(/[A-Za-z][A-Za-z0-9_]*/gu) ?? [];
+      const drawn = names.flatMap((name) => {
+        const place = calc.inputs[name]?.from;
+        return place !== undefined && AXES.has(place.split('.')[0] ?? '') ? [place] : [];
+      });
+      const axes = new Set(drawn.map((place) => place.split('.')[0]));
+      const where = `${id}: ${text} ${JSON.stringify(when ?? {})} draws on ${drawn.join(', ')}: give each axis a place of its own`;
+      expect(axes.size, where).toBeLessThanOrEqual(1);
+    }
+  });
+});

@@ -165,7 +165,7 @@ export const inputs = {
     basis: derived('flatArcOff'),
     range: [0.1, 10],
   }),
-  w: placed('print.line-width', { seldom: true, typical: 0.42, range: [0.05, 3] }),
+  w: placed('print.line-width', { seldom: true, range: [0.05, 3] }),
   k_w: input(ratio.one, {
     seldom: true,
     typical: 0.05,

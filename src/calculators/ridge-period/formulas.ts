@@ -40,7 +40,7 @@ export const formulas = [
   formula('p_tooth = p_b', length.mm, teeth, along, 'p_tooth_beltTooth'),
   formula('p_pulley = p_b * z_b', length.mm, turnOfPulley, along, 'p_pulley_motorPulleyTurn'),
   formula('p_idler = pi * (d_i + 2 * a)', length.mm, atTheCords, along, 'p_idler_idlerTurn'),
-  formula('p_step = p_b * z_b * theta_s / rev', length.mm, steppers, along),
+  formula('p_step = p_b * z_b * theta_b / rev', length.mm, steppers, along),
   formula('p_cycle = 4 * p_step', length.mm, steppers, along),
 
   formula('p_wheel = 2 * pi * r_w', length.mm, circumference),

@@ -94,6 +94,12 @@ export const inputs = {
   theta_s: placed('z.step-angle', {
     seldom: true,
     range: [0.1, 15],
+    when: up,
+  }),
+  theta_b: placed('belt.step-angle', {
+    seldom: true,
+    range: [0.1, 15],
+    when: along,
   }),
   i_g: placed('z.gear-ratio', {
     seldom: true,

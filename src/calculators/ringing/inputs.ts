@@ -65,7 +65,7 @@ export const inputs = {
     range: [8, 200],
     when: one,
   }),
-  theta_s: placed('z.step-angle', {
+  theta_s: placed('belt.step-angle', {
     seldom: true,
     range: [0.1, 15],
     when: one,

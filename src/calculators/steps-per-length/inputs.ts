@@ -101,7 +101,9 @@ export const inputs = {
     spread: 0.2,
     when: { ...printed, material: 'other' },
   }),
-  theta_s: placed('z.step-angle', { range: [0.1, 15] }),
+  theta_s: placed('z.step-angle', { range: [0.1, 15], when: z }),
+  theta_b: placed('belt.step-angle', { range: [0.1, 15], when: belt }),
+  theta_e: placed('extruder.step-angle', { range: [0.1, 15], when: onFeed }),
   m_b: input(count.one, {
     typical: 16,
     range: [1, 256],
