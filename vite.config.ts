@@ -2,9 +2,11 @@ import { readFileSync } from 'node:fs';
 import { defineConfig, type Plugin } from 'vite';
 import solid from 'vite-plugin-solid';
 import { VitePWA } from 'vite-plugin-pwa';
-import { asBuilt, language, outDir } from './build/chosen.ts';
-import { languagePlugins } from './build/language.ts';
-import say from './src/app/shell/words/en';
+import { language, outDir } from './build/chosen.ts';
+import { languagePlugins, wordsFor } from './build/language.ts';
+import type shellWords from './src/app/shell/words/en.ts';
+
+const say = await wordsFor<typeof shellWords>('src/app/shell/words/en.ts', language);
 
 const POLICY = [
   "default-src 'none'",
@@ -31,7 +33,7 @@ const contentSecurityPolicy: Plugin = {
 const wordsOfThePage: Plugin = {
   name: 'words-of-the-page',
   transformIndexHtml: (html) =>
-    html.replace('{{description}}', asBuilt(say.page.description)).replace('{{noScript}}', asBuilt(say.page.noScript)),
+    html.replace('{{description}}', say.page.description).replace('{{noScript}}', say.page.noScript),
 };
 
 const { version } = JSON.parse(readFileSync('package.json', 'utf8')) as { readonly version: string };
@@ -51,7 +53,7 @@ export default defineConfig({
       manifest: {
         name: 'Trammel',
         short_name: 'Trammel',
-        description: asBuilt(say.page.description),
+        description: say.page.description,
         start_url: './',
         scope: './',
         display: 'standalone',

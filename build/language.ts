@@ -1,6 +1,6 @@
 import { existsSync, readdirSync } from 'node:fs';
 import { dirname, join, relative } from 'node:path';
-import type { Plugin } from 'vite';
+import { runnerImport, type Plugin } from 'vite';
 import { HOME } from './chosen.ts';
 import { rewriteWords } from './pseudo.ts';
 import type { Style } from './strange.ts';
@@ -57,4 +57,11 @@ export function languagePlugins(chosen: string): Plugin[] {
     throw new Error(`TRAMMEL_LANGUAGE=${chosen} is not the tag of a language, such as "de" or "pt-BR"`);
   }
   return [swapWords(chosen), pageLanguage(chosen)];
+}
+
+/** The words of one file as a build in `chosen` holds them: for what the build itself writes, the page's head and its manifest. */
+export async function wordsFor<T>(file: string, chosen: string, root = process.cwd()): Promise<T> {
+  const inline = { root, configFile: false, logLevel: 'error', plugins: languagePlugins(chosen) } as const;
+  const { module } = await runnerImport<{ readonly default: T }>(join(root, file), inline);
+  return module.default;
 }

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { build } from 'vite';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { languagePlugins } from '../../build/language';
+import { languagePlugins, wordsFor } from '../../build/language';
 
 let root = '';
 
@@ -83,6 +83,16 @@ describe('a build in one language', () => {
     const { page, code } = await made('pseudo');
     expect(page).toContain('<html lang="en-x-pseudo">');
     expect(code).toContain('⟦ţĥé ĥöûšé');
+  });
+
+  it('writes the page’s head and manifest from the words of the same language', async () => {
+    put('src/words/de.ts', `export default 'das Haus';`);
+    put('src/desk/words/de.ts', `export default 'der Tisch';`);
+    const head = (language: string) => wordsFor<string>('src/words/en.ts', language, root);
+    expect(await head('en')).toBe('the house');
+    expect(await head('de')).toBe('das Haus');
+    expect(await head('marked')).toBe('the\u200B house\u200B');
+    expect(await head('pseudo')).toContain('ţĥé');
   });
 
   it('refuses what is no tag of a language', () => {
