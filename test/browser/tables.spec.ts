@@ -47,7 +47,7 @@ test('a line taken out moves the others up with their tool, and a reload keeps w
   await page.getByRole('button', { name: ui.table.takeOut('Point', 2) }).click();
   const heights = async (): Promise<string[]> => Promise.all([1, 2, 3].map((point) => cell(page, point).inputValue()));
   expect(await heights()).toEqual(['0.01', '0.03', '0.04']);
-  await expect(cell(page, 2, 'x, from left')).toHaveValue('30');
+  await expect(cell(page, 2, 'x, from left')).toHaveValue('190');
   await expect(cell(page, 2, 'y, from front')).toHaveValue('190');
   await expect(cell(page, 4)).toHaveCount(0);
   await expect(bench(page)).toContainText(say.bar.word(ui.verdict.none));
