@@ -53,23 +53,30 @@ describe('which belt is turned', () => {
     expect(found.instruction?.sentence).toMatch(/tighten the second until it sounds 100\sHz/);
   });
 
-  it('both, where one is overloaded and the other slack', () => {
-    const found = run({ ...even, f_1: '110 ± 0', f_2: '50 ± 0' });
-    expect(found.instruction?.sentence).toContain('Slacken the first belt and tighten the second');
-    expect(found.instruction?.movements.map((one) => one.direction)).toEqual(['looser', 'tighter']);
-  });
-
   it.each([
-    ['40 ± 0.1', 'too little: tighten both', 'tighter'],
-    ['120 ± 0.1', 'too much: slacken both', 'looser'],
-  ])('both alike at %s Hz', (f, said, direction) => {
-    const found = run({ ...even, f_1: f, f_2: f });
-    expect(found.instruction?.sentence).toContain(said);
-    expect(found.instruction?.movements).toMatchObject([{ direction }, { direction }]);
+    ['one is overloaded and the other slack', '110 ± 0', '50 ± 0', ['looser', 'tighter']],
+    ['both pull alike, too little', '40 ± 0.1', '40 ± 0.1', ['tighter', 'tighter']],
+    ['both pull alike, too much', '120 ± 0.1', '120 ± 0.1', ['looser', 'looser']],
+    ['both are slack, and unlike', '50 ± 0', '40 ± 0', ['tighter', 'tighter']],
+  ] as [string, string, string, string[]][])('both to the middle of the range, where %s', (_, f_1, f_2, directions) => {
+    const found = run({ ...even, f_1, f_2 });
+    expect(found.verdict.state).toBe('beyond');
+    expect(found.instruction?.order.say).toBe('tuneBoth');
+    expect(found.instruction?.movements.map((one) => one.direction)).toEqual(directions);
+    const { f_1: first, f_2: second } = found.instruction?.order.effect as Record<string, number>;
+    expect(run({ ...even, f_1: `${first} ± 0.2`, f_2: `${second} ± 0.2` }).verdict.state).toBe('within');
   });
 
-  it('the looser first by its own check, where both are slack', () => {
-    expect(words(run({ ...even, f_1: '50 ± 0', f_2: '40 ± 0' }))).toContain('Both are slack');
+  it('never beyond what it may carry: a tighter belt near its most is let down to the other', () => {
+    // 98 Hz are 26.9 N, the most is 26.3 N: the other is not brought there.
+    const found = run({ ...even, f_1: '98 ± 0.2', f_2: '85 ± 0.2', T_a: '43.8 ± 0', T_b: '15 ± 0' });
+    expect(found.instruction?.order).toMatchObject({ say: 'even', args: { slacken: true, moved: 'first' } });
+  });
+
+  it('not at all, where the readings are too rough to tune by', () => {
+    const found = run({ ...even, f_1: '80 ± 3', f_2: '60 ± 3' });
+    expect(found.verdict.state).toBe('beyond');
+    expect(found.instruction?.order).toMatchObject({ say: 'finerFirst', measureAgain: true, movements: [] });
   });
 });
 
@@ -84,7 +91,6 @@ describe('both are left alone', () => {
       {},
       'whether they pull enough',
     ],
-    ['too short', { ...even, L_2: '25 ± 0', f_1: '80', f_2: '900' }, {}, 'too short for this check'],
     [
       'too stiff',
       { ...even, L_2: '50 ± 0', f_1: '80', f_2: '400', EI_1: '300 ± 0' },
@@ -144,13 +150,15 @@ describe('teeth', () => {
 
 it('the mass has no say in the difference between two belts of one sort', () => {
   const part = (given: Given) => {
-    const outcome = run({ ...even, f_1: '80 ± 0.5', f_2: '78 ± 0.5', ...given }).outcomes.d_T;
+    // Limp: through its stiffness the mass has a little.
+    const limp = { EI_1: '0.1 ± 0', f_1: '80 ± 0.5', f_2: '78 ± 0.5' };
+    const outcome = run({ ...even, ...limp, ...given }, { ends: 'pinned' }).outcomes.d_T;
     if (!outcome?.ok) throw new Error('no difference');
     return outcome;
   };
   const [sure, unsure] = [part({ m_0: '13 ± 0' }), part({ m_0: '13 ± 4' })];
-  expect(unsure.u).toBeCloseTo(sure.u, 9);
-  expect(unsure.budget.find((one) => one.symbol === 'm_0')?.share ?? 0).toBeLessThan(1e-9);
+  expect(unsure.u).toBeCloseTo(sure.u, 7);
+  expect(unsure.budget.find((one) => one.symbol === 'm_0')?.share ?? 0).toBeLessThan(1e-6);
 });
 
 it('asks for the readings where there are none', () => {

@@ -1,23 +1,18 @@
 import { expanded } from '../../formula/outcome';
-import type { AskOf, VerdictState } from '../../engine/calculator';
 import { telling, type Movement, type Order, type Told } from '../../engine/order';
-import type { choices } from './choices';
-import type { formulas } from './formulas';
-import type { inputs } from './inputs';
+import { settable } from '../../engine/settable';
+import { hertz, tuningStep, type Ask } from './asked';
 import type words from './words/en';
 
-type Ask = AskOf<{ inputs: typeof inputs; choices: typeof choices; formulas: typeof formulas }>;
-const { tell, step } = telling<typeof words>();
-
-const doubtful = (state: VerdictState): boolean => state === 'beyond' || state === 'too close';
+const { tell, step, contradict } = telling<typeof words>();
 
 /** How far from a whole number a tooth count may lie and still be a tooth count. */
 const NEAR_WHOLE = 0.25;
 
 /** One belt's symbols and name, so that everything mirrors when the two are swapped. */
 const sides = {
-  first: { T: 'T_1', least: 'T_lo1', most: 'T_hi1', note: 'f_1e', name: 'first' },
-  second: { T: 'T_2', least: 'T_lo2', most: 'T_hi2', note: 'f_2e', name: 'second' },
+  first: { T: 'T_1', note: 'f_1', alike: 'f_1e', middle: 'f_1a', name: 'first' },
+  second: { T: 'T_2', note: 'f_2', alike: 'f_2e', middle: 'f_2a', name: 'second' },
 } as const;
 
 const CURES = {
@@ -33,6 +28,10 @@ const CURES = {
   mu_b: 'weighSecond',
   EI_1: 'longerSpans',
   EI_2: 'longerSpans',
+  EI_01: 'droopForStiffness',
+  EI_02: 'droopForStiffness',
+  chi_1: 'longerForEnds',
+  chi_2: 'longerForEnds',
 } as const;
 
 function cure(ask: Ask, of: 'd_T' | 'T_1' | 'T_2'): Told {
@@ -57,59 +56,95 @@ function onTeeth(ask: Ask): Told[] {
 }
 
 function outsideModel(ask: Ask): Order | undefined {
-  if (doubtful(ask.check('L_1')) || doubtful(ask.check('L_2'))) {
-    const steps = [step('bothLong'), step('countStiffness')];
-    return tell('tooShort', { least: ask.quantity('L_min') }, { steps, measureAgain: true });
-  }
-  if (!doubtful(ask.check('epsilon_1')) && !doubtful(ask.check('epsilon_2'))) return undefined;
-  return tell('tooStiff', {}, { steps: [step('bothLong')], measureAgain: true });
+  // Without a stiffness against the tension a span is all stiffness.
+  const stiff = (['epsilon_1', 'epsilon_2'] as const).some((of) => ask.check(of) !== 'within');
+  return stiff ? tooStiff() : undefined;
 }
 
-const turn = (name: 'first' | 'second', direction: string, amount: number): Movement => ({
-  part: `tensioner of the ${name} belt`,
-  direction,
-  amount,
-});
+/** A span is too stiff to tell its tension by, now or where it is to go. */
+const tooStiff = (): Order => tell('tooStiff', {}, { steps: [step('bothLong')], measureAgain: true });
 
-/** The looser belt is tightened to the tighter one's tension, unless that is more than it may carry. */
-function even(ask: Ask): Order {
+/** The notes that both are to sound. */
+interface Notes {
+  readonly f_1?: number;
+  readonly f_2?: number;
+}
+
+const tuned = (note: number): number => settable(note, tuningStep(note), 'nearest');
+
+/** One note, and those a step beside it, in which rounding may have been unlucky. */
+function around(note: number): number[] {
+  const by = tuningStep(note);
+  return [tuned(note), tuned(note) - by, tuned(note) + by];
+}
+
+/** The looser belt up to the tighter one's tension, else the tighter one down to the looser one's, else both to the middle of the range. */
+function notesFor(ask: Ask): { readonly notes: Notes; readonly sure: boolean } {
   const secondTighter = ask.number('d_T') > 0;
-  const tight = secondTighter ? sides.second : sides.first;
-  const loose = secondTighter ? sides.first : sides.second;
-  const amount = Math.abs(ask.number('T_2') - ask.number('T_1'));
-  const by = ask.quantity('d_T');
-  const overloaded = ask.number(tight.T) > Math.min(ask.number(tight.most), ask.number(loose.most));
-  const slack = ask.number(loose.T) < ask.number(loose.least);
-  if (overloaded && slack) {
-    const movements = [turn(tight.name, 'looser', amount / 2), turn(loose.name, 'tighter', amount / 2)];
-    return tell('bothWays', { tight: tight.name, loose: loose.name }, { steps: [step('setOne')], movements });
-  }
-  const moved = overloaded ? tight : loose;
-  const bothSlack = ask.number(tight.T) < ask.number(tight.least);
-  const change = { slacken: overloaded, moved: moved.name, note: ask.quantity(moved.note) };
+  const [tight, loose] = secondTighter ? [sides.second, sides.first] : [sides.first, sides.second];
+  const middle = { f_1: tuned(ask.number('f_1a')), f_2: tuned(ask.number('f_2a')) };
+  const found = [loose, tight]
+    .flatMap((side): Notes[] => around(ask.number(side.alike)).map((note) => ({ [side.note]: note })))
+    .concat(middle)
+    .find((notes) => ask.after(notes) === 'within');
+  return { notes: found ?? middle, sure: found !== undefined };
+}
+
+/** How a belt's tension goes for its new note. */
+function turn(ask: Ask, { name, note, T, alike }: (typeof sides)['first' | 'second'], to: number): Movement {
+  const tighter = to > ask.number(note);
+  // Towards the other belt by the difference, towards the middle by what is wanting there.
+  const alone = Math.abs(to - ask.number(alike)) <= 2 * tuningStep(to);
+  const goal = alone ? ask.number(T === 'T_1' ? 'T_2' : 'T_1') : ask.number('T_aim');
+  return {
+    part: `tensioner of the ${name} belt`,
+    direction: tighter ? 'tighter' : 'looser',
+    amount: Math.abs(goal - ask.number(T)),
+  };
+}
+
+/** Both are told their notes: one of them alone would leave the other out of its range, or the two apart. */
+function both(ask: Ask, f_1: number, f_2: number): Order {
+  const movements = [turn(ask, sides.first, f_1), turn(ask, sides.second, f_2)];
   return tell(
-    'even',
-    { tight: tight.name, by, ...change },
+    'tuneBoth',
+    { first: hertz(f_1), second: hertz(f_2) },
     {
-      steps: [...(bothSlack ? [step('bothSlack')] : []), step('aLittle', change), step('notSameNote'), ...onTeeth(ask)],
-      movements: [turn(moved.name, overloaded ? 'looser' : 'tighter', amount)],
+      steps: [step('oneAfterOther'), step('notSameNote'), ...onTeeth(ask)],
+      movements: movements.filter(({ amount }) => amount > 0),
+      effect: { f_1, f_2 },
     },
   );
 }
 
-/** Both pull alike, and one of them too little or too much. */
-function bothOff(ask: Ask, off: (typeof sides)['first' | 'second']): Order {
-  const slack = ask.number(off.T) < ask.number(off.least);
-  const edge = slack ? ask.number(off.least) : ask.number(off.most);
-  const amount = Math.abs(edge - ask.number(off.T));
-  const movements = Object.values(sides).map(({ name }) => turn(name, slack ? 'tighter' : 'looser', amount));
-  return tell('bothOff', { slack }, { steps: [step('setFirst'), ...onTeeth(ask)], movements });
+function adjust(ask: Ask): Order {
+  const { notes, sure } = notesFor(ask);
+  const { f_1, f_2 } = notes;
+  if (!sure) {
+    const stiff = (['epsilon_1', 'epsilon_2'] as const).some((of) => ask.after(notes, of) !== 'within');
+    if (stiff) return tooStiff();
+    const about = step('wouldBe', { first: hertz(f_1 ?? ask.number('f_1')), second: hertz(f_2 ?? ask.number('f_2')) });
+    return tell('finerFirst', {}, { steps: [cure(ask, 'd_T'), about, ...onTeeth(ask)], measureAgain: true });
+  }
+  if (f_1 !== undefined && f_2 !== undefined) return both(ask, f_1, f_2);
+  const side = f_1 === undefined ? sides.second : sides.first;
+  const note = f_1 ?? f_2 ?? 0;
+  const slacken = note < ask.number(side.note);
+  const change = { slacken, moved: side.name, note: hertz(note) };
+  return tell(
+    'even',
+    { tight: ask.number('d_T') > 0 ? 'second' : 'first', by: ask.quantity('d_T'), ...change },
+    {
+      steps: [step('aLittle', change), step('notSameNote'), ...onTeeth(ask)],
+      movements: [turn(ask, side, note)],
+      effect: { [side.note]: note },
+    },
+  );
 }
 
 /** They pull alike; what is left to say is whether both pull enough, and not too much. */
 function alike(ask: Ask): Order {
   const [first, second] = [ask.check('T_1'), ask.check('T_2')];
-  if (first === 'beyond' || second === 'beyond') return bothOff(ask, first === 'beyond' ? sides.first : sides.second);
   if (first !== 'within' || second !== 'within') {
     const steps = [cure(ask, first === 'within' ? 'T_2' : 'T_1'), ...onTeeth(ask)];
     return tell('enough', {}, { steps, measureAgain: true });
@@ -129,7 +164,16 @@ export function instruct(ask: Ask): Order {
   const found = outsideModel(ask);
   if (found) return found;
   const state = ask.check('d_T');
-  if (state === 'beyond') return even(ask);
+  if (ask.verdict === 'beyond') return adjust(ask);
   if (state === 'within') return alike(ask);
   return tell('again', {}, { steps: [cure(ask, 'd_T'), ...onTeeth(ask)], measureAgain: true });
+}
+
+/** The least tension of a belt lies below what it may carry. */
+export function contradiction(ask: Ask) {
+  const pairs = [['T_b', 'T_a'] as const, ...(ask.choice('belts') === 'same' ? [] : [['T_b2', 'T_a2'] as const])];
+  const odd = pairs.find(([least, most]) => ask.number(least) >= ask.number(most));
+  if (!odd) return undefined;
+  const [least, most] = odd;
+  return contradict('leastOverMost', { least: ask.quantity(least), most: ask.quantity(most) }, [least, most]);
 }

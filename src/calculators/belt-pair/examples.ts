@@ -1,20 +1,25 @@
 import { cite, derived } from '../../engine/calculator';
 
 const spans = { L_1: '300 mm ± 0', L_2: '240 mm ± 0' } as const;
+/** So limp and so free at its ends that its stiffness counts for nothing. */
+const limp = { EI_1: '0.1 N·mm² ± 0' } as const;
+const free = { ends: 'pinned' } as const;
 const mass = { w: '6 mm ± 0', m_0: '13 g/m ± 0' } as const;
 
 export const examples = [
   {
     key: 'equalTensionUnlike',
-    given: { ...spans, ...mass, f_1: '80 Hz ± 0', f_2: '100 Hz ± 0' },
-    expect: { f_2e: [100, 1e-9], f_1e: [80, 1e-9], d_T: [0, 1e-9], T_1: [17.9712, 1e-6], T_2: [17.9712, 1e-6] },
+    given: { ...spans, ...mass, ...limp, f_1: '80 Hz ± 0', f_2: '100 Hz ± 0' },
+    choices: free,
+    expect: { f_2e: [100, 1e-3], f_1e: [80, 1e-3], T_1: [17.9712, 1e-4], T_2: [17.9712, 1e-4] },
     verdict: 'within',
     source: derived('equalTensionUnlike'),
   },
   {
     key: 'sameNoteBoth',
-    given: { ...spans, ...mass, f_1: '90 Hz ± 0', f_2: '90 Hz ± 0' },
-    expect: { d_T: [-43.902439, 1e-6], f_2e: [112.5, 1e-9] },
+    given: { ...spans, ...mass, ...limp, f_1: '90 Hz ± 0', f_2: '90 Hz ± 0' },
+    choices: free,
+    expect: { d_T: [-43.902439, 1e-3], f_2e: [112.5, 1e-3] },
     verdict: 'beyond',
     source: derived('sameNoteBoth'),
   },
@@ -48,9 +53,11 @@ export const examples = [
       f_2: '40 Hz ± 0',
       mu_a: '8 g/m ± 0',
       mu_b: '72 g/m ± 0',
+      ...limp,
+      EI_2: '0.1 N·mm² ± 0',
     },
-    choices: { belts: 'different', mass: 'typed' },
-    expect: { f_2e: [40, 1e-9], T_1: [18.432, 1e-9], T_2: [18.432, 1e-9], d_T: [0, 1e-9] },
+    choices: { belts: 'different', mass: 'typed', ends: 'pinned' },
+    expect: { f_2e: [40, 1e-3], T_1: [18.432, 1e-4], T_2: [18.432, 1e-4] },
     source: cite('OpenStax, University Physics volume 1', 'chapterNoteGoes', true),
   },
   {

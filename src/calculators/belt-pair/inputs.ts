@@ -1,11 +1,13 @@
 import { placed } from '../../engine/shared-places';
 import { bendingStiffness, force, frequency, length, linearDensity, mass, ratio } from '../../quantity/kinds';
-import { beltSources, TABLE_WIDTH } from '../../reference/belts';
+import { pitchSource, TABLE_WIDTH } from '../../reference/belts';
 import { commonPractice } from '../../reference/citation';
 import { input, derived } from '../../engine/calculator';
 
 const different = { belts: 'different' };
-const stiff = { ends: ['pinned', 'clamped'] };
+/** Bending stiffness as measured; else from the table. */
+const measured = { ends: ['between', 'pinned', 'clamped'] };
+const table = { ends: 'string' };
 const weighed = { mass: 'weigh' };
 
 /** What is asked: two spans and their notes, the belts, the offset of their tensioners, the limits. */
@@ -62,25 +64,25 @@ export const inputs = {
   }),
   EI_1: placed('belt.bending-stiffness', {
     range: [0.1, 2000],
-    when: stiff,
+    when: measured,
   }),
   EI_2: input(bendingStiffness.N_mm2, {
     range: [0.1, 2000],
     from: 'belt.second-bending-stiffness',
-    when: { ...different, ...stiff },
+    when: { ...different, ...measured },
   }),
   x: input(length.mm, {
     feature: 'span',
     difference: true,
     optional: true,
-    signed: true,
+    signed: { plus: 'second-further-out', minus: 'first-further-out' },
     range: [-200, 200],
     tool: 'caliper',
   }),
   x_d: input(length.mm, {
     feature: 'set',
     seldom: true,
-    signed: true,
+    signed: { plus: 'second-further-out', minus: 'first-further-out' },
     typical: 0,
     range: [-200, 200],
     basis: derived('loopsEqualLength'),
@@ -89,7 +91,7 @@ export const inputs = {
   p: placed('belt.pitch', {
     seldom: true,
     range: [1, 20],
-    basis: beltSources.pitch,
+    basis: pitchSource,
   }),
   theta_w: placed('belt.tensioner-wrap', {
     seldom: true,
@@ -105,6 +107,7 @@ export const inputs = {
   w_0: input(length.mm, {
     feature: 'set',
     seldom: true,
+    decided: true,
     typical: TABLE_WIDTH,
     range: [1, 200],
     basis: derived('allRowsBrought'),
@@ -112,43 +115,46 @@ export const inputs = {
   m_0: input(linearDensity.g_m, {
     seldom: true,
     range: [0.5, 2000],
-    basis: beltSources.mass,
+    basis: commonPractice,
     when: { mass: 'table' },
   }),
   m_02: input(linearDensity.g_m, {
     seldom: true,
     range: [0.5, 2000],
-    basis: beltSources.mass,
+    basis: commonPractice,
     when: { ...different, mass: 'table' },
   }),
-  T_b: input(force.N, { feature: 'set', seldom: true, range: [0, 2000], basis: beltSources.least }),
-  T_a: input(force.N, { feature: 'set', seldom: true, range: [1, 20000], basis: beltSources.allowable }),
-  T_b2: input(force.N, { feature: 'set', seldom: true, range: [0, 2000], basis: beltSources.least, when: different }),
+  T_b: input(force.N, { feature: 'set', seldom: true, decided: true, range: [0, 2000], basis: commonPractice }),
+  T_a: input(force.N, { feature: 'set', seldom: true, decided: true, range: [1, 20000], basis: commonPractice }),
+  T_b2: input(force.N, {
+    feature: 'set',
+    seldom: true,
+    decided: true,
+    range: [0, 2000],
+    basis: commonPractice,
+    when: different,
+  }),
   T_a2: input(force.N, {
     feature: 'set',
     seldom: true,
+    decided: true,
     range: [1, 20000],
-    basis: beltSources.allowable,
+    basis: commonPractice,
     when: different,
   }),
-  h: input(length.mm, {
-    feature: 'outside',
+  EI_01: input(bendingStiffness.N_mm2, { seldom: true, range: [0.1, 2000], basis: commonPractice, when: table }),
+  EI_02: input(bendingStiffness.N_mm2, {
     seldom: true,
-    range: [0.3, 20],
-    basis: beltSources.height,
-    tool: 'caliper',
-  }),
-  k_h: input(ratio.one, {
-    seldom: true,
-    typical: 20,
-    range: [1, 200],
+    range: [0.1, 2000],
     basis: commonPractice,
+    when: { ...different, ...table },
   }),
+  chi_1: input(ratio.one, { seldom: true, decided: true, range: [0, 1], basis: derived('betweenFreeHeld') }),
+  chi_2: input(ratio.one, { seldom: true, decided: true, range: [0, 1], basis: derived('betweenFreeHeld') }),
   epsilon_max: input(ratio.one, {
     seldom: true,
     typical: 0.05,
     range: [0.001, 0.2],
     basis: derived('exactFrequencyHeld'),
-    when: stiff,
   }),
 };

@@ -7,7 +7,7 @@ export const choices = {
   which: choice({ first: {}, second: {} }, 'first'),
   belt: placedChoice(
     'belt.type',
-    beltOptions({ height: 'h', mass: 'm_0', least: 'T_b', allowable: 'T_a', springRate: 'C_0' }),
+    beltOptions({ mass: 'm_0', least: 'T_b', allowable: 'T_a', springRate: 'C_0', bending: 'EI_0' }),
     'curved2',
   ),
   mass: choice(
@@ -19,16 +19,15 @@ export const choices = {
     'table',
     { when: { by: 'note' } },
   ),
+  // A belt on pulleys lies between free and held ends; how far is not known.
   ends: choice(
     {
-      string: {},
-      pinned: {},
-      clamped: {},
+      string: { set: { chi: [0.5, 0.5] } },
+      between: { set: { chi: [0.5, 0.5] } },
+      pinned: { set: { chi: [0, 0] } },
+      clamped: { set: { chi: [1, 0] } },
     },
     'string',
-    {
-      when: { by: 'note' },
-    },
   ),
   adjuster: choice(
     {

@@ -1,6 +1,7 @@
 import { commonPractice } from '../../reference/citation';
-import { calculator, cite, derived } from '../../engine/calculator';
-import { instruct } from './action';
+import { calculator, derived } from '../../engine/calculator';
+import { contradiction, instruct } from './action';
+import { ACCELERATION_STEP, SCALE_STEP, tuningStep } from './asked';
 import { choices } from './choices';
 import { examples } from './examples';
 import { formulas } from './formulas';
@@ -14,28 +15,19 @@ export default calculator(
     inputs,
     formulas,
     limits: [
-      {
-        of: 'T',
-        min: 'T_lo',
-        max: 'T_hi',
-        cite: cite('Suppliers’ engineering tables', 'minimumInstallationAllowable', true),
-      },
-      {
-        of: 'T_lo',
-        max: 'T_hi',
-        cite: derived('leastTensionBelow'),
-      },
-      { of: 'L', min: 'L_min', cite: commonPractice, when: { by: 'note', ends: 'string' } },
-      { of: 'L', min: 'L_min', cite: commonPractice, when: { by: 'press' } },
-      {
-        of: 'epsilon',
-        max: 'epsilon_max',
-        cite: derived('exactFrequencyHeld'),
-        when: { by: 'note', ends: ['pinned', 'clamped'] },
-      },
+      { of: 'T', min: 'T_lo', max: 'T_hi', cite: commonPractice },
+      { of: 'T_lo', max: 'T_hi', cite: derived('leastTensionBelow') },
+      { of: 'epsilon', max: 'epsilon_max', cite: derived('exactFrequencyHeld') },
       { of: 's', max: 's_max', cite: commonPractice, when: { by: 'press' } },
     ],
+    measured: ['L_1', 'L_2', 'f', 'F', 'y'],
+    levers: {
+      f: { step: (ask) => tuningStep(ask.number('f')) },
+      F: { step: () => SCALE_STEP },
+      a: { step: () => ACCELERATION_STEP, to: (ask) => ask.number('a') },
+    },
     action: instruct,
+    contradiction,
     beware: [
       'everyRelativeError',
       'microphoneHearsOctave',

@@ -1,14 +1,15 @@
 import { placed } from '../../engine/shared-places';
-import { force, frequency, length, linearDensity, mass, ratio } from '../../quantity/kinds';
-import { beltSources, TABLE_WIDTH } from '../../reference/belts';
+import { bendingStiffness, force, frequency, length, linearDensity, mass, ratio } from '../../quantity/kinds';
+import { TABLE_WIDTH } from '../../reference/belts';
 import { commonPractice } from '../../reference/citation';
-import { input, cite, derived } from '../../engine/calculator';
+import { input, derived } from '../../engine/calculator';
 
 const first = { which: 'first' };
 const second = { which: 'second' };
 const note = { by: 'note' };
 const press = { by: 'press' };
-const stiff = { by: 'note', ends: ['pinned', 'clamped'] };
+/** Bending stiffness as measured; else from the table. */
+const measured = { ends: ['between', 'pinned', 'clamped'] };
 
 /** What is asked: the reading, the belt, what it moves, the tensioner, the limits. */
 export const inputs = {
@@ -51,7 +52,7 @@ export const inputs = {
   }),
   EI: placed('belt.bending-stiffness', {
     range: [0.1, 2000],
-    when: stiff,
+    when: measured,
   }),
   l_o: input(length.mm, {
     feature: 'span',
@@ -60,7 +61,7 @@ export const inputs = {
     range: [5, 300],
     tool: 'rule',
     basis: commonPractice,
-    when: stiff,
+    when: { by: 'note', ...measured },
   }),
   M: placed('carriage.mass', {
     range: [0.01, 100],
@@ -92,9 +93,8 @@ export const inputs = {
   P_a: input(length.mm, {
     feature: 'set',
     seldom: true,
-    typical: 0.5,
+    optional: true,
     range: [0.1, 5],
-    basis: cite('ISO 261, metric threads', 'coarsePitchM', true),
     from: 'belt.adjuster-pitch',
     when: { adjuster: ['clockwise', 'anticlockwise'] },
   }),
@@ -106,6 +106,7 @@ export const inputs = {
   w_0: input(length.mm, {
     feature: 'set',
     seldom: true,
+    decided: true,
     typical: TABLE_WIDTH,
     range: [1, 200],
     basis: derived('allRowsBrought'),
@@ -113,31 +114,29 @@ export const inputs = {
   m_0: input(linearDensity.g_m, {
     seldom: true,
     range: [0.5, 2000],
-    basis: beltSources.mass,
+    basis: commonPractice,
     when: { by: 'note', mass: 'table' },
   }),
-  T_b: input(force.N, { feature: 'set', seldom: true, range: [0, 2000], basis: beltSources.least }),
-  T_a: input(force.N, { feature: 'set', seldom: true, range: [1, 20000], basis: beltSources.allowable }),
-  C_0: input(force.N, { feature: 'set', seldom: true, range: [100, 1e7], basis: beltSources.springRate }),
-  h: input(length.mm, {
-    feature: 'outside',
+  T_b: input(force.N, { feature: 'set', seldom: true, decided: true, range: [0, 2000], basis: commonPractice }),
+  T_a: input(force.N, { feature: 'set', seldom: true, decided: true, range: [1, 20000], basis: commonPractice }),
+  C_0: input(force.N, { feature: 'set', seldom: true, range: [100, 1e7], basis: commonPractice }),
+  EI_0: input(bendingStiffness.N_mm2, {
     seldom: true,
-    range: [0.3, 20],
-    basis: beltSources.height,
-    tool: 'caliper',
-  }),
-  k_h: input(ratio.one, {
-    seldom: true,
-    typical: 20,
-    range: [1, 200],
+    range: [0.1, 2000],
     basis: commonPractice,
+    when: { ends: 'string' },
+  }),
+  chi: input(ratio.one, {
+    seldom: true,
+    decided: true,
+    range: [0, 1],
+    basis: derived('betweenFreeHeld'),
   }),
   epsilon_max: input(ratio.one, {
     seldom: true,
     typical: 0.05,
     range: [0.001, 0.2],
     basis: derived('exactFrequencyHeld'),
-    when: stiff,
   }),
   s_max: input(ratio.percent, {
     seldom: true,

@@ -20,7 +20,7 @@ const cancel = cite(
   'pushOppositeWhole',
   true,
 );
-const springRate = cite('Supplier’s engineering table, polyurethane belts', 'springRateStiffness');
+const springRate = derived('springRateStiffness');
 const kinematics = derived('uniformAccelerationV');
 const ratioOf = derived('frequencyOverOther');
 const path = derived('nozzleGoesRipple');

@@ -1,6 +1,6 @@
 import { placed } from '../../engine/shared-places';
 import { angle, count, force, length, mass, ratio, speed } from '../../quantity/kinds';
-import { beltSources, TABLE_WIDTH } from '../../reference/belts';
+import { TABLE_WIDTH } from '../../reference/belts';
 import { commonPractice } from '../../reference/citation';
 import { input, derived } from '../../engine/calculator';
 
@@ -90,7 +90,7 @@ export const inputs = {
     range: [1, 200],
     basis: derived('allRowsBrought'),
   }),
-  C_0: input(force.N, { feature: 'set', seldom: true, range: [100, 1e7], basis: beltSources.springRate }),
+  C_0: input(force.N, { feature: 'set', seldom: true, range: [100, 1e7], basis: commonPractice }),
   F: input(force.N, { feature: 'force', seldom: true, optional: true, range: [0.1, 1000], tool: 'luggage-scale' }),
   y_f: input(length.mm, {
     feature: 'travel',

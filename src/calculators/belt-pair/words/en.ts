@@ -53,11 +53,11 @@ const en = {
       label: 'Bending stiffness E·I of the second belt',
     },
     x: {
-      label: 'Offset of the tensioners, + second further out',
-      hint: 'May be left empty. From the same edge of the frame to each tensioned pulley, second less first, once both pull alike.',
+      label: 'Offset of the tensioners',
+      hint: 'May be left empty. Once both pull alike: from the same edge of the frame to each tensioned pulley, the difference of the two; pick which stands further out.',
     },
     x_d: {
-      label: 'Offset that the machine has by design, + second further out',
+      label: 'Offset that the machine has by design',
     },
     theta_w: {
       hint: 'Half round is 180°. Where a clamp is moved in line with the belt, enter 60°: it takes up once its way.',
@@ -86,14 +86,22 @@ const en = {
     T_a2: {
       label: 'Allowable working tension, second belt',
     },
-    h: {
-      label: 'Belt height over the teeth',
+    EI_01: {
+      label: 'Bending stiffness E·I, at that width',
+      hint: 'A rough value: belts of one sort differ by half and more. The check “Belt tension” finds it from a droop.',
     },
-    k_h: {
-      label: 'Least span, in belt heights',
+    EI_02: {
+      label: 'Bending stiffness E·I at that width, second belt',
+    },
+    chi_1: {
+      label: 'How firmly the first span’s ends hold: 0 free, 1 held',
+      hint: 'A belt on pulleys lies between; where, nobody can see. The doubt of the tension counts both.',
+    },
+    chi_2: {
+      label: 'How firmly the second span’s ends hold: 0 free, 1 held',
     },
     epsilon_max: {
-      label: 'Most stiffness for which the correction holds',
+      label: 'Most stiffness ε for which the correction holds',
     },
   },
   choices: {
@@ -121,12 +129,13 @@ const en = {
       },
     },
     ends: {
-      label: 'Bending stiffness of the spans',
-      hint: 'For short spans, above all where one is much shorter than the other.',
+      label: 'Ends of the spans, and their stiffness',
+      hint: 'Held ends raise the note far more than free ones, and that of a short span most.',
       options: {
-        string: 'left out: long, thin spans',
-        pinned: 'counted, ends free to swing',
-        clamped: 'counted, ends held: a clamp, or tight round a pulley',
+        string: 'on pulleys: between free and held; stiffness from the table',
+        between: 'on pulleys: between free and held; stiffness measured',
+        pinned: 'free to swing; stiffness measured',
+        clamped: 'held by clamps; stiffness measured',
       },
     },
   },
@@ -135,6 +144,12 @@ const en = {
     mu_2: 'Mass per metre, second belt',
     T_01: 'First belt, as of a string without stiffness',
     T_02: 'Second belt, as of a string without stiffness',
+    EI_a: 'Bending stiffness of the first belt',
+    EI_b: 'Bending stiffness of the second belt',
+    T_p1: 'First belt, if its ends swing freely',
+    T_p2: 'Second belt, if its ends swing freely',
+    T_c1: 'First belt, if its ends are held',
+    T_c2: 'Second belt, if its ends are held',
     B_1: 'Share of the stiffness, first belt',
     B_2: 'Share of the stiffness, second belt',
     beta_1: 'First belt’s stiffness against its note',
@@ -146,6 +161,9 @@ const en = {
     d_T: 'Second belt tighter than the first by',
     f_2e: 'Note the second belt should have to match the first',
     f_1e: 'Note the first belt should have to match the second',
+    T_aim: 'Tension to aim at',
+    f_1a: 'Note of the first belt at that tension',
+    f_2a: 'Note of the second belt at that tension',
     T_lo1: 'Least tension, first belt',
     T_hi1: 'Allowable tension, first belt',
     T_lo2: 'Least tension, second belt',
@@ -154,14 +172,11 @@ const en = {
     n: 'Teeth by which the second loop is longer, as measured',
     n_w: 'Whole teeth by which the second loop is longer',
     r_x: 'Offset that whole teeth leave',
-    L_min: 'Least span for this check',
   },
   limits: {
     d_T: 'Difference between the two belts',
     T_1: 'First belt between slack and overloaded',
     T_2: 'Second belt between slack and overloaded',
-    L_1: 'First span long enough',
-    L_2: 'Second span long enough',
     epsilon_1: 'First belt’s stiffness small',
     epsilon_2: 'Second belt’s stiffness small',
   },
@@ -181,7 +196,8 @@ const en = {
       'Suspect the note where one belt seems four times as tight as the other: a microphone took the octave for the note. Halve it, and pluck at the middle.',
     crossedBeltsMotor:
       'On crossed belts a motor that holds keeps the two apart: switch the motors off and push the carriage to and fro before reading.',
-    leftOutStiffness: 'Left out, stiffness raises the note of the shorter span more, so that it seems the tighter one.',
+    leftOutStiffness:
+      'Stiffness raises the note of the shorter span more. A belt on pulleys lies between free and held ends; each tension has the doubt between both.',
     offsetTeethTold:
       'Offset in teeth is told only where both pull alike: stretch of a soft belt looks like part of a tooth.',
     toothBeltClamp:
@@ -212,14 +228,15 @@ const en = {
     seriesHeldStiff:
       'the series of a held stiff string, √T₀ = √T · (1 + 2ε + (4 + π²/2) ε²), solved for T (Morse, from memory)',
     massOverLength: 'mass over length of the piece weighed',
-    pitchGeometryTooth: 'pitch geometry: one tooth is one pitch',
+    toothIsPitch: 'one tooth is one pitch',
+    betweenFreeHeld:
+      'the ends of a span on pulleys hold more than hinges and less than clamps: between the two, all the way alike',
     entered: 'as entered',
     sortWidth: 'of one sort and width',
     differenceOverMean: 'difference over the mean of both',
     eachStrandsGrows: 'each of two strands grows by the way times the sine of half the wrap: half a pitch at 180°',
     nearestWholeNumber: 'nearest whole number',
     difference: 'difference',
-    minimumInstallationAllowable: 'minimum installation and allowable working tension',
     exactFrequencyHeld: 'exact frequency of a held span: there the corrected tension is 0.5 % high',
     loopsEqualLength: 'two loops of equal length',
     allRowsBrought: 'all rows are brought to this width',
@@ -238,26 +255,26 @@ const en = {
       glance: '⟳ Measure again first',
       sentence: 'Leave both tensioners: the belts pull alike; whether they pull enough is too close to call.',
     },
-    tooShort: (a: { least: Amount }, p: Print) => ({
-      glance: '⟳ Take longer spans',
-      sentence: `Leave both tensioners: a free span is too short for this check, which wants ${p(a.least)} or more.`,
-    }),
+    finerFirst: {
+      glance: '⟳ Read finer first',
+      sentence: 'The belts pull unlike or wrong, but these readings are too rough to set them by: read finer first.',
+    },
     tooStiff: {
       glance: '⟳ Take longer spans',
       sentence: 'Leave both tensioners: a span is too stiff for its note to tell the tension.',
     },
-    bothWays: (a: { tight: Belt; loose: Belt }) => ({
-      glance: `⇄ ${names[a.tight]} slacker, ${names[a.loose]} tighter`,
-      sentence: `Slacken the ${names[a.tight]} belt and tighten the ${names[a.loose]}: one is overloaded, the other slack.`,
+    tuneBoth: (a: { first: Amount; second: Amount }, p: Print) => ({
+      glance: `♪ First ${p(a.first)}, second ${p(a.second)}`,
+      sentence: `Tune both: the first belt until it sounds ${p(a.first)}, the second until it sounds ${p(a.second)}; then they pull alike, and enough.`,
     }),
     even: (a: { tight: Belt; by: Amount } & Change, p: Print) => ({
       glance: `${a.slacken ? '−' : '+'} ${names[a.moved]} belt, to ${p(a.note)}`,
       sentence: `The ${names[a.tight]} belt pulls ${p.size(a.by)} harder: ${a.slacken ? 'slacken' : 'tighten'} the ${names[a.moved]} until it sounds ${p(a.note)}.`,
     }),
-    bothOff: (a: { slack: boolean }) => ({
-      glance: a.slack ? '+ Tighten both alike' : '− Slacken both alike',
-      sentence: `The belts pull alike but too ${a.slack ? 'little' : 'much'}: ${a.slack ? 'tighten' : 'slacken'} both by the same way.`,
-    }),
+  },
+  contradictions: {
+    leastOverMost: (a: { least: Amount; most: Amount }, p: Print) =>
+      `The least tension is ${p(a.least)} and the allowable one ${p(a.most)}. Which of the two is right?`,
   },
   steps: {
     pluckFirst: 'Pluck the first belt five times and take the middle note.',
@@ -269,6 +286,10 @@ const en = {
     weighLonger: 'Weigh a longer piece, or on a finer scale.',
     weighForMass: 'Weigh a known length of the belt.',
     weighSecond: 'Weigh a known length of the second belt.',
+    longerForEnds:
+      'Choose longer spans: how firmly their ends hold is the weakest number here, and long spans hang on it least.',
+    droopForStiffness:
+      'Let a piece of the belt droop over an edge (Belt tension), choose “stiffness measured” above and enter it.',
     longerSpans: 'Choose longer spans: the bending stiffness is the weakest number here.',
     repeatFive: 'Repeat both readings five times and take the means.',
     offsetAgain: 'Measure the offset of the tensioners again once both pull alike: now part of it is stretch.',
@@ -280,15 +301,14 @@ const en = {
     drawThrough: (a: { longer: Belt; teeth: number }) =>
       `The ${names[a.longer]} belt’s loop is ${teeth(a.teeth)} longer. Slacken it, draw it ${teeth(a.teeth)} further through its clamp, tighten to the same note: the tensioners then stand level.`,
     bothLong: 'Bring the carriage where both free spans are long and much alike.',
-    countStiffness: 'If there is no longer one, count the bending stiffness.',
-    setOne:
-      'Set one of them by the check “Belt tension” to the middle of its range, then come back here for the other.',
-    bothSlack: 'Both are slack: set the tighter one by the check “Belt tension” first, then bring the other to it.',
+    wouldBe: (a: { first: Amount; second: Amount }, p: Print) =>
+      `As far as can be told, ${p(a.first)} on the first and ${p(a.second)} on the second would be right.`,
+    oneAfterOther:
+      'First the one, a little at a time, then the other, and move the carriage to and fro after each; then the first once more: on crossed belts each moves the other.',
     aLittle: (a: Change, p: Print) =>
       `${a.slacken ? 'Slacken' : 'Tighten'} the ${names[a.moved]} belt a little, move the carriage to and fro once, pluck again; stop at ${p(a.note)}. Then pluck the other again: on crossed belts each moves the other.`,
     notSameNote:
       'Equal tension is not the same note where the spans differ, nor the same place of the tensioners where the loops do.',
-    setFirst: 'Set the first by the check “Belt tension”, then come back here for the note of the second.',
     writeDown:
       'Write both notes and the place of the carriage down, and pluck again after a week: new belts settle unlike.',
   },

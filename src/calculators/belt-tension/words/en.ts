@@ -9,8 +9,14 @@ interface Range {
   readonly high: Amount;
 }
 
-const ways = { clockwise: 'clockwise', anticlockwise: 'anticlockwise' };
-const arrows = { clockwise: '↻', anticlockwise: '↺' };
+type How = Turn | 'outwards' | 'inwards';
+const hows: Readonly<Record<How, string>> = {
+  clockwise: 'turn the tensioner’s screw clockwise, seen from its head,',
+  anticlockwise: 'turn the tensioner’s screw anticlockwise, seen from its head,',
+  outwards: 'slide the motor or idler outwards',
+  inwards: 'slide the motor or idler inwards',
+};
+const arrows: Readonly<Record<How, string>> = { clockwise: '↻', anticlockwise: '↺', outwards: '⇥', inwards: '⇤' };
 const why = (slack: boolean) => (slack ? 'The belt is too slack' : 'The belt is too tight');
 
 const en = {
@@ -62,6 +68,7 @@ const en = {
     },
     P_a: {
       label: 'Pitch of the tensioner’s screw',
+      hint: 'May be left empty: then no turn is named, the reading tells where to stop.',
     },
     theta_w: {
       hint: 'Half round is 180°. Where a clamp is moved in line with the belt, enter 60°: it takes up once its way.',
@@ -82,14 +89,16 @@ const en = {
       label: 'Specific spring rate, at that width',
       hint: 'Force that would stretch it to double its length: a piece of length l has the stiffness C / l.',
     },
-    h: {
-      label: 'Belt height over the teeth',
+    EI_0: {
+      label: 'Bending stiffness E·I, at that width',
+      hint: 'A rough value: belts of one sort differ by half and more. The droop of a piece tells it better.',
     },
-    k_h: {
-      label: 'Least span, in belt heights',
+    chi: {
+      label: 'How firmly the ends hold: 0 free, 1 held',
+      hint: 'A belt on pulleys lies between; where, nobody can see. The doubt of the tension counts both.',
     },
     epsilon_max: {
-      label: 'Most stiffness for which the correction holds',
+      label: 'Most stiffness ε for which the correction holds',
     },
     s_max: {
       label: 'Most deflection, as a share of the span',
@@ -124,12 +133,13 @@ const en = {
       },
     },
     ends: {
-      label: 'Bending stiffness of the span',
-      hint: 'For short spans. A belt on pulleys lies between the two; held ends matter far more.',
+      label: 'Ends of the span, and its stiffness',
+      hint: 'Held ends raise the note far more than free ones. Short and stiff spans hang on it most.',
       options: {
-        string: 'left out: a long, thin span',
-        pinned: 'counted, ends free to swing',
-        clamped: 'counted, ends held: a clamp, or tight round a pulley',
+        string: 'on pulleys: between free and held; stiffness from the table',
+        between: 'on pulleys: between free and held; stiffness measured',
+        pinned: 'free to swing; stiffness measured',
+        clamped: 'held by clamps; stiffness measured',
       },
     },
     adjuster: {
@@ -146,9 +156,13 @@ const en = {
     L_t: 'Length that stretches',
     C: 'Spring rate of this belt',
     mu: 'Mass per metre',
+    EI_b: 'Bending stiffness of this belt',
+    T_p: 'Tension if the ends swing freely',
+    T_c: 'Tension if the ends are held',
+    T_s: 'Tension while pressed, less what the stiffness carries',
     T_0: 'Tension as of a string without stiffness',
     B: 'Share of the stiffness',
-    beta: 'Stiffness against the string’s tension',
+    beta: 'Stiffness against the tension as read',
     T: 'Tension',
     epsilon: 'Stiffness against the tension',
     q_T: 'The string’s formula alone reads too high by',
@@ -175,12 +189,10 @@ const en = {
     dx: 'Way of the tensioner, outwards',
     psi: 'Turn of its screw, tightening',
     F_s: 'Pull on the shaft of a pulley wrapped half round',
-    L_min: 'Least span for this check',
   },
   limits: {
     T: 'Tension between slack and overloaded',
     T_lo: 'Room between slack and overloaded',
-    L: 'Span long enough to be a string',
     epsilon: 'Bending stiffness small against the tension',
     s: 'Pressed no further than needed',
   },
@@ -198,9 +210,9 @@ const en = {
     microphoneHearsOctave:
       'A microphone that hears the octave shows four times the tension, one that halves the note a quarter. If the answer is off by four, suspect the note: halve or double it, and pluck at the middle.',
     leftOutStiffness:
-      'Left out, stiffness makes the tension seem higher than it is. Held ends count in first order, free ones only in second; a belt on pulleys lies between.',
+      'A belt on pulleys lies between free and held ends: the tension is stated with the doubt between both. On a short span that is most of it; a longer one tells more.',
     pressedStiffBelt:
-      'Pressed, a stiff belt reads high as well: by about twice the stiffness ratio ε with free ends, four times with held ones.',
+      'Pressed, a stiff belt carries part of the force itself: twice its stiffness ratio ε with free ends, four times with held ones. Both are counted.',
     strandsLoopPull:
       'The strands of a loop pull alike only at rest and after the carriage was moved to and fro; friction of a tight guide holds the difference.',
     pullShaftTwice:
@@ -208,7 +220,7 @@ const en = {
     beltHeldTight:
       'A belt held tight by a spring has the spring’s tension: another spring changes it, not the way of the tensioner.',
     valuesRubberBelts:
-      'The values of rubber belts in the table are partly from memory, and suppliers differ. Where the belt’s own supplier states them, enter those.',
+      'The values of the belts in the table are common practice; belts of one name differ. Where the belt’s own data sheet states them, enter those.',
     narrowBeltsCarry:
       'Narrow belts carry less for their width than wide ones: cords at the cut edges are not whole loops.',
   },
@@ -217,6 +229,7 @@ const en = {
     textbooksStringG: 'The textbook’s string: 6 g/m, 2 m, 19.6 N sounds 14.29 Hz',
     slackBeltMm: 'A slack belt, 6 mm wide: which notes it should have, and the turn of the screw',
     shortSpanEnds: 'A short span, ends held: the string’s formula alone reads 6.5 % high',
+    shortSpanBetween: 'The same span on pulleys: the tension lies between both',
     sameSpanEnds: 'The same span, ends free to swing: hardly a difference',
     pressedNMm: 'Pressed by 3 N, 300 mm of belt give 10 mm: half of that tension is the pressing’s own',
   },
@@ -227,11 +240,17 @@ const en = {
       '15.5 × 0.6 + 0.5; 43.7 × 0.6 − 0.5; √(9.8 / 0.0078) / 0.5; 12.885 N × 1000 mm / 18 600 N, half of it for the way, over 0.5 mm a turn',
     shortSpanEnds: 'exact frequency of a held beam under 20 N, E·I 10⁻⁴ N·m², by a root finder of a numerical library',
     sameSpanEnds: 'π² × 10⁻⁴ / 0.15² = 0.043865 N on top of 20 N; 0.0084 × 9.80665 × 0.04⁴ / (8 × 10⁻⁴)',
-    pressedNMm: '3 × 300 / 40; √(150² + 10²) = 150.332964; 18 600 N × 0.665927 mm / 1000 mm',
+    pressedNMm:
+      '3 × 300 / 40; √(150² + 10²) = 150.332964; 18 600 N × 0.665927 mm / 1000 mm; ε = 2.2 × 10⁻⁴ takes 2 ε off',
     equationBeamUnder: 'equation 8.20, beam under tension, pinned ends, as corrected in a published validation case',
     stiffStringHeld: 'stiff string with held ends, series to second order',
-    specificSpringRate: 'specific spring rate: stiffness = C / length',
-    tTL: '(T + (t/L)·Y)/16 at a deflection of t/64: a stretch term on top of the string’s',
+    stiffnessOverLength: 'Hooke’s law: stiffness = C / length',
+    balanceSmallDeflection: 'balance of forces at the point pressed, for a small deflection',
+    betweenFreeHeld:
+      'the ends of a span on pulleys hold more than hinges and less than clamps: between the two, all the way alike',
+    beamPressedMiddle:
+      'a tensioned beam pressed in its middle: its deflection is less by 2 ε of it with free ends, by 4 ε with held ones; to second order',
+    shortSpanBetween: 'the tensions of both models for the same note, their middle and half their difference',
     balanceForcesPulley: 'balance of forces on a pulley that the belt wraps half round',
     firstBelts: 'the first belt’s',
     secondBelts: 'the second belt’s',
@@ -239,8 +258,7 @@ const en = {
     entered: 'as entered',
     seriesHeldStiff:
       'the series of a held stiff string, √T₀ = √T · (1 + 2ε + (4 + π²/2) ε²), solved for T (Morse, from memory)',
-    shareStiffnessOver: 'the share of the stiffness over the tension',
-    tTSeries: 'T₀ / T − 1 with the series of a held stiff string (Morse, from memory)',
+    ratioLessOne: 'ratio less one',
     beamFixedEnd: 'beam fixed at one end, load spread evenly',
     halfNoteQuarter: 'half the note is a quarter of the tension',
     balanceForcesPoint: 'balance of forces at the point pressed',
@@ -249,17 +267,14 @@ const en = {
     deflectionOverSpan: 'deflection over span',
     ratio: 'ratio of the two',
     newtonsSecondLaw: 'Newton’s second law',
-    suppliersLeastTension:
-      'suppliers’ least tension by width, kept also on the strand that accelerating relieves of all its force',
-    suppliersAllowableWorking:
-      'suppliers’ allowable working tension by width, less the force that accelerating adds to one strand',
+    leastKeptAccelerating:
+      'the least tension by width, kept also on the strand that accelerating relieves of all its force',
+    mostLessAccelerating: 'the allowable working tension by width, less the force that accelerating adds to one strand',
     difference: 'difference',
     eachStrandsGrows: 'each of two strands grows by the way times the sine of half the wrap',
     pitchTurn: 'one pitch a turn',
-    minimumInstallationAllowable: 'minimum installation and allowable working tension',
     leastTensionBelow: 'least tension below the most',
     exactFrequencyHeld: 'exact frequency of a held span: there the corrected tension is 0.5 % high',
-    coarsePitchM: 'coarse pitch of M3: 0.5 mm',
     allRowsBrought: 'all rows are brought to this width',
   },
   orders: {
@@ -271,14 +286,14 @@ const en = {
       glance: '⟳ Measure again first',
       sentence: `Leave the tensioner and measure again: whether the belt is too ${a.slack ? 'slack' : 'tight'} is too close to call.`,
     }),
+    finerFirst: (a: { slack: boolean }) => ({
+      glance: '⟳ Read finer first',
+      sentence: `${why(a.slack)}, but these readings are too rough to set it by: read finer first.`,
+    }),
     pressLess: {
       glance: '⟳ Press less far',
       sentence: 'Leave the tensioner: press less far and read again.',
     },
-    tooShort: (a: { span: Amount; least: Amount }, p: Print) => ({
-      glance: '⟳ Take a longer span',
-      sentence: `Leave the tensioner: a free span of ${p(a.span)} is too short for this check, which wants ${p(a.least)} or more.`,
-    }),
     tooStiff: {
       glance: '⟳ Take a longer span',
       sentence: 'Leave the tensioner: this span is too stiff for its note to tell the tension.',
@@ -287,14 +302,22 @@ const en = {
       glance: '✕ No tension suits',
       sentence: 'Leave the tensioner: at this acceleration no tension suits this belt.',
     },
-    slide: (a: { slack: boolean; by: Amount }, p: Print) => ({
-      glance: `${a.slack ? '⇥' : '⇤'} ${p.size(a.by)} ${a.slack ? 'outwards' : 'inwards'}`,
-      sentence: `${why(a.slack)}: slide the motor or idler ${a.slack ? 'outwards' : 'inwards'} by about ${p.size(a.by)}.`,
+    lowerFirst: (a: { to: Amount }, p: Print) => ({
+      glance: `▾ Acceleration, at most ${p(a.to)}`,
+      sentence: `Lower the acceleration to ${p(a.to)}: at the present one no tension suits this belt.`,
     }),
-    turn: (a: { slack: boolean; way: Turn; by: Amount }, p: Print) => ({
-      glance: `${arrows[a.way]} ${p.size(a.by)} · tensioner`,
-      sentence: `${why(a.slack)}: turn the tensioner’s screw ${ways[a.way]}, seen from its head, by about ${p.size(a.by)}.`,
+    tune: (a: { slack: boolean; how: How; to: Amount }, p: Print) => ({
+      glance: `${arrows[a.how]} to ${p(a.to)} · tensioner`,
+      sentence: `${why(a.slack)}: ${hows[a.how]} until the plucked span sounds ${p(a.to)}.`,
     }),
+    press: (a: { slack: boolean; how: How; to: Amount; deflection: Amount }, p: Print) => ({
+      glance: `${arrows[a.how]} to ${p(a.to)} · tensioner`,
+      sentence: `${why(a.slack)}: ${hows[a.how]} until ${p(a.to)} on the scale press its middle in by ${p(a.deflection)}.`,
+    }),
+  },
+  contradictions: {
+    leastOverMost: (a: { least: Amount; most: Amount }, p: Print) =>
+      `The least tension is ${p(a.least)} and the allowable one ${p(a.most)}. Which of the two is right?`,
   },
   steps: {
     weighLength: 'Weigh a known length of this belt, two metres or more, instead of taking the table’s mass.',
@@ -304,6 +327,10 @@ const en = {
     measureWidth: 'Measure the belt’s width with a caliper.',
     pluckFive: 'Pluck five times and take the middle note.',
     measureSpan: 'Measure the free span again, from tangent point to tangent point.',
+    longerForEnds:
+      'Bring the carriage where this span is longest: how firmly its ends hold is the weakest number here, and a long span hangs on it least.',
+    droopForStiffness:
+      'Let a piece of this belt droop over an edge, choose “stiffness measured” above and enter it: the table’s bending stiffness is the weakest number here.',
     measureDroop:
       'Measure the droop again: the bending stiffness is the weakest number here. Or bring the carriage where the span is longer.',
     finerScale: 'Read the force with a finer scale, mean of five.',
@@ -315,7 +342,6 @@ const en = {
       `A deflection of ${p(a.share)} of the span stretches the belt itself; a sixtieth of the span is usual.`,
     longestStrand:
       'Bring the carriage where this strand is longest, or take another strand of the same belt: the pull is the same all along a belt at rest.',
-    countStiffness: 'If there is no longer one, count its bending stiffness.',
     pressMiddle: 'Or press its middle and read the force.',
     wouldNeed: (a: { least: Amount; most: Amount }, p: Print) =>
       `To stay taut it would need ${p(a.least)}, and it may carry ${p(a.most)} at rest.`,
@@ -328,8 +354,11 @@ const en = {
       `Pluck again after each step: aim at ${p(a.aim)}, anything from ${p(a.low)} to ${p(a.high)} will do.`,
     pressUntil: (a: Range & { deflection: Amount }, p: Print) =>
       `Press to the same ${p(a.deflection)} after each step: aim at ${p(a.aim)} on the scale, anything from ${p(a.low)} to ${p(a.high)} will do.`,
-    byHalf: (a: { slides: boolean; slack: boolean }) =>
-      `${a.slides ? 'Motors off. Ease the clamping screws until it just moves.' : 'Motors off.'} ${a.slack ? 'Tighten' : 'Slacken'} by half of that first; then move the carriage to and fro once, so that all strands share.`,
+    startWith: (a: { slides: boolean; slack: boolean; by: Amount | undefined }, p: Print) =>
+      `${a.slides ? 'Motors off. Ease the clamping screws until it just moves.' : 'Motors off.'} ${a.slack ? 'Tighten' : 'Slacken'} by ${a.by ? `about ${p(a.by)}` : a.slides ? 'a little' : 'an eighth of a turn'} first; then move the carriage to and fro once, so that all strands share.`,
+    tuneTo: (a: { how: How; to: Amount; pressing: boolean }, p: Print) =>
+      `Then ${hows[a.how]} until ${a.pressing ? `the same deflection takes ${p(a.to)}` : `the plucked span sounds ${p(a.to)}`}.`,
+    lighterStronger: 'Less mass, or a wider or stronger belt, would do as well.',
     stretchAlone:
       'The way rests on the belt’s stretch alone; frame and brackets give too, so the reading decides, not the way.',
     note: (a: { by: 'note' | 'press' }) =>

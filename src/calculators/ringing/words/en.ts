@@ -228,7 +228,7 @@ const en = {
     sectionLogarithmicDecrement: 'section 2.6, logarithmic decrement',
     responseSuddenlyApplied: 'response to a suddenly applied force: twice the static one',
     pushOppositeWhole: 'a push and its opposite a whole period later leave nothing',
-    springRateStiffness: 'spring rate: stiffness = C / length',
+    springRateStiffness: 'Hooke’s law for both strands: stiffness = C / length of each',
     uniformAccelerationV: 'uniform acceleration: v² = 2 · a · l',
     frequencyOverOther: 'one frequency over the other',
     nozzleGoesRipple: 'the nozzle goes one ripple in one swing',
