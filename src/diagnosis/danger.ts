@@ -266,6 +266,7 @@ const heatsAlone = (text: Text): boolean =>
   (text.then('keeps', 'hottish', 3) && text.among('hottish', 'off', 'though', 12)) ||
   (text.near('keeps', 'hottish', 2) && text.near('keeps', 'off', 6)) ||
   text.among('hottish', 'off', 'though', 9) ||
+  text.near('selfOn', 'warmer', 4) ||
   text.near('climbs', 'temperature', 6);
 
 const other = (text: Text): boolean =>

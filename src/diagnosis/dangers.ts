@@ -88,7 +88,7 @@ export function dangersOf(catalogue: Catalogue, course: Course): Dangers {
 }
 
 /** Whether a step, or the trial that belongs to it, heats, powers or moves the machine. */
-export function needsPower(catalogue: Catalogue, step: Step): boolean {
+function needsPower(catalogue: Catalogue, step: Step): boolean {
   if (step.kind === 'check') return inspectionOf(catalogue, step.check).powered;
   if (step.kind !== 'mend') return false;
   const { mend, replace } = causeOf(catalogue, step.cause);

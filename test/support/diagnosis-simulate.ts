@@ -1,5 +1,5 @@
 import { believe } from '../../src/diagnosis/belief';
-import { HAND_OVER, allowedMends, openInspections, propose, unsafe } from '../../src/diagnosis/order';
+import { HAND_OVER, allowedMends, openInspections, openMends, propose, unsafe } from '../../src/diagnosis/order';
 import { causeOf, inspectionOf, rowOf, symptomOf } from '../../src/diagnosis/pick';
 import {
   NONE,
@@ -139,13 +139,14 @@ type Next = (
 /**
  * One of the other orders. All share this rule: belief by the same Bayes' rule; the most believed cause is mended as soon as
  * its share is `sure`; a check that tells only causes below one in a hundred is passed over; when no check is left, the mends
- * go on in the order of chance over effort. `next` says which check comes first.
+ * go on in the order of chance over effort. What a danger withholds is withheld from them too. `next` says which check comes first.
  */
 export const byRule =
   (next: Next, sure: number): Order =>
   (catalogue, course, belief) => {
-    const mends = allowedMends(catalogue, course, belief);
-    const [top] = mends;
+    const mends = openMends(course, belief);
+    const allowed = new Set(allowedMends(catalogue, course, belief));
+    const [top] = mends.slice(0, 1).filter((id) => allowed.has(id));
     if (top !== undefined && (belief.causes[top] ?? 0) >= sure) return { kind: 'mend', cause: top };
     const { open } = openInspections(catalogue, course);
     const worth = open.filter(({ given }) => mends.some((id) => given[id] && (belief.causes[id] ?? 0) > 0.01));

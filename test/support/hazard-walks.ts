@@ -31,7 +31,7 @@ interface Waiting {
   readonly found: readonly string[];
 }
 
-export function waiting(catalogue: Catalogue, course: Course): Waiting {
+function waiting(catalogue: Catalogue, course: Course): Waiting {
   const belief = believe(catalogue, course);
   const mended = (id: string) => course.log.some((entry) => entry.kind === 'mended' && entry.cause === id);
   const dangers = symptomOf(catalogue, course.symptom)

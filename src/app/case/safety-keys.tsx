@@ -11,7 +11,7 @@ export function SafetyKeys(props: { said: Safety | undefined; onTick: (safety: S
           <button
             type="button"
             class="button case-answer"
-            classList={{ 'button-main': safety === 'done' }}
+            classList={{ 'button-main': safety === (props.said ?? 'done') }}
             aria-pressed={props.said === safety}
             onClick={() => props.onTick(safety)}
           >

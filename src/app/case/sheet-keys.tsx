@@ -4,8 +4,8 @@ import say from './words/en';
 
 /** Prints the sheet, or sends, copies or saves it as text. */
 export function SheetKeys(props: {
-  /** Address of the case. */
-  back: string;
+  /** Address of the case, where there is one to go back to. */
+  back: string | undefined;
   title: string;
   text: string;
   /** Day the case was opened, as ISO 8601 writes it. */
@@ -40,9 +40,13 @@ export function SheetKeys(props: {
   return (
     <>
       <div class="row no-print">
-        <A class="button" href={props.back}>
-          {say.back}
-        </A>
+        <Show when={props.back}>
+          {(back) => (
+            <A class="button" href={back()}>
+              {say.back}
+            </A>
+          )}
+        </Show>
         <button type="button" class="button button-main" onClick={() => window.print()}>
           {say.sheet.print}
         </button>

@@ -1,4 +1,5 @@
 import { createMemo, Show } from 'solid-js';
+import { A } from '@solidjs/router';
 import type { Danger } from '../../diagnosis/danger';
 import { firstActs } from '../../diagnosis/stop';
 import { tickLines, type Safety } from './safety';
@@ -33,7 +34,14 @@ function whole(address: string): string {
 }
 
 /** Stop: the first acts, what can be ticked, and the same as link, code or sheet for whoever stands beside the machine. */
-export function StopGate(props: Said & { danger: Danger; onTick: (safety: Safety) => void }) {
+export function StopGate(
+  props: Said & {
+    danger: Danger;
+    /** On a page of its own, which can be printed. */
+    paper?: boolean;
+    onTick: (safety: Safety) => void;
+  },
+) {
   const acts = () => firstActs(props.danger.first);
   const text = createMemo(() =>
     [
@@ -54,12 +62,16 @@ export function StopGate(props: Said & { danger: Danger; onTick: (safety: Safety
       <section class="section">
         <h2>{props.tick ? say.stop.back : say.safe.send}</h2>
         <LinkKeys address={address()} title={acts().title} />
-        <SheetKeys
-          back={complaintAddress('case/new', props)}
-          title={acts().title}
-          text={text()}
-          day={new Date().toISOString().slice(0, 10)}
-        />
+        <Show
+          when={props.paper}
+          fallback={
+            <A class="button case-wide" href={complaintAddress('stop', props)}>
+              {say.sheet.link}
+            </A>
+          }
+        >
+          <SheetKeys back={undefined} title={acts().title} text={text()} day={new Date().toISOString().slice(0, 10)} />
+        </Show>
       </section>
     </>
   );

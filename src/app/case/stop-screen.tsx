@@ -33,6 +33,7 @@ export function StopScreen() {
         <StopGate
           {...said()}
           danger={danger()}
+          paper
           onTick={(tick) => navigate(complaintAddress('stop', { ...said(), tick }), { replace: true, scroll: false })}
         />
         <p class="section">

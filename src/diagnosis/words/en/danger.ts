@@ -6,12 +6,12 @@
 const danger = {
   /** Words that belong together and are read as one. */
   joined:
-    'hot end, hot ends, hot bed, heat bed, heated bed, fuse box, fuse board, fuse panel, power strip, power supply, power brick',
+    'fuse holder, fuse holders, hot end, hot ends, hot bed, heat bed, heated bed, fuse box, fuse board, fuse panel, power strip, power supply, power brick',
   /** Said of something else: left out before anything is looked for. */
   innocent: [
     'smok*/flame/flames/fire/electric/shocking grey/gray/red/orange/blue/green/black/brown/white/yellow/pink/purple/silver/gold, burn*/burnt orange/sienna/umber/red/gold/copper/caramel/sugar',
     'smok*/smoke glass/quartz/oak/topaz/pla/petg/abs/filament/resin/acrylic/colour/color/coloured/colored/tint/tinted/effect/transparent/translucent/finish/ring/rings/bomb/test/stack/flavour',
-    'smoke detector/detectors/sensor, smoke alarm mount/holder/box/bracket/cover/case, smoking area/room/pipe/jacket, no smoking, quit/stop/stopped/gave/give smoking, stopped/started/start to smok*, i smoke/smoked, smoke outside',
+    'smoke detector/detectors/sensor, smoke alarm mount/holder/box/bracket/cover/case, smoking area/room/pipe/jacket, no smoking, quit/stop/stopped/gave/give smoking, i stopped/started/start to smok*, i smoke/smoked, smoke outside',
     'fire up, fire it up, fire _ _ up, fire them up, fired up, firing up, fire away, rapid/quick/open/cease/camp/wild/bon/friendly fire, breathing/breathes fire',
     'fire engine*/truck*/brigade/department/station/fighter*/man/men/woman/extinguisher*/blanket/escape/door*/exit/hydrant*/pit/place*/wood/ball/fly/flies/dragon*/work/works/wall/resistant/retardant/proof/rated/hose*/watch/stick/opal/alarm',
     'flame retardant/resistant/polish*/effect/shape*/shaped/pattern*/figure, candle flame*, flames on the model/figure/side, flame on the model, at the flames',
@@ -21,13 +21,13 @@ const danger = {
     'tickl* my/the/his/her fancy/ivories, tickl* pink, jolt* of joy',
     'spark* joy/plug/plugs/interest/idea/ideas/curiosity/debate/creativity/imagination, spark* my/an/the/his/her interest/idea/curiosity/creativity/imagination, bright spark',
     'trip* over/up/hazard, trip to/in/from/at/by/round/around/home/abroad/planner, road/round/day/school/business/field/return/boat/bus/car/train/camping/a/the/our/my/this/last trip, i/he/she/dog/cat/we/they tripped',
-    'spark*/smoke and mirrors, layer/layers/strands/lines/parts fuse, fuse together/well/badly/poorly/properly/better, fuse the layers, fuse holder*',
+    'spark*/smoke and mirrors, layer/layers/strands/lines/parts fuse, fuse together/well/badly/poorly/properly/better, fuse the layers',
     'glow in, glow/glowing filament/pla/sticks/stick/paint/effect/review*, led/leds/strip/bar/backlight/shade/light/lights/screen/display/lamp/button/logo/eyes glow*/glows, glowing review*/eyes/led/light/lamp',
     'lead screw*/nut*/time*/pencil*/angle, leads to, lead to/by, cable tie*/chain*/clip*/guide*/gland*/management/carrier*/holder*/drag, wire brush*/wheel*/cutter*/frame*/mesh/stripper*/rack/basket/look',
     'ball and socket, socket wrench*/head*/set*/cap*/spanner*/joint*, plug in, plug it/them/this/everything in, plugs in/into, plug into, spark/ear/bath/sink/wall/drain/glow plug/plugs made/printed/of/too/holder',
     'hot glue/water/air/day/days/days/room/rooms/weather/summer/melt/knife/tea/coffee/chocolate/sauce/wheels/swap/plate/dog/pot/gun/climate/attic/garage/cupboard/car, hot wire cutter/foam',
     'board game*, board shaped, circuit board shaped, light switch/switches cover*/plate*, switch plate*, terminal window, terminal shows/says/command*, extension tube*',
-    'bang of, bang on, bang in the middle, bang for, flash drive*/memory/light/lights/card*/point, flash the, flash on the edge, live view/hinge*/stream*/near/in/feed/edge',
+    'bang of, bang on, bang in the middle, bang when the/it head/nozzle/carriage/bed/gantry/door/hits, bang for, flash drive*/memory/light/lights/card*/point, flash the, flash on the edge, live view/hinge*/stream*/near/in/feed/edge',
     'blew/blow/blows/blowing the/a/some/on/dust/air/over/at/across the/dust/part/it/air/fan/bed, water bottle, rain gauge, coffee cup*, tea light*, wet/damp filament/spool/spools/sand/sanding/room',
     'explosion/exploded drawing*/view*/diagram*, power cut, power failure, power outage',
     'went/goes/going out in our/the street/town/village/area/region/neighbourhood/neighborhood, previous/last/former owner smok*, shocks me how/with/that',
@@ -46,7 +46,7 @@ const danger = {
     'i, me, my, he, she, him, her, his, they, them, we, us, someone, somebody, person, man, woman, boy, girl, kid, child, children, son, daughter, husband, wife, partner, brother, sister, father, mother, dad, mum, mom, friend, colleague, coworker, student, pupil, apprentice, teacher, neighbour, neighbor, hand, hands, finger, fingers, arm, guy, member, boyfriend, girlfriend, uncle, aunt, nephew, niece, grandson, grandfather, grandpa, worker, customer, visitor, technician, electrician, employee, trainee, intern, guest, tenant, caretaker, guys, men, women, lady, toddler, baby, grandma, grandmother, boss, roommate, flatmate',
   held: 'being electrocut*, being electricut*, being shock*, getting electrocut*, electrocuting, shocking him/her/them, shocks him/her, held by the current, current holds/is/wont/has _ hold*, not breathing, no pulse, unconscious, unresponsive',
   letGo:
-    'cant/cannot/couldnt/wont let go, can/could/will/did/does/is not let/letting go, not letting go, isnt letting go, unable to let go, not able to let go, doesnt/didnt let go, cant/cannot/couldnt pull/get/break _ away/free/loose/off, cant/cannot pull away/free, can not pull _ away, can/could not pull/get/break away/free/loose, cant/cannot get/break free/loose, cant/cannot take his/her/my hand/hands off, cant release',
+    'cant/cannot/couldnt/wont let go, can/could/will/did/does/is not let/letting go, not letting go, isnt letting go, unable to let go, not able to let go, doesnt/didnt let go, cant/cannot/couldnt pull/get/break _ away/free/loose/off, cant/cannot pull away/free, can not pull _ away, can/could not pull/get/break away/free/loose, cant/cannot get/break free/loose, cant/cannot take his/her/my hand/hands off, cant release, cant/cannot/couldnt pull/take/move/get his/her/my/their hand/hands/fingers/finger/arm away/off/free/loose, can not pull/take/move/get his/her/my/their hand/hands/fingers/finger/arm away/off/free/loose',
   stuck: 'stuck/frozen/clamped/hanging/locked/glued/fixed/gripped/clinging to/on/onto',
   collapsed:
     'collapsed, fainted, passed out, lying on the floor/ground, on the floor, lifeless, fell down, knocked out',
@@ -65,17 +65,17 @@ const danger = {
   shockNear:
     'touch*, feel, felt, feels, feeling, frame, metal, case, chassis, gantry, bed, hand, hands, finger, fingers, gives, gave, give, got, get, gets, getting, received, recieved, electric*, eletric, electrical, static, mild, slight, little, small, nasty, proper, me, handle, screw, rail, rails, printer, machine',
   sting:
-    'buzz*, jolt*, kick*, sting*, stung, vibrat*, fizz*, numb*, bite, bites, biting, electricity, current, pulse, throb*, poke*, twinge, pinch*',
+    'buzz*, jolt*, kick*, sting*, stung, fizz*, numb*, bite, bites, biting, electricity, current, pulse, throb*, poke*, twinge, pinch*',
   touching:
     'touch*, feel, felt, feels, stroke, stroking, stroked, lean, leaned, leant, leaning, brush, brushed, grab, grabbed, hold, holding, off the, from the',
   bare: 'frame, metal, case, chassis, casing, housing, gantry, rail, rails, bed, screw, screws, handle, radiator, enclosure, aluminium, aluminum, printer, machine, body, nozzle, extrusion, extrusions, hotend, hotbed',
   body: 'i, me, my, finger, fingers, hand, hands, arm, arms, skin, he, she, her, his, us, we, you, got, get, gets, gives, gave',
 
-  part: 'plug, plugs, socket, sockets, outlet, outlets, receptacle, inlet, connector*, conector*, connecter*, terminal, terminals, cord, cords, lead, leads, flex, cable*, wire, wires, wiring, wallplug, powerstrip, extension, adapter, adaptor, adapters, crimp, crimps, ferrule, ferrules, xt60, xt30, mosfet, mosfets, ssr, relay, insulation, harness, loom, kettle lead, multiway, multiplug',
+  part: 'plug, plugs, socket, sockets, outlet, outlets, receptacle, inlet, connector*, conector*, connecter*, terminal, terminals, cord, cords, lead, leads, flex, cable*, wire, wires, wiring, wallplug, powerstrip, extension, adapter, adaptor, adapters, crimp, crimps, ferrule, ferrules, fuseholder, fuseholders, switch, switches, rocker, xt60, xt30, mosfet, mosfets, ssr, relay, insulation, harness, loom, kettle lead, multiway, multiplug',
   partWide:
     'plug, plugs, socket, sockets, outlet, outlets, connector*, terminal, terminals, cord, lead, cable*, wire, wires, wiring, powerstrip, extension, adapter, adaptor, psu, supply, powersupply, powerbrick, mains, electronics, board, mainboard, controller',
   damage:
-    'melt*, melted, molten, charred, charring, char, chared, scorch*, burnt, burned, burning, burn, burns, singe*, blackened, blackend, blackening, browned, browning, browny, toasted, toasty, crispy, crisp, discolo*, fried, cooked, glow*, spark, sparks, sparking, sparked, arcing, arced, arcs, crackl*, sizzl*, fizz*, fishy, gone/went/goes/going/turned/turning/turns/got brown/black/yellow, gone/went/turned a bit/slightly/all brown/black, is/are/was/looks brown, black mark/marks/spot/spots/soot, soot*, overheat*, over heat*, carboni*, bubbled, blister*, deformed',
+    'melt*, melted, molten, charred, charring, char, chared, scorch*, burnt, burned, burning, burn, burns, singe*, blackened, blackend, blackening, browned, browning, browny, toasted, toasty, crispy, crisp, discolo*, fried, cooked, glow*, crackl*, sizzl*, fizz*, fishy, gone/went/goes/going/turned/turning/turns/got brown/black/yellow, gone/went/turned a bit/slightly/all brown/black, is/are/was/looks brown, black mark/marks/spot/spots/soot, soot*, overheat*, over heat*, carboni*, bubbled, blister*, deformed',
   hot: 'hot, warm, scalding, boiling, roasting, heats up, heating up, gets hot, heat up, overheats, burning hot, toasty, warms up',
   wet: 'wet, water, soaked, soaking, soaks, flooded, puddle, spill*, spilt, poured, dripped, dripping, leaked, leaking, splash*, coffee, tea, juice, beer, rain, rained, drenched, liquid, damp',
   spilled: 'spill*, spilt, poured, splashed, knocked, tipped, dropped',
@@ -94,7 +94,7 @@ const danger = {
   heats:
     'heat, heats, heating, heated up, warm up, warms, warming, gets hot, get hot, getting hot, got hot, gets warm, getting warm, is hot, was hot, hot, hotter, heats up, heater on, heaters on, comes on, turns on, turns itself on, switches on, switched itself on, glows',
   alone:
-    'by itself, on its own, by its own, of its own, itself, all alone, without being told/asked/set/switched, without me, nobody touching, nobody near, with nobody, with no one, no one, unasked, uncommanded, unprompted, spontaneously, for no reason, without a command, without any command, without being',
+    'by itself, on its own, by its own, of its own, itself, all alone, without being told/asked/set/switched, without me, nobody touching, nobody near, with nobody, with no one, no one, unasked, uncommanded, unprompted, spontaneously, for no reason, nobody asked/told, no one asked/told, nobody has asked, without a command, without any command, without being',
   warmer:
     'heater, heaters, bed, hotbed, hotend, nozzle, heating, block, cartridge, element, heatbed, temperature, temp, extruder, heat',
   unstopped:
@@ -105,6 +105,8 @@ const danger = {
   off: 'off, zero, 0, idle, standby, not printing, nothing set, cold, disabled, unset, stop button, stopped it, cancelled',
   though:
     'even, although, though, despite, regardless, while it is, when it is, when its, hours, whatever i set, no matter, when off, zero, 0, set to zero, after i, after it, with it, when switched/turned/powered, while switched/turned/powered/off',
+  selfOn:
+    'turns/switches/turned/switched/powers itself on, comes/came on by itself, comes/came on alone, turns/switches on by itself',
   climbs:
     'keeps/kept/keep/just climbing/rising/increasing/going, keeps/kept going up, keeps/kept getting hotter, goes on climbing/rising, continues to climb/rise, wont stop climbing/rising, runs away, running away, ran away, shoots up, through the roof',
   temperature:

@@ -137,6 +137,10 @@ export const symptoms: SymptomsWords<typeof listed> = {
       'screen goes blank',
       'sensor not found',
       'loose contact',
+      'gives a shock',
+      'tingles when touched',
+      'breaker trips',
+      'fuse blows',
     ],
   },
 };
