@@ -9,8 +9,6 @@ import type words from './words/en';
 
 const { tell, step } = telling<typeof words>();
 
-type Changes = Parameters<Ask['after']>[0];
-
 /** Longest length worth proposing, m. */
 const LONGEST = 3;
 
@@ -74,7 +72,7 @@ function byTravel(ask: Ask): Order {
 function wrongTravel(ask: Ask, asked: Told): Order {
   const axis = ask.choice('axis');
   const off = { axis, by: ask.quantity('c'), far: ask.number('c') > 0 };
-  const settles = ({ effect }: { readonly effect: Effect }): boolean => ask.after(effect as Changes) === 'within';
+  const settles = ({ effect }: { readonly effect: Effect }): boolean => ask.after(effect) === 'within';
   const counted = changeTo(ask, 'S_c');
   if (counted.change.to.si !== ask.number('S_0') && settles(counted)) {
     const { change, ...rest } = counted;
