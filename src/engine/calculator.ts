@@ -101,6 +101,8 @@ export interface Lever<S extends string, C> {
   readonly step: (ask: Context<S, C>) => number;
   readonly from?: (ask: Context<S, C>) => number;
   readonly to?: (ask: Context<S, C>) => number;
+  /** What else then reads otherwise, SI: the force that follows an angle. */
+  readonly reads?: (ask: Context<S, C>, value: number) => Readonly<Partial<Record<S, number>>>;
 }
 
 /** Options in force, as a calculator's parts ask for them. */

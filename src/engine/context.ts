@@ -108,7 +108,12 @@ function stateAfter(
     if (spec && value !== undefined) read[symbol] = readAgain(spec, found.inputs[symbol], value);
   }
   const after = { ...situation, read };
-  const { inputs, outcomes } = workOut(calc, after, found.choices, calc.judge && of === undefined ? undefined : 'limits');
+  const { inputs, outcomes } = workOut(
+    calc,
+    after,
+    found.choices,
+    calc.judge && of === undefined ? undefined : 'limits',
+  );
   const verdict = judge(calc, found.choices, outcomes);
   if (of !== undefined) return stateOf(verdict.checks, of);
   if (!calc.judge) return verdict.state;

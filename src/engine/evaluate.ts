@@ -9,7 +9,7 @@ import { nameOf, symbolOf } from './name';
 import { instructionOf, problemText, waysOf } from './tell';
 import say from './words/en';
 import type { Evaluation, Situation } from './situation';
-import { assumedBehind, contradictionIn, isAssumed, unmeasured } from './standing';
+import { assumedBehind, blankReadings, contradictionIn, isAssumed, unmeasured } from './standing';
 import type { Ways } from './ways';
 import { judge, settle, type Settling, type Verdict } from './verdict';
 import { effectiveChoices, workOut } from './work';
@@ -78,6 +78,10 @@ function obstacleTo(calc: Calculator, found: Found, situation: Situation) {
   const missing = unmeasured(calc, found.inputs);
   if (missing.length > 0) {
     return { contradiction: undefined, cannot: say.nothingMeasured(missing.map((symbol) => nameOf(calc, symbol))) };
+  }
+  const blank = blankReadings(calc, found.inputs);
+  if (blank.length > 0) {
+    return { contradiction: undefined, cannot: say.stillNeeded(blank.map((symbol) => nameOf(calc, symbol))) };
   }
   const contradiction = contradictionIn(calc, found, situation);
   return contradiction && { contradiction, cannot: contradiction.sentence };

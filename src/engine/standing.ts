@@ -10,6 +10,14 @@ import { systemFor } from './system';
 import { contradictionText } from './tell';
 import say from './words/en';
 
+/** Readings of the check that are not there at all; a table's cells are the model's to judge. */
+export function blankReadings(calc: Calculator, inputs: Readonly<Record<string, InputState>>): string[] {
+  return calc.measured.filter((symbol) => {
+    const [state, spec] = [inputs[symbol], calc.inputs[symbol]];
+    return state?.ok === false && state.blank && !spec?.optional && spec?.cell === undefined;
+  });
+}
+
 /** Inputs in force that count as the check's readings, and were not read: nobody has measured anything there. */
 export function unmeasured(calc: Calculator, inputs: Readonly<Record<string, InputState>>): string[] {
   return calc.measured.filter((symbol) => {

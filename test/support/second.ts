@@ -135,11 +135,14 @@ export function settingThatGives(calc: Calculator, situation: Situation, found: 
     const jump = Math.max(1, Math.ceil((most - least) / MOST_SETTINGS));
     for (let n = least; n <= most; n += jump) {
       const value = state.value + n * step;
-      if (plainly.after({ [symbol]: value }) === 'beyond' || ask.after({ [symbol]: value }) !== 'within') continue;
-      const after = evaluate(calc, {
-        ...situation,
-        read: { ...situation.read, [symbol]: read(calc, found, symbol, value) },
-      });
+      const all = { [symbol]: value, ...lever.reads?.(ask, value) };
+      if (plainly.after(all) === 'beyond' || ask.after(all) !== 'within') continue;
+      const anew = Object.fromEntries(
+        Object.entries(all).flatMap(([one, si]) =>
+          si === undefined ? [] : [[one, read(calc, found, one, si)] as const],
+        ),
+      );
+      const after = evaluate(calc, { ...situation, read: { ...situation.read, ...anew } });
       if (after.verdict.state === 'within') return { symbol, value };
     }
   }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { evaluate, explain } from '../../src/engine/evaluate';
+import type { Amount } from '../../src/engine/order';
 import calc from '../../src/calculators/wheel-preload/index';
 import { situation } from '../support/calculators';
 
@@ -26,13 +27,13 @@ describe('the bush is turned', () => {
     expect(instruction?.sentence).toContain('away from the rail');
   });
 
-  it('by the estimate, and by no more than one turn between tests allows', () => {
-    const estimate = run(loose).outcomes.dtheta;
-    expect(estimate?.ok && estimate.value).toBeCloseTo(run(loose).instruction?.movements[0]?.amount ?? NaN, 12);
-    const capped = run({ ...loose, c_w: '20 N/mm ± 2 N/mm' }).instruction?.movements[0]?.amount;
-    expect(capped).toBeCloseTo((5 * Math.PI) / 180, 12);
-    const back = run({ ...tight, theta_0: '17 deg ± 1 deg', phi_s: '40 deg', c_w: '5 N/mm ± 0' });
-    expect(back.instruction?.movements[0]?.amount).toBeCloseTo((17 * Math.PI) / 180, 12);
+  it('by what brings it within, as a spanner sets it, in stages no larger than one turn between tests', () => {
+    const found = run({ ...loose, c_w: '60 N/mm ± 6 N/mm', mu: '0.25 ± 0.01' });
+    const turned = ((found.instruction?.movements[0]?.amount ?? 0) * 180) / Math.PI;
+    expect(turned).toBeGreaterThan(5);
+    expect(turned).toBeCloseTo(Math.round(turned), 9);
+    const stage = found.instruction?.order.steps.find(({ say }) => say === 'turnTo')?.args.most as Amount | undefined;
+    expect(((stage?.si ?? 0) * 180) / Math.PI).toBeCloseTo(5, 9);
   });
 });
 

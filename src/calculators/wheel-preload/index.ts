@@ -1,6 +1,6 @@
 import { commonPractice } from '../../reference/citation';
 import { calculator } from '../../engine/calculator';
-import { instruct } from './action';
+import { HAND_TURN, instruct, readAt } from './action';
 import { choices } from './choices';
 import { examples } from './examples';
 import { formulas } from './formulas';
@@ -18,6 +18,8 @@ export default calculator(
       { of: 'N', min: 'N_min', max: 'N_max', cite: commonPractice },
       { of: 'N_min', max: 'N_max', cite: commonPractice },
     ],
+    measured: ['F_slip', 'theta_t'],
+    levers: { theta_0: { step: () => HAND_TURN, reads: readAt } },
     action: instruct,
     beware: [
       'momentHeldOver',

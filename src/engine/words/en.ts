@@ -54,11 +54,11 @@ const en = {
   /** What was not measured, behind a glance: the first by name. */
   glanceAssuming: (glance: string, names: readonly string[]) =>
     names.length === 0 ? glance : `${glance} · ${names[0]} assumed${names.length > 1 ? ` +${names.length - 1}` : ''}`,
-  assuming: (sentence: string, assumed: readonly string[]) =>
-    assumed.length === 0 ? sentence : `${sentence} Assumed, not measured: ${assumed.join(', ')}.`,
-  /** While entries cannot be used there is no order: the first with its reason, the others by name. */
-  unreadable: (name: string, reason: string, others: readonly string[]) =>
-    `No order while an entry cannot be used. ${name}: ${reason}${others.length > 0 ? ` Also: ${others.map(lower).join('; ')}.` : ''}`,
+  assuming: (sentence: string, assumed: readonly string[]) => {
+    if (assumed.length === 0) return sentence;
+    const more = assumed.length > 4 ? ` and ${assumed.length - 3} more` : '';
+    return `${sentence} Assumed, not measured: ${assumed.slice(0, more === '' ? 4 : 3).join(', ')}${more}.`;
+  },
   nothingMeasured: (names: readonly string[]) =>
     `No verdict yet: nothing has been measured. Measure and enter: ${names.map(lower).join(', ')}.`,
   leastAboveMost: (least: string, low: string, most: string, high: string) =>

@@ -6,13 +6,11 @@ interface BushTurn {
   readonly way: Turn;
   readonly raise: boolean;
   readonly by: Amount;
-  readonly estimated: boolean;
 }
 
 const ways = { clockwise: 'clockwise', anticlockwise: 'anticlockwise' };
 const arrows = { clockwise: '↻', anticlockwise: '↺' };
 const towards = (raise: boolean) => (raise ? 'towards the rail' : 'away from the rail');
-const by = (a: BushTurn, p: Print) => (a.estimated ? `about ${p(a.by)}` : p(a.by));
 
 const en = {
   inputs: {
@@ -62,7 +60,7 @@ const en = {
     },
     e: {
       label: 'Eccentricity of the bush',
-      hint: 'Thickest wall minus thinnest wall, halved.',
+      hint: 'Half the difference of its thickest and its thinnest wall.',
     },
     c_w: {
       label: 'Stiffness of wheel, bolt and plate',
@@ -262,9 +260,9 @@ const en = {
       glance: '✕ Bush fully retracted',
       sentence: 'Leave the bush: it is fully retracted and the wheel still presses too hard.',
     },
-    turn: (a: BushTurn, p: Print) => ({
+    turnBush: (a: BushTurn, p: Print) => ({
       glance: `${arrows[a.way]} ${p(a.by)} · bush`,
-      sentence: `The wheel presses ${a.raise ? 'too little' : 'too hard'}: turn the bush ${ways[a.way]}, seen from the bolt head, by ${by(a, p)}, ${towards(a.raise)}.`,
+      sentence: `The wheel presses ${a.raise ? 'too little' : 'too hard'}: turn the bush ${ways[a.way]}, seen from the bolt head, by ${p(a.by)}, ${towards(a.raise)}.`,
     }),
   },
   steps: {
@@ -290,11 +288,11 @@ const en = {
     belongTogether:
       'Check that wheel and rail belong together and that no spacer or the bush sits askew; measure the plate’s holes.',
     easeBolt: 'Motors off. Ease the wheel’s bolt by a quarter turn, no more; hold the bush with an open-ended spanner.',
-    turnBush: (a: BushTurn, p: Print) =>
-      `Turn the bush ${ways[a.way]}, seen from the bolt head (${towards(a.raise)}), by ${by(a, p)}. Hold it there and tighten the bolt.`,
-    slipAgain: 'Slip test again at the same place. Repeat until the verdict is within; never turn on without a test.',
-    nudge: 'This is less than a hand sets surely: nudge it and let the slip test decide.',
-    goOn: 'The estimate goes further than one turn between tests allows, or past the dead centre: go on in turns like this.',
+    turnTo: (a: BushTurn & { most: Amount | undefined }, p: Print) =>
+      a.most === undefined
+        ? `Turn the bush ${ways[a.way]}, seen from the bolt head (${towards(a.raise)}), by ${p(a.by)}. Hold it there and tighten the bolt.`
+        : `Turn the bush ${ways[a.way]}, seen from the bolt head (${towards(a.raise)}), by ${p(a.by)} in all: ${p(a.most)} at a time, the bolt tightened and a slip test after each; stop as soon as the test is within.`,
+    slipAgain: 'Slip test again at the same place, with the bolt tight.',
     nearEnd: (a: { raise: boolean }) =>
       `The bush stands near ${a.raise ? 'fully retracted' : 'its far end'}, where it hardly moves the wheel: the first degrees do little, the later ones much.`,
     littleRoom: 'There is little room between holding and marking: watch the flanks for a widening band.',
