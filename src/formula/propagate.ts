@@ -173,6 +173,29 @@ function hiddenSpread(step: Step, taylor: Taylor, working: Working): Sampled | u
   return working.draws.result(step);
 }
 
+/** A sampled result. What each input adds takes a thousand draws more for each: it is worked out when it is first looked at. */
+function sampledOutcome(
+  value: number,
+  gradient: Known['gradient'],
+  { u, low, high }: Sampled,
+  shares: () => readonly Contribution[],
+): Known {
+  let budget: readonly Contribution[] | undefined;
+  return {
+    ok: true,
+    value,
+    u,
+    low,
+    high,
+    method: 'sampled',
+    gradient,
+    get budget() {
+      budget ??= shares();
+      return budget;
+    },
+  };
+}
+
 function resolve(step: Step, working: Working): Outcome {
   const { tree } = step.formula;
   if (step.rounded && tree.type === 'call') {
@@ -187,13 +210,13 @@ function resolve(step: Step, working: Working): Outcome {
     const reach = reachOf(u, taylor, working);
     return { ok: true, value, u, low: value - reach, high: value + reach, method, budget, gradient };
   };
-  const drawn = (sampled: Sampled | undefined, shares: readonly Contribution[]): Known =>
+  const drawn = (sampled: Sampled | undefined, shares: () => readonly Contribution[]): Known =>
     sampled && sampled.u > 0
-      ? { ok: true, value, ...sampled, method: 'sampled', budget: shares, gradient }
+      ? sampledOutcome(value, gradient, sampled, shares)
       : { ...straight(0, 'exact'), budget: [] };
-  if (reachesKink(step, working)) return drawn(working.draws.result(step), budgetAlone(step, working));
-  if (budget.length === 0) return drawn(hiddenSpread(step, taylor, working), budget);
-  if (isCurved(terms)) return drawn(working.draws.result(step), budget);
+  if (reachesKink(step, working)) return drawn(working.draws.result(step), () => budgetAlone(step, working));
+  if (budget.length === 0) return drawn(hiddenSpread(step, taylor, working), () => budget);
+  if (isCurved(terms)) return drawn(working.draws.result(step), () => budget);
   if (Math.abs(secondOrder) <= NEGLIGIBLE * firstOrder) return straight(Math.sqrt(firstOrder), 'first order');
   return straight(Math.sqrt(firstOrder + secondOrder), 'second order');
 }

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { buildSystem } from '../../src/formula/system';
 import { propagate, type Inputs } from '../../src/formula/propagate';
 import { expanded, type Known } from '../../src/formula/outcome';
+import { Draws } from '../../src/formula/sample';
 
 const run = (texts: string[], inputs: Inputs) => propagate(buildSystem(texts, Object.keys(inputs)), inputs);
 const rectangular = (value: number, u: number) => ({ value, u, shape: 'rectangular' as const });
@@ -120,6 +121,20 @@ describe('what every result holds', () => {
 });
 
 describe('a kink', () => {
+  it('works out what each input adds when that is looked at, and once', () => {
+    const drawn = vi.spyOn(Draws.prototype, 'dueTo');
+    const { m } = run(['m = max(x, z)'], { x: rectangular(1, 0.2), z: rectangular(1, 0.1) });
+    expect(m).toMatchObject({ ok: true, method: 'sampled' });
+    // Looking at the method must not have looked at the budget.
+    drawn.mockClear();
+    const again = run(['m = max(x, z)'], { x: rectangular(1, 0.2), z: rectangular(1, 0.1) }).m as Known;
+    expect(drawn).not.toHaveBeenCalled();
+    expect(again.budget.map(({ symbol }) => symbol)).toEqual(['x', 'z']);
+    expect(again.budget).toBe(again.budget);
+    expect(drawn).toHaveBeenCalledTimes(2);
+    drawn.mockRestore();
+  });
+
   // Half-widths of 0.9 and 0.05: 1 apart they do not meet, whatever four standard uncertainties would say.
   const play = (apart: number) =>
     run(['m = max(x, z) - z'], { x: rectangular(0, 0.9 / Math.sqrt(3)), z: rectangular(apart, 0.05 / Math.sqrt(3)) }).m;
