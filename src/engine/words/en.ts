@@ -59,6 +59,9 @@ const en = {
     const more = assumed.length > 4 ? ` and ${assumed.length - 3} more` : '';
     return `${sentence} Assumed, not measured: ${assumed.slice(0, more === '' ? 4 : 3).join(', ')}${more}.`;
   },
+  /** While entries cannot be used there is no order: the first with its reason, the others by name. */
+  unreadable: (name: string, reason: string, others: readonly string[]) =>
+    `No order while an entry cannot be used. ${name}: ${reason}${others.length > 0 ? ` Also: ${others.map(lower).join('; ')}.` : ''}`,
   nothingMeasured: (names: readonly string[]) =>
     `No verdict yet: nothing has been measured. Measure and enter: ${names.map(lower).join(', ')}.`,
   leastAboveMost: (least: string, low: string, most: string, high: string) =>
