@@ -1,6 +1,14 @@
 import { angle, length } from '../../quantity/kinds';
 import type { AskOf, VerdictState } from '../../engine/calculator';
-import { telling, type Amount, type Effect, type Movement, type Order, type Told } from '../../engine/order';
+import {
+  telling,
+  type Amount,
+  type Contradiction,
+  type Effect,
+  type Movement,
+  type Order,
+  type Told,
+} from '../../engine/order';
 import type { choices } from './choices';
 import type { formulas } from './formulas';
 import type { inputs } from './inputs';
@@ -16,7 +24,7 @@ export type Ask = AskOf<{
   formulas: typeof formulas;
   outputs: typeof outputs;
 }>;
-const { tell, step } = telling<typeof words>();
+const { tell, step, contradict } = telling<typeof words>();
 
 const PLACES = [
   { turn: 'psi_1', x: 'X_1', y: 'Y_1' },
@@ -237,6 +245,18 @@ function turnThem(ask: Ask, all: readonly Adjuster[]): Order {
       effect: to ? { ...effect, h_1: to.si } : effect,
     },
   );
+}
+
+/** Adjusters that would stand past the middle of the bed, each on the side of the other; or two at one place. */
+export function contradiction(ask: Ask): Contradiction | undefined {
+  const layout = ask.choice('layout');
+  if (layout === 'three' || layout === 'four') return undefined;
+  const [inset, least] = [ask.number('b_a'), Math.min(ask.number('W'), ask.number('D'))];
+  if (2 * inset < least) return undefined;
+  return contradict('pastMiddle', { inset: ask.quantity('b_a') }, [
+    'b_a',
+    ask.number('W') <= ask.number('D') ? 'W' : 'D',
+  ]);
 }
 
 /** Which adjuster, which way, how far, in which order; and what is left over. */

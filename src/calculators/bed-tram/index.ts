@@ -1,6 +1,6 @@
 import { commonPractice } from '../../reference/citation';
 import { calculator } from '../../engine/calculator';
-import { action, LAYER } from './action';
+import { action, contradiction, LAYER } from './action';
 import { choices } from './choices';
 import { examples } from './examples';
 import { formulas } from './formulas';
@@ -28,6 +28,7 @@ export default calculator(
     measured: ['z_1', 'z_2', 'z_3'],
     // A first layer that takes up the warp; adjusters move all points at once, so no one reading stands for them.
     levers: { h_1: { step: () => LAYER.step, to: () => LAYER.most } },
+    contradiction,
     action,
     beware: ['doubtCountsTool', 'leftManyPoints', 'bedTakenCold', 'heightsUnderNozzle'],
     examples,

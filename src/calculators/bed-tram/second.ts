@@ -139,5 +139,23 @@ const second: SecondModel = {
       ...(typeof layer === 'number' ? { h_1: layer } : {}),
     };
   },
+  contradictions: {
+    pastMiddle: {
+      given: {
+        b_a: '130 mm',
+        W: '220 mm',
+        D: '220 mm',
+        x_1: '30',
+        y_1: '30',
+        z_1: '0',
+        x_2: '190',
+        y_2: '30',
+        z_2: '0',
+        x_3: '30',
+        y_3: '190',
+        z_3: '0.2',
+      },
+    },
+  },
 };
 export default second;

@@ -156,6 +156,10 @@ const en = {
     measureAll:
       'Measure all points again and repeat: two rounds bring it in; if a third is needed, something gives or sticks.',
   },
+  contradictions: {
+    pastMiddle: (a: { inset: Amount }, p: Print) =>
+      `Adjusters ${p(a.inset)} inside the edges would stand past the middle of the bed, left and right exchanged. Which is right, that or the size of the bed?`,
+  },
   problems: {
     noPlace: (a: { line: number }, p: Print) =>
       `Point ${p.number(a.line)} has a height but no place: enter x and y beside it, or take the line out.`,
