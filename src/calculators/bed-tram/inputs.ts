@@ -93,8 +93,15 @@ export const inputs = {
     seldom: true,
     when: sprung,
   }),
-  E_b: input(pressure.GPa, { typical: 70, range: [0.1, 400], basis: plates, seldom: true, when: sprung }),
-  nu_b: input(ratio.one, { typical: 0.3, range: [0, 0.49], basis: plates, seldom: true, when: sprung }),
+  E_b: input(pressure.GPa, {
+    typical: 70,
+    range: [0.1, 400],
+    basis: plates,
+    decided: true,
+    seldom: true,
+    when: sprung,
+  }),
+  nu_b: input(ratio.one, { typical: 0.3, range: [0, 0.49], basis: plates, decided: true, seldom: true, when: sprung }),
   h_1: placed('print.first-layer', { range: [0.04, 2] }),
   c_m: input(length.mm, {
     typical: 30,

@@ -176,7 +176,7 @@ function leave(ask: Ask): Order {
 export function instruct(ask: Ask): Order {
   const h = ask.number('h');
   // Asked first, so that a missing value is named whatever the checks say.
-  for (const symbol of ['q', 'q_m', 'm', 'tau_h', 'e_lim', 'tau_inc'] as const) ask.number(symbol);
+  for (const symbol of ['q', 'q_m', 'm', 'tau_h', 'e_lim', 'tau_inc'] as const) ask.need(symbol);
   const rounding = ask.check('s');
   const friction = ask.check('x_f');
   const stuck = friction === 'beyond' || friction === 'none';

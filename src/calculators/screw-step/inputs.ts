@@ -63,6 +63,7 @@ export const inputs = {
   k_h: input(ratio.percent, {
     seldom: true,
     typical: 25,
+    decided: true,
     range: [1, 100],
     basis: commonPractice,
   }),

@@ -39,15 +39,15 @@ const en = {
       hint: 'Travel in one turn: the pitch of a plain screw (M3 0.5 mm, M4 0.7 mm), the lead of a Z screw.',
     },
     d_b: {
-      label: 'Thickness of the plate',
+      label: 'Plate thickness',
       hint: 'Of what the adjusters hold, without a loose sheet that lies on it.',
     },
     k_s: {
-      label: 'Stiffness of one spring',
+      label: 'Spring stiffness',
       hint: 'Press it on a kitchen scale: force over how much shorter it gets.',
     },
     y_s: {
-      label: 'Springs are pressed together by',
+      label: 'Spring compression',
       hint: 'Free length less the length it has under the bed.',
     },
     E_b: {
