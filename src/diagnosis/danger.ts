@@ -241,6 +241,7 @@ const held = (text: Text): boolean =>
   text.has('held') ||
   text.near('letGo', 'people', 8) ||
   text.then('people', 'stuck', 2) ||
+  (text.then('people', 'stuck', 6) && text.has('grabbing')) ||
   (text.then('people', 'collapsed', 8) && text.has('current'));
 
 const fire = (text: Text): boolean =>
@@ -248,10 +249,12 @@ const fire = (text: Text): boolean =>
 
 const shock = (text: Text): boolean =>
   text.has('shock') ||
-  text.near('shockSoft', 'shockNear', 5) ||
+  (text.near('shockSoft', 'shockNear', 5) && !text.near('shockSoft', 'figurative', 10)) ||
+  text.near('volts', 'case', 4) ||
   (text.near('sting', 'touching', 8) && text.among('sting', 'bare', 'body', 12));
 
 const plugHurt = (text: Text): boolean =>
+  text.has('exposed') ||
   text.near('part', 'damage', 6) ||
   text.near('part', 'hot', 5) ||
   text.near('partWide', 'wet', 6) ||
@@ -263,6 +266,8 @@ const trips = (text: Text): boolean =>
 const heatsAlone = (text: Text): boolean =>
   text.near('heats', 'alone', 5) ||
   text.near('unstopped', 'warmer', 4) ||
+  text.near('unstopped', 'hottish', 3) ||
+  text.has('alwaysHot') ||
   (text.then('keeps', 'hottish', 3) && text.among('hottish', 'off', 'though', 12)) ||
   (text.near('keeps', 'hottish', 2) && text.near('keeps', 'off', 6)) ||
   text.among('hottish', 'off', 'though', 9) ||
@@ -273,7 +278,7 @@ const other = (text: Text): boolean =>
   trips(text) ||
   heatsAlone(text) ||
   text.has('glow') ||
-  text.near('smell', 'burnt', 5) ||
+  text.near('smell', 'burnt', 8) ||
   text.has('acrid') ||
   text.has('spark') ||
   text.has('bang') ||
