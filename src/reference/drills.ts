@@ -3,8 +3,8 @@ import say from './words/en';
 
 const { works: work, places: place } = say;
 
-export const iso2306 = cite(work.iso2306, place.charts, false);
-export const iso273 = cite(work.iso273, place.charts, false);
+export const iso2306 = cite(work.iso2306, place.charts, true);
+export const iso273 = cite(work.iso273, place.charts, true);
 export const iso7089 = cite(work.iso7089, place.washer, true);
 
 /** Drill before the tap, mm, by thread. One chart gives M2.5 as 2.0 and another as 2.1; a chart gives M3×0.35 as 2.6. */

@@ -1,4 +1,4 @@
-import { cite, type Citation } from './citation';
+import { cite, commonPractice, type Citation } from './citation';
 import say from './words/en';
 
 const { works: work, places: place } = say;
@@ -37,16 +37,19 @@ export interface Material {
 const memory = (work: string, place: string): Citation => cite(work, place, true);
 const HANDBOOK = memory('Machinery’s Handbook', place.handbook);
 const METALS = memory('ASM Metals Handbook', place.alloys);
-/** Typical values of the Aluminum Association, as printed in a materials database. */
+/** Typical values of the Aluminum Association. */
 const AA = cite('Aluminum Association, Aluminum Standards and Data', place.aluminium);
 const FIXED_POINT = memory('ITS-90', place.fixedPoints);
-const LEADED_BRASS = cite(work.leadedBrass);
-const EXPANSION = cite(work.expansion);
+const LEADED_BRASS = memory('ASM Metals Handbook', place.leadedBrass);
+const EXPANSION = memory('Machinery’s Handbook', place.expansion);
 const VDI = memory(work.vdi, place.shear);
 const CRAWFORD = cite('Crawford, Plastics Engineering', place.table18);
-const SHEET = cite(work.plastics, place.d732);
+const SHEET = memory('Engineering Plastics Handbook', place.d732);
 const MOULDED = memory('Engineering Plastics Handbook', place.moulded);
-const PLA_SHEET = cite(work.pla);
+const PLA_PAPER = memory(
+  'Physical and mechanical properties of PLA, Advanced Drug Delivery Reviews 107 (2016) 367–392',
+  place.polylactic,
+);
 const GLASS = memory('Kaye and Laby, Tables of Physical and Chemical Constants', place.glasses);
 
 const p = (value: number, half: number, from: Citation): Property => ({ value, half, from });
@@ -170,12 +173,12 @@ export const materials = {
   pla: {
     name: say.materials.pla,
     family: 'polymer',
-    E: p(3.5, 0.4, PLA_SHEET),
-    density: p(1245, 20, PLA_SHEET),
-    heat: p(1800, 200, PLA_SHEET),
-    conductivity: p(0.13, 0.03, PLA_SHEET),
+    E: p(3.5, 0.4, PLA_PAPER),
+    density: p(1245, 20, PLA_PAPER),
+    heat: p(1800, 200, commonPractice),
+    conductivity: p(0.13, 0.03, commonPractice),
     expansion: p(68, 20, MOULDED),
-    softens: p(60, 4, PLA_SHEET),
+    softens: p(60, 4, PLA_PAPER),
     melts: p(160, 15, MOULDED),
     shear: p(33, 8, MOULDED),
     yield: p(50, 8, MOULDED),
@@ -276,7 +279,7 @@ export const materials = {
     conductivity: p(0.25, 0.02, CRAWFORD),
     expansion: p(140, 20, CRAWFORD),
     // Gels without flowing; a liner serves to about 240 °C only, and gives off harmful gas from about 400 °C.
-    melts: p(327, 2, cite(work.ptfe)),
+    melts: p(327, 2, memory('Engineering Plastics Handbook', place.fluorinated)),
     yield: p(10, 3, MOULDED),
   },
   pp: {

@@ -38,8 +38,8 @@ describe('materials', () => {
     expect(Math.abs(materials[id].conductivity.value / (2.44e-8 * sigma * 293) - 1)).toBeLessThan(0.13);
   });
 
-  // Printed tables other than those the rows quote: a materials database and an alloy seller's page for 6063 (T5: shear
-  // 115, k 209, 616 °C; T6: shear 150), makers' sheets of plastics (density in lb/in³, expansion per °F).
+  // Values of the trade other than those the rows quote (common practice, no source): 6063 (T5: shear 115, k 209, 616 °C; T6: shear
+  // 150), plastics (density in lb/in³, expansion per °F).
   it('agrees with second printed tables', () => {
     within(materials['al-6063'].shear, 115, 150);
     within(materials['al-6063'].conductivity, 200, 209);
@@ -54,7 +54,7 @@ describe('materials', () => {
     within(materials.ptfe.density, 2150, 2200);
   });
 
-  // ITS-90: freezing points of aluminium and copper, 660.323 and 1084.62 °C. Leaded brass: supplier's tables, 880 to 900 °C.
+  // ITS-90: freezing points of aluminium and copper, 660.323 and 1084.62 °C. Leaded brass: 880 to 900 °C (common practice, no source).
   it('melts where it is published to', () => {
     within(materials['al-pure'].melts, 660.323, 660.323);
     within(materials.copper.melts, 1084.62, 1084.62);
