@@ -200,7 +200,9 @@ class Text {
 
   /** What was said of a group and not denied. */
   said(group: Group): readonly Hit[] {
-    return this.#hits(group).filter(({ at }) => !this.#denied.has(at));
+    const denied = this.#hits(group).filter(({ at }) => this.#denied.has(at));
+    // With a phrase, what begins inside it is denied too: "not on fire".
+    return this.#hits(group).filter(({ at }) => !denied.some((one) => one.at <= at && at < one.end));
   }
 
   has(group: Group): boolean {
@@ -257,6 +259,7 @@ const plugHurt = (text: Text): boolean =>
   text.has('exposed') ||
   text.near('part', 'damage', 6) ||
   text.near('part', 'hot', 5) ||
+  text.near('supplies', 'scalding', 4) ||
   text.near('partWide', 'wet', 6) ||
   text.near('partWide', 'spark', 3);
 

@@ -21,7 +21,7 @@ const danger = {
     'tickl* my/the/his/her fancy/ivories, tickl* pink, jolt* of joy',
     'spark* joy/plug/plugs/interest/idea/ideas/curiosity/debate/creativity/imagination, spark* my/an/the/his/her interest/idea/curiosity/creativity/imagination, bright spark',
     'trip* over/up/hazard, trip to/in/from/at/by/round/around/home/abroad/planner, road/round/day/school/business/field/return/boat/bus/car/train/camping/a/the/our/my/this/last trip, i/he/she/dog/cat/we/they tripped',
-    'glow plug*, spark*/smoke and mirrors, layer/layers/strands/lines/parts fuse, fuse together/well/badly/poorly/properly/better, fuse the layers',
+    'price/prices/bill/cost/costs/news/quality/result/results/noise shock*, smokestack*/smokehouse*/smoker*/smokeless, smoked salmon/fish/ham/meat/cheese/salt/paprika/trout, glow plug*, spark*/smoke and mirrors, layer/layers/strands/lines/parts fuse, fuse together/well/badly/poorly/properly/better, fuse the layers',
     'glow in, glow/glowing filament/pla/sticks/stick/paint/effect/review*, led/leds/strip/bar/backlight/shade/light/lights/screen/display/lamp/button/logo/eyes glow*/glows, glowing review*/eyes/led/light/lamp',
     'lead screw*/nut*/time*/pencil*/angle, leads to, lead to/by, cable tie*/chain*/clip*/guide*/gland*/management/carrier*/holder*/drag, wire brush*/wheel*/cutter*/frame*/mesh/stripper*/rack/basket/look',
     'ball and socket, socket wrench*/head*/set*/cap*/spanner*/joint*, plug in, plug it/them/this/everything in, plugs in/into, plug into, spark/ear/bath/sink/wall/drain/glow plug/plugs made/printed/of/too/holder',
@@ -44,7 +44,7 @@ const danger = {
 
   people:
     'i, me, my, he, she, him, her, his, they, them, we, us, someone, somebody, person, man, woman, boy, girl, kid, child, children, son, daughter, husband, wife, partner, brother, sister, father, mother, dad, mum, mom, friend, colleague, coworker, student, pupil, apprentice, teacher, neighbour, neighbor, hand, hands, finger, fingers, arm, guy, member, boyfriend, girlfriend, uncle, aunt, nephew, niece, grandson, grandfather, grandpa, worker, customer, visitor, technician, granddad, grandad, gran, nan, granny, nana, toddlers, electrician, employee, trainee, intern, guest, tenant, caretaker, guys, men, women, lady, toddler, baby, grandma, grandmother, boss, roommate, flatmate',
-  held: 'being electrocut*, being electricut*, being shock*, getting electrocut*, electrocuting, shocking him/her/them, shocks him/her, held by the current, current holds/is/wont/has _ hold*, not/isnt/stopped breathing, no pulse, unconscious, unresponsive',
+  held: 'being electrocut*, being electricut*, being shock*, getting electrocut*, electrocuting, shocking him/her/them, shocks him/her, held by current/electricity, held by the current/electricity, current holds/is/wont/has _ hold*, not/isnt/stopped breathing, no pulse, unconscious, unresponsive',
   letGo:
     'cant/cannot/couldnt/wont let go, can/could/will/did/does/is not let/letting go, not letting go, isnt letting go, unable to let go, not able to let go, doesnt/didnt let go, cant/cannot/couldnt pull/get/break _ away/free/loose/off, cant/cannot pull away/free, can not pull _ away, can/could not pull/get/break away/free/loose, cant/cannot get/break free/loose, cant/cannot take his/her/my hand/hands off, cant release, cant/cannot/couldnt pull/take/move/get his/her/my/their hand/hands/fingers/finger/arm away/off/free/loose, can not pull/take/move/get his/her/my/their hand/hands/fingers/finger/arm away/off/free/loose',
   stuck: 'stuck/frozen/clamped/hanging/locked/glued/fixed/gripped/clinging to/on/onto',
@@ -83,6 +83,8 @@ const danger = {
   damage:
     'melt*, melted, molten, charred, charring, char, chared, scorch*, burnt, burned, burning, burn, burns, singe*, blackened, blackend, blackening, browned, browning, browny, toasted, toasty, crispy, crisp, discolo*, fried, cooked, glow*, crackl*, sizzl*, fizz*, fishy, gone/went/goes/going/turned/turning/turns/got brown/black/yellow, gone/went/turned a bit/slightly/all brown/black, is/are/was/looks brown, black mark/marks/spot/spots/soot, soot*, overheat*, over heat*, carboni*, bubbled, blister*, deformed, yellowed, heat damage*, black from, are black, are brown, fused together/to, welded together/to',
   hot: 'hot, warm, scalding, boiling, roasting, heats up, heating up, gets hot, heat up, overheats, burning hot, toasty, warms up',
+  supplies: 'psu, supply, powersupply, powerbrick, brick, transformer, mains adapter',
+  scalding: 'hot, scalding, boiling, roasting, overheats, overheated, overheating',
   wet: 'wet, water, soaked, soaking, soaks, flooded, puddle, spill*, spilt, poured, dripped, dripping, leaked, leaking, splash*, coffee, tea, juice, beer, rain, rained, drenched, liquid, damp',
   spilled: 'spill*, spilt, poured, splashed, knocked, tipped, dropped',
   liquid: 'water, coffee, tea, juice, beer, wine, drink, liquid, milk, soda, cola, resin, soup',
@@ -100,11 +102,11 @@ const danger = {
   heats:
     'heat, heats, heating, heated up, warm up, warms, warming, gets hot, get hot, getting hot, got hot, gets warm, getting warm, is hot, was hot, hot, hotter, warm, heats up, heater on, heaters on, comes on, turns on, turns itself on, switches on, switched itself on, glows',
   alone:
-    'by itself, on its own, by its own, of its own, itself, all alone, without being told/asked/set/switched, without me, nobody touching, nobody near, with nobody, with no one, no one, unasked, uncommanded, unprompted, nobody/noone switched/turned/started/set, no one switched/turned/started/set, spontaneously, for no reason, nobody asked/told, no one asked/told, nobody has asked, without a command, without any command, without being',
+    'by itself, on its own, by its own, of its own, itself, all alone, without being told/asked/set/switched, without me, nobody touching, nobody near, with nobody, with no one, no one, unasked, uncommanded, unprompted, uncontroll*, without command/commands, nobody/noone switched/turned/started/set, no one switched/turned/started/set, spontaneously, for no reason, nobody asked/told, no one asked/told, nobody has asked, without a command, without any command, without being',
   warmer:
     'heater, heaters, bed, hotbed, hotend, nozzle, heating, block, cartridge, element, heatbed, temperature, temp, extruder, heat',
   alwaysHot:
-    'permanently/constantly/continuously heating/heats, cant/cannot/couldnt get the/it/my heater/bed/hotend/hotbed/nozzle/heating to turn/switch/shut/stop/go',
+    'heater/heaters/heating/bed/hotbed/hotend still on, heater/heaters stays/stay/remains on, permanently/constantly/continuously heating/heats, cant/cannot/couldnt get the/it/my heater/bed/hotend/hotbed/nozzle/heating to turn/switch/shut/stop/go',
   unstopped:
     'wont/doesnt/cant/cannot/didnt/never/not stop/stops/quit, refuses to stop, will not stop, does not stop, wont/doesnt/cant/cannot/didnt/not turn/switch/shut/go off, refuses to turn/switch/shut off, cannot/cant be switched/turned/shut off, cant/cannot turn/switch/shut it/them off, always on, permanently on, constantly on, stuck on, stays on, remains on, keeps on',
   keeps:
@@ -112,7 +114,7 @@ const danger = {
   hottish: 'heat, heats, heating, hot, hotter, warming, boiling, at 200, at full',
   off: 'off, zero, 0, idle, standby, not printing, nothing set, cold, disabled, unset, stop button, stopped it, cancelled',
   though:
-    'even, although, though, despite, regardless, while it is, when it is, when its, hours, whatever i set, no matter, when off, zero, 0, set to zero, after i, after it, with it, when switched/turned/powered, while switched/turned/powered/off, all night, overnight, in the morning, every morning, all day',
+    'when idle, even, although, though, despite, regardless, while it is, when it is, when its, hours, whatever i set, no matter, when off, zero, 0, set to zero, after i, after it, with it, when switched/turned/powered, while switched/turned/powered/off, all night, overnight, in the morning, every morning, all day',
   selfOn:
     'turns/switches/turned/switched/powers itself on, comes/came on by itself, comes/came on alone, turns/switches on by itself',
   climbs:
