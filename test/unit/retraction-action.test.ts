@@ -28,14 +28,51 @@ describe('what to do about the pull-back length', () => {
     const low = run({ x_set: `${stored() - 0.9} mm` });
     const high = run({ x_set: `${stored() + 0.9} mm` });
     expect([low.verdict.state, high.verdict.state]).toEqual(['beyond', 'beyond']);
-    expect(low.instruction?.order).toMatchObject({ say: 'change', args: { longer: true } });
-    expect(high.instruction?.order).toMatchObject({ say: 'change', args: { longer: false } });
-    expect(low.instruction?.sentence).toMatch(/ 0\.\d+\smm .* 1\.\d+\smm.* 0\.5\smm/);
+    expect(low.instruction?.order).toMatchObject({ say: 'setLength', args: { longer: true } });
+    expect(high.instruction?.order).toMatchObject({ say: 'setLength', args: { longer: false } });
     const [up] = low.instruction?.movements ?? [];
     const [down] = high.instruction?.movements ?? [];
     expect([up?.direction, down?.direction]).toEqual(['longer', 'shorter']);
-    expect(up?.amount).toBeCloseTo(0.9e-3, 9);
-    expect(down?.amount).toBeCloseTo(0.9e-3, 9);
+    // To one length, from as far above as below.
+    expect(low.instruction?.order.effect).toEqual(high.instruction?.order.effect);
+    expect((up?.amount ?? 0) + (down?.amount ?? 0)).toBeCloseTo(1.8e-3, 9);
+  });
+
+  it('sets a length in steps that can be set, and the same check passes', () => {
+    for (const x_set of [stored() - 0.9, stored() + 0.9]) {
+      const { x_set: to } = run({ x_set: `${x_set} mm` }).instruction!.order.effect as { x_set: number };
+      expect(run({ x_set: `${to * 1e3} mm` }).verdict.state).toBe('within');
+      expect((to * 1e3) / 0.05).toBeCloseTo(Math.round((to * 1e3) / 0.05), 6);
+    }
+    // A wide band: by the usual half millimetre.
+    const wide = run({ x_set: '6.2 mm', a_hi: '2 mm' }).instruction!.order.effect as { x_set: number };
+    expect(2e3 * wide.x_set).toBeCloseTo(Math.round(2e3 * wide.x_set), 9);
+  });
+
+  it('judges nothing by listed flow values: the piece is printed', () => {
+    for (const x_set of ['0.2 mm', '2 mm', '6.5 mm']) {
+      const found = evaluate(calc, situation(calc, { x_set }, {}));
+      expect(found.verdict.state, x_set).toBe('none');
+      expect(found.instruction?.order).toMatchObject({ say: 'printPiece', measureAgain: true, movements: [] });
+      expect(found.instruction?.order.effect).toBeUndefined();
+    }
+    const { start } = evaluate(calc, situation(calc, { x_set: '2 mm' }, {})).instruction!.order.args as {
+      start: { si: number };
+    };
+    expect(2e3 * start.si).toBeCloseTo(Math.round(2e3 * start.si), 9);
+    const far = evaluate(calc, situation(calc, { x_set: '9.3 mm' }, {}));
+    expect(far.verdict.state).toBe('beyond');
+    expect(far.instruction?.order).toMatchObject({ say: 'lowerToMost', effect: { x_set: 7e-3 } });
+  });
+
+  it('sets what the test piece showed, once it was printed', () => {
+    const piece = (x_set: string, x_p: string) => evaluate(calc, situation(calc, { x_set, x_p }, {}));
+    const far = piece('1 mm', '3.5 mm');
+    expect(far.verdict.state).toBe('beyond');
+    expect(far.instruction?.order).toMatchObject({ say: 'setAsPiece', effect: { x_set: 3.5e-3 } });
+    expect(piece('3.5 mm', '3.5 mm').verdict.state).toBe('within');
+    expect(piece('3.5 mm', '3.5 mm').instruction?.order.say).toBe('leave');
+    expect(piece('1 mm', '9 mm').instruction?.order.effect).toEqual({ x_set: 7e-3 });
   });
 
   it('leaves a length inside the band alone', () => {
@@ -72,13 +109,13 @@ describe('what to do about the pull-back length', () => {
     }) as [number, number, number, number];
     // At n = 1 the pressure falls as e^(−t): half is left after ln 2 time constants.
     expect(Math.abs(t_b / (((s_f + s_m) / v_f) * Math.LN2) - 1)).toBeLessThan(0.005);
-    expect(found.instruction?.order).toMatchObject({ say: 'change', args: { longer: false } });
+    expect(found.instruction?.order).toMatchObject({ say: 'setLength', args: { longer: false } });
     expect(run({ x_set: '4 mm', n: '1' }).inputs.n).toMatchObject({ ok: false, blank: false });
   });
 
   it('still says what to do where an index of wide doubt reaches past 1', () => {
     const found = run({ x_set: '4 mm', n: '0.95 ± 0.1' });
-    expect(found.instruction?.order).toMatchObject({ say: 'change', args: { longer: false } });
+    expect(found.instruction?.order).toMatchObject({ say: 'setLength', args: { longer: false } });
     for (const outcome of Object.values(found.outcomes)) if (outcome.ok) expect(outcome.u).toBeGreaterThanOrEqual(0);
   });
 
@@ -86,8 +123,9 @@ describe('what to do about the pull-back length', () => {
     // The review's case: ABS, 0.1 mm bore, 300 mm/s, from 5 mm.
     const fast = { x_set: '5 mm', d: '0.1 mm', v: '300 mm/s' };
     const found = evaluate(calc, situation(calc, fast, { material: 'abs' }));
-    expect(found.verdict.checks.find(({ limit }) => limit.of === 'F_g')?.state).toBe('beyond');
-    expect(found.instruction?.order).toMatchObject({ say: 'printSlower', args: { set: { si: 0.005, unit: 'mm' } } });
+    expect(found.verdict.state).toBe('none');
+    expect(found.instruction?.order.say).toBe('printPiece');
+    expect(step(found, 'pushTooHard')).toBeDefined();
     expect(found.instruction?.movements).toEqual([]);
     const head = run({ x_set: '0.5 mm', F_m: '300 N', L: '45 mm' }, { drive: 'head', source: 'force' });
     expect(head.instruction?.order).toMatchObject({ say: 'printSlower', args: { set: { si: 0.0005 } } });
@@ -117,7 +155,9 @@ describe('what to do about the pull-back length', () => {
     const found = run({ x_set: `${stored() + 0.2} mm`, x_max: `${stored() + 0.1} mm` });
     expect(found.verdict.state).toBe('beyond');
     expect(found.instruction?.order.say).toBe('lowerToMost');
-    expect(found.instruction?.movements[0]?.amount).toBeCloseTo(0.1e-3, 9);
+    const { x_set: to } = found.instruction!.order.effect as { x_set: number };
+    expect(to).toBeLessThanOrEqual((stored() + 0.1) * 1e-3);
+    expect(run({ x_set: `${to * 1e3} mm`, x_max: `${stored() + 0.1} mm` }).verdict.state).toBe('within');
   });
 
   it('says that the other nozzle does not fit, and lets the verdict on the length be', () => {

@@ -1,13 +1,11 @@
 import { symbolText } from '../../engine/evaluate';
-import type { AskOf, VerdictState } from '../../engine/calculator';
-import { telling, type Order, type Told } from '../../engine/order';
-import type { choices } from './choices';
-import type { formulas } from './formulas';
-import type { inputs } from './inputs';
+import type { VerdictState } from '../../engine/calculator';
+import { telling, type Movement, type Order, type Told } from '../../engine/order';
+import type { Ask } from './asking';
 import { judgePiece } from './model';
+import { lengthFor, mostSet, ofLength, startAt } from './setting';
 import type words from './words/en';
 
-type Ask = AskOf<{ inputs: typeof inputs; choices: typeof choices; formulas: typeof formulas }>;
 const { tell, step } = telling<typeof words>();
 
 function dominant(ask: Ask): Told {
@@ -46,7 +44,18 @@ function tooHard(ask: Ask): Told[] {
   ];
 }
 
-/** A figure that no drive can push, or that would pull the soft end into the cold part: the length is not the cure. */
+function movedTo(ask: Ask, to: number): Movement[] {
+  const by = to - ask.number('x_set');
+  return by === 0 ? [] : [{ part: 'pull-back length', direction: by > 0 ? 'longer' : 'shorter', amount: Math.abs(by) }];
+}
+
+/** Down to what this hot end stands: that rests on no model. */
+function lowered(ask: Ask, say: 'lowerAndSlower' | 'lowerToMost', to: number, steps: readonly Told[]): Order {
+  const lengths = { from: ask.quantity('x_set'), to: ofLength(to) };
+  return tell(say, lengths, { steps, movements: movedTo(ask, to), effect: { x_set: to } });
+}
+
+/** A measured push that no drive gives, or one that would pull the soft end into the cold part: the length is not the cure. */
 function overAsked(ask: Ask): Order | undefined {
   const pushes = ask.check('F_g') === 'beyond';
   const [set, most] = [ask.number('x_set'), ask.number('x_max')];
@@ -61,9 +70,46 @@ function overAsked(ask: Ask): Order | undefined {
     onPiece(ask),
   ];
   if (!lower) return tell('printSlower', { set: ask.quantity('x_set') }, { steps });
-  const movements = [{ part: 'pull-back length', direction: 'shorter', amount: set - most }];
-  const lengths = { from: ask.quantity('x_set'), to: ask.quantity('x_max') };
-  return tell(over ? 'lowerAndSlower' : 'lowerToMost', lengths, { steps, movements });
+  return lowered(ask, over ? 'lowerAndSlower' : 'lowerToMost', lengthFor(ask), steps);
+}
+
+/** The test piece was printed: what it showed is set. */
+function asPiece(ask: Ask): Order {
+  const [set, most] = [ask.quantity('x_set'), ask.number('x_max')];
+  if (ask.check('dx_p') === 'within' && set.si <= most)
+    return tell('leave', { set }, { steps: [step('heatAndDamp'), onPiece(ask)] });
+  const to = Math.min(ask.number('x_p'), most);
+  const rest = { steps: [step('neverMore', { most: ask.quantity('x_max') }), step('heatAndDamp')] };
+  return tell(
+    'setAsPiece',
+    { longer: to > set.si, set, to: ofLength(to) },
+    { ...rest, movements: movedTo(ask, to), effect: { x_set: to } },
+  );
+}
+
+/** Listed flow values settle no length: the piece does. */
+function fromTable(ask: Ask): Order {
+  const [most, usual] = [ask.quantity('x_max'), ask.quantity('x_step')];
+  const never = step('neverMore', { most });
+  if (ask.check('dx_p') !== 'none') return asPiece(ask);
+  if (ask.number('x_set') > most.si)
+    return lowered(ask, 'lowerToMost', mostSet(ask), [never, step('printBlocks'), onPiece(ask)]);
+  return tell(
+    'printPiece',
+    { start: ofLength(startAt(ask)), usual },
+    {
+      steps: [
+        step('printBlocks'),
+        step('listedValues', { points: ask.quantity('x_r') }),
+        never,
+        step('pushNarrows'),
+        ...((ask.known('F_g')?.low ?? 0) > ask.number('F_max') ? tooHard(ask) : []),
+        dominant(ask),
+        onPiece(ask),
+      ],
+      measureAgain: true,
+    },
+  );
 }
 
 /** Where the doubt reaches further than a drive can push. */
@@ -81,7 +127,7 @@ function onOther(ask: Ask): Told[] {
 export function instruct(ask: Ask): Order {
   // Asked first, so that a missing value is named.
   ask.number('x_d');
-  const found = unfit(ask) ?? overAsked(ask) ?? setLength(ask);
+  const found = unfit(ask) ?? (ask.choice('source') === 'table' ? fromTable(ask) : (overAsked(ask) ?? setLength(ask)));
   return { ...found, steps: [...found.steps, ...onOther(ask)] };
 }
 
@@ -91,7 +137,8 @@ function setLength(ask: Ask): Order {
   if (state === 'within') {
     return tell('leave', { set }, { steps: [step('heatAndDamp'), ...onPush(ask), onPiece(ask)] });
   }
-  const longer = ask.number('x_d') < 0;
+  const to = lengthFor(ask);
+  const longer = to > set.si;
   const change = { longer, set, wanted: ask.quantity('x_r'), step: ask.quantity('x_step') };
   const never = longer ? [step('neverBeyond', { most: ask.quantity('x_max') })] : [];
   if (state === 'too close') {
@@ -99,13 +146,13 @@ function setLength(ask: Ask): Order {
       'printFirst',
       {},
       {
+        measureAgain: true,
         steps: [
           step('startAt', { ...change, most: ask.quantity('x_hi') }),
           ...never,
           step('printBlocks'),
           ...onPush(ask),
           dominant(ask),
-          ...(ask.choice('source') === 'table' ? [step('pushNarrows')] : []),
           onPiece(ask),
         ],
       },
@@ -113,18 +160,21 @@ function setLength(ask: Ask): Order {
   }
   const tooLong = ask.choice('drive') === 'head' ? step('airAndCold') : step('airAndWear');
   const slow = ask.number('t_x') > (ask.known('t_b')?.high ?? Infinity);
-  return tell('change', change, {
-    steps: [
-      longer ? step('underPressure') : tooLong,
-      ...never,
-      step('printBlocks'),
-      ...onPush(ask),
-      ...(slow ? [step('pullFaster', { takes: ask.quantity('t_x') })] : []),
-      dominant(ask),
-      onPiece(ask),
-    ],
-    movements: [
-      { part: 'pull-back length', direction: longer ? 'longer' : 'shorter', amount: Math.abs(ask.number('x_d')) },
-    ],
-  });
+  return tell(
+    'setLength',
+    { longer, set, to: ofLength(to), stored: ask.quantity('x_r') },
+    {
+      steps: [
+        longer ? step('underPressure') : tooLong,
+        ...never,
+        step('printBlocks'),
+        ...onPush(ask),
+        ...(slow ? [step('pullFaster', { takes: ask.quantity('t_x') })] : []),
+        dominant(ask),
+        onPiece(ask),
+      ],
+      movements: movedTo(ask, to),
+      effect: { x_set: to },
+    },
+  );
 }

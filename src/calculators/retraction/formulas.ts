@@ -68,6 +68,7 @@ export const formulas = [
   formula('x_lo = x_r - a_lo', length.mm, commonPractice),
   formula('x_hi = x_r + a_hi', length.mm, commonPractice),
   formula('x_d = x_set - x_r', length.mm, derived('difference')),
+  formula('dx_p = x_set - x_p', length.mm, derived('difference'), table),
   formula('t_x = x_set / v_x', time.s, derived('wayOverSpeed')),
   formula('k_q = (d / d_2)^(3 * n + 1)', ratio.one, nozzles, sameLand),
   formula('k_q = (d / d_2)^(3 * n)', ratio.one, nozzles, scaledLand),

@@ -14,20 +14,13 @@ export default calculator(
     inputs,
     formulas,
     limits: [
-      {
-        of: 'x_set',
-        min: 'x_lo',
-        max: 'x_hi',
-        cite: commonPractice,
-      },
+      // Listed flow values are off by more than their own interval says: from them alone there is no verdict, only from the test piece.
+      { of: 'x_set', min: 'x_lo', max: 'x_hi', cite: commonPractice, when: { source: 'force' } },
+      { of: 'dx_p', max: 'x_step', symmetric: true, cite: commonPractice, when: { source: 'table' } },
       // One for the figure and one for the setting, each by its own name, so that the instruction can tell them apart.
-      { of: 'x_r', max: 'x_max', cite: commonPractice },
-      {
-        of: 'x_max',
-        min: 'x_set',
-        cite: commonPractice,
-      },
-      { of: 'F_g', max: 'F_max', cite: commonPractice },
+      { of: 'x_r', max: 'x_max', cite: commonPractice, when: { source: 'force' } },
+      { of: 'x_max', min: 'x_set', cite: commonPractice },
+      { of: 'F_g', max: 'F_max', cite: commonPractice, when: { source: 'force' } },
       {
         of: 'gamma_w',
         min: 'gamma_min',
@@ -42,6 +35,10 @@ export default calculator(
       },
       { of: 'd_0', min: 'd', cite: derived('shapeNozzle') },
     ],
+    measured: ['x_set', 'x_p', 'F_m'],
+    levers: {
+      x_set: { step: (ask) => ask.number('x_step'), to: (ask) => ask.number('x_max') },
+    },
     action: instruct,
     beware: [
       'absolutePressuresTabulated',

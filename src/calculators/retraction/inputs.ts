@@ -11,6 +11,7 @@ const tube = { drive: 'tube' };
 /** Everything that is asked, from the line printed to the test piece planned. */
 export const inputs = {
   x_set: input(length.mm, { feature: 'set', range: [0, 30], from: 'extruder.pull-back' }),
+  x_p: input(length.mm, { feature: 'set', range: [0, 30], when: table }),
   d: input(length.mm, { feature: 'bore', typical: 0.4, spread: 0.01, range: [0.1, 2], from: 'nozzle.diameter' }),
   l: input(length.mm, {
     feature: 'depth',
@@ -70,7 +71,7 @@ export const inputs = {
     typical: 0,
     spread: 1,
     range: [-1, 1],
-    signed: true,
+    signed: 'scale',
     when: table,
   }),
   F_m: input(force.N, { feature: 'force', spread: 2, range: [0.2, 300], tool: 'luggage-scale', when: pushed }),

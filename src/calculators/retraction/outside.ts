@@ -262,6 +262,11 @@ const checks: readonly OutsideProof[] = [
     expect: { d_s: near(Math.sqrt(bled.out / 40 / disc(1)), 1e-3) },
   },
   {
+    source: 'Facts: three millimetres less two and a half are half a millimetre',
+    given: { ...table, x_set: '3 mm', x_p: '2.5 mm' },
+    expect: { dx_p: [0.5, 1e-9] },
+  },
+  {
     source: 'A round-ended line against its rectangle, summed strip by strip',
     given: table,
     expect: { q_r: near(rounded(), 1e-4) },

@@ -7,6 +7,10 @@ const en = {
     x_set: {
       label: 'Pull-back length now',
     },
+    x_p: {
+      label: 'Length that the test piece showed',
+      hint: 'The shortest that left the gap clean and started each line at full width. Empty until it is printed: listed flow values settle nothing by themselves.',
+    },
     d: {
       label: 'Nozzle bore',
     },
@@ -170,6 +174,7 @@ const en = {
     x_lo: 'Band, lower end',
     x_hi: 'Band, upper end',
     x_d: 'Set length less the computed one',
+    dx_p: 'Set length less that of the test piece',
     t_x: 'Time the pull-back takes',
     k_q: 'Other nozzle, same flow: pressure over the land, times',
     k_v: 'Other nozzle, same speed, line and layer in proportion: pressure over the land, times',
@@ -190,6 +195,7 @@ const en = {
   },
   limits: {
     x_set: 'Pull-back length against the computed band',
+    dx_p: 'Pull-back length against the test piece',
     x_r: 'Computed length leaves the soft end below the cold part',
     x_max: 'Length set now leaves the soft end below the cold part',
     F_g: 'Push that the drive can give',

@@ -71,9 +71,17 @@ export const orders = {
     glance: '⟳ Print the test piece',
     sentence: 'Print the test piece before changing the length: these figures do not settle it.',
   },
-  change: (a: Change, p: Print) => ({
-    glance: `${a.longer ? '↑' : '↓'} Length towards ${p(a.wanted)}`,
-    sentence: `${a.longer ? 'Raise' : 'Lower'} the pull-back length from ${p(a.set)} towards ${p(a.wanted)}, in steps of ${p(a.step)}.`,
+  setLength: (a: { longer: boolean; set: Amount; to: Amount; stored: Amount }, p: Print) => ({
+    glance: `${a.longer ? '↑' : '↓'} Pull back ${p(a.to)}`,
+    sentence: `${a.longer ? 'Raise' : 'Lower'} the pull-back length from ${p(a.set)} to ${p(a.to)}: by the push you measured ${p(a.stored)} is stored.`,
+  }),
+  setAsPiece: (a: { longer: boolean; set: Amount; to: Amount }, p: Print) => ({
+    glance: `${a.longer ? '↑' : '↓'} Pull back ${p(a.to)}`,
+    sentence: `${a.longer ? 'Raise' : 'Lower'} the pull-back length from ${p(a.set)} to ${p(a.to)}, as the test piece showed.`,
+  }),
+  printPiece: (a: { start: Amount; usual: Amount }, p: Print) => ({
+    glance: '⟳ Print the test piece',
+    sentence: `Print the test piece, from ${p(a.start)} on in steps of ${p(a.usual)}: listed flow values settle no pull-back length.`,
   }),
 };
 
@@ -112,6 +120,8 @@ export const steps = {
     `Never beyond ${p(a.most)}: the soft end would reach the cold part, set there and jam.`,
   startAt: (a: Change & { most: Amount }, p: Print) =>
     `Start at ${p(a.set)} and go ${a.longer ? 'up' : 'down'} in steps of ${p(a.step)}; the figures point to ${p(a.wanted)}, with ${p(a.most)} the most.`,
+  listedValues: (a: { points: Amount }, p: Print) =>
+    `The listed values point to ${p(a.points)}. They are off by more than their own interval says, so there is no verdict from them.`,
   pushNarrows: 'A push force measured at this flow narrows the figure.',
   underPressure: 'What is stored is more than what is pulled back, so the tip stays under pressure on travels.',
   airAndCold:
