@@ -1,10 +1,14 @@
 import { telling, type Movement, type Order, type Told } from '../../engine/order';
-import { most, ramp, times, type Ask } from './asked';
+import { firstThat, settable } from '../../engine/settable';
+import { distance, most, ramp, setTo, STEPS, times, type Ask } from './asked';
 import { culprit } from './culprit';
 import type words from './words/en';
 
-const { tell, step } = telling<typeof words>();
+const { tell, step, contradict } = telling<typeof words>();
 const measureAgain = true;
+
+/** What is set, or read anew. */
+type Changes = Readonly<Partial<Record<'a' | 'v_c' | 'x_0', number>>>;
 
 /** Quiet ramps, damping, corner: what else is known. */
 function besides(ask: Ask): Told[] {
@@ -48,59 +52,117 @@ function doubtful(ask: Ask): Order | undefined {
 /** What a corner’s own speed does, where it is known and surely or perhaps too much. */
 function corner(ask: Ask) {
   if (ask.choice('corner') !== 'kept' || ask.check('x_c') === 'within') return undefined;
-  const amount = Math.max(0, ask.number('v_c') - ask.number('v_m'));
-  const movement: Movement = { part: 'corner speed', direction: 'down', amount };
-  return { kept: ask.quantity('v_c'), high: ask.quantity('x_c'), most: most(ask, 'v_m'), movement };
+  return { kept: ask.quantity('v_c'), high: ask.quantity('x_c') };
 }
 
-/** What is said of a corner's speed: all of it but the movement. */
-const rings = ({ kept, high, most: to }: NonNullable<ReturnType<typeof corner>>) => ({ kept, high, most: to });
+/** What is set and read anew: lower, until it surely suffices; the ramp is then longer, and counting begins beyond it. */
+function lowered(ask: Ask): { readonly effect: Changes; readonly movements: readonly Movement[] } | undefined {
+  const [now, v] = [ask.number('a'), ask.number('v')];
+  const tooFast = corner(ask) !== undefined;
+  const speeds = (made: Changes): Changes => {
+    if (!tooFast) return made;
+    const from = settable(ask.known('v_m')?.low ?? 0, STEPS.v_c, 'down');
+    const v_c = firstThat((si) => ask.after({ ...made, v_c: si }, 'x_c') === 'within', Math.max(0, from), 0, STEPS.v_c);
+    return { ...made, v_c: v_c ?? 0 };
+  };
+  const at = (a: number): Changes => {
+    if (a >= now) return speeds({});
+    // A fifth more than the ramp, in whole millimetres, is surely beyond it.
+    const beyond = settable((1.2 * v ** 2) / (2 * a), 1e-3, 'up');
+    return speeds({ a, ...(ask.number('x_0') < beyond ? { x_0: beyond } : {}) });
+  };
+  const from = ask.check('a') === 'within' ? now : settable(ask.known('a_s')?.low ?? 0, STEPS.a, 'down');
+  const a = firstThat((si) => ask.after(at(si)) === 'within', Math.max(STEPS.a, from), STEPS.a, STEPS.a);
+  if (a === undefined) return undefined;
+  const effect = at(a);
+  const movements: Movement[] = [];
+  if (effect.a !== undefined) movements.push({ part: 'acceleration', direction: 'down', amount: now - effect.a });
+  if (effect.v_c !== undefined) {
+    movements.push({ part: 'corner speed', direction: 'down', amount: ask.number('v_c') - effect.v_c });
+  }
+  return { effect, movements };
+}
 
 function tooMuch(ask: Ask): Order {
   const rounded = corner(ask);
-  const from = ask.quantity('a');
-  const quiet = ask.quantity('a_q');
+  const [from, quiet] = [ask.quantity('a'), ask.quantity('a_q')];
+  const high = step('mayBeHigh', { at: from, high: ask.quantity('X'), allowed: ask.quantity('x_tol') });
+  const rings = rounded ? [step('cornerRings', { ...rounded, most: most(ask, 'v_m') })] : [];
+  const found = lowered(ask);
+  if (found?.effect.a === undefined) {
+    return tell('stiffen', { times: times(ask) }, { steps: [high, ...culprit(ask), ...rings, ...besides(ask)] });
+  }
+  const { a, x_0 } = found.effect;
   return tell(
-    'lower',
-    { from, to: most(ask, 'a_s'), times: times(ask) },
+    'lowerTo',
+    { from, to: setTo('a', a), times: times(ask) },
     {
       steps: [
-        step('mayBeHigh', { at: from, high: ask.quantity('X'), allowed: ask.quantity('x_tol') }),
+        high,
         ask.number('a') <= ask.number('a_q') ? step('dependsOnRamp', { quiet }) : step('evenSoft', { quiet }),
+        ...(x_0 === undefined ? [] : [step('countBeyond', { from: distance(x_0) })]),
         ...culprit(ask),
-        ...(rounded ? [step('cornerRings', rings(rounded))] : []),
+        ...rings,
         ...besides(ask),
       ],
-      movements: [
-        { part: 'acceleration', direction: 'down', amount: ask.number('a') - ask.number('a_s') },
-        ...(rounded ? [rounded.movement] : []),
-      ],
+      ...found,
     },
   );
 }
 
+/** The corner alone rings too high: its speed is lowered, the acceleration left. */
+function tooFast(ask: Ask): Order {
+  const rounded = corner(ask);
+  const found = lowered(ask);
+  if (!rounded || found?.effect.v_c === undefined) return tooClose(ask);
+  const rings = { ...rounded, most: setTo('v_c', found.effect.v_c) };
+  return tell('lowerCorner', rings, {
+    steps: [step('cornerRings', rings), ...culprit(ask), ...besides(ask)],
+    ...found,
+  });
+}
+
 function tooClose(ask: Ask): Order {
   const [now, keeps, allowed] = [ask.quantity('a'), ask.quantity('a_s'), ask.quantity('x_tol')];
+  const seen = ask.known('a_s')?.budget[0]?.symbol === 'x_tol';
+  if (seen)
+    return tell(
+      'lookAtWall',
+      {},
+      { steps: [step('heightOfThisWall', { keeps, allowed }), ...culprit(ask)], measureAgain },
+    );
   return tell('again', {}, { steps: [step('countsDouble', { now, keeps, allowed }), ...culprit(ask)], measureAgain });
 }
 
 /** What to turn down, stiffen or leave alone. */
 export function instruct(ask: Ask): Order {
   // Asked first, so that a missing value is named.
-  ask.number('a_s');
-  ask.number('l_r');
-  if (ask.choice('test') === 'two') ask.number('kappa');
-  if (ask.choice('corner') === 'kept') ask.number('x_c');
+  ask.need('a_s');
+  ask.need('l_r');
+  if (ask.choice('test') === 'two') ask.need('kappa');
+  if (ask.choice('corner') === 'kept') ask.need('x_c');
   const first = doubtful(ask);
   if (first) return first;
   if (ask.check('a') === 'beyond') return tooMuch(ask);
+  if (ask.check('x_c') === 'beyond') return tooFast(ask);
   if (ask.check('a') !== 'within') return tooClose(ask);
   const rounded = corner(ask);
-  if (rounded && ask.check('x_c') === 'beyond') {
-    const steps = [step('cornerRings', rings(rounded)), ...culprit(ask), ...besides(ask)];
-    return tell('lowerCorner', rings(rounded), { steps, movements: [rounded.movement] });
+  if (rounded) {
+    return tell(
+      'cornerTooClose',
+      {},
+      { steps: [step('overMore', { ...rounded, most: most(ask, 'v_m') })], measureAgain },
+    );
   }
-  if (rounded) return tell('cornerTooClose', {}, { steps: [step('overMore', rings(rounded))], measureAgain });
   const quiet = { upTo: most(ask, 'a_s'), allowed: ask.quantity('x_tol') };
   return tell('leave', quiet, { steps: [step('anotherCause'), ...culprit(ask), ...besides(ask)] });
+}
+
+/** Two prints at one speed tell nothing; a strand is shorter than its belt. */
+export function contradiction(ask: Ask) {
+  if (ask.choice('test') === 'two' && Math.abs(ask.number('v_2') / ask.number('v') - 1) < 0.01) {
+    return contradict('oneSpeed', { first: ask.quantity('v'), second: ask.quantity('v_2') }, ['v', 'v_2']);
+  }
+  if (ask.number('L_1') < ask.number('L_t1')) return undefined;
+  return contradict('strandOverBelt', { strand: ask.quantity('L_1'), belt: ask.quantity('L_t1') }, ['L_1', 'L_t1']);
 }

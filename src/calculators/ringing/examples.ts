@@ -1,11 +1,11 @@
 import { derived } from '../../engine/calculator';
 
-const EXACT = { theta_w: '0° ± 0', x_0: '8 mm ± 0' } as const;
+const EXACT = { x_tol: '0.02 mm ± 0', theta_w: '0° ± 0', x_0: '8 mm ± 0' } as const;
 
 export const examples = [
   {
     key: 'fiveRipplesOver',
-    given: { ...EXACT, x_N: '8 mm ± 0', v: '80', a: '900', x_tol: '0.02 mm' },
+    given: { ...EXACT, x_N: '8 mm ± 0', v: '80', a: '900' },
     expect: {
       lambda: [1.6, 1e-9],
       f: [50, 1e-9],
@@ -25,7 +25,7 @@ export const examples = [
   },
   {
     key: 'hzMmS',
-    given: { ...EXACT, x_N: '6.25 mm ± 0', v: '50', a: '3000', x_tol: '0.02 mm', n_h: '3 ± 0', M: '0.5 kg ± 0' },
+    given: { ...EXACT, x_N: '6.25 mm ± 0', v: '50', a: '3000', n_h: '3 ± 0', M: '0.5 kg ± 0' },
     expect: {
       lambda: [1.25, 1e-9],
       f: [40, 1e-9],

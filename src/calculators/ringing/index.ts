@@ -1,6 +1,7 @@
 import { commonPractice } from '../../reference/citation';
 import { calculator, cite, derived } from '../../engine/calculator';
-import { instruct } from './action';
+import { contradiction, instruct } from './action';
+import { STEPS } from './asked';
 import { choices } from './choices';
 import { examples } from './examples';
 import { formulas } from './formulas';
@@ -41,7 +42,13 @@ export default calculator(
         when: { corner: 'kept' },
       },
     ],
+    measured: ['x_N', 'P_w', 'v', 'x_0', 'a', 'x_N2', 'P_w2', 'v_2', 'v_c'],
+    levers: {
+      a: { step: () => STEPS.a, from: () => STEPS.a, to: (ask) => ask.number('a') },
+      v_c: { step: () => STEPS.v_c, to: (ask) => ask.number('v_c') },
+    },
     action: instruct,
+    contradiction,
     beware: [
       'speedWallRipples',
       'partsSwingOnce',

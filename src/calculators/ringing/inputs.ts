@@ -101,7 +101,15 @@ export const inputs = {
     tool: 'dial',
   }),
   M_f: input(mass.kg, { feature: 'mass', seldom: true, optional: true, spread: 1, range: [0.1, 500] }),
-  x_tol: input(length.mm, { feature: 'set', seldom: true, typical: 0.02, range: [0.001, 1], basis: commonPractice }),
+  x_tol: input(length.mm, {
+    feature: 'set',
+    seldom: true,
+    typical: 0.02,
+    // A gloss wall shows half of that, a dull one hides half as much again.
+    spread: 0.01,
+    range: [0.001, 1],
+    basis: commonPractice,
+  }),
   g_lim: input(ratio.percent, {
     seldom: true,
     typical: 5,

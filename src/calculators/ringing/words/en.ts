@@ -256,9 +256,18 @@ const en = {
       glance: '⟳ Measure more ripples',
       sentence: 'Leave the acceleration and measure over more ripples: whether it is too high is too close to call.',
     },
-    lower: (a: { from: Amount; to: Amount; times: Amount }, p: Print) => ({
+    lookAtWall: {
+      glance: '⟳ Which height is seen?',
+      sentence:
+        'Leave the acceleration: whether the ripples are too high hangs on which height is seen on this wall. Say that closer first.',
+    },
+    lowerTo: (a: { from: Amount; to: Amount; times: Amount }, p: Print) => ({
       glance: `▾ Acceleration, at most ${p(a.to)}`,
       sentence: `Lower the acceleration from ${p(a.from)} to ${p(a.to)}, or make what swings ${p(a.times)} times as stiff or that much lighter.`,
+    }),
+    stiffen: (a: { times: Amount }, p: Print) => ({
+      glance: `▲ Stiffen, ${p(a.times)} times`,
+      sentence: `Make what swings ${p(a.times)} times as stiff, or that much lighter: no acceleration that can be set brings the ripples low enough.`,
     }),
     lowerCorner: (a: Corner, p: Print) => ({
       glance: `▾ Corners, at most ${p(a.most)}`,
@@ -287,6 +296,12 @@ const en = {
       sentence: `Leave the acceleration for now: the ripples are spaced like ${like(a, p)}, which makes such ripples without swinging.`,
     }),
   },
+  contradictions: {
+    oneSpeed: (a: { first: Amount; second: Amount }, p: Print) =>
+      `The two prints are at ${p(a.first)} and ${p(a.second)}, which is one speed. At which were they printed?`,
+    strandOverBelt: (a: { strand: Amount; belt: Amount }, p: Print) =>
+      `From carriage to pulley the belt is ${p(a.strand)}, all of it ${p(a.belt)}. Which of the two is right?`,
+  },
   steps: {
     wholeSwings: (a: { one: Amount; next: { readonly at: Amount; readonly swings: number } | undefined }, p: Print) =>
       `A ramp from rest that lasts whole swings cancels its own ripples: ${p(a.one)} lasts one at this speed, half of it two, a third three${a.next ? `; the next below the present one is ${p(a.next.at)}, for ${a.next.swings} of them` : ''}.`,
@@ -310,11 +325,15 @@ const en = {
     overMore: (a: Corner, p: Print) => `Measure over more ripples. ${cornerRings(a, p)}`,
     mayBeHigh: (a: { at: Amount; high: Amount; allowed: Amount }, p: Print) =>
       `At ${p(a.at)} the ripples may be ${p(a.high)} high; ${p(a.allowed)} is allowed.`,
+    countBeyond: (a: { from: Amount }, p: Print) =>
+      `The ramp is longer then: begin to count at ${p(a.from)} from the corner or farther.`,
     dependsOnRamp: (a: { quiet: Amount }, p: Print) =>
       `Up to ${p(a.quiet)} it depends on the ramp: where acceleration sets in softly, the present one may pass.`,
     evenSoft: (a: { quiet: Amount }, p: Print) => `Above ${p(a.quiet)} even a soft start bends it too far.`,
     countsDouble: (a: { now: Amount; keeps: Amount; allowed: Amount }, p: Print) =>
       `It is ${p(a.now)}, and ${p(a.keeps)} keeps the ripples at ${p(a.allowed)}. Every share of error in spacing or speed counts double.`,
+    heightOfThisWall: (a: { keeps: Amount; allowed: Amount }, p: Print) =>
+      `For ${p(a.allowed)} it would be ${p(a.keeps)}. Hold the wall against the light, and enter the ripple height allowed with its ±: on a gloss wall 0.01 mm shows, a dull one hides 0.03 mm.`,
     anotherCause:
       'If they are still seen higher than that, look for another cause: a speed kept through the corner, a loose part on the carriage, a flow that lags behind.',
     ripplesAre: (a: { heard: Amount; belt: Amount | undefined; frame: Amount | undefined }, p: Print) => {
