@@ -10,12 +10,16 @@ import { systemFor } from './system';
 import { contradictionText } from './tell';
 import say from './words/en';
 
-/** Readings of the check that are not there at all; a table's cells are the model's to judge. */
+/** The readings of a check of which not one was taken: those in force that are blank. A table's cells are the model's to judge. */
 export function blankReadings(calc: Calculator, inputs: Readonly<Record<string, InputState>>): string[] {
-  return calc.measured.filter((symbol) => {
-    const [state, spec] = [inputs[symbol], calc.inputs[symbol]];
-    return state?.ok === false && state.blank && !spec?.optional && spec?.cell === undefined;
+  const inForce = calc.measured.filter(
+    (symbol) => inputs[symbol] !== undefined && calc.inputs[symbol]?.cell === undefined,
+  );
+  const taken = inForce.some((symbol) => {
+    const state = inputs[symbol];
+    return state?.ok === true ? state.origin !== 'typical' : !state?.blank;
   });
+  return taken ? [] : inForce.filter((symbol) => !calc.inputs[symbol]?.optional);
 }
 
 /** Inputs in force that count as the check's readings, and were not read: nobody has measured anything there. */

@@ -70,9 +70,9 @@ export interface DemoTaking extends Pick<Reading, 'id' | 'at' | 'note'> {
 /** The check that the demo readings are of. */
 export const demoCheck = 'dual-z-sync';
 
-/** The difference read at the two screws, as text in mm: its sign is a picture, picked. */
+/** The difference read at the two screws by an indicator, as text in mm: its sign is a picture, picked. */
 const taking = (dh: string): DemoTaking['entries'] => ({
-  dh: { text: dh, unit: 'mm', tool: 'caliper' },
+  dh: { text: dh, unit: 'mm', tool: 'dial' },
   S_m: { text: '400', unit: 'mm', tool: 'rule' },
 });
 

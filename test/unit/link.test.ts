@@ -32,9 +32,9 @@ describe('the names in a link', () => {
 
 describe('a link', () => {
   it('says in plain characters what was typed, in its own unit, with tool and half-width', () => {
-    const entries = { dh: typed('0,75 +/- 0,02 mm', 'mm', 'caliper'), P_h: typed(' 5/16 in ', 'mm', AS_MARKED) };
+    const entries = { dh: typed('+0,75 +/- 0,02 mm', 'mm', 'caliper'), P_h: typed(' 5/16 in ', 'mm', AS_MARKED) };
     const query = queryOf(sync, { entries, choices: { drive: 'two motors' }, kept: {}, mark: 'point' });
-    expect(query).toContain('dh=0.75~0.02;mm;caliper');
+    expect(query).toContain('dh=%2B0.75~0.02;mm;caliper');
     expect(query).toContain('P_h=5/16;in;as-marked');
     expect(query).toMatch(/^v=1&[\x21-\x7e]*$/);
   });
@@ -42,7 +42,7 @@ describe('a link', () => {
   it('writes the machine’s values out with their half-width and origin, and the options it keeps', () => {
     const lead: KeptValue = { value: 8e-3, half: 0, unit: 'mm', origin: 'nameplate', tool: AS_MARKED, at: '' };
     const now: Situation = {
-      entries: { dh: typed('0.75', 'mm', 'caliper') },
+      entries: { dh: typed('+0.75', 'mm', 'caliper') },
       choices: {},
       kept: { 'z.lead': { ...lead, value: 12e-3 }, 'z.pulley-teeth': { ...lead, value: 16, unit: 'one' } },
       mark: 'point',
@@ -158,7 +158,8 @@ describe('what a link may not do', () => {
 
   it('says a thing twice', () => {
     const decoded = decode('v=1&dh=1;mm&dh=2;mm');
-    expect(decoded).toMatchObject({ ok: true, values: { entries: { dh: typed('1', 'mm') } } });
+    // Written before a picture stood for the sign: the right side was higher.
+    expect(decoded).toMatchObject({ ok: true, values: { entries: { dh: typed('+1', 'mm') } } });
     expect(decoded.ok && decoded.leftOut).toEqual([`${label} stands in the link twice: the first was taken.`]);
   });
 
