@@ -35,7 +35,7 @@ export default calculator(
       },
       { of: 'd_0', min: 'd', cite: derived('shapeNozzle') },
     ],
-    measured: ['x_set', 'x_p', 'F_m'],
+    measured: ['x_set', 'F_m'],
     levers: {
       x_set: { step: (ask) => ask.number('x_step'), to: (ask) => ask.number('x_max') },
     },

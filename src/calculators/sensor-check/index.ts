@@ -13,7 +13,8 @@ export default calculator(
     inputs,
     formulas,
     limits,
-    measured: ['R_m', 'T_r', 'T_h', 'T_a', 'R_h'],
+    // A warm hand is asked for where the screen agrees with the room; one that disagrees needs none.
+    measured: ['R_m', 'T_r', 'T_a', 'R_h'],
     contradiction,
     action: instruct,
     beware: ['roomTestOnly', 'bValueFit', 'looseInHole', 'otherLaws', 'betweenLines', 'risesWhenHot'],
