@@ -1,6 +1,7 @@
 /** Words of the check “Bed tram”. */
 import orders from './en/orders';
 
+const FROM_ABOVE = 'Left as seen from above, front towards you.';
 const SHARE = '1 if it stays, 0 if another does, else all alike';
 const TWIST = '(x − x_c) (y − y_c) there, over the same at the first adjuster, the plane of the points taken out';
 
@@ -12,24 +13,28 @@ const en = {
     },
     X_a: {
       label: 'First adjuster, from the left edge',
+      hint: FROM_ABOVE,
     },
     Y_a: {
       label: 'First adjuster, from the front edge',
     },
     X_b: {
       label: 'Second adjuster, from the left edge',
+      hint: FROM_ABOVE,
     },
     Y_b: {
       label: 'Second adjuster, from the front edge',
     },
     X_c: {
       label: 'Third adjuster, from the left edge',
+      hint: FROM_ABOVE,
     },
     Y_c: {
       label: 'Third adjuster, from the front edge',
     },
     X_d: {
       label: 'Fourth adjuster, from the left edge',
+      hint: FROM_ABOVE,
     },
     Y_d: {
       label: 'Fourth adjuster, from the front edge',

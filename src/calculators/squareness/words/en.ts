@@ -14,8 +14,8 @@ const alongs = { forward: 'forward', back: 'back' };
 const skewed = (skew: Skew | undefined, p: Print) => {
   if (!skew) return 'Square as far as these readings tell.';
   const corners = skew.sharp
-    ? 'front left and back right sharper than 90°'
-    : 'front left and back right wider than 90°';
+    ? 'front left and back right, seen from above with the front towards you, sharper than 90°'
+    : 'front left and back right, seen from above with the front towards you, wider than 90°';
   return `Out by ${p.size(skew.by)}, ${corners}.`;
 };
 
@@ -176,18 +176,18 @@ const en = {
     slackenCorners:
       'Take the load off, stand the frame on a flat plate, and slacken the screws of the corners by half a turn, not more.',
     drawTogether: (a: { sharp: boolean; by: Amount; way: 'left' | 'right' }, p: Print) =>
-      `Draw the corners ${a.sharp ? 'front left and back right' : 'back left and front right'} together, with a strap or a long clamp across them, until both diagonals are alike: the back goes ${p.size(a.by)} to the ${sides[a.way]}.`,
+      `Draw the corners ${a.sharp ? 'front left and back right' : 'back left and front right'} together (seen from above, front towards you), with a strap or a long clamp across them, until both diagonals are alike: the back goes ${p.size(a.by)} to the ${sides[a.way]}.`,
     tightenCrosswise:
       'Tighten crosswise, a little at a time, and measure the diagonals again before the last pull: tightening moves them.',
     nothingGives: 'See first that nothing gives: rails or rollers of the bed without play, uprights tight on the base.',
     shiftUpright: (a: { way: Along; back: Along; by: Amount }, p: Print) =>
-      `Slacken the right upright’s foot, shift it ${alongs[a.way]} by ${p.size(a.by)}, tighten; or the left one ${alongs[a.back]} by as much. The same is had by turning the bed’s rails on the base.`,
+      `Slacken the foot of the right upright, as seen from the front, shift it ${alongs[a.way]} by ${p.size(a.by)}, tighten; or the left one ${alongs[a.back]} by as much. The same is had by turning the bed’s rails on the base.`,
     climbsFreely:
       'If two screws lift the beam, see that it still climbs freely: uprights twisted against each other bind.',
     whatLetsAskew:
       'See first what lets a beam run askew: belts that pull unequally (Belt pair), a loose wheel or bearing (Wheel preload), a slipped pulley.',
     shiftCarriage: (a: { way: Along; back: Along; by: Amount }, p: Print) =>
-      `With equal belts: slacken the screws between the beam and its right carriage, bring the right end ${alongs[a.way]} by ${p.size(a.by)}, tighten; or the left end ${alongs[a.back]} by as much, or half at each.`,
+      `With equal belts: slacken the screws between the beam and its right carriage, as seen from the front, bring the right end ${alongs[a.way]} by ${p.size(a.by)}, tighten; or the left end ${alongs[a.back]} by as much, or half at each.`,
     slipTooth:
       'Where a belt drives each end, the same is had by letting one belt slip by a tooth, or by turning one pulley on its shaft. Motors off.',
     pushByHand:

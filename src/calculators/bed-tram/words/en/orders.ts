@@ -142,9 +142,9 @@ const en = {
     fourthLast: (a: { at: At }, p: Print) =>
       `Three carry a plate, a fourth bends it: the ${adjuster(a.at, p)} comes last. Slacken it now if it is tight, counting the turns.`,
     turnBy: (a: { at: At; turn: Turned; raises: boolean }, p: Print) =>
-      `The ${adjuster(a.at, p)}: ${turned(a.turn, p)} ${ways[a.turn.way]}, ${a.raises ? 'raising' : 'lowering'} the bed there.`,
+      `The ${adjuster(a.at, p)}: ${turned(a.turn, p)} ${ways[a.turn.way]}, seen from above, ${a.raises ? 'raising' : 'lowering'} the bed there.`,
     turnLastBy: (a: { at: At; turn: Turned }, p: Print) =>
-      `Last the ${adjuster(a.at, p)}: ${turned(a.turn, p)} ${ways[a.turn.way]} from where it stood, but stop where it just takes up the load without bending the plate.`,
+      `Last the ${adjuster(a.at, p)}: ${turned(a.turn, p)} ${ways[a.turn.way]}, seen from above, from where it stood, but stop where it just takes up the load without bending the plate.`,
     returnLast: (a: { at: At; why: keyof typeof reasons }, p: Print) =>
       `Last the ${adjuster(a.at, p)}: back to where it stood (${reasons[a.why]}), but stop where it just takes up the load without bending the plate.`,
     leaveOne: (a: { at: At; why: keyof typeof reasons }, p: Print) =>
