@@ -47,8 +47,15 @@ export type Found = Pick<Evaluation, 'choices' | 'inputs' | 'formulas' | 'outcom
 /**
  * What the parts of a calculator may ask of an evaluation.
  * @param asked takes note of every symbol whose value is taken
+ * @param onTrial told of every change that is tried
  */
-export function contextFor(calc: Calculator, found: Found, situation: Situation, asked?: Set<string>): Asking {
+export function contextFor(
+  calc: Calculator,
+  found: Found,
+  situation: Situation,
+  asked?: Set<string>,
+  onTrial?: () => void,
+): Asking {
   const known = (symbol: string): Known | undefined => {
     const outcome = found.outcomes[symbol];
     return outcome?.ok ? outcome : undefined;
@@ -86,7 +93,10 @@ export function contextFor(calc: Calculator, found: Found, situation: Situation,
       return outcome.failure.symbols;
     },
     check: (of) => stateOf(found.verdict.checks, of),
-    after: (changes, of) => stateAfter(calc, found, situation, changes, of),
+    after: (changes, of) => {
+      onTrial?.();
+      return stateAfter(calc, found, situation, changes, of);
+    },
   };
 }
 
@@ -108,12 +118,8 @@ function stateAfter(
     if (spec && value !== undefined) read[symbol] = readAgain(spec, found.inputs[symbol], value);
   }
   const after = { ...situation, read };
-  const { inputs, outcomes } = workOut(
-    calc,
-    after,
-    found.choices,
-    calc.judge && of === undefined ? undefined : 'limits',
-  );
+  const only = of === undefined ? (calc.judge ? undefined : 'limits') : { of };
+  const { inputs, outcomes } = workOut(calc, after, found.choices, only);
   const verdict = judge(calc, found.choices, outcomes);
   if (of !== undefined) return stateOf(verdict.checks, of);
   if (!calc.judge) return verdict.state;

@@ -11,7 +11,7 @@ import say from './words/en';
 import type { Evaluation, Situation } from './situation';
 import { assumedBehind, blankReadings, contradictionIn, isAssumed, unmeasured } from './standing';
 import type { Ways } from './ways';
-import { judge, settle, type Settling, type Verdict } from './verdict';
+import { judge, settle, type Verdict } from './verdict';
 import { effectiveChoices, workOut } from './work';
 
 export { effectiveChoices, nameOf, symbolOf, unitOf };
@@ -100,21 +100,43 @@ export function evaluate(calc: Calculator, situation: Situation): Evaluation {
   if (obstacle) {
     const checks = byLimits.verdict.checks.map(({ limit }) => ({ limit, state: 'none' }) as const);
     const verdict: Verdict = { state: 'none', checks, settling: undefined };
-    return { ...worked, verdict, instruction: undefined, ...obstacle };
+    return { ...worked, verdict, instruction: undefined, trials: 0, ...obstacle };
   }
   const judged = { ...byLimits.verdict, state: ownVerdict(calc, byLimits, situation) };
-  const { instruction, cannot } = advise(calc, { ...byLimits, verdict: judged }, situation);
-  // A calculator that judges for itself says itself what would settle it.
-  const isOpen = !calc.judge && (judged.state === 'too close' || instruction === undefined || instruction.measureAgain);
-  let settling: Settling | undefined | 'not asked' = isOpen ? 'not asked' : undefined;
+  const advice = once(() => advise(calc, { ...byLimits, verdict: judged }, situation));
+  const settling = once(() => {
+    const { instruction } = advice();
+    // A calculator that judges for itself says itself what would settle it.
+    const isOpen =
+      !calc.judge && (judged.state === 'too close' || instruction === undefined || instruction.measureAgain);
+    return isOpen ? settle(calc, systemFor(calc, choices), values, choices, outcomes) : undefined;
+  });
   const verdict: Verdict = {
     ...judged,
     get settling() {
-      if (settling === 'not asked') settling = settle(calc, systemFor(calc, choices), values, choices, outcomes);
-      return settling;
+      return settling();
     },
   };
-  return { ...worked, verdict, contradiction: undefined, instruction, cannot };
+  return {
+    ...worked,
+    verdict,
+    contradiction: undefined,
+    get instruction() {
+      return advice().instruction;
+    },
+    get cannot() {
+      return advice().cannot;
+    },
+    get trials() {
+      return advice().trials;
+    },
+  };
+}
+
+/** Works something out when it is first asked for. */
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | undefined;
+  return () => (made ??= { value: make() }).value;
 }
 
 /** The calculator's own verdict where it gives one, else that of its limits. */
@@ -128,15 +150,19 @@ function ownVerdict(calc: Calculator, found: Found, situation: Situation): Verdi
   }
 }
 
-function advise(calc: Calculator, found: Found, situation: Situation): Pick<Evaluation, 'instruction' | 'cannot'> {
+type Advice = Pick<Evaluation, 'instruction' | 'cannot' | 'trials'>;
+
+function advise(calc: Calculator, found: Found, situation: Situation): Advice {
   const asked = new Set<string>();
+  let trials = 0;
+  const onTrial = (): void => void (trials += 1);
   try {
-    const order = calc.action(contextFor(calc, found, situation, asked));
+    const order = calc.action(contextFor(calc, found, situation, asked, onTrial));
     const assumes = assumedBehind(calc, found, situation, order, asked);
-    return { instruction: instructionOf(calc, { ...order, ...assumes }, situation.mark), cannot: undefined };
+    return { instruction: instructionOf(calc, { ...order, ...assumes }, situation.mark), cannot: undefined, trials };
   } catch (error) {
     if (!(error instanceof Unavailable)) throw error;
-    return { instruction: undefined, cannot: reasonFor(calc, found, error.symbol) };
+    return { instruction: undefined, cannot: reasonFor(calc, found, error.symbol), trials };
   }
 }
 

@@ -37,6 +37,8 @@ export interface Evaluation {
   readonly instruction: Instruction | undefined;
   /** Why there is no instruction, as a sentence. */
   readonly cannot: string | undefined;
+  /** How many changes the order was tried with: each costs an evaluation, made when the order is first asked for. */
+  readonly trials: number;
   /** Labels of the typical values that the results rest on. */
   readonly typical: readonly string[];
 }

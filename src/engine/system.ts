@@ -6,9 +6,6 @@ export function excessNames(index: number): { readonly above: string; readonly b
   return { above: `excess_${index}_above`, below: `excess_${index}_below`, under: `excess_${index}_under` };
 }
 
-/** Whether a result is one of those hidden ones. */
-export const isExcess = (symbol: string): boolean => /^excess_\d+_(?:above|below|under)$/u.test(symbol);
-
 function excessFormulas(limit: LimitData, index: number): string[] {
   const { above, below, under } = excessNames(index);
   const texts: string[] = [];

@@ -6,7 +6,7 @@ import type { Calculator, InputSpec } from './calculator';
 import { readAsGiven, readEntry, type InputState } from './entry';
 import type { Situation } from './situation';
 import { applies, type Choices, type ModelResult } from './spec';
-import { isExcess, systemFor } from './system';
+import { excessNames, systemFor } from './system';
 import { standard } from './tooled';
 
 /** The options in force: what was picked where it is one of the options, else the typical one. */
@@ -69,30 +69,39 @@ export interface Worked {
   readonly outcomes: Outcomes;
 }
 
-const limitsOnly = new WeakMap<System, System>();
+/** The limits that are asked about: all, or those of one result. */
+export type AskedLimits = 'limits' | { readonly of: string };
 
-/** The steps that a limit rests on, and no other. */
-function forLimits(system: System): System {
-  const found = limitsOnly.get(system);
+const limitsOnly = new WeakMap<System, Map<string, System>>();
+
+/** The steps that the limits asked about rest on, and no other. */
+function forLimits(calc: Calculator, system: System, asked: AskedLimits): System {
+  const key = asked === 'limits' ? '' : asked.of;
+  const cached = limitsOnly.get(system) ?? new Map<string, System>();
+  limitsOnly.set(system, cached);
+  const found = cached.get(key);
   if (found) return found;
-  const needed = new Set<string>();
+  const wanted = calc.limits.flatMap(({ of }, i) =>
+    asked === 'limits' || of === asked.of ? Object.values(excessNames(i)) : [],
+  );
+  const needed = new Set<string>(wanted);
   const steps = [...system.steps].reverse().filter(({ formula }) => {
-    if (!isExcess(formula.symbol) && !needed.has(formula.symbol)) return false;
+    if (!needed.has(formula.symbol)) return false;
     for (const name of formula.uses) needed.add(name);
     return true;
   });
   const small = { ...system, steps: steps.reverse() };
-  limitsOnly.set(system, small);
+  cached.set(key, small);
   return small;
 }
 
 /** Reads the entries and works the formulas, all of them or those that a limit rests on. */
-export function workOut(calc: Calculator, situation: Situation, choices: Choices, only?: 'limits'): Worked {
+export function workOut(calc: Calculator, situation: Situation, choices: Choices, only?: AskedLimits): Worked {
   const inputs = readInputs(calc, situation, choices);
   const read = inputValues(inputs);
   const made = calc.model?.compute(read, choices);
   const values = made?.ok ? { ...read, ...made.values } : read;
   const system = systemFor(calc, choices);
-  const outcomes = propagate(only ? forLimits(system) : system, values);
+  const outcomes = propagate(only ? forLimits(calc, system, only) : system, values);
   return { inputs, values, made, outcomes: { ...outcomes, ...outputsOf(calc, made) } };
 }

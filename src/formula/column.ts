@@ -9,7 +9,10 @@ import say from './words/en';
 export type Column = number | Float64Array;
 
 function each(a: Column, f: (x: number) => number): Column {
-  return typeof a === 'number' ? f(a) : a.map(f);
+  if (typeof a === 'number') return f(a);
+  const out = new Float64Array(a.length);
+  for (let k = 0; k < out.length; k += 1) out[k] = f(a[k] ?? NaN);
+  return out;
 }
 
 function both(a: Column, b: Column, f: (x: number, y: number) => number): Column {
@@ -52,9 +55,10 @@ function call(node: Node & { type: 'call' }, args: readonly Column[]): Column {
   const smooth = smoothFunctions[node.name];
   if (!smooth) throw new DomainError(say.unknown(node.name), symbolsIn(node));
   const { domain } = smooth;
+  if (!domain) return each(a, smooth.value);
   return each(a, (x) => {
-    if (domain && !domain.holds(x)) throw new DomainError(domain.needs, symbolsIn(node));
-    return smooth.derivatives(x)[0];
+    if (!domain.holds(x)) throw new DomainError(domain.needs, symbolsIn(node));
+    return smooth.value(x);
   });
 }
 

@@ -7,6 +7,8 @@ export type Derivatives = readonly [f: number, f1: number, f2: number, f3: numbe
 export interface SmoothFunction {
   /** Where it is defined, and the words for where it is not; defined everywhere without it. */
   readonly domain?: { readonly holds: (x: number) => boolean; readonly needs: string };
+  /** The value alone, the same to the last bit: for draws by the thousand. */
+  readonly value: (x: number) => number;
   readonly derivatives: (x: number) => Derivatives;
 }
 
@@ -35,8 +37,9 @@ function squareRoot(x: number): Derivatives {
 const within1 = (x: number): boolean => Math.abs(x) <= 1;
 
 export const smoothFunctions: Readonly<Record<string, SmoothFunction>> = {
-  sqrt: { domain: { holds: (x) => x >= 0, needs: say.needs.sqrt }, derivatives: squareRoot },
+  sqrt: { domain: { holds: (x) => x >= 0, needs: say.needs.sqrt }, value: Math.sqrt, derivatives: squareRoot },
   exp: {
+    value: Math.exp,
     derivatives: (x) => {
       const e = Math.exp(x);
       return [e, e, e, e];
@@ -44,25 +47,34 @@ export const smoothFunctions: Readonly<Record<string, SmoothFunction>> = {
   },
   ln: {
     domain: { holds: (x) => x > 0, needs: say.needs.ln },
+    value: Math.log,
     derivatives: (x) => [Math.log(x), 1 / x, -1 / x ** 2, 2 / x ** 3],
   },
   sin: {
+    value: Math.sin,
     derivatives: (x) => [Math.sin(x), Math.cos(x), -Math.sin(x), -Math.cos(x)],
   },
   cos: {
+    value: Math.cos,
     derivatives: (x) => [Math.cos(x), -Math.sin(x), -Math.cos(x), Math.sin(x)],
   },
-  tan: { domain: { holds: (x) => Math.abs(Math.cos(x)) > 1e-12, needs: say.needs.tan }, derivatives: tangent },
-  asin: { domain: { holds: within1, needs: say.needs.asin }, derivatives: arcsine },
+  tan: {
+    domain: { holds: (x) => Math.abs(Math.cos(x)) > 1e-12, needs: say.needs.tan },
+    value: Math.tan,
+    derivatives: tangent,
+  },
+  asin: { domain: { holds: within1, needs: say.needs.asin }, value: Math.asin, derivatives: arcsine },
   acos: {
     domain: { holds: within1, needs: say.needs.acos },
+    value: (x) => Math.PI / 2 - Math.asin(x),
     derivatives: (x) => {
       const [s, s1, s2, s3] = arcsine(x);
       return [Math.PI / 2 - s, -s1, -s2, -s3];
     },
   },
-  atan: { derivatives: arctangent },
+  atan: { value: Math.atan, derivatives: arctangent },
   abs: {
+    value: Math.abs,
     derivatives: (x) => [Math.abs(x), Math.sign(x), 0, 0],
   },
 };

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it, vi } from 'vitest';
 import { buildSystem } from '../../src/formula/system';
+import { smoothFunctions } from '../../src/formula/functions';
 import { propagate, type Inputs } from '../../src/formula/propagate';
 import { expanded, type Known } from '../../src/formula/outcome';
 import { Draws } from '../../src/formula/sample';
@@ -186,5 +187,15 @@ describe('a whole number between', () => {
       ok: false,
       failure: { kind: 'undetermined', from, to },
     });
+  });
+});
+
+describe('functions over many cases', () => {
+  it.each(Object.entries(smoothFunctions))('%s gives the value of its derivatives, to the last bit', (_name, f) => {
+    for (let i = -40; i <= 40; i += 1) {
+      const x = i / 7;
+      if (f.domain?.holds(x) === false) continue;
+      expect(Object.is(f.value(x), f.derivatives(x)[0])).toBe(true);
+    }
   });
 });

@@ -93,6 +93,14 @@ describe('nothing measured', () => {
   });
 });
 
+describe('an order', () => {
+  it('is worked out when it is asked for, once', () => {
+    const found = evaluate(plate, typed({ x: '1' }));
+    expect(found.instruction).toBe(found.instruction);
+    expect(found.trials).toBe(0);
+  });
+});
+
 describe('an entry that cannot be read', () => {
   it.each(['abc', '9e99'])('%s: no verdict and no order stands over it, and the sentence names it', (text) => {
     for (const symbol of ['o', 'lo', 'k']) {

@@ -25,6 +25,14 @@ function settlingSentence(calc: Calculator, evaluation: Evaluation, mark: Decima
   return `${most} ${say.bar.wouldSettle(half)}`;
 }
 
+/** An order that is made sure of by more trials is said in an idle moment: until then none stands there. */
+const FEW_TRIALS = 3;
+
+interface Told {
+  readonly evaluation: Evaluation | undefined;
+  readonly trials: number;
+}
+
 /** Always in view: the verdict, the one instruction, and the keys. */
 export function BenchBar(props: OnBench & { id: string; children: JSX.Element }) {
   const [unfolded, setUnfolded] = createSignal(false);
@@ -34,11 +42,21 @@ export function BenchBar(props: OnBench & { id: string; children: JSX.Element })
   const later = createDeferred(now, { timeoutMs: 250 });
   const settling = createMemo(() => settlingSentence(props.calculator, later(), props.bench.situation().mark));
   const expected = createMemo(() => {
-    const found = later();
-    return found.instruction === now().instruction ? expectSentence(props, found) : undefined;
+    return later() === now() ? expectSentence(props, now()) : undefined;
   });
   const troubled = createMemo(() => now().contradiction?.of ?? refusedIn(now()));
-  const headline = () => now().instruction?.sentence ?? now().cannot ?? '';
+  const told = createMemo<Told>(
+    (before) => {
+      const found = now();
+      if (before.trials > FEW_TRIALS && later() !== found) return { ...before, evaluation: undefined };
+      return { evaluation: found, trials: found.trials };
+    },
+    { evaluation: undefined, trials: 0 },
+  );
+  const headline = () => {
+    const found = told().evaluation;
+    return found ? (found.instruction?.sentence ?? found.cannot ?? '') : '…';
+  };
   return (
     <aside class="bench" aria-label={say.bar.title}>
       <div class="bench-body" role="group" aria-label={say.bar.verdict} tabindex="0">
@@ -66,7 +84,7 @@ export function BenchBar(props: OnBench & { id: string; children: JSX.Element })
           <p class="small">{settling()}</p>
         </Show>
         <Show when={unfolded()}>
-          <Steps calculator={props.calculator} bench={props.bench} />
+          <Steps calculator={props.calculator} evaluation={told().evaluation} />
         </Show>
       </div>
       <div class="bench-keys">
@@ -79,19 +97,22 @@ export function BenchBar(props: OnBench & { id: string; children: JSX.Element })
   );
 }
 
-function Steps(props: OnBench) {
-  const evaluation = () => props.bench.evaluation();
+function Steps(props: { calculator: Calculator; evaluation: Evaluation | undefined }) {
   return (
     <div>
       <Cautions calculator={props.calculator} />
       <ol>
-        <For each={evaluation().instruction?.steps ?? []}>{(step) => <li>{step}</li>}</For>
+        <For each={props.evaluation?.instruction?.steps ?? []}>{(step) => <li>{step}</li>}</For>
       </ol>
       <p>
         <strong>{say.bar.proof}</strong> {props.calculator.proof}
       </p>
-      <Show when={evaluation().typical.length > 0}>
-        <p class="small faint">{say.bar.restsOn(evaluation().typical.map(inSentence))}</p>
+      <Show when={props.evaluation?.typical}>
+        {(typical) => (
+          <Show when={typical().length > 0}>
+            <p class="small faint">{say.bar.restsOn(typical().map(inSentence))}</p>
+          </Show>
+        )}
       </Show>
     </div>
   );
