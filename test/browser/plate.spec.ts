@@ -68,6 +68,7 @@ test('entries that cannot all be right are asked about, marked, and a key goes t
   await enter(page, 'Whole turns', '10');
   await expect(bench(page)).toContainText(say.bar.word(ui.verdict.within));
   await enter(page, 'Screw lead', '8');
+  await page.locator('summary', { hasText: 'Seldom changed' }).click();
   await enter(page, 'Pitch, if the screw is marked with one', '2');
   await enter(page, 'Starts of its thread', '1');
   await expect(bench(page)).toContainText(say.bar.word(ui.verdict.none));
