@@ -3,7 +3,7 @@ import { settable } from '../../engine/settable';
 const FULL_TURN = 2 * Math.PI;
 
 /** A turn as a hand sets it: whole turns and what is beyond them, radians. */
-export interface Set {
+interface WholeTurns {
   readonly turns: number;
   readonly rest: number;
 }
@@ -19,7 +19,7 @@ export function setTurn(angle: number, step: number): number | undefined {
 }
 
 /** Whole turns and the angle beyond them. */
-export function wholeTurns(angle: number): Set {
+export function wholeTurns(angle: number): WholeTurns {
   // A hair less than whole turns, by rounding, is whole turns.
   const turns = Math.floor(angle / FULL_TURN + 1e-9);
   const rest = angle - turns * FULL_TURN;
