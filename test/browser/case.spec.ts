@@ -117,7 +117,7 @@ test('one case from complaint to printed sheet, at phone size, with the network 
   await page.goto('./');
   await page.getByRole('link', { name: /One side of the first layer is thin/ }).click();
   await step(page)
-    .getByRole('button', { name: /Dual-Z sync: within limit/ })
+    .getByRole('button', { name: /Dual-Z sync: (within limit|too close)/ })
     .click();
   await step(page)
     .getByLabel('A photo of the reprint')
