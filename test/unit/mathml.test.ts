@@ -181,6 +181,12 @@ describe('symbols in print', () => {
     expect(symbolParts(name)).toEqual({ base, sub });
   });
 
+  it('puts no brackets around a constant, a symbol or a number under a power, and does around what has an operator in it', () => {
+    const printed = (text: string) => formulaMathml(parseFormula(text));
+    for (const bare of ['y = pi^2', 'y = x^2', 'y = 3^2']) expect(printed(bare), bare).not.toContain('<mo>(</mo>');
+    for (const joined of ['y = (pi + 1)^2', 'y = (2 * x)^2']) expect(printed(joined), joined).toContain('<mo>(</mo>');
+  });
+
   it('sets numbers upright as numbers and words as words', () => {
     expect(symbolMathml('theta_0')).toBe('<msub><mi>θ</mi><mn>0</mn></msub>');
     expect(symbolMathml('P_h')).toBe('<msub><mi>P</mi><mi mathvariant="normal">h</mi></msub>');
