@@ -12,10 +12,10 @@ export const bayesSource = {
 };
 
 export const orderSources = [
-  { ...published, source: 'Kadane & Simon, Annals of Statistics 5 (1977)', place: say.sources.chanceOverCost },
+  { ...published, source: 'Kadane & Simon, Annals of Statistics 5 (1977) 237–255', place: say.sources.chanceOverCost },
   {
     ...published,
-    source: 'Heckerman, Breese & Rommelse, Communications of the ACM 38(3) (1995)',
+    source: 'Heckerman, Breese & Rommelse, Communications of the ACM 38(3) (1995) 49–57',
     place: say.sources.lookedAhead,
   },
 ];

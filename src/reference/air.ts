@@ -4,7 +4,7 @@ import say from './words/en';
 const { places: place } = say;
 
 /** Magnus’s formula over water. Against the full equations it is within 0.31 % between 0 and 60 °C. */
-export const magnus = cite('WMO-No. 8, Guide to Instruments', place.magnus);
+export const magnus = cite('WMO-No. 8, Guide to Instruments (2014)', place.magnus);
 
 /**
  * Saturation vapour pressure over water at the temperature `at`, as a formula's text.

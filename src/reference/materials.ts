@@ -35,22 +35,20 @@ export interface Material {
 }
 
 const memory = (work: string, place: string): Citation => cite(work, place, true);
-const HANDBOOK = memory('Machinery’s Handbook', place.handbook);
-const METALS = memory('ASM Metals Handbook', place.alloys);
+const HANDBOOK = memory('Machinery’s Handbook, 29th edition (2012)', place.handbook);
+const METALS = memory('ASM Metals Handbook, Desk Edition (1998)', place.alloys);
 /** Typical values of the Aluminum Association. */
-const AA = cite('Aluminum Association, Aluminum Standards and Data', place.aluminium);
-const FIXED_POINT = memory('ITS-90', place.fixedPoints);
-const LEADED_BRASS = memory('ASM Metals Handbook', place.leadedBrass);
-const EXPANSION = memory('Machinery’s Handbook', place.expansion);
+const AA = memory('Aluminum Association, Aluminum Standards and Data (2009)', place.aluminium);
+const FIXED_POINT = memory('ITS-90 (1990)', place.fixedPoints);
+const EXPANSION = memory('Machinery’s Handbook, 29th edition (2012)', place.expansion);
 const VDI = memory(work.vdi, place.shear);
-const CRAWFORD = cite('Crawford, Plastics Engineering', place.table18);
-const SHEET = memory('Engineering Plastics Handbook', place.d732);
-const MOULDED = memory('Engineering Plastics Handbook', place.moulded);
+const CRAWFORD = cite('Crawford, Plastics Engineering, 3rd edition (1998)', place.table18);
+const MOULDED = memory('Engineering Plastics Handbook (2006)', place.moulded);
 const PLA_PAPER = memory(
   'Physical and mechanical properties of PLA, Advanced Drug Delivery Reviews 107 (2016) 367–392',
   place.polylactic,
 );
-const GLASS = memory('Kaye and Laby, Tables of Physical and Chemical Constants', place.glasses);
+const GLASS = memory('Kaye and Laby, Tables of Physical and Chemical Constants, 16th edition (1995)', place.glasses);
 
 const p = (value: number, half: number, from: Citation): Property => ({ value, half, from });
 
@@ -111,7 +109,7 @@ export const materials = {
     expansion: p(12, 1, EXPANSION),
     melts: p(1480, 30, HANDBOOK),
     shear: p(290, 40, VDI),
-    yield: p(235, 20, memory('EN 10025-2', place.s235)),
+    yield: p(235, 20, memory('EN 10025-2:2019', place.s235)),
   },
   stainless: {
     name: say.materials.stainless,
@@ -123,18 +121,18 @@ export const materials = {
     expansion: p(17.3, 0.5, EXPANSION),
     melts: p(1400, 20, HANDBOOK),
     shear: p(415, 50, VDI),
-    yield: p(210, 20, memory('EN 10088', place.stainless)),
+    yield: p(210, 20, memory('EN 10088-2:2014', place.stainless)),
   },
   brass: {
     name: say.materials.brass,
     family: 'metal',
     E: p(97, 5, METALS),
-    density: p(8450, 50, LEADED_BRASS),
-    heat: p(380, 5, LEADED_BRASS),
+    density: p(8450, 50, METALS),
+    heat: p(380, 5, METALS),
     conductivity: p(120, 8, METALS),
     expansion: p(20, 1, METALS),
     // Not the 900 to 940 °C of brass richer in copper.
-    melts: p(885, 12, LEADED_BRASS),
+    melts: p(885, 12, METALS),
     shear: p(250, 40, METALS),
     yield: p(250, 100, METALS),
   },
@@ -218,7 +216,7 @@ export const materials = {
     expansion: p(90, 10, CRAWFORD),
     softens: p(56, 10, CRAWFORD),
     melts: p(258, 7, MOULDED),
-    shear: p(66, 12, SHEET),
+    shear: p(66, 12, commonPractice),
     yield: p(55, 10, MOULDED),
   },
   pc: {
@@ -230,7 +228,7 @@ export const materials = {
     conductivity: p(0.2, 0.02, CRAWFORD),
     expansion: p(65, 5, CRAWFORD),
     softens: p(149, 3, CRAWFORD),
-    shear: p(63, 7, SHEET),
+    shear: p(63, 7, commonPractice),
     yield: p(62, 4, MOULDED),
   },
   pom: {
@@ -242,7 +240,7 @@ export const materials = {
     conductivity: p(0.2, 0.1, CRAWFORD),
     expansion: p(95, 15, CRAWFORD),
     melts: p(165, 5, MOULDED),
-    shear: p(65, 8, SHEET),
+    shear: p(65, 8, commonPractice),
     yield: p(65, 5, MOULDED),
   },
   pei: {
@@ -267,7 +265,7 @@ export const materials = {
     expansion: p(48, 4, CRAWFORD),
     softens: p(143, 3, CRAWFORD),
     melts: p(343, 3, MOULDED),
-    shear: p(53, 6, SHEET),
+    shear: p(53, 6, commonPractice),
     yield: p(95, 8, MOULDED),
   },
   ptfe: {
@@ -279,7 +277,7 @@ export const materials = {
     conductivity: p(0.25, 0.02, CRAWFORD),
     expansion: p(140, 20, CRAWFORD),
     // Gels without flowing; a liner serves to about 240 °C only, and gives off harmful gas from about 400 °C.
-    melts: p(327, 2, memory('Engineering Plastics Handbook', place.fluorinated)),
+    melts: p(327, 2, memory('Engineering Plastics Handbook (2006)', place.fluorinated)),
     yield: p(10, 3, MOULDED),
   },
   pp: {
@@ -291,7 +289,7 @@ export const materials = {
     conductivity: p(0.2, 0.02, CRAWFORD),
     expansion: p(100, 20, CRAWFORD),
     melts: p(163, 4, MOULDED),
-    shear: p(39, 6, SHEET),
+    shear: p(39, 6, commonPractice),
     yield: p(32, 4, MOULDED),
   },
 } as const satisfies Readonly<Record<string, Material>>;

@@ -17,11 +17,11 @@ export interface MetricThread {
   readonly TD1: number;
 }
 
-export const isoProfile = cite(work.isoProfile);
-/** Hole tolerances on the pitch diameter and g deviations agree with a tap maker's chart; the others are from memory. */
-export const isoTolerances = cite('ISO 965-1', place.tolerances, true);
+export const isoProfile = cite(work.isoProfile, place.basicProfile, true);
+/** Hole tolerances on the pitch diameter and g deviations and the others are from memory of ISO 965-1. */
+export const isoTolerances = cite('ISO 965-1:2013', place.tolerances, true);
 export const unifiedArea = cite(work.unified, place.unifiedArea, true);
-export const iso898Area = cite('ISO 898-1', place.stressArea, true);
+export const iso898Area = cite('ISO 898-1:2013', place.stressArea, true);
 
 const row = (name: string, d: number, P: number, es: number, tolerances: readonly [number, number, number, number]) => {
   const [Td, Td2, TD2, TD1] = tolerances;

@@ -7,7 +7,7 @@ import { FOUR, SPRUNG } from './choices';
 const typed = { layout: ['three', 'four'] } as const;
 const fourth = { layout: 'four' } as const;
 const sprung = { layout: FOUR, build: SPRUNG } as const;
-const plates = cite('EN 1999-1-1, EN 1993-1-1, EN 572-1', 'elasticConstants', true);
+const plates = cite('EN 1999-1-1:2007, EN 1993-1-1:2005, EN 572-1:2012', 'elasticConstants', true);
 const place = { feature: 'span', range: [-500, 2000], tool: 'rule', signed: 'scale' } as const;
 
 export const inputs = {

@@ -58,7 +58,7 @@ export const examples = [
     },
     choices: { belts: 'different', mass: 'typed', ends: 'pinned' },
     expect: { f_2e: [40, 1e-3], T_1: [18.432, 1e-4], T_2: [18.432, 1e-4] },
-    source: cite('OpenStax, University Physics volume 1', 'chapterNoteGoes', true),
+    source: cite('OpenStax, University Physics volume 1 (2016)', 'chapterNoteGoes', true),
   },
   {
     key: 'shortSpansEnds',

@@ -3,9 +3,9 @@ import { byWidth } from '../../reference/belts';
 import { commonPractice } from '../../reference/citation';
 import { formula, cite, derived } from '../../engine/calculator';
 
-const string = cite('OpenStax, University Physics volume 1', 'chapterWavesStretched', true);
+const string = cite('OpenStax, University Physics volume 1 (2016)', 'chapterWavesStretched', true);
 const pinnedBeam = cite('Blevins, Formulas for Natural Frequency and Mode Shape (1979)', 'equationBeamUnder');
-const clampedString = cite('Morse, Vibration and Sound', 'stiffStringHeld', true);
+const clampedString = cite('Morse, Vibration and Sound, 2nd edition (1948)', 'stiffStringHeld', true);
 const clampedSolved = derived('seriesHeldStiff');
 const weighing = derived('massOverLength');
 const oneTooth = derived('toothIsPitch');

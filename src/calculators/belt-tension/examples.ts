@@ -18,7 +18,7 @@ export const examples = [
     given: { L_1: '2 m ± 0', f: '14.29 Hz ± 0', m_s: '12 g ± 0', l_s: '2000 mm ± 0' },
     choices: { mass: 'weigh' },
     expect: { mu: [6, 1e-9], T_0: [19.6, 0.01] },
-    source: cite('OpenStax, University Physics volume 1', 'chapterWavesStretched', true),
+    source: cite('OpenStax, University Physics volume 1 (2016)', 'chapterWavesStretched', true),
   },
   {
     key: 'slackBeltMm',

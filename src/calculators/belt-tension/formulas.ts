@@ -3,9 +3,9 @@ import { byWidth } from '../../reference/belts';
 import { commonPractice } from '../../reference/citation';
 import { formula, cite, derived } from '../../engine/calculator';
 
-const string = cite('OpenStax, University Physics volume 1', 'chapterWavesStretched', true);
+const string = cite('OpenStax, University Physics volume 1 (2016)', 'chapterWavesStretched', true);
 const pinnedBeam = cite('Blevins, Formulas for Natural Frequency and Mode Shape (1979)', 'equationBeamUnder');
-const clampedString = cite('Morse, Vibration and Sound', 'stiffStringHeld', true);
+const clampedString = cite('Morse, Vibration and Sound, 2nd edition (1948)', 'stiffStringHeld', true);
 const springRate = derived('stiffnessOverLength');
 const stiffPressed = derived('beamPressedMiddle');
 const between = derived('betweenFreeHeld');
@@ -45,7 +45,7 @@ export const formulas = [
   formula('T = (1 - chi) * T_p + chi * T_c', force.N, between, note),
   formula('epsilon = sqrt(B / T)', ratio.one, clampedString, note),
   formula('q_T = T_0 / T - 1', ratio.percent, derived('ratioLessOne'), note),
-  formula('y_o = mu * g_n * l_o^4 / (8 * EI)', length.mm, cite('Machinery’s Handbook', 'beamFixedEnd', true), {
+  formula('y_o = mu * g_n * l_o^4 / (8 * EI)', length.mm, cite('Machinery’s Handbook, 29th edition (2012)', 'beamFixedEnd', true), {
     by: 'note',
     ...measured,
   }),

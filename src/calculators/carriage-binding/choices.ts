@@ -2,7 +2,7 @@ import { choice } from '../../engine/calculator';
 
 export const choices = {
   by: choice({ pair: {}, scale: {} }, 'pair'),
-  // Sliding pairs: suppliers' engineering tables and common practice, from memory; half-widths span dry to run-in.
+  // Sliding pairs: common practice; half-widths span dry to run-in.
   pair: choice(
     {
       bronze: { set: { mu_p: [0.12, 0.05] } },

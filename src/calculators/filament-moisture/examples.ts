@@ -1,6 +1,6 @@
 import { cite, derived } from '../../engine/calculator';
 
-const crank = cite('Crank, The Mathematics of Diffusion (2nd edition)', 'equationSummedNumerical', true);
+const crank = cite('Crank, The Mathematics of Diffusion, 2nd edition (1975)', 'equationSummedNumerical', true);
 
 /** A strand of 1.75 mm, loose, in dry air, whose diffusion coefficient is 10⁻¹² m²/s at the oven's temperature. */
 const strand = {

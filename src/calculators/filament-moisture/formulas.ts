@@ -2,7 +2,7 @@ import { diffusivity, humidity, length, pressure, ratio, temperature, time } fro
 import { magnus, saturated } from '../../reference/air';
 import { formula, cite, derived } from '../../engine/calculator';
 
-const WORK_CRANK = 'Crank, The Mathematics of Diffusion (2nd edition)';
+const WORK_CRANK = 'Crank, The Mathematics of Diffusion, 2nd edition (1975)';
 const series = cite(WORK_CRANK, 'equationCylinderConstant', true);
 const shortTime = cite(WORK_CRANK, 'equationSmallTimes', true);
 const arrhenius = derived('arrhenius');

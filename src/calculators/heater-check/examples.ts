@@ -60,7 +60,7 @@ export const examples = [
       t_w: [60.2, 0.1],
     },
     verdict: 'beyond',
-    source: cite('Incropera, Fundamentals of Heat and Mass Transfer', 'lossFromDuty', true),
+    source: cite('Incropera, Fundamentals of Heat and Mass Transfer, 6th edition (2007)', 'lossFromDuty', true),
   },
   {
     key: 'twelveOnTwentyFour',

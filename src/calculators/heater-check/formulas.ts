@@ -12,11 +12,11 @@ import { commonPractice } from '../../reference/citation';
 import { formula, cite, derived } from '../../engine/calculator';
 import type { LimitData } from '../../engine/spec';
 
-const WORK_INCROPERA = 'Incropera, Fundamentals of Heat and Mass Transfer';
+const WORK_INCROPERA = 'Incropera, Fundamentals of Heat and Mass Transfer, 6th edition (2007)';
 const lumped = cite(WORK_INCROPERA, 'lumpedCapacitance', true);
 const radiation = cite(WORK_INCROPERA, 'radiation', true);
 const balance = derived('heatStoredHeaters');
-const quartic = cite('Abramowitz and Stegun, Handbook of Mathematical Functions', 'quartic', true);
+const quartic = cite('Abramowitz and Stegun, Handbook of Mathematical Functions (1964)', 'quartic', true);
 const held = { loss: 'held' };
 const cooling = { loss: 'cooling' };
 const unmeasured = { loss: ['surface', 'held', 'cooling'] };
@@ -93,7 +93,7 @@ export const formulas = [
   }),
 ] as const;
 
-const melting = cite('Tables of materials', 'meltingPointSolidus', true);
+const melting = cite('Table of materials in this app', 'meltingPointSolidus');
 
 export const limits = [
   { of: 't_x', max: 't_max', cite: commonPractice },

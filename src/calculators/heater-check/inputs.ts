@@ -14,8 +14,12 @@ import { commonPractice } from '../../reference/citation';
 import { input, cite, derived } from '../../engine/calculator';
 import { cells } from './cells';
 
-const emissivity = cite('Incropera, Fundamentals of Heat and Mass Transfer', 'tablesEmissivity', true);
-const plates = cite('Incropera, Fundamentals of Heat and Mass Transfer', 'churchillChu', true);
+const emissivity = cite(
+  'Incropera, Fundamentals of Heat and Mass Transfer, 6th edition (2007)',
+  'tablesEmissivity',
+  true,
+);
+const plates = cite('Incropera, Fundamentals of Heat and Mass Transfer, 6th edition (2007)', 'churchillChu', true);
 const unmeasured = ['surface', 'held', 'cooling'];
 const surface = { loss: 'surface' };
 const fitted = { cutoff: 'fitted' };

@@ -11,7 +11,7 @@ export const LEAST = 5;
 /** Of the loss rate in its own value: beyond that a heating curve is as good as straight. */
 const TOO_UNSURE = 0.25;
 
-const source = cite('JCGM 100 and Birge’s ratio', 'leastSquaresExact', true);
+const source = cite('JCGM 100:2008, and Birge, Physical Review 40 (1932) 207', 'leastSquaresExact', true);
 const { problem } = telling<typeof words>();
 
 /** Readings with both numbers, whatever line they stand in. */

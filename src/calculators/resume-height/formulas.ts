@@ -10,7 +10,7 @@ const closeGlue = { plan: 'glue', zero: 'close' };
 const farGlue = { plan: 'glue', zero: 'far' };
 
 const layers = derived('firstLayerAll');
-const heat = cite('Machinery’s Handbook', 'expansionLengthTimes', true);
+const heat = cite('Machinery’s Handbook, 29th edition (2012)', 'expansionLengthTimes', true);
 const stack = derived('heightsAddedUp');
 
 export const formulas = [

@@ -16,10 +16,14 @@ import {
 import { commonPractice } from '../../reference/citation';
 import { formula, cite, derived } from '../../engine/calculator';
 
-const powerLaw = cite('Bird, Stewart and Lightfoot, Transport Phenomena', 'powerLawTube', true);
-const wallRate = cite('Bird, Armstrong and Hassager, Dynamics of Polymeric Liquids', 'chWallShear', true);
-const cone = cite('Steffe, Rheological Methods in Food Process Engineering', 'shearTermConverging');
-const capstan = cite('Machinery’s Handbook', 'beltFrictionF', true);
+const powerLaw = cite('Bird, Stewart and Lightfoot, Transport Phenomena, 2nd edition (2002)', 'powerLawTube', true);
+const wallRate = cite(
+  'Bird, Armstrong and Hassager, Dynamics of Polymeric Liquids, volume 1, 2nd edition (1987)',
+  'chWallShear',
+  true,
+);
+const cone = cite('Steffe, Rheological Methods in Food Process Engineering, 2nd edition (1996)', 'shearTermConverging');
+const capstan = cite('Machinery’s Handbook, 29th edition (2012)', 'beltFrictionF', true);
 const nozzles = derived('powerLawBoth');
 const sameLand = { land: 'same' };
 const scaledLand = { land: 'scaled' };

@@ -272,8 +272,7 @@ const checks: readonly OutsideProof[] = [
     expect: { q_r: near(rounded(), 1e-4) },
   },
   {
-    source:
-      'mathjs units: 6 mm at 2.4 m a minute; two blocks of 5 ml at 1.24 g/ml (density as in a plastics data sheet)',
+    source: 'mathjs units: 6 mm at 2.4 m a minute; two blocks of 5 ml at 1.24 g/ml',
     given: { ...table, v_x: '2400 mm/min', rho: '1.24 g/cm3 ± 0', b: '10 mm', h_b: '50 mm' },
     expect: {
       t_x: near(by('6 mm / (2.4 m / minute)', 's'), 1e-9),

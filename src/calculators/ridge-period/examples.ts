@@ -1,4 +1,4 @@
-import { cite, derived } from '../../engine/calculator';
+import { derived } from '../../engine/calculator';
 
 /** Worked by hand; `x` and `s` exact where the doubt is not the point. */
 export const examples = [
@@ -54,6 +54,6 @@ export const examples = [
     choices: { by: 'direct' },
     expect: { A_f: [2.4053, 0.0001], V_g: [83.121, 0.001], p_gear: [6.0761, 0.0001] },
     verdict: 'within',
-    source: cite('Area of 1.75 mm filament, textbook circle', 'mmMmMm', true),
+    source: derived('mmMmMm'),
   },
 ] as const;

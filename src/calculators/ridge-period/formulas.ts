@@ -6,16 +6,20 @@ const along = { way: 'along' } as const;
 const screw = { way: 'up', lift: 'screw' } as const;
 const belt = { way: 'up', lift: 'belt' } as const;
 
-const handbookLead = cite('Machinery’s Handbook', 'powerScrewsLead', true);
-const teeth = cite('ISO 5296 and ISO 13050, synchronous belt drives', 'pitchGeometryTooth', true);
-const turnOfPulley = cite('ISO 5296 and ISO 13050, synchronous belt drives', 'pitchDiameterPitch', true);
-const steppers = cite('IEC 60034-20-1, stepping motors', 'stepAngleSubdivision', true);
-const circumference = cite('Euclid’s circle', 'circumferenceDiameter', true);
+const handbookLead = cite('Machinery’s Handbook, 29th edition (2012)', 'powerScrewsLead', true);
+const teeth = cite('ISO 5296:2012, synchronous belt drives', 'pitchGeometryTooth', true);
+const turnOfPulley = cite('ISO 5296:2012, synchronous belt drives', 'pitchDiameterPitch', true);
+const steppers = cite('IEC 60034-20-1:2002, stepping motors', 'stepAngleSubdivision', true);
+const circumference = derived('circumferenceDiameter');
 const atTheCords = derived('beltBendsAbout');
 const apart = derived('ratioPeriodsLess');
 const whole = derived('nearestWholeNumber');
 const oddLayer = derived('heightsRoundedWhole');
-const sampling = cite('Shannon, Communication in the Presence of Noise (1949)', 'samplingSamplesPeriod', true);
+const sampling = cite(
+  'Shannon, Communication in the Presence of Noise, Proceedings of the IRE 37 (1949) 10',
+  'samplingSamplesPeriod',
+  true,
+);
 const volumeKept = derived('plasticFedPlastic');
 
 export const formulas = [

@@ -12,9 +12,17 @@ import {
 import { byWidth } from '../../reference/belts';
 import { formula, cite, derived } from '../../engine/calculator';
 
-const oscillator = cite('Thomson, Theory of Vibration with Applications', 'chapterFreeVibration', true);
-const decrement = cite('Thomson, Theory of Vibration with Applications', 'sectionLogarithmicDecrement', true);
-const shock = cite('Den Hartog, Mechanical Vibrations', 'responseSuddenlyApplied', true);
+const oscillator = cite(
+  'Thomson, Theory of Vibration with Applications, 5th edition (1998)',
+  'chapterFreeVibration',
+  true,
+);
+const decrement = cite(
+  'Thomson, Theory of Vibration with Applications, 5th edition (1998)',
+  'sectionLogarithmicDecrement',
+  true,
+);
+const shock = cite('Den Hartog, Mechanical Vibrations, 4th edition (1956)', 'responseSuddenlyApplied', true);
 const cancel = cite(
   'Singer and Seering, Preshaping Command Inputs to Reduce System Vibration, 1990',
   'pushOppositeWhole',
@@ -52,7 +60,7 @@ export const formulas = [
   formula(
     'x_f = 4 * p * z * theta_s / (rev * i_b)',
     length.mm,
-    cite('IEC 60034-20-1, stepping motors', 'fourFullSteps', true),
+    cite('IEC 60034-20-1:2002, stepping motors', 'fourFullSteps', true),
     one,
   ),
   formula('g_s = abs(ln(lambda_a / x_f))', ratio.percent, derived('logarithmRatio'), one),

@@ -20,7 +20,7 @@ export default calculator(
       {
         of: 'a',
         max: 'a_s',
-        cite: cite('Den Hartog, Mechanical Vibrations', 'forceOnceBends', true),
+        cite: cite('Den Hartog, Mechanical Vibrations, 4th edition (1956)', 'forceOnceBends', true),
       },
       {
         of: 'x_0',

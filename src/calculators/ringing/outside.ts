@@ -202,13 +202,14 @@ const checks: readonly OutsideProof[] = [
     },
   },
   {
-    source: 'Thomson, Theory of Vibration, figure of cycles to half: n ζ = 0.110 (from memory)',
+    source:
+      'Thomson, Theory of Vibration with Applications, 5th edition (1998), section 2.7, figure of cycles to half: n ζ = 0.110 (from memory)',
     given: { ...plain, x_N: '10 mm ± 0', n_h: '3 ± 0' },
     expect: { zeta: [11 / 3, 0.03] },
   },
   {
     source:
-      'A supplier’s table, 5 mm pitch T profile, 10 mm wide, 90 000 N: two sides of 0.25 m hold with 720 N/mm; 25 mm wide 225 000 N',
+      'Hooke’s law: 90 000 N over two sides of 0.25 m hold with 720 N/mm; a belt of 25 mm has 2.5 times the cords of 10 mm, 225 000 N',
     given: { ...plain, x_N: '10 mm ± 0', w: '10 mm', L_1: '250 mm ± 0', L_t1: '500 mm ± 0' },
     choices: { belt: 'straight5' },
     expect: { C: [90_000, 1e-6], k_b: [720, 1e-9] },

@@ -28,7 +28,7 @@ export const examples = [
       T_n: [977, 1],
       eta_c: [31.1, 0.05],
     },
-    source: cite('Shigley, Mechanical Engineering Design', 'exampleTenthLoad', true),
+    source: cite('Shigley’s Mechanical Engineering Design, 10th edition (2015)', 'exampleTenthLoad', true),
   },
   {
     key: 'fourStartsMm',

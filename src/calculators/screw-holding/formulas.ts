@@ -3,13 +3,13 @@ import { commonPractice } from '../../reference/citation';
 import { formula, type When, cite, derived } from '../../engine/calculator';
 import { PLAIN, STANDARD } from './choices';
 
-const iso = cite('ISO 2904, trapezoidal threads', 'clauseBasicDimensions', true);
-const shigley = cite('Shigley, Mechanical Engineering Design', 'sectionMechanicsPower', true);
-const mott = cite('Mott, Machine Elements in Mechanical Design', 'chapterTorqueAcme');
+const iso = cite('ISO 2904:1977, trapezoidal threads', 'clauseBasicDimensions', true);
+const shigley = cite('Shigley’s Mechanical Engineering Design, 10th edition (2015)', 'sectionMechanicsPower', true);
+const mott = cite('Mott, Machine Elements in Mechanical Design, 4th edition (2004)', 'chapterTorqueAcme');
 const ball = derived('ballScrewsForward');
-const euler = cite('Roark’s Formulas for Stress and Strain', 'elasticStabilityBars', true);
-const columns = cite('Shigley, Mechanical Engineering Design', 'eulerJB', true);
-const beam = cite('Blevins, Formulas for Natural Frequency and Mode Shape', 'singleSpanBeams', true);
+const euler = cite('Roark’s Formulas for Stress and Strain, 7th edition (2002)', 'elasticStabilityBars', true);
+const columns = cite('Shigley’s Mechanical Engineering Design, 10th edition (2015)', 'eulerJB', true);
+const beam = cite('Blevins, Formulas for Natural Frequency and Mode Shape (1979)', 'singleSpanBeams', true);
 const weight = derived('weight');
 const shared = derived('balanceMomentsAbout');
 const same = derived('lockingConditionTan');
@@ -30,7 +30,7 @@ const load = [
 
 /** The thread, raising and lowering. */
 const thread = [
-  formula('n_s = P_h / P', ratio.one, cite('ISO 2902', 'designationLeadPitch', true), plain),
+  formula('n_s = P_h / P', ratio.one, cite('ISO 2902:1977', 'designationLeadPitch', true), plain),
   formula('d_2 = d - P / 2', length.mm, iso, plain),
   formula('d_3 = d - P - 2 * a_c', length.mm, iso, { screw: STANDARD }),
   formula('d_3 = d_k', length.mm, derived('measured'), { screw: ['own', 'ball'] }),

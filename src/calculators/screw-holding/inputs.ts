@@ -4,8 +4,8 @@ import { commonPractice } from '../../reference/citation';
 import { input, cite, derived } from '../../engine/calculator';
 import { PLAIN, STANDARD } from './choices';
 
-const iso = cite('ISO 2904, trapezoidal threads', 'basicProfileCrest', true);
-const euler = cite('Roark’s Formulas for Stress and Strain', 'elasticStabilityBars2', true);
+const iso = cite('ISO 2904:1977, trapezoidal threads', 'basicProfileCrest', true);
+const euler = cite('Roark’s Formulas for Stress and Strain, 7th edition (2002)', 'elasticStabilityBars2', true);
 const bearings = derived('rollingBearingsFriction');
 const plain = { screw: PLAIN };
 const twoMotors = { screws: 'two', drive: 'motors' };
@@ -92,7 +92,7 @@ export const inputs = {
   mu: input(ratio.one, {
     typical: 0.13,
     spread: 0.04,
-    basis: cite('Shigley, Mechanical Engineering Design', 'chapterFrictionThreaded', true),
+    basis: cite('Shigley’s Mechanical Engineering Design, 10th edition (2015)', 'chapterFrictionThreaded', true),
     range: [0.01, 0.6],
     when: plain,
   }),
@@ -188,28 +188,28 @@ export const inputs = {
     seldom: true,
     typical: 9.8696,
     range: [1, 30],
-    basis: cite('Blevins, Formulas for Natural Frequency and Mode Shape', 'singleSpanBeams2', true),
+    basis: cite('Blevins, Formulas for Natural Frequency and Mode Shape (1979)', 'singleSpanBeams2', true),
     decided: true,
   }),
   E: input(pressure.GPa, {
     seldom: true,
     typical: 206,
     spread: 4,
-    basis: cite('Machinery’s Handbook', 'moduliElasticitySteels', true),
+    basis: cite('Machinery’s Handbook, 29th edition (2012)', 'moduliElasticitySteels', true),
     range: [1, 400],
   }),
   R_e: input(pressure.MPa, {
     seldom: true,
     typical: 400,
     spread: 150,
-    basis: cite('Shigley, Mechanical Engineering Design', 'tablesHotRolled', true),
+    basis: cite('Shigley’s Mechanical Engineering Design, 10th edition (2015)', 'tablesHotRolled', true),
     range: [10, 2000],
   }),
   rho: input(density.kg_m3, {
     seldom: true,
     typical: 7850,
     spread: 50,
-    basis: cite('Machinery’s Handbook', 'densitySteels', true),
+    basis: cite('Machinery’s Handbook, 29th edition (2012)', 'densitySteels', true),
     range: [1000, 20000],
   }),
 };

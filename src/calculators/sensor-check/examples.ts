@@ -8,7 +8,7 @@ export const examples = [
     given: { ...ntc, R_m: '100 kohm ± 1', T_a: '25 °C ± 1', T_w: '200 °C' },
     expect: { T_s: [25, 1e-9], dT_s: [0, 1e-9], R_e: [100, 1e-9], R_w: [0.7446, 0.0001], dT_B: [2.8, 0.05] },
     verdict: 'within',
-    source: cite('IEC 60539-1', 'ratedPoint', true),
+    source: cite('IEC 60539-1:2016', 'ratedPoint', true),
   },
   {
     key: 'wrongSetting',
@@ -32,14 +32,14 @@ export const examples = [
     choices: { law: 'pt100' },
     expect: { R_e: [0.1077935, 1e-7], T_s: [20, 0.01] },
     verdict: 'within',
-    source: cite('IEC 60751', 'platinum', true),
+    source: cite('IEC 60751:2022', 'platinum', true),
   },
   {
     key: 'brokenWire',
     given: { ...ntc, R_m: '100000 kohm', T_a: '20 °C ± 1' },
     expect: { R_e: [125.35, 0.05] },
     verdict: 'beyond',
-    source: cite('IEC 60539-1', 'coldRoom', true),
+    source: cite('IEC 60539-1:2016', 'coldRoom', true),
   },
   {
     key: 'threeLines',

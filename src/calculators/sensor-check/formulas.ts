@@ -11,16 +11,16 @@ const three = { what: 'sensor', law: 'three' };
 const platinum = { what: 'sensor', law: ['pt100', 'pt1000'] };
 const heater = { what: 'heater' };
 
-const iec = cite('IEC 60539-1', 'lawOfB', true);
+const iec = cite('IEC 60539-1:2016', 'lawOfB', true);
 const steinhart = cite(
-  'Steinhart and Hart, Calibration curves for thermistors, Deep-Sea Research 15 (1968)',
+  'Steinhart and Hart, Calibration curves for thermistors, Deep-Sea Research 15 (1968) 497',
   'steinhartHart',
   true,
 );
 const solved = derived('eliminated');
 const back = derived('newton');
 const ohm = derived('ohmsLaw');
-const iec751 = cite('IEC 60751', 'callendar', true);
+const iec751 = cite('IEC 60751:2022', 'callendar', true);
 const moved = derived('boundsMove');
 const carried = derived('ratioCarried');
 
@@ -87,7 +87,7 @@ export const formulas = [
   formula('R_low = min(R_lo, R_e / 3)', resistance.kohm, moved, ohms),
   formula('T_top = max(T_hi, T_a + 2 * dT_max)', temperature.C, moved, shown),
   formula('T_low = min(T_lo, T_a - 2 * dT_max)', temperature.C, moved, shown),
-  formula('alpha_w = -B / T_w^2', expansion.per_K, cite('IEC 60539-1', 'slopeOfB', true), beta),
+  formula('alpha_w = -B / T_w^2', expansion.per_K, cite('IEC 60539-1:2016', 'slopeOfB', true), beta),
   formula('dT_B = 1 / (1 / T_n + (1 + delta_B) * (1 / T_w - 1 / T_n)) - T_w', temperatureDifference.K, iec, beta),
   formula('q = R_m / R_e', ratio.one, derived('oneOverOther'), ohms, 'q_ohms'),
   formula(

@@ -49,7 +49,7 @@ export const inputs = {
     feature: 'marked',
     seldom: true,
     range: [10, 10000],
-    basis: cite('IEC 60751', 'classB', true),
+    basis: cite('IEC 60751:2022', 'classB', true),
     when: platinum,
   }),
   T_1: line(25, [-40, 60]),
@@ -77,7 +77,7 @@ export const inputs = {
     range: [0.1, 10],
     decided: true,
     seldom: true,
-    basis: cite('IEC 60539-1', 'usualClasses', true),
+    basis: cite('IEC 60539-1:2016', 'usualClasses', true),
     when: beta,
   }),
   T_n: input(temperature.C, {
@@ -85,7 +85,7 @@ export const inputs = {
     range: [0, 50],
     decided: true,
     seldom: true,
-    basis: cite('IEC 60539-1', 'ratedAt25', true),
+    basis: cite('IEC 60539-1:2016', 'ratedAt25', true),
     when: beta,
   }),
   R_lo: input(resistance.kohm, {

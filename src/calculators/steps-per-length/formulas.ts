@@ -2,12 +2,12 @@ import { length, perLength, ratio } from '../../quantity/kinds';
 import { formula, cite, derived } from '../../engine/calculator';
 import { fed, onFeed, printed, travelled } from './choices';
 
-const steppers = cite('IEC 60034-20-1, stepping motors', 'stepAngleOver', true);
-const turn = cite('ISO 5296 and ISO 13050, synchronous belt drives', 'turnMovesPitch', true);
-const lead = cite('Machinery’s Handbook', 'powerScrewsLead', true);
+const steppers = cite('IEC 60034-20-1:2002, stepping motors', 'stepAngleOver', true);
+const turn = cite('ISO 5296:2012, synchronous belt drives', 'turnMovesPitch', true);
+const lead = cite('Machinery’s Handbook, 29th edition (2012)', 'powerScrewsLead', true);
 const sameSteps = derived('stepsSentStay');
 const line = derived('straightLineThrough');
-const expansion = cite('OpenStax, University Physics volume 2', 'chapterLinearExpansion', true);
+const expansion = cite('OpenStax, University Physics volume 2 (2016)', 'chapterLinearExpansion', true);
 
 const asSet = derived('setAxis');
 const sides = { ...printed, pair: 'sides' };

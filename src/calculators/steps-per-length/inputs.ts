@@ -77,14 +77,14 @@ export const inputs = {
   alpha: input(expansion.um_mK, {
     seldom: true,
     range: [1, 300],
-    basis: cite('Tables of plastics', 'expansionBelowGlass', true),
+    basis: cite('Engineering Plastics Handbook (2006)', 'expansionBelowGlass', true),
     when: known,
   }),
   T_g: input(temperature.C, {
     feature: 'set',
     seldom: true,
     range: [30, 300],
-    basis: cite('Tables of plastics', 'glassTransition', true),
+    basis: cite('Engineering Plastics Handbook (2006)', 'glassTransition', true),
     when: known,
   }),
   T_r: input(temperature.C, {

@@ -82,7 +82,7 @@ const checks: readonly OutsideProof[] = [
   },
   {
     source:
-      'A supplier’s catalogue of trapezoidal screws: Tr 12×6(P3) climbs at 10°19′; unrolled helix, 3200 in a turn',
+      'Tr 12×6(P3) by ISO 2904:1977 (from memory), pitch diameter 10.5 mm: the unrolled helix climbs at 10°19′; 3200 in a turn',
     given: { S_z: '400', P_h: '6 mm', x_1: '0 mm', x_2: `${100 * (400 / (3200 / CLIMB))} mm`, b: '0 mm' },
     choices: { axis: 'z' },
     // A minute of the printed angle is 0.17 % of the climb.

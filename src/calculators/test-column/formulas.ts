@@ -19,10 +19,10 @@ const round = { section: 'round' };
 const solid = { core: 'solid' };
 const shell = { core: 'shell' };
 
-const WORK_ROARK = 'Roark’s Formulas for Stress and Strain';
+const WORK_ROARK = 'Roark’s Formulas for Stress and Strain, 7th edition (2002)';
 const cantilever = cite(WORK_ROARK, 'tableCaseLeft', true);
 const sections = cite(WORK_ROARK, 'tablePropertiesSections', true);
-const mode = cite('Blevins, Formulas for Natural Frequency and Mode Shape', 'tableClampedFree', true);
+const mode = cite('Blevins, Formulas for Natural Frequency and Mode Shape (1979)', 'tableClampedFree', true);
 const bending = cite(WORK_ROARK, 'sectionFlexureStress', true);
 const geometry = derived('geometrySection');
 

@@ -33,7 +33,7 @@ export const examples = [
     choices: { size: 'M6', part: 'steel', hole: 'reached' },
     expect: { F_p: [11672, 15], T_e: [10.5, 0.02], b_w: [158.8, 0.2], s_b: [100, 1e-9] },
     verdict: 'within',
-    source: cite('ISO 898-1', 'mpaMmTorque', true),
+    source: cite('ISO 898-1:2013', 'mpaMmTorque', true),
   },
   {
     key: 'mPrintWall',

@@ -7,12 +7,16 @@ import { iso898Area, unifiedArea } from '../../reference/threads';
 import { formula, cite, derived } from '../../engine/calculator';
 import { INCH, METRIC, PLASTICS } from './choices';
 
-const shearArea = cite('FED-STD-H28/2B and Machinery’s Handbook', 'shearAreaThreads', true);
+const shearArea = cite('FED-STD-H28/2B (1991) and Machinery’s Handbook, 29th edition (2012)', 'shearAreaThreads', true);
 const weaker = derived('weakerHoleScrew');
 const share = derived('loadOverProof');
 const outward = derived('shearAreaScrews');
 const beside = derived('wallLessGrowth');
-const tighten = cite('Machinery’s Handbook and VDI 2230', 'torqueCoefficientPull', true);
+const tighten = cite(
+  'Machinery’s Handbook, 29th edition (2012), and VDI 2230 part 1 (2015)',
+  'torqueCoefficientPull',
+  true,
+);
 const sum = derived('moneyPlusTime');
 
 const metric = { size: METRIC };
@@ -68,7 +72,7 @@ export const formulas = [
   formula('C_n = c_n + r_h * t_n / (3600 * one_s)', money.one, sum),
 
   formula('b_w = p_y * pi / 4 * (d_w^2 - D_c^2) / F_p', ratio.percent, derived('yieldStressTimes')),
-  formula('s_b = min(1, b_w)', ratio.percent, cite('ISO 898-2', 'nutBoltsClass', true)),
+  formula('s_b = min(1, b_w)', ratio.percent, cite('ISO 898-2:2012', 'nutBoltsClass', true)),
   formula('w_b = w - (D_c - d) / 2', length.mm, beside),
   formula('x_w = w - (d_w - d) / 2', length.mm, beside),
   formula('T_b = K * d * F_p * min(k_t, b_w / k_m)', torque.N_m, tighten),

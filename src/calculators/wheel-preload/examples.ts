@@ -1,6 +1,6 @@
 import { cite, derived } from '../../engine/calculator';
 
-const johnson = cite('Johnson, Contact Mechanics', 'chapterEquationsWorked', true);
+const johnson = cite('Johnson, Contact Mechanics (1985)', 'chapterEquationsWorked', true);
 
 /** A wheel with a flat tread, so that each half carries 20 N of the 40 N that the slip test gives. */
 const flatTread = {

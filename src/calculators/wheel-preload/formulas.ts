@@ -1,9 +1,9 @@
 import { angle, force, length, pressure, ratio, torque } from '../../quantity/kinds';
 import { cite, derived, formula } from '../../engine/calculator';
 
-const hertzModulus = cite('Johnson, Contact Mechanics', 'chapterContactModulus', true);
-const hertzLine = cite('Johnson, Contact Mechanics', 'sectionCLine', true);
-const hertzPoint = cite('Johnson, Contact Mechanics', 'sectionSolidsRevolution', true);
+const hertzModulus = cite('Johnson, Contact Mechanics (1985)', 'chapterContactModulus', true);
+const hertzLine = cite('Johnson, Contact Mechanics (1985)', 'sectionCLine', true);
+const hertzPoint = cite('Johnson, Contact Mechanics (1985)', 'sectionSolidsRevolution', true);
 const ellipse = cite(
   'Greenwood, Formulas for Moderately Elliptical Hertzian Contacts, Journal of Tribology 107 (1985)',
   'abstractRadiusAb',

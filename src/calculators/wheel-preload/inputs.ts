@@ -127,7 +127,7 @@ export const inputs = {
     seldom: true,
     typical: 2.8,
     spread: 0.3,
-    basis: cite('Engineering Plastics Handbook', 'propertiesPolyacetalsGpa', true),
+    basis: cite('Engineering Plastics Handbook (2006)', 'propertiesPolyacetalsGpa', true),
     range: [0.002, 250],
   }),
   nu_w: input(ratio.one, {
@@ -141,7 +141,7 @@ export const inputs = {
     seldom: true,
     typical: 70,
     spread: 1,
-    basis: cite('EN 1999-1-1, aluminium structures', 'materialConstants', true),
+    basis: cite('EN 1999-1-1:2007, aluminium structures', 'materialConstants', true),
     range: [0.1, 250],
   }),
   nu_r: input(ratio.one, {

@@ -6,7 +6,8 @@ const FLANKS = 'Balance of the two flanks across and along the axle, solved by m
 const STATICS = 'Turning effect as a vector product and the balance of the two ends, mathjs cross and lusolve';
 const CARVILL =
   'J. Carvill, Mechanical Engineer’s Data Handbook, two rollers: width √(16 F ((1−ν₁²)/E₁ + (1−ν₂²)/E₂) r/(π L))';
-const TABLE = 'Timoshenko and Goodier, Theory of Elasticity, art. 142, table of m and n (from memory)';
+const TABLE =
+  'Timoshenko and Goodier, Theory of Elasticity, 3rd edition (1970), art. 141, table of m and n (from memory)';
 const BALL =
   'Hertz, steel ball of 5 mm on a steel flat under 100 N, worked by Debian’s scipy 1.10: 0.1491 mm, 2148 MPa';
 const BUSH = 'The bush’s centre carried round as a complex number by mathjs';

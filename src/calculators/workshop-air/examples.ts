@@ -21,7 +21,7 @@ export const examples = [
     given: { T: '25 °C ± 0', U: '80 % ± 0', T_s: '22 °C ± 0', p: '1013.25 hPa ± 0' },
     expect: { T_d: [21.309, 0.02], dT_d: [0.69, 0.02] },
     verdict: 'beyond',
-    source: cite('Published worked value of a dew point', 'at25'),
+    source: cite('WMO-No. 8, Guide to Instruments (2014)', 'at25', true),
   },
   {
     key: 'frost',

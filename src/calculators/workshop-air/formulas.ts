@@ -12,11 +12,11 @@ import { magnus, saturated } from '../../reference/air';
 import { commonPractice } from '../../reference/citation';
 import { formula, cite, derived } from '../../engine/calculator';
 
-const ashrae = cite('ASHRAE Handbook, Fundamentals', 'chapterPsychrometrics', true);
+const ashrae = cite('ASHRAE Handbook, Fundamentals (2017)', 'chapterPsychrometrics', true);
 const sameVapour = derived('heatingAddsWater');
-const ice = cite('WMO-No. 8, Guide to Instruments', 'overIce', true);
+const ice = cite('WMO-No. 8, Guide to Instruments (2014)', 'overIce', true);
 const inverse = derived('magnussFormulaSolved');
-const grows = cite('Machinery’s Handbook', 'linearExpansionLength', true);
+const grows = cite('Machinery’s Handbook, 29th edition (2012)', 'linearExpansionLength', true);
 const chain = derived('lengthsHeldEnd');
 
 const air = { ask: ['cold', 'box'] };

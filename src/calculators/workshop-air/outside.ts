@@ -31,7 +31,8 @@ const checks: readonly OutsideProof[] = [
     },
   },
   {
-    source: 'Published worked value: 25 °C and 80 % have the dew point 21.309 °C',
+    source:
+      'Magnus’s formula turned round by hand (WMO-No. 8, annex 4.B, from memory): 25 °C and 80 % have the dew point 21.309 °C',
     given: { T: '25 °C', U: '80 %', T_s: '22 °C', p: '1013.25 hPa' },
     expect: { T_d: [21.309, 0.02] },
   },
@@ -62,7 +63,8 @@ const checks: readonly OutsideProof[] = [
     ] as const
   ).map(([T, rho_v]): OutsideProof => {
     return {
-      source: 'Printed table of saturated air in a medical reference: 17.3, 23.0, 30.4, 51.1 g/m³ at 20, 25, 30, 40 °C',
+      source:
+        'Saturated air by the CRC Handbook of Chemistry and Physics, 90th edition (2009), from memory: 17.3, 23.0, 30.4, 51.1 g/m³ at 20, 25, 30, 40 °C',
       given: { ...saturated, T },
       expect: { rho_v: [rho_v, 0.005 * rho_v] },
     };

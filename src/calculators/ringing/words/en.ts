@@ -225,7 +225,7 @@ const en = {
     sameHalfSpeed2: 'ln(1) / ln(50 / 100) = 0',
     frameGivesMm: '√(40 000 / 4) / 2π; 18.6 / 0.2 + 18.6 / 0.8 = 116.25; √(116 250 / 0.5) / 2π; 1 / (2π × 16)',
     chapterFreeVibration: 'chapter 2, free vibration',
-    sectionLogarithmicDecrement: 'section 2.6, logarithmic decrement',
+    sectionLogarithmicDecrement: 'section 2.7, logarithmic decrement',
     responseSuddenlyApplied: 'response to a suddenly applied force: twice the static one',
     pushOppositeWhole: 'a push and its opposite a whole period later leave nothing',
     springRateStiffness: 'Hooke’s law for both strands: stiffness = C / length of each',

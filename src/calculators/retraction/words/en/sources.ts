@@ -53,6 +53,6 @@ export const sources = {
 /** Works that are told rather than named. */
 export const works = {
   flow: 'ABS: Materials 2023, 16(24), 7664, review of melt data. PLA: tangent between 100 and 1000 1/s to a Cross–WLF curve of one moulding grade at 210 °C. PETG: no published value found, common practice',
-  solid: 'PLA: modulus from a materials database, density from a plastics data sheet. ABS and PETG: handbook ranges',
-  melt: 'Tait equation with its universal constant 0.0894; polymer p-v-T literature',
+  solid: 'Engineering Plastics Handbook (2006), ABS; PLA and PETG: common practice',
+  melt: 'Zoller and Walsh, Standard Pressure-Volume-Temperature Data for Polymers (1995), by the Tait equation with its universal constant 0.0894',
 };
