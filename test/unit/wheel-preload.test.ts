@@ -60,6 +60,14 @@ describe('the bush is left alone', () => {
   });
 });
 
+it('what to settle first goes by the end that is in doubt: the band where it may mark, friction alone where it may slip', () => {
+  const told = (F_slip: string) => run({ F_slip }).instruction?.order.steps.map(({ say }) => say);
+  const [slips, marks] = [run({ F_slip: '1.5 N' }), run({ F_slip: '12.5 N ± 0.5 N' })];
+  expect([slips.verdict.state, marks.verdict.state]).toEqual(['too close', 'too close']);
+  expect(told('1.5 N')).not.toContain('measureBand');
+  expect(told('12.5 N ± 0.5 N')).toContain('measureBand');
+});
+
 it('a wheel that spins freely has a verdict, and a slip force is asked for where there is none', () => {
   const free = run({ F_slip: '0 N ± 0.1 N', theta_0: '60 deg' });
   expect(free.verdict.state).toBe('beyond');

@@ -90,9 +90,12 @@ function wrongTravel(ask: Ask, asked: Told): Order {
   const found = ask.known('q_n');
   const doubt = found ? expanded(found) : 0;
   // What no stretch of a belt and no screw of its class explains is no matter of steps: a number would paper over a wrong part.
-  if (Math.abs(ask.number('q_n')) > ask.number('q_lim') + doubt) {
+  const most = ask.known('q_m')?.high ?? ask.number('q_m');
+  if (Math.abs(ask.number('q_n')) > most + doubt) {
     const clue = suspicion(ask, 1 / (1 + ask.number('q_n')), doubt, 'moved');
-    return tell('findPart', off, { steps: [asked, ...clue, step('slips')] });
+    const stretch =
+      axis === 'x' || axis === 'y' ? [step('couldStretch', { most: ask.quantity('q_m'), far: off.far })] : [];
+    return tell('findPart', off, { steps: [asked, ...stretch, ...clue, step('slips'), step('notThePiece')] });
   }
   return tell('measureLonger', { axis }, { steps: [longer(ask, ask.number('l_c')), asked], measureAgain: true });
 }

@@ -1,3 +1,5 @@
+import { placedChoice } from '../../engine/shared-places';
+import { beltOptions } from '../../reference/belts';
 import { materials } from '../../reference/materials';
 import { choice } from '../../engine/calculator';
 
@@ -7,6 +9,8 @@ export const onAxis = { axis: axes } as const;
 export const onFeed = { axis: 'feed' } as const;
 export const printed = { axis: axes, by: 'print' } as const;
 export const travelled = { axis: axes, by: 'travel' } as const;
+/** Along a belt of the carriage, by its own travel: how far it may have been stretched counts. */
+export const pulled = { axis: ['x', 'y'], by: 'travel' } as const;
 export const fed = { axis: 'feed', fed: 'travel' } as const;
 
 /** Expansion and glass transition of a plastic, 10⁻⁶/K and °C. */
@@ -36,6 +40,7 @@ export const choices = {
     { when: onAxis },
   ),
   fed: choice({ parts: {}, travel: {} }, 'travel', { when: onFeed }),
+  belt: placedChoice('belt.type', beltOptions({ allowable: 'T_a', springRate: 'C_0' }), 'curved2', { when: pulled }),
   pair: choice(
     {
       sides: {},

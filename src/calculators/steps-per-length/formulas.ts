@@ -1,6 +1,6 @@
 import { length, perLength, ratio } from '../../quantity/kinds';
 import { formula, cite, derived } from '../../engine/calculator';
-import { fed, onFeed, printed, travelled } from './choices';
+import { fed, onFeed, printed, pulled, travelled } from './choices';
 
 const steppers = cite('IEC 60034-20-1:2002, stepping motors', 'stepAngleOver', true);
 const turn = cite('ISO 5296:2012, synchronous belt drives', 'turnMovesPitch', true);
@@ -32,6 +32,8 @@ export const formulas = [
   formula('S_n = S_0 * l_c / l_d', perLength.per_mm, sameSteps, travelled, 'S_n_travel'),
   formula('S_n = S_0 * l_f / l_d', perLength.per_mm, sameSteps, fed, 'S_n_feed'),
   formula('q_n = S_n / S_c - 1', ratio.percent, derived('ratioLess'), travelled),
+  formula('q_m = T_a / C_0 + q_p', ratio.percent, derived('stretchAndPitch'), pulled),
+  formula('q_m = q_lim', ratio.percent, derived('entered'), { axis: ['z', 'zb'], by: 'travel' }),
   formula('p_e = p * S_c / S_n', length.mm, turn, {
     axis: ['x', 'y'],
     by: 'travel',

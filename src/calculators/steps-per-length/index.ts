@@ -41,7 +41,7 @@ export default calculator(
         when: printed,
       },
       { of: 'q', max: 'e_lim', symmetric: true, cite: commonPractice, when: { ...onAxis, by: ['parts', 'print'] } },
-      { of: 'q', max: 'q_lim', symmetric: true, as: 'q_travel', cite: commonPractice, when: travelled },
+      { of: 'q', max: 'q_m', symmetric: true, as: 'q_travel', cite: commonPractice, when: travelled },
       {
         of: 'q',
         max: 'e_lim',

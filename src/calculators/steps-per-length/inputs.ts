@@ -1,9 +1,9 @@
 import { placed } from '../../engine/shared-places';
-import { count, expansion, length, perLength, ratio, temperature } from '../../quantity/kinds';
+import { count, expansion, force, length, perLength, ratio, temperature } from '../../quantity/kinds';
 import { commonPractice } from '../../reference/citation';
 import type { Feature } from '../../reference/features';
 import { input, type When, cite, derived } from '../../engine/calculator';
-import { fed, onFeed, printed, travelled } from './choices';
+import { fed, onFeed, printed, pulled, travelled } from './choices';
 
 const belt = { axis: ['x', 'y'] };
 const z = { axis: ['z', 'zb'] };
@@ -165,12 +165,22 @@ export const inputs = {
     from: 'extruder.gear-ratio',
     when: onFeed,
   }),
+  T_a: input(force.N, {
+    feature: 'set',
+    seldom: true,
+    decided: true,
+    range: [1, 20000],
+    basis: commonPractice,
+    when: pulled,
+  }),
+  C_0: input(force.N, { feature: 'set', seldom: true, range: [100, 1e7], basis: commonPractice, when: pulled }),
+  q_p: input(ratio.percent, { seldom: true, typical: 0.1, range: [0, 5], basis: commonPractice, when: pulled }),
   q_lim: input(ratio.percent, {
     seldom: true,
     typical: 0.3,
     range: [0.001, 20],
     basis: commonPractice,
-    when: travelled,
+    when: { axis: ['z', 'zb'], by: 'travel' },
   }),
   e_lim: input(ratio.percent, {
     seldom: true,

@@ -1,4 +1,4 @@
-import { lusolve, unit } from 'mathjs';
+import { evaluate, lusolve, unit } from 'mathjs';
 import type { OutsideProof } from '../../engine/outside';
 
 const inch = (expression: string): number => unit(expression).toNumber('mm');
@@ -167,6 +167,18 @@ const checks: readonly OutsideProof[] = [
     given: { S_e: '40', d_g: '10 mm', m_e: '2', i_e: '3', r_1: '120 mm', r_2: '20 mm' },
     choices: { axis: 'feed' },
     expect: { S_c: [1200 / 31.4159, 1e-3] },
+  },
+  {
+    source:
+      'Hooke’s law, mathjs units: 360 N on a belt that 90 kN would double in length; a tenth of a percent of tolerance',
+    given: { S_x: '80', x_1: '0', x_2: '100 mm', l_c: '100 mm', T_a: '360 N ± 0', C_0: '90000 N ± 0', q_p: '0.1 %' },
+    expect: { q_m: [() => 100 * (evaluate('360 N / (90 kN)') as number) + 0.1, 1e-9] },
+  },
+  {
+    source: 'Common practice: a screw is held to the share that its class allows',
+    given: { S_z: '400', x_1: '0', x_2: '100 mm', q_lim: '0.25 %' },
+    choices: { axis: 'z' },
+    expect: { q_m: [0.25, 1e-9] },
   },
   {
     source: 'Fact: a drive that first takes up 0.25 mm of slack and then pushes 99.75 mm has gone 100 mm',

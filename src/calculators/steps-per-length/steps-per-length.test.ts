@@ -62,6 +62,16 @@ describe('the drive’s own travel', () => {
       });
   });
 
+  it('holds a travel against what this belt could have stretched: rubber less, steel cord at its higher pull more', () => {
+    const far = { ...exact, S_x: '80', x_2: '100.28 mm ± 0.01 mm' };
+    expect(order(look(far, { belt: 'curved2' })).say).not.toBe('set');
+    expect(order(look(far, { belt: 'straight5' })).say).toBe('set');
+    const farther = look({ ...exact, S_x: '80', x_2: '100.6 mm ± 0.01 mm' }, { belt: 'straight5' });
+    expect(order(farther).say).toBe('findPart');
+    expect(argsOf(farther, 'couldStretch')).toMatchObject({ most: { si: expect.closeTo(0.005, 6) as number } });
+    expect(keys(farther)).toContain('notThePiece');
+  });
+
   it('names the screw that moves like it', () => {
     const found = look({ ...exact, S_z: '400', x_2: '25 mm ± 0.05 mm' }, { axis: 'z' });
     expect(suspects(found)).toContainEqual({ part: 'screw', fits: 2, counted: 8 });

@@ -1,4 +1,5 @@
 /** Words of the check “Steps per length”. */
+import { BELT_LABELS } from '../../../reference/belts';
 import { orders, steps } from './en/orders';
 
 export type { Scaling, Start, Suspect } from './en/orders';
@@ -113,9 +114,20 @@ const en = {
       label: 'Gear ratio, motor turns per turn of the feed gear',
       hint: 'Teeth of the large wheel over teeth of the small one; 1 where the gear sits on the motor.',
     },
+    T_a: {
+      label: 'Allowable tension of the belt, at 10 mm width',
+      hint: 'The most it can have been stretched by.',
+    },
+    C_0: {
+      label: 'Specific spring rate of the belt, at 10 mm width',
+      hint: 'Force that would stretch it to double its length. Both stand for one width: the stretch does not hang on it.',
+    },
+    q_p: {
+      label: 'Tolerance of the belt’s pitch',
+    },
     q_lim: {
-      label: 'Most that stretch and class of belt or screw explain',
-      hint: 'A belt with glass cords is some 0.1 % longer at 20 N; tables allow a screw as much. Farther than this from the counted number, a part is other than counted.',
+      label: 'Most that the class of screw or belt explains',
+      hint: 'Tables allow a screw a tenth of a percent and more. Farther than this from the counted number, a part is other than counted.',
     },
     e_lim: {
       label: 'Allowed error of travel',
@@ -149,6 +161,9 @@ const en = {
         travel: 'filament fed, measured',
       },
     },
+    belt: {
+      hint: BELT_LABELS,
+    },
     pair: {
       label: 'Sizes measured on the piece',
       hint: 'Both along this axis. One size alone cannot tell a wide line from a wrong scale.',
@@ -180,6 +195,7 @@ const en = {
     S_n_travel: 'Steps per length that the travel asks for',
     S_n_feed: 'Steps per length that the filament asks for',
     q_n: 'Asked for above counted',
+    q_m: 'Most that stretch and tolerance explain',
     p_e: 'Belt pitch that would explain it',
     P_e: 'Screw lead that would explain it',
     d_e: 'Feed gear: diameter where it grips, from the filament',
@@ -258,6 +274,8 @@ const en = {
     outsideSizeHas: 'an outside size has two walls, one at each end',
     entered: 'as entered',
     pieceDriveLaid: 'the piece is what the drive laid down, shrunk',
+    stretchAndPitch:
+      'Hooke’s law: tension over spring rate, the belt pulled as hard as it may be; and the tolerance of its pitch',
     reciprocal: 'reciprocal',
     expansionBelowGlass: 'expansion below the glass transition',
     glassTransition: 'glass transition',

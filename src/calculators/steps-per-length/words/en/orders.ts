@@ -169,6 +169,10 @@ export const steps = {
   setAndParts: (a: { set: Amount; parts: Amount }, p: Print) =>
     `Set is ${number(a.set, p)}, but the parts as entered would make ${number(a.parts, p)}.`,
   takeCounted: 'Count and travel agree, so take the counted number: it carries no doubt of the tool.',
+  couldStretch: (a: { most: Amount; far: boolean }, p: Print) =>
+    `This belt, pulled as hard as it may be, is ${p(a.most)} longer at most, its tolerance included${a.far ? '' : '; and a belt does not grow shorter'}.`,
+  notThePiece:
+    'Where only printed sizes are off, and this travel is right: look at line width and flow for a constant part, at the plastic’s shrinkage for a share.',
   slips:
     'Else look for a grub screw that slips, a belt that jumps teeth, a motor that loses steps: the error then differs from test to test.',
   screwCountsAs: (a: { lead: Amount }, p: Print) =>
