@@ -18,7 +18,7 @@ export class Unavailable extends Error {
 }
 
 /** Kind and usual unit of a symbol, under the options in force. */
-export function measureOf(calc: Calculator, found: Pick<Evaluation, 'formulas'>, symbol: string): Measure | undefined {
+function measureOf(calc: Calculator, found: Pick<Evaluation, 'formulas'>, symbol: string): Measure | undefined {
   return (
     found.formulas.find((f) => symbolOf(f) === symbol)?.measure ??
     calc.inputs[symbol]?.measure ??

@@ -1,3 +1,5 @@
+import say from './words/en';
+
 /**
  * Pictures of which side is high, open or long: tapped in place of a sign. Each comes with its mirror. Their drawings stand in
  * the sheet's room, their words here; both show the thing as one stands before it.
@@ -67,3 +69,6 @@ export function signedText(spec: MaySigned, text: string): string {
   const bare = !picturesOf(spec) || text.trim() === '' || sideOf(text) !== undefined;
   return bare ? text : onSide(text.trim(), 'plus');
 }
+
+/** What a picture shows, in words. */
+export const sideName = (picture: SignPicture): string => say.signs[picture];

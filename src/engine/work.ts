@@ -47,7 +47,7 @@ function outputsOf(calc: Calculator, made: ModelResult | undefined): Record<stri
   return outputs;
 }
 
-export function readInputs(calc: Calculator, situation: Situation, choices: Choices): Record<string, InputState> {
+function readInputs(calc: Calculator, situation: Situation, choices: Choices): Record<string, InputState> {
   const states: Record<string, InputState> = {};
   for (const [symbol, spec] of Object.entries<InputSpec>(calc.inputs)) {
     if (!applies(spec.when, choices)) continue;

@@ -53,7 +53,7 @@ function waiting(catalogue: Catalogue, course: Course): Waiting {
 }
 
 /** Whether a step, or its trial, heats, powers or moves. */
-export function powered(catalogue: Catalogue, step: Step): boolean {
+function powered(catalogue: Catalogue, step: Step): boolean {
   if (step.kind === 'check') return inspectionOf(catalogue, step.check).powered;
   if (step.kind !== 'mend') return false;
   const { mend, replace } = causeOf(catalogue, step.cause);

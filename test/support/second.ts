@@ -72,7 +72,7 @@ const asTyped = (calc: Calculator, given: Readonly<Record<string, string | undef
   );
 
 /** What a person sees in the fields: pictures in place of signs. */
-export function seen(calc: Calculator, found: Evaluation): Record<string, Seen> {
+function seen(calc: Calculator, found: Evaluation): Record<string, Seen> {
   return Object.fromEntries(
     Object.entries(found.inputs).flatMap(([symbol, state]): (readonly [string, Seen])[] => {
       if (!state.ok) return [];
@@ -85,7 +85,7 @@ export function seen(calc: Calculator, found: Evaluation): Record<string, Seen> 
 }
 
 /** The same, back to a number. @throws Error for a picture that the input does not have */
-export function unseen(calc: Calculator, symbol: string, value: Seen): number {
+function unseen(calc: Calculator, symbol: string, value: Seen): number {
   if (typeof value === 'number') return value;
   const signs = calc.inputs[symbol]?.signed;
   if (typeof signs !== 'object') throw new Error(`${symbol} has no pictures: return a number for it`);
@@ -109,7 +109,7 @@ export function carriedOut(
 }
 
 /** A value as the tool of the first reading would give it. */
-export const read = (calc: Calculator, found: Evaluation, symbol: string, value: number) =>
+const read = (calc: Calculator, found: Evaluation, symbol: string, value: number) =>
   readAgain(calc.inputs[symbol]!, found.inputs[symbol], value);
 
 /** More settings than this are not tried. */

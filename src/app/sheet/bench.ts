@@ -6,10 +6,9 @@ import { usualTool } from '../../engine/tooled';
 import { toTyped, toTypedMeasured } from '../../quantity/parse';
 import { unitById, type Unit } from '../../quantity/unit';
 import { AS_MARKED } from '../../reference/tools';
-import { createEntries, type Entered } from './entries';
+import { createEntries, withoutReadings, type Entered } from './entries';
 import { createFollowing, type Surroundings } from './follow';
 import { nudged } from './nudge';
-import { withoutReadings } from './repeat';
 
 /** The tool meant until one is picked: the input's own, else the marking where a typical value is taken as exact. */
 function toolMeant(spec: InputSpec | undefined, choices: Choices): string {

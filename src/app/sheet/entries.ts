@@ -1,11 +1,21 @@
 import { batch, createSignal } from 'solid-js';
 import { createStore, reconcile, unwrap } from 'solid-js/store';
+import type { Calculator } from '../../engine/calculator';
 import type { Entry } from '../../engine/entry';
 
 /** What a person has entered for one calculator: kept as a draft, so it must stay plain data. */
 export interface Entered {
   readonly entries: Record<string, Entry>;
   readonly choices: Record<string, string>;
+}
+
+/** What is entered without the readings: what is set, and what is known of the machine, stays. */
+export function withoutReadings(calc: Calculator, { entries, choices }: Entered): Entered {
+  const read = new Set(calc.measured);
+  return {
+    entries: Object.fromEntries(Object.entries(entries).filter(([symbol]) => !read.has(symbol))),
+    choices: { ...choices },
+  };
 }
 
 /** What is entered on a sheet, and what stood there before it was cleared or an example put in. */

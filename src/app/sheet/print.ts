@@ -1,8 +1,7 @@
 import type { Calculator, InputSpec } from '../../engine/calculator';
 import { unitOf, type Evaluation, type Situation } from '../../engine/evaluate';
 import type { InputState } from '../../engine/entry';
-import { picturesOf } from '../../engine/signs';
-import engineWords from '../../engine/words/en';
+import { picturesOf, sideName } from '../../engine/signs';
 import { expanded } from '../../formula/outcome';
 import { formatValue } from '../../quantity/format';
 import { temperature } from '../../quantity/kinds';
@@ -10,8 +9,6 @@ import { toolById } from '../../reference/tools';
 import type { DecimalMark } from '../../quantity/parse';
 import { printSymbol } from '../desk/print-result';
 import say from './words/en';
-
-const { signs } = engineWords;
 
 /** A symbol's best value as it stands in a formula: temperatures in kelvin, which the formulas reckon in. */
 export function printPutIn(
@@ -51,7 +48,7 @@ export function valueOf(evaluation: Evaluation, symbol: string): number | undefi
 /** What the picture of a value's sign shows, in words; empty where there are no pictures, or nothing is to either side. */
 export function sideWords(spec: InputSpec, value: number): string {
   const pictures = picturesOf(spec);
-  return pictures && value !== 0 ? signs[pictures[value > 0 ? 'plus' : 'minus']] : '';
+  return pictures && value !== 0 ? sideName(pictures[value > 0 ? 'plus' : 'minus']) : '';
 }
 
 /** Where an input's value comes from and how sure it is: "caliper, ± 0.030 mm". */

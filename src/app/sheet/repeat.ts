@@ -1,20 +1,9 @@
-import type { Calculator } from '../../engine/calculator';
 import { formatMeasured } from '../../quantity/format';
 import { shownIn, unbroken } from '../desk/reading-print';
 import { printDay } from '../desk/time';
 import type { Bench } from './bench';
-import type { Entered } from './entries';
 import { sideWords } from './print';
 import say from './words/en';
-
-/** What is entered without the readings: what is set, and what is known of the machine, stays. */
-export function withoutReadings(calc: Calculator, { entries, choices }: Entered): Entered {
-  const read = new Set(calc.measured);
-  return {
-    entries: Object.fromEntries(Object.entries(entries).filter(([symbol]) => !read.has(symbol))),
-    choices: { ...choices },
-  };
-}
 
 /** What a line read the last time, beside one that is read again; undefined where it is not. */
 export function printEarlier(bench: Bench, symbol: string): string | undefined {

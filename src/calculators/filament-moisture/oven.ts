@@ -31,7 +31,7 @@ export function hottest(ask: Ask): number | undefined {
   return celsius < COOLEST ? undefined : celsius + ZERO;
 }
 
-export const wholeTime = (seconds: number): number => settable(seconds, seconds > LONG ? DAY : HOUR, 'up');
+const wholeTime = (seconds: number): number => settable(seconds, seconds > LONG ? DAY : HOUR, 'up');
 
 /** What to set: an oven's temperature where it has to change, and a time, with which it surely gets dry. SI. */
 export interface Setting {

@@ -1,7 +1,8 @@
 import { length } from '../../quantity/kinds';
 import type { AskOf } from '../../engine/calculator';
 import { telling, type Amount, type Contradiction, type Order } from '../../engine/order';
-import type { formulas, inputs } from './index';
+import type { formulas } from './formulas';
+import type { inputs } from './inputs';
 import { nearestMade } from './leads';
 import type words from './words/en';
 

@@ -1,52 +1,9 @@
-import { placed } from '../../engine/shared-places';
-import { count, length, ratio } from '../../quantity/kinds';
 import { commonPractice } from '../../reference/citation';
-import { calculator, cite, derived, formula, input } from '../../engine/calculator';
+import { calculator, derived } from '../../engine/calculator';
 import { action, contradiction, likely } from './action';
+import { formulas } from './formulas';
+import { inputs } from './inputs';
 import words from './words/en';
-
-const lead = cite('ISO 5408:2009', 'powerScrewsLead', true);
-
-export const inputs = {
-  x: input(length.mm, {
-    feature: 'travel',
-    // A reading that names no tool is no surer than a caliper's: its digits would be printed as if all were known.
-    spread: 0.03,
-    range: [0.5, 2000],
-    tool: 'caliper',
-  }),
-  N: input(count.one, {
-    typical: 5,
-    range: [1, 200],
-  }),
-  P_h: placed('z.lead', {
-    range: [0.5, 50],
-  }),
-  P: input(length.mm, {
-    feature: 'set',
-    optional: true,
-    seldom: true,
-    range: [0.2, 50],
-  }),
-  n_s: input(count.one, {
-    optional: true,
-    seldom: true,
-    range: [1, 12],
-  }),
-  k_a: input(ratio.percent, {
-    seldom: true,
-    typical: 0.5,
-    range: [0.05, 5],
-    basis: commonPractice,
-  }),
-};
-
-export const formulas = [
-  formula('P_m = x / N', length.mm, lead),
-  formula('dP = P_m - P_h', length.mm, derived('difference')),
-  formula('a = k_a * P_m', length.mm, commonPractice),
-  formula('P_d = P * n_s', length.mm, cite('ISO 2902:1977', 'designation', true)),
-] as const;
 
 /** The smallest calculator there is, and the one to copy: DEVELOPERS.md says how. */
 export default calculator(

@@ -9,7 +9,7 @@ export const STEP = 10;
 const NUMBERS = { x: 'S_x', y: 'S_y', z: 'S_z', zb: 'S_z', feed: 'S_e' } as const;
 
 /** What is read once another number is set: the same command sends other steps, and each step moves as far as before. */
-export function readWith(ask: Ask, steps: number): Effect {
+function readWith(ask: Ask, steps: number): Effect {
   const axis = ask.choice('axis');
   const number = { [NUMBERS[axis]]: steps };
   const by = axis === 'feed' ? ask.choice('fed') : ask.choice('by');

@@ -12,7 +12,7 @@ export interface Part {
   readonly noIron: boolean;
 }
 
-export const waysIn = ({ plastic }: Part): readonly WayId[] =>
+const waysIn = ({ plastic }: Part): readonly WayId[] =>
   WAY_IDS.filter((id) => plastic || !IN_PLASTIC.includes(id));
 export type Hole = 'reached' | 'shut' | 'blind';
 

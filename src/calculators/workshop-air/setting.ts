@@ -4,7 +4,7 @@ import { temperature } from '../../quantity/kinds';
 import type { Ask } from './asking';
 
 /** 0 °C, K. */
-export const ZERO = 273.15;
+const ZERO = 273.15;
 /** A thermometer is waited for by whole degrees. */
 export const DEGREE = 1;
 /** Boxes are set in steps of this, K. */

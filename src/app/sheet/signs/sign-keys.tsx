@@ -1,6 +1,5 @@
 import { For } from 'solid-js';
-import type { Side, SignPicture, Signs } from '../../../engine/signs';
-import engine from '../../../engine/words/en';
+import { sideName, type Side, type SignPicture, type Signs } from '../../../engine/signs';
 import { drawings } from './drawings';
 import say from '../words/en';
 import './signs.css';
@@ -32,7 +31,7 @@ export function SignKeys(props: {
         {(side) => (
           <button type="button" class="sign-key" aria-pressed={props.side === side} onClick={() => props.onPick(side)}>
             <Picture of={props.pictures[side]} />
-            <span>{engine.signs[props.pictures[side]]}</span>
+            <span>{sideName(props.pictures[side])}</span>
           </button>
         )}
       </For>
