@@ -67,8 +67,10 @@ describe('words that no words file gave', () => {
 
   it('are not the names of works', () => {
     const works = worksCited();
-    expect(works).toContain('Machinery’s Handbook');
-    expect(wordsLeft(`${marked('After')} Machinery’s Handbook, ${marked('page')} 3`, works)).toEqual([]);
+    const cited = works.filter((work) => work.includes('Handbook'));
+    expect(cited, 'no handbook is found where works are cited: CITED in test/support/leftovers.ts').not.toEqual([]);
+    for (const work of cited)
+      expect(wordsLeft(`${marked('After')} ${work}, ${marked('page')} 3`, works), work).toEqual([]);
   });
 
   it('takes every string of a record as given', () => {

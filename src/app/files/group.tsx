@@ -89,6 +89,8 @@ function Differences(props: { rows: readonly Row[]; choice: Choice }) {
   const records = useRecords();
   const [known] = createResource(cardPlaces);
   const places = (): Places => new Map((known.latest ?? []).map((place) => [place.place, place]));
+  // Before the names of the places are there, a line would show a place's id.
+  const shown = () => (known.latest ? props.rows.slice(0, DIFFERENCES_SHOWN) : []);
   return (
     <>
       <table class="sheet-table">
@@ -102,7 +104,7 @@ function Differences(props: { rows: readonly Row[]; choice: Choice }) {
           </tr>
         </thead>
         <tbody>
-          <For each={props.rows.slice(0, DIFFERENCES_SHOWN)}>
+          <For each={shown()}>
             {(row) => (
               <tr>
                 <th scope="row">{printWhat(row.item, row.difference, places())}</th>
