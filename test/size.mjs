@@ -7,7 +7,7 @@ import { gzipSync } from 'node:zlib';
 import { parseSync } from 'vite';
 import { table, writeMeasured } from './bench/measured.mjs';
 
-const LIMITS = { first: 45, precached: 600 };
+const LIMITS = { first: 45, precached: 620 };
 const WRITE = process.argv.includes('--write');
 const BUILD = process.argv.slice(2).find((one) => !one.startsWith('--')) ?? 'dist';
 
