@@ -183,9 +183,15 @@ describe('the QR code', () => {
       );
       const now: Situation = { entries: entriesFrom(one, given), choices: {}, kept: {}, mark: 'point' };
       // jsqr overlooks a dense code here and there that zbar (Debian's zbar-tools) reads: then it is shown the same link from another host.
-      const links = ['https://trammel.example/bench/', 'https://trammel.example/b/', 'https://bench.example/'].map(
-        (base) => linkAddress(base, id, queryOf(one, now)),
-      );
+      const links = [
+        'bench/',
+        'b/',
+        'a/longer/address/',
+        'a/longer/address/of/the/workshop/by/the/window/',
+        'x'.repeat(90),
+      ]
+        .map((path) => `https://trammel.example/${path}`)
+        .map((base) => linkAddress(base, id, queryOf(one, now)));
       const isRead = (link: string): boolean => {
         const { data, side } = pictureOf(link);
         const found = jsQR(data, side, side)?.data;
