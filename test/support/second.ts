@@ -4,6 +4,7 @@ import { evaluate, type Evaluation, type Situation } from '../../src/engine/eval
 import type { Order } from '../../src/engine/order';
 import type { SecondModel, Seen } from '../../src/engine/second';
 import { contextFor } from '../../src/engine/context';
+import { signedText } from '../../src/engine/signs';
 import { fromSi, toSi } from '../../src/quantity/unit';
 import { effectiveChoices } from '../../src/engine/evaluate';
 import { generator, inputsUnder } from './calculators';
@@ -48,7 +49,7 @@ export function draws(calc: Calculator, count: number, seed: number): Situation[
       const value = kind.whole ? Math.round(inside) : Number(inside.toPrecision(4));
       if (value < low || value > high) continue;
       const tool = spec.tool ?? '';
-      entries[symbol] = { text: String(value), unit: unit.id, tool };
+      entries[symbol] = { text: signedText(spec, String(value)), unit: unit.id, tool };
     }
     return { entries, choices, kept: {}, mark: 'point' };
   });
@@ -67,7 +68,18 @@ function randomChoices(calc: Calculator, from: Readonly<Record<string, string>>,
 const asTyped = (calc: Calculator, given: Readonly<Record<string, string | undefined>>): Record<string, Entry> =>
   Object.fromEntries(
     Object.entries(given).flatMap(([symbol, text]) =>
-      text === undefined ? [] : [[symbol, { text, unit: calc.inputs[symbol]!.measure.unit.id, tool: '' }] as const],
+      text === undefined
+        ? []
+        : [
+            [
+              symbol,
+              {
+                text: signedText(calc.inputs[symbol]!, text),
+                unit: calc.inputs[symbol]!.measure.unit.id,
+                tool: '',
+              },
+            ] as const,
+          ],
     ),
   );
 

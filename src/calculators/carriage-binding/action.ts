@@ -65,13 +65,16 @@ const cure = (ask: Ask): Told[] => [
 ];
 
 /** What is changed besides what the sentence names. */
-function besides(ask: Ask, changes: Changes, named: keyof Changes): Told[] {
-  const { d_0, a } = changes;
+function besides(ask: Ask, changes: Changes, named?: keyof Changes): Told[] {
+  const { d_0, s, a } = changes;
   const mass = massOf(ask);
   const centre = changes[mass];
   const said: Told[] = [];
   if (d_0 !== undefined && named !== 'd_0') {
     said.push(step('alsoDrive', { to: set(ask, 'd_0', d_0), now: ask.quantity('d_0') }));
+  }
+  if (s !== undefined && named !== 's') {
+    said.push(step('alsoShare', { to: set(ask, 's', s), now: ask.quantity('s') }));
   }
   if (centre !== undefined && named !== mass) {
     said.push(step('alsoMass', { to: set(ask, mass, centre), now: ask.quantity(mass) }));
@@ -83,9 +86,8 @@ function besides(ask: Ask, changes: Changes, named: keyof Changes): Told[] {
 /** An order with all that it changes. */
 function changing(ask: Ask, changes: Changes, named: keyof Changes, steps: readonly Told[]) {
   const effect: Effect = Object.fromEntries(Object.entries(changes));
-  const lacking = ask.after(changes) === 'within' ? [] : [step('mayStillLack')];
   return {
-    steps: [...besides(ask, changes, named), ...steps, ...lacking],
+    steps: [...besides(ask, changes, named), ...steps],
     movements: movementsOf(ask, changes),
     effect,
   };
@@ -114,9 +116,15 @@ function hangsUp(ask: Ask, changes: Changes): Order {
   return tell('support', { most, eaten }, changing(ask, changes, mass, steps));
 }
 
+/** What the drive must pull, as far as there is a number for it, and what it can. */
+const needed = (ask: Ask) => ({ force: ask.quantity(ask.known('F') ? 'F' : 'R'), has: ask.quantity('F_m') });
+
+function tooWeak(ask: Ask): Order {
+  return tell('tooWeak', needed(ask), { steps: [...cure(ask), step('findDrag')] });
+}
+
 function tooHeavy(ask: Ask, changes: Changes): Order {
-  const force = ask.known('F') ? ask.quantity('F') : ask.quantity('R');
-  const needs = { force, has: ask.quantity('F_m') };
+  const needs = needed(ask);
   const times = ask.known('k_F')
     ? [step('withoutOffset', { force: ask.quantity('R'), times: ask.quantity('k_F') })]
     : [];
@@ -125,10 +133,8 @@ function tooHeavy(ask: Ask, changes: Changes): Order {
   if (changes.a !== undefined) {
     return tell('slower', { ...needs, to: set(ask, 'a', changes.a) }, changing(ask, changes, 'a', steps));
   }
-  if (changes.d_0 === undefined) return tell('tooWeak', needs, { steps: [...steps, step('findDrag')] });
-  const to = set(ask, 'd_0', changes.d_0);
-  const why = { needs };
-  return tell('driveTo', { to, now: ask.quantity('d_0'), ...why }, changing(ask, changes, 'd_0', steps));
+  const to = set(ask, 'd_0', changes.d_0 ?? ask.number('d_0'));
+  return tell('driveTo', { to, now: ask.quantity('d_0'), needs }, changing(ask, changes, 'd_0', steps));
 }
 
 function unsettled(ask: Ask): Order {
@@ -140,11 +146,20 @@ function unsettled(ask: Ask): Order {
   return tell('measure', {}, { steps, measureAgain: true });
 }
 
+/** No change promises that it runs: the drive lacks the force whatever is changed, or the doubt is too wide to say. */
+function unsure(ask: Ask, changes: Changes, lacks: boolean): Order {
+  if (lacks) return tooWeak(ask);
+  const friction = ask.choice('by') === 'pair' ? step('pullTwice') : step('repeatPulls');
+  return tell('finerFirst', {}, { steps: [friction, ...besides(ask, changes), ...cure(ask)], measureAgain: true });
+}
+
 /** What the hand does, for every state of the checks; binding comes first. */
 export function instruct(ask: Ask): Order {
-  if (ask.number('mu') <= 0) return tell('pullAgain', {}, { steps: [step('sameSpeed')], measureAgain: true });
+  ask.need('mu');
   if (ask.verdict === 'beyond') {
     const changes = planOf(ask);
+    const after = ask.after(changes);
+    if (after !== 'within') return unsure(ask, changes, after === 'beyond');
     if (ask.check('q') === 'beyond') return binds(ask, changes);
     if (ask.check('q_e') === 'beyond') return hangsUp(ask, changes);
     return tooHeavy(ask, changes);
@@ -165,9 +180,12 @@ export function instruct(ask: Ask): Order {
   );
 }
 
-/** The far pull must be farther out than the near one. */
+/** The far pull is farther out than the near one, and friction is not below nothing. */
 export function contradiction(ask: Ask) {
   if (ask.choice('by') !== 'scale') return undefined;
-  if (ask.number('a_2') > ask.number('a_1')) return undefined;
-  return contradict('farIsNear', { near: ask.quantity('a_1'), far: ask.quantity('a_2') }, ['a_1', 'a_2']);
+  if (ask.number('a_2') <= ask.number('a_1')) {
+    return contradict('farIsNear', { near: ask.quantity('a_1'), far: ask.quantity('a_2') }, ['a_1', 'a_2']);
+  }
+  if (ask.number('mu') > 0) return undefined;
+  return contradict('belowNothing', { near: ask.quantity('F_a'), far: ask.quantity('F_b') }, ['F_a', 'F_b']);
 }

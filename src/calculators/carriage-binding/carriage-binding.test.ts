@@ -67,9 +67,18 @@ describe('binding advice', () => {
     expect(said(found)).toContain('luggage scale');
   });
 
-  it('does not believe a far pull that is smaller', () => {
+  it('does not believe a far pull that is smaller, and judges nothing by it', () => {
     const found = look({ L: '40 mm', d_0: '30 mm', F_a: '3 N', F_b: '2 N', a_2: '80 mm' }, { by: 'scale' });
-    expect(found.instruction!.sentence).toMatch(/^Pull again/);
+    expect(found.contradiction).toMatchObject({ of: ['F_a', 'F_b'] });
+    expect(found.verdict.state).toBe('none');
+  });
+
+  it('promises nothing that its doubt does not carry', () => {
+    // Shares known to a tenth, drives nearly two metres out: no share of them is surely within.
+    const given = { L: '95 mm', d_1: '150 mm', d_2: '1880 mm', s: '53 %', mu_p: '0.21' };
+    const found = look(given, { drive: 'both' });
+    expect(found.verdict.state).toBe('beyond');
+    expect(order(found)).toMatchObject({ say: 'finerFirst', measureAgain: true, movements: [] });
   });
 
   it('supports an arm that would hang up', () => {

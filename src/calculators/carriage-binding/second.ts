@@ -79,6 +79,10 @@ const model: SecondModel = {
     return { ...read, e: mass, d_0: first?.x ?? 0 };
   },
   contradictions: {
+    belowNothing: {
+      given: { L: '40 mm', d_0: '30 mm', F_a: '3 N', F_b: '2 N', a_2: '80 mm' },
+      choices: { by: 'scale' },
+    },
     farIsNear: {
       given: { L: '40 mm', d_0: '30 mm', F_a: '2 N', a_1: '80 mm', F_b: '3 N', a_2: '40 mm' },
       choices: { by: 'scale' },

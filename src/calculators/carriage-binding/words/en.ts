@@ -240,7 +240,11 @@ const en = {
       glance: '✓ Leave the guide',
       sentence: `Leave the guide: friction eats ${p.size(a.share)} of the push, and the drive has force to spare.`,
     }),
-    pullAgain: { glance: '⟳ Pull again', sentence: 'Pull again: the pull far out must be the larger.' },
+    finerFirst: {
+      glance: '⟳ Measure the friction',
+      sentence:
+        'It is beyond the limit, but the friction is known too roughly to say what would surely do: measure that first.',
+    },
     measure: {
       glance: '⟳ Measure the friction',
       sentence: 'Leave the drive where it is and measure: it is too close to call.',
@@ -273,6 +277,8 @@ const en = {
   contradictions: {
     farIsNear: (a: { near: Amount; far: Amount }, p: Print) =>
       `The pull far out is at ${p(a.far)} from the guide, the pull near it at ${p(a.near)}. Which of the two is right?`,
+    belowNothing: (a: { near: Amount; far: Amount }, p: Print) =>
+      `${p(a.near)} near the guide and ${p(a.far)} far out would be a friction below nothing. Pull again, at the same slow speed, straight along the travel: which of the two is right?`,
   },
   steps: {
     care: (a: { guide: Guide }) => care[a.guide],
@@ -291,8 +297,8 @@ const en = {
     alsoMass: (a: { to: Amount; now: Amount }, p: Print) =>
       `Besides, bring the mass centre from ${p.size(a.now)} to ${p.size(a.to)} from the guide.`,
     alsoSlower: (a: { to: Amount }, p: Print) => `Besides, lower the acceleration to ${p(a.to)}.`,
-    mayStillLack:
-      'That may still be too little: the drive has hardly the force. Look for what drags, or take mass off, and measure the friction by two pulls.',
+    alsoShare: (a: { to: Amount; now: Amount }, p: Print) =>
+      `Besides, let the left drive have ${p(a.to)} of the pull instead of ${p(a.now)}.`,
     findDrag:
       'Push it by hand in the guide’s line: what drags there is dirt, a tight bush or two rails out of parallel.',
     lengthen: (a: { to: Amount; now: Amount }, p: Print) =>
@@ -310,7 +316,6 @@ const en = {
     repeatPulls: 'Repeat both pulls five times at the same slow speed; take the far one farther out.',
     wouldBind: (a: { at: Amount; stands: Amount }, p: Print) =>
       `It would bind at ${p(a.at)}; the drive stands at ${p.size(a.stands)}.`,
-    sameSpeed: 'Same slow speed, same side of the guide, hook at right angles to nothing: straight along the travel.',
     bindsAndNeeds: (a: { at: Amount; stands: Amount; force: Amount }, p: Print) =>
       `It would bind at an offset of ${p(a.at)}; the drive stands at ${p.size(a.stands)}. It needs ${p(a.force)}.`,
     ifItSticks:
