@@ -73,7 +73,7 @@ test.describe('a full disk', () => {
     await page.goto(SHEET);
     await enter(page, DH, '0.1');
     const typed = async () => (await inDatabase(page, 'draft:')).map(([, draft]) => JSON.stringify(draft));
-    await expect.poll(typed).toEqual([expect.stringContaining('"0.1"')]);
+    await expect.poll(typed).toEqual([expect.stringMatching(/"[+]?0\.1"/)]);
     await full(page, true);
     await enter(page, DH, '0.75 ± 0.05');
     await expect(page.getByRole('alert').first()).toContainText('no room left');
@@ -350,7 +350,8 @@ const keepOnAndOn = ([label, first, step]: readonly [label: string, first: numbe
   if (!box || !key) throw new Error('the sheet is not there');
   const shown = () => plainly(key.closest('.bench')?.querySelector('[role=status]')?.textContent).startsWith('Kept on');
   const next = (number: number): void => {
-    box.value = (number / 1000).toFixed(3);
+    // The sign picks the side.
+    box.value = `+${(number / 1000).toFixed(3)}`;
     box.dispatchEvent(new InputEvent('input', { bubbles: true }));
     tell('began', number);
     key.click();

@@ -84,11 +84,8 @@ function byTeeth(ask: Ask, whole: number): Order {
   const more = stays ? 0 : settable(ask.number('phi'), HAND_TURN, 'nearest') * Math.sign(ask.number('dh_s'));
   const left = (turn: number): number => Math.abs(ask.number('dh_s')) - (turn / FULL_TURN) * ask.number('P_h');
   const atGrub = settable(Math.abs(ask.number('psi')), HAND_TURN, 'nearest');
-  // Steps counted from no turn at all may come nearer than steps counted from a whole tooth.
-  if (
-    !mayStay(ask, left(teeth * perTooth + more)) &&
-    Math.abs(left(atGrub)) < Math.abs(left(teeth * perTooth + more))
-  ) {
+  // Steps counted from no turn at all may do where steps counted from a whole tooth do not.
+  if (!mayStay(ask, left(teeth * perTooth + more)) && mayStay(ask, left(atGrub))) {
     return atTheGrubScrew(ask, 'belt', oddities(ask, teeth, whole));
   }
   const fine = more >= 0 ? lower : opposite[lower];

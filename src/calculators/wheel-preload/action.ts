@@ -68,11 +68,11 @@ function target(ask: Ask, raise: boolean): number | undefined {
   const wanted = aims(ask).flatMap((preload) => angleFor(ask, preload) ?? []);
   const ends = wanted.length > 0 ? [] : [raise ? Math.PI : 0];
   const reached = HAND_TURNS.flatMap((turn) =>
-    [...wanted, ...ends].map((angle) => {
-      const there = present + settable(angle - present, turn, 'nearest');
-      return Math.min(Math.PI, Math.max(0, there));
+    [...wanted, ...ends].flatMap((angle) => {
+      const whole = settable(angle - present, turn, 'nearest');
+      return [0, -1, 1, -2, 2].map((more) => Math.min(Math.PI, Math.max(0, present + whole + more * turn)));
     }),
-  ).filter((theta) => theta !== present);
+  ).filter((theta, i, all) => theta !== present && all.indexOf(theta) === i);
   const surely = reached.find((theta) => ask.after(readAt(ask, theta)) === 'within');
   return surely ?? (wanted.length > 0 ? reached[0] : undefined);
 }
