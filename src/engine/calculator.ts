@@ -68,6 +68,8 @@ export interface Context<S extends string, C> {
   readonly known: (symbol: S) => Known | undefined;
   /** To be printed by the words: value and the width that its digits deserve. */
   readonly quantity: (symbol: S) => Amount;
+  /** The same for a note besides: the order does not rest on it. */
+  readonly aside: (symbol: S) => Amount;
   readonly choice: <K extends keyof C & string>(name: K) => OptionsOf<C[K]>;
   /** Whether an input or result has a value: a line of a table that is filled. */
   readonly has: (symbol: S) => boolean;

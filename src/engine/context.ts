@@ -71,19 +71,24 @@ export function contextFor(
     asked?.add(symbol);
     return valueOf(symbol);
   };
+  const amountOf = (symbol: string): Amount => {
+    const unit = unitOf(calc, found, symbol, situation);
+    const measure = measureOf(calc, found, symbol);
+    if (!unit || !measure) throw new Unavailable(symbol);
+    const result = known(symbol);
+    const state = found.inputs[symbol];
+    const width = result ? expanded(result) : state?.ok ? state.half : 0;
+    return { si: valueOf(symbol), width, kind: measure.kind.id, unit: unit.id };
+  };
   return {
     number,
     need: valueOf,
     known,
-    quantity: (symbol): Amount => {
-      const unit = unitOf(calc, found, symbol, situation);
-      const measure = measureOf(calc, found, symbol);
-      if (!unit || !measure) throw new Unavailable(symbol);
-      const result = known(symbol);
-      const state = found.inputs[symbol];
-      const width = result ? expanded(result) : state?.ok ? state.half : 0;
-      return { si: number(symbol), width, kind: measure.kind.id, unit: unit.id };
+    quantity: (symbol) => {
+      asked?.add(symbol);
+      return amountOf(symbol);
     },
+    aside: amountOf,
     has: (symbol) => found.inputs[symbol]?.ok === true || known(symbol) !== undefined,
     choice: (name) => found.choices[name] ?? calc.choices[name]?.typical ?? '',
     verdict: found.verdict.state,

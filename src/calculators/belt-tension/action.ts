@@ -99,10 +99,10 @@ const numbers = (effect: Effect): Readonly<Record<string, number>> =>
 /** A note an octave off is four times the tension: said where that alone would explain the verdict. */
 function octave(ask: Ask, slack: boolean): Told[] {
   if (ask.choice('by') !== 'note') return [];
-  const [low, high] = [ask.number('T_lo'), ask.number('T_hi')];
+  const [low, high] = [ask.aside('T_lo').si, ask.aside('T_hi').si];
   const explains = (tension: number): boolean => tension >= low && tension <= high;
-  if (!slack && explains(ask.number('T_h'))) return [step('octaveHigh')];
-  return slack && explains(4 * ask.number('T_0')) ? [step('octaveLow')] : [];
+  if (!slack && explains(ask.aside('T_h').si)) return [step('octaveHigh')];
+  return slack && explains(4 * ask.aside('T_0').si) ? [step('octaveLow')] : [];
 }
 
 /** Where to stop, in what is read. */
@@ -116,7 +116,7 @@ function until(ask: Ask): Told {
   const [low, high] = [settable(ends[0] ?? at, by, 'up'), settable(ends[1] ?? at, by, 'down')].map(print);
   if (!low || !high) throw new RangeError('two ends');
   if (note) return step('pluckUntil', { aim: print(at), low, high });
-  return step('pressUntil', { deflection: ask.quantity('y'), aim: print(at), low, high });
+  return step('pressUntil', { deflection: ask.aside('y'), aim: print(at), low, high });
 }
 
 const opposite = { clockwise: 'anticlockwise', anticlockwise: 'clockwise' } as const;

@@ -45,10 +45,15 @@ export const formulas = [
   formula('T = (1 - chi) * T_p + chi * T_c', force.N, between, note),
   formula('epsilon = sqrt(B / T)', ratio.one, clampedString, note),
   formula('q_T = T_0 / T - 1', ratio.percent, derived('ratioLessOne'), note),
-  formula('y_o = mu * g_n * l_o^4 / (8 * EI)', length.mm, cite('Machinery’s Handbook, 29th edition (2012)', 'beamFixedEnd', true), {
-    by: 'note',
-    ...measured,
-  }),
+  formula(
+    'y_o = mu * g_n * l_o^4 / (8 * EI)',
+    length.mm,
+    cite('Machinery’s Handbook, 29th edition (2012)', 'beamFixedEnd', true),
+    {
+      by: 'note',
+      ...measured,
+    },
+  ),
   formula('T_h = T_0 / 4', force.N, derived('halfNoteQuarter'), note),
   formula('T_1 = F * L / (4 * y)', force.N, derived('balanceSmallDeflection'), press),
   formula('T_y = F * sqrt((L / 2)^2 + y^2) / (2 * y)', force.N, derived('balanceForcesPoint'), press),

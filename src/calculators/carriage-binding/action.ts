@@ -43,17 +43,17 @@ function movementsOf(ask: Ask, changes: Changes): Movement[] {
 
 /** Only where the gantry is forced out of square by more than the play. */
 function squaring(ask: Ask): Told[] {
-  if (ask.number('N_c') <= 0) return [];
-  return [step('square', { ahead: ask.quantity('dx'), play: ask.quantity('dx_0'), cost: ask.quantity('F_c') })];
+  if ((ask.known('N_c')?.value ?? 0) <= 0) return [];
+  return [step('square', { ahead: ask.aside('dx'), play: ask.aside('dx_0'), cost: ask.aside('F_c') })];
 }
 
 /** The other ways to a smaller offset. */
 function reshaping(ask: Ask): Told[] {
   if (!doubtful(ask.check('q'))) return [];
   if (ask.choice('drive') === 'both') {
-    return [step('cancelPullsBy'), step('spreadGuide', { most: ask.quantity('d_m') })];
+    return [step('cancelPullsBy'), step('spreadGuide', { most: ask.aside('d_m') })];
   }
-  return [step('lengthen', { to: ask.quantity('L_m'), now: ask.quantity('L') }), step('driveBoth')];
+  return [step('lengthen', { to: ask.aside('L_m'), now: ask.aside('L') }), step('driveBoth')];
 }
 
 /** In the order of effort: clean, free a side, square, then what else would do. */
@@ -125,9 +125,7 @@ function tooWeak(ask: Ask): Order {
 
 function tooHeavy(ask: Ask, changes: Changes): Order {
   const needs = needed(ask);
-  const times = ask.known('k_F')
-    ? [step('withoutOffset', { force: ask.quantity('R'), times: ask.quantity('k_F') })]
-    : [];
+  const times = ask.known('k_F') ? [step('withoutOffset', { force: ask.aside('R'), times: ask.aside('k_F') })] : [];
   const steps = [...cure(ask), ...times];
   if (changes.dx !== undefined) return tell('squareFirst', needs, changing(ask, changes, 'dx', steps));
   if (changes.a !== undefined) {

@@ -37,7 +37,7 @@ function forWeight(ask: Ask, made: Changes): Changes {
 /** The force: what the frame clamps, then the acceleration, then the drive's point, each alone; then all that help. */
 function forForce(ask: Ask, made: Changes): Changes {
   if (passes(ask, made, 'F_t')) return made;
-  const square: Changes = ask.number('N_c') > 0 ? { ...made, dx: 0 } : made;
+  const square: Changes = (ask.known('N_c')?.value ?? 0) > 0 ? { ...made, dx: 0 } : made;
   if (square.dx !== undefined && passes(ask, square, 'F_t')) return square;
   const lack = ask.number('R') - ask.number('F_t');
   const guess = Math.max(0, ask.number('a') - Math.max(0, lack) / ask.number('M'));

@@ -13,10 +13,10 @@ type Changes = Readonly<Partial<Record<'a' | 'v_c' | 'x_0', number>>>;
 /** Quiet ramps, damping, corner: what else is known. */
 function besides(ask: Ask): Told[] {
   const more = (ask.known('k_a')?.value ?? 1) > 1;
-  const next = more ? { at: ask.quantity('a_k'), swings: ask.number('k_a') } : undefined;
-  const said: Told[] = [step('wholeSwings', { one: ask.quantity('a_1'), next })];
+  const next = more ? { at: ask.aside('a_k'), swings: ask.known('k_a')?.value ?? 1 } : undefined;
+  const said: Told[] = [step('wholeSwings', { one: ask.aside('a_1'), next })];
   if (ask.known('zeta')) {
-    const [count, wall, damping] = [ask.quantity('n_10'), ask.quantity('l_10'), ask.quantity('zeta')];
+    const [count, wall, damping] = [ask.aside('n_10'), ask.aside('l_10'), ask.aside('zeta')];
     said.push(step('dieAway', { count, wall, damping }));
   }
   if (ask.choice('corner') === 'rest') said.push(step('ifKept', { most: most(ask, 'v_m') }));
@@ -85,8 +85,8 @@ function lowered(ask: Ask): { readonly effect: Changes; readonly movements: read
 
 function tooMuch(ask: Ask): Order {
   const rounded = corner(ask);
-  const [from, quiet] = [ask.quantity('a'), ask.quantity('a_q')];
-  const high = step('mayBeHigh', { at: from, high: ask.quantity('X'), allowed: ask.quantity('x_tol') });
+  const [from, quiet] = [ask.quantity('a'), ask.aside('a_q')];
+  const high = step('mayBeHigh', { at: from, high: ask.aside('X'), allowed: ask.quantity('x_tol') });
   const rings = rounded ? [step('cornerRings', { ...rounded, most: most(ask, 'v_m') })] : [];
   const found = lowered(ask);
   if (found?.effect.a === undefined) {

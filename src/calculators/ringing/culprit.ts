@@ -22,9 +22,9 @@ function fit(ask: Ask, symbol: 'r_b' | 'r_f'): Fit {
 export function culprit(ask: Ask): Told[] {
   const [belt, frame] = [fit(ask, 'r_b'), fit(ask, 'r_f')];
   const heard = step('ripplesAre', {
-    heard: ask.quantity('f'),
-    belt: belt === undefined ? undefined : ask.quantity('f_b'),
-    frame: frame === undefined ? undefined : ask.quantity('f_f'),
+    heard: ask.aside('f'),
+    belt: belt === undefined ? undefined : ask.aside('f_b'),
+    frame: frame === undefined ? undefined : ask.aside('f_f'),
   });
   if (belt === 'fits' && frame === 'fits') return [heard, step('bothFit'), step('frame'), step('belt')];
   if (frame === 'fits') return [heard, step('frame')];
