@@ -93,7 +93,7 @@ async function openOnSheet(page: Page): Promise<void> {
   await startPhone(page);
   await page.goto('./#/check/dual-z-sync');
   await page.getByText('slope of the gantry, with the level').click();
-  await field(page, 'Slope of the gantry, right end higher is +');
+  await field(page, 'Slope of the gantry');
   await page.getByRole('button', { name: 'Lay the phone on it' }).first().click();
   await page.getByRole('button', { name: 'Start the level' }).click();
 }
@@ -112,13 +112,13 @@ test('from two readings to the verdict of dual-Z sync, the sensor’s own error 
   // 0.206 / 9.81.
   expect(Math.abs(zero.value - 21)).toBeLessThan(zero.half);
   await page.getByRole('button', { name: /^Use as: Slope of the gantry/ }).click();
-  const box = await field(page, 'Slope of the gantry, right end higher is +');
+  const box = await field(page, 'Slope of the gantry');
   const taken = measured(await box.inputValue());
   expect(taken).toEqual(shown);
-  await enter(page, 'Slope of the frame below, right end higher is +', '1 ± 0.1');
+  await enter(page, 'Slope of the frame below', '1 ± 0.1');
   // (6.2 − 1) mm/m over 400 mm is 2.08 mm: far beyond a quarter of a first layer.
   await expect(page.getByRole('complementary', { name: 'Verdict and instruction' })).toContainText(
-    'The right side is high',
+    'The right side, seen from the front, is high',
   );
 });
 
@@ -203,7 +203,7 @@ for (const scheme of ['light', 'dark'] as const) {
     }
     await page.getByRole('button', { name: 'Use in a check' }).click();
     await page.getByRole('button', { name: 'Dual-Z sync' }).click();
-    const box = await field(page, 'Slope of the gantry, right end higher is +');
+    const box = await field(page, 'Slope of the gantry');
     expect(Math.abs(measured(await box.inputValue()).value - 6.2)).toBeLessThan(2.5);
   });
 }

@@ -29,7 +29,7 @@ test('a reading becomes an instruction, is kept, and is found again without a si
   await page.reload();
   // Nothing was entered since it was kept: the reading starts empty, the old one beside it; what is set stays.
   await expect(await field(page, 'Height difference of the two sides')).toHaveValue('');
-  await expect(line(page, 'Height difference of the two sides').locator('.field-earlier')).toContainText('0,75');
+  await expect(line(page, 'Height difference of the two sides').locator('.field-earlier')).toContainText('0.750');
   await expect(line(page, 'Screw lead')).toContainText('8');
   await page.getByRole('link', { name: 'Machines' }).click();
   await page.getByRole('link', { name: /Left bench/ }).click();
