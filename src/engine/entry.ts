@@ -124,7 +124,9 @@ function provenance(
 function usualSpread(value: number, spec: InputSpec, typical: Typical | undefined): number {
   const { unit } = spec.measure;
   const spread = typical?.spread ?? spec.spread ?? 0;
-  const proportional = typical !== undefined && typical.value > 0 && spec.range[0] >= 0 && unit.offset === 0;
+  // A spread wider than the value itself is no share of it.
+  const isShare = typical !== undefined && typical.value > 0 && typical.spread <= typical.value;
+  const proportional = isShare && spec.range[0] >= 0 && unit.offset === 0;
   return proportional ? (spread / typical.value) * value : spread * unit.factor;
 }
 

@@ -52,7 +52,7 @@ const addPhoto = (page: Page, name: string, mimeType: string, buffer: Buffer) =>
 test('a reading has a page: what was entered and how, what came out, a note that stays', async ({ page }) => {
   await keepOne(page);
   const row = (label: string) => page.getByRole('row', { name: new RegExp(`^${label}`) });
-  await expect(row(DH)).toContainText('0.750 ± 0.030 mm'.replaceAll(' ', '\u00a0'));
+  await expect(row(DH)).toContainText('0.75 ± 0.10 mm'.replaceAll(' ', '\u00a0'));
   await expect(row(DH)).toContainText('measured, caliper');
   await expect(row('Screw lead')).toContainText('typical, not measured');
   await expect(row('Error across the bed')).toContainText('0.412');
@@ -197,7 +197,7 @@ test('a trend is drawn to scale with its limit, says whether the correction work
 
   await expect(page.locator('.outcome')).toContainText('Did it work? Yes.');
   await expect(page.locator('.outcome')).toContainText(
-    'Better by 0.401 ± 0.027 mm; within the limit now'.replaceAll(/(?<=\d|±) (?=\d|±|mm)/g, '\u00a0'),
+    'Better by 0.401 ± 0.013 mm; within the limit now'.replaceAll(/(?<=\d|±) (?=\d|±|mm)/g, '\u00a0'),
   );
   await page.getByText('As a table').click();
   await expect(page.getByRole('row')).toHaveCount(3);
