@@ -12,8 +12,7 @@ export interface Part {
   readonly noIron: boolean;
 }
 
-const waysIn = ({ plastic }: Part): readonly WayId[] =>
-  WAY_IDS.filter((id) => plastic || !IN_PLASTIC.includes(id));
+const waysIn = ({ plastic }: Part): readonly WayId[] => WAY_IDS.filter((id) => plastic || !IN_PLASTIC.includes(id));
 export type Hole = 'reached' | 'shut' | 'blind';
 
 /** A value with the interval it may lie in, SI. */
