@@ -28,7 +28,7 @@ export interface Question {
 const SCAN_POINTS = 240;
 const MAX_ITERATIONS = 100;
 /** A value left at a bracketed root, against the change across its bracket: more is a jump or a pole, not a root. */
-const JUMP = 1e-6;
+export const JUMP = 1e-6;
 /** What rounding may leave of a result that should equal the value asked for. */
 export const ROUNDING = 1e-12;
 

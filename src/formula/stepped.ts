@@ -1,6 +1,6 @@
 import { resultOf } from './column';
 import type { Inputs } from './propagate';
-import { bracketedRoot, edge, refine, ROUNDING, scan, type Off, type Point, type Question } from './solve';
+import { bracketedRoot, edge, JUMP, refine, ROUNDING, scan, type Off, type Point, type Question } from './solve';
 import type { System } from './system';
 
 /** All values of the unknown from `low` to `high` give the target; one value where they are the same. SI. */
@@ -137,7 +137,8 @@ function within({ at, isMet }: Search, low: number, high: number): Stretch[] {
     } else if (after && !isMet(after) && here.off * after.off < 0) {
       const root = bracketedRoot(at, here, after);
       // A pole changes its sign too.
-      if (isMet(root)) found.push({ low: root.x, high: root.x });
+      const across = Math.abs(after.off - here.off);
+      if (isMet(root) || Math.abs(root.off) <= JUMP * across) found.push({ low: root.x, high: root.x });
     }
   });
   return found;
