@@ -139,7 +139,7 @@ interface Definition<
    * Inputs that must have been read, not assumed, before there is a verdict: the check's readings. Those in force under the
    * options count, and not the optional ones.
    */
-  readonly measured?: readonly NoInfer<keyof I & string>[];
+  readonly measured: readonly NoInfer<keyof I & string>[];
   /** Inputs that an order can change, each in the steps that a hand sets. */
   readonly levers?: Readonly<Partial<Record<NoInfer<keyof I & string>, NoInfer<Lever<SymbolsIn<I, F, M>, C>>>>>;
   /** Entries that cannot all be right; undefined where nothing is odd. Asked before there is a verdict. */

@@ -11,10 +11,30 @@ import { judge, type Verdict } from './verdict';
 import { workOut } from './work';
 
 /** Thrown where an action asks for what is not known: it ends, and the screen says why. */
-export class Unavailable extends Error {
+class Unavailable extends Error {
   constructor(readonly symbol: string) {
     super(`${symbol} is not available`);
   }
+}
+
+/** What is made of the values there are, or what stands for it where one is not known. */
+export function unlessUnavailable<T>(make: () => T, otherwise: (symbol: string) => T): T {
+  try {
+    return make();
+  } catch (error) {
+    if (!(error instanceof Unavailable)) throw error;
+    return otherwise(error.symbol);
+  }
+}
+
+/** The verdict: the calculator's own where it gives one, else that of its limits. */
+export function verdictOf(calc: Calculator, found: Found, situation: Situation): VerdictState {
+  const { judge: own } = calc;
+  if (!own) return found.verdict.state;
+  return unlessUnavailable(
+    () => own(contextFor(calc, found, situation)),
+    () => 'none',
+  );
 }
 
 /** Kind and usual unit of a symbol, under the options in force. */
@@ -127,11 +147,5 @@ function stateAfter(
   const { inputs, outcomes } = workOut(calc, after, found.choices, only);
   const verdict = judge(calc, found.choices, outcomes);
   if (of !== undefined) return stateOf(verdict.checks, of);
-  if (!calc.judge) return verdict.state;
-  try {
-    return calc.judge(contextFor(calc, { ...found, inputs, outcomes, verdict }, after));
-  } catch (error) {
-    if (!(error instanceof Unavailable)) throw error;
-    return 'none';
-  }
+  return verdictOf(calc, { ...found, inputs, outcomes, verdict }, after);
 }

@@ -2,8 +2,8 @@ import type { Failure } from '../formula/outcome';
 import { symbolParts } from '../formula/mathml';
 import { formatNumber } from '../quantity/format';
 import type { Calculator } from './calculator';
-import { contextFor, Unavailable, unitOf, type Found } from './context';
-import { applies, type VerdictState } from './spec';
+import { contextFor, unitOf, unlessUnavailable, verdictOf, type Found } from './context';
+import { applies } from './spec';
 import { systemFor } from './system';
 import { nameOf, symbolOf } from './name';
 import { instructionOf, problemText, waysOf } from './tell';
@@ -102,7 +102,7 @@ export function evaluate(calc: Calculator, situation: Situation): Evaluation {
     const verdict: Verdict = { state: 'none', checks, settling: undefined };
     return { ...worked, verdict, instruction: undefined, trials: 0, ...obstacle };
   }
-  const judged = { ...byLimits.verdict, state: ownVerdict(calc, byLimits, situation) };
+  const judged = { ...byLimits.verdict, state: verdictOf(calc, byLimits, situation) };
   const advice = once(() => advise(calc, { ...byLimits, verdict: judged }, situation));
   const settling = once(() => {
     const { instruction } = advice();
@@ -139,43 +139,33 @@ function once<T>(make: () => T): () => T {
   return () => (made ??= { value: make() }).value;
 }
 
-/** The calculator's own verdict where it gives one, else that of its limits. */
-function ownVerdict(calc: Calculator, found: Found, situation: Situation): VerdictState {
-  if (!calc.judge) return found.verdict.state;
-  try {
-    return calc.judge(contextFor(calc, found, situation));
-  } catch (error) {
-    if (!(error instanceof Unavailable)) throw error;
-    return 'none';
-  }
-}
-
 type Advice = Pick<Evaluation, 'instruction' | 'cannot' | 'trials'>;
 
 function advise(calc: Calculator, found: Found, situation: Situation): Advice {
   const asked = new Set<string>();
   let trials = 0;
   const onTrial = (): void => void (trials += 1);
-  try {
-    const order = calc.action(contextFor(calc, found, situation, asked, onTrial));
-    const assumes = assumedBehind(calc, found, situation, order, asked);
-    return { instruction: instructionOf(calc, { ...order, ...assumes }, situation.mark), cannot: undefined, trials };
-  } catch (error) {
-    if (!(error instanceof Unavailable)) throw error;
-    return { instruction: undefined, cannot: reasonFor(calc, found, error.symbol), trials };
-  }
+  const { instruction, cannot } = unlessUnavailable<Pick<Advice, 'instruction' | 'cannot'>>(
+    () => {
+      const order = calc.action(contextFor(calc, found, situation, asked, onTrial));
+      const assumes = assumedBehind(calc, found, situation, order, asked);
+      return { instruction: instructionOf(calc, { ...order, ...assumes }, situation.mark), cannot: undefined };
+    },
+    (symbol) => ({ instruction: undefined, cannot: reasonFor(calc, found, symbol) }),
+  );
+  return { instruction, cannot, trials };
 }
 
 /** The calculator's ways side by side; undefined where it has none, or cannot compare them yet. */
 export function compareWays(calc: Calculator, evaluation: Evaluation, situation: Situation): Ways | undefined {
   if (refusedIn(evaluation).length > 0 || evaluation.contradiction) return undefined;
-  try {
-    const compared = calc.ways?.(contextFor(calc, evaluation, situation));
-    return compared && waysOf(calc, compared, situation.mark);
-  } catch (error) {
-    if (!(error instanceof Unavailable)) throw error;
-    return undefined;
-  }
+  return unlessUnavailable(
+    () => {
+      const compared = calc.ways?.(contextFor(calc, evaluation, situation));
+      return compared && waysOf(calc, compared, situation.mark);
+    },
+    () => undefined,
+  );
 }
 
 /** A symbol for running text: `Δh` with its subscript in plain letters. */

@@ -26,7 +26,7 @@ export interface Data {
   readonly cautions: readonly string[];
   readonly beware?: readonly string[];
   readonly examples: readonly ExampleData[];
-  readonly measured?: readonly string[];
+  readonly measured: readonly string[];
   readonly levers?: Map<unknown>;
 }
 
@@ -134,7 +134,6 @@ export function join(data: Data, anyWords: unknown) {
   const { model, ...rest } = data;
   return {
     ...rest,
-    measured: data.measured ?? [],
     levers: data.levers ?? {},
     inputs: mapped(data.inputs, (one, symbol) => inputSpec(one, symbol, words)),
     tables: mapped(data.tables ?? {}, (one, id) => tableSpec(one, id, words)),

@@ -1,3 +1,4 @@
+import type { Measure } from '../quantity/unit';
 import type { None } from './spec';
 
 /** A quantity that words can print or speak: SI value, the half-width that its digits deserve, and its unit by id. */
@@ -7,6 +8,9 @@ export interface Amount {
   readonly kind: string;
   readonly unit: string;
 }
+
+/** An amount whose digits are all meant: what is set, or stands in a table. SI. */
+export const exact = (si: number, { kind, unit }: Measure): Amount => ({ si, width: 0, kind: kind.id, unit: unit.id });
 
 /** What words are made from: plain data, so that it can be kept and said again, in another language or unit. */
 export type Arg = string | number | boolean | undefined | Amount | readonly Arg[] | { readonly [name: string]: Arg };

@@ -5,6 +5,9 @@ import type { SignPicture } from './signs';
 /** What stands in a field as the person sees it, SI: where pictures stand for the sign, the picture that was tapped and the size. */
 export type Seen = number | { readonly picture: SignPicture; readonly size: number };
 
+/** How much is seen, whichever picture; undefined where nothing is. */
+export const sizeSeen = (seen: Seen | undefined): number | undefined => (typeof seen === 'object' ? seen.size : seen);
+
 /** An order to carry out, on a machine that reads so. */
 export interface ToCarry {
   /** Inputs in force that have a value. */

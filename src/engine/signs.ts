@@ -37,7 +37,7 @@ export type Side = keyof Signs;
 
 /** What tells that an input's sign is a direction. */
 interface MaySigned {
-  readonly signed?: Signs | 'scale' | true;
+  readonly signed?: Signs | 'scale';
 }
 
 /** The two pictures of an input whose sign is a direction; undefined where it has none, or the sign is one of a scale. */

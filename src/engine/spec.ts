@@ -38,7 +38,7 @@ export interface InputData<K extends string = string> {
    * May be negative. Where the sign is a direction, two pictures to choose from stand for it; `scale` where it is none: a
    * temperature, a place along an axis, an exponent.
    */
-  readonly signed?: Signs | 'scale' | true;
+  readonly signed?: Signs | 'scale';
   /** It is the difference of two readings of one tool, and has the doubt of both. */
   readonly difference?: true;
   /** Folded away on the sheet: the typical value serves nearly always. */

@@ -1,6 +1,6 @@
 import { formatValue } from '../quantity/format';
 import type { Calculator } from './calculator';
-import { contextFor, Unavailable, unitOf, type Found } from './context';
+import { contextFor, unitOf, unlessUnavailable, type Found } from './context';
 import type { InputState } from './entry';
 import type { Evaluation, Situation } from './situation';
 import { nameOf } from './name';
@@ -92,12 +92,12 @@ function valueOf(found: Found, symbol: string): number | undefined {
 /** Entries that cannot all be right, by the engine's own rule or the calculator's. */
 export function contradictionIn(calc: Calculator, found: Found, situation: Situation): Evaluation['contradiction'] {
   const own = leastAboveMost(calc, found, situation);
-  if (own || !calc.contradiction) return own;
-  try {
-    const asked = calc.contradiction(contextFor(calc, found, situation));
-    return asked && { sentence: contradictionText(calc, asked, situation.mark), of: asked.of };
-  } catch (error) {
-    if (!(error instanceof Unavailable)) throw error;
-    return undefined;
-  }
+  if (own) return own;
+  return unlessUnavailable(
+    () => {
+      const asked = calc.contradiction?.(contextFor(calc, found, situation));
+      return asked && { sentence: contradictionText(calc, asked, situation.mark), of: asked.of };
+    },
+    () => undefined,
+  );
 }

@@ -1,5 +1,5 @@
 import { expect, type Page } from '@playwright/test';
-import { makeMachine } from './records';
+import { inDatabase, makeMachine } from './records';
 import { bench, enter, field, line, test, unmarked } from './support';
 import say from '../../src/app/sheet/words/en';
 import engine from '../../src/engine/words/en';
@@ -9,6 +9,10 @@ const DH = 'Height difference of the two sides';
 const key = (page: Page, picture: keyof typeof engine.signs) =>
   page.getByRole('button', { name: engine.signs[picture], exact: true });
 const headline = (page: Page) => bench(page).locator('.bench-headline');
+
+/** Waits until what was typed is written down. */
+const drafted = (page: Page, text: string) =>
+  expect.poll(async () => JSON.stringify(await inDatabase(page, 'draft:'))).toContain(`"${text}"`);
 
 test('a sign is picked by its picture: none picked, no order; the other picture, the other way', async ({ page }) => {
   await page.goto('./#/check/dual-z-sync');
@@ -53,7 +57,7 @@ test('the picture picked is in the draft and in a link', async ({ page }) => {
   await page.goto('./#/check/dual-z-sync');
   await enter(page, DH, '-0.75');
   await expect(key(page, 'left-higher')).toHaveAttribute('aria-pressed', 'true');
-  await page.waitForTimeout(300);
+  await drafted(page, '-0.75');
   await page.reload();
   await expect(await field(page, DH)).toHaveValue('0.75');
   await expect(key(page, 'left-higher')).toHaveAttribute('aria-pressed', 'true');
@@ -125,7 +129,7 @@ test('a repeated reading starts empty, the old one beside it; what is set stays'
   await expect(earlier).toContainText('0.01');
   await expect(await field(page, 'Distance between the two places')).toHaveValue('390');
   await enter(page, DH, '0.02');
-  await page.waitForTimeout(300);
+  await drafted(page, '+0.02');
   await page.reload();
   await expect(await field(page, DH)).toHaveValue('0.02');
 

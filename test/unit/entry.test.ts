@@ -10,7 +10,7 @@ import { inputNamed } from '../support/inputs';
 import { allKinds } from '../../src/quantity/all-kinds';
 
 const width = inputNamed('Width', length.mm, { typical: 0.4, spread: 0.05, range: [0.1, 2], tool: 'caliper' });
-const bare = inputNamed('Gap', length.mm, { range: [-5, 5], signed: true });
+const bare = inputNamed('Gap', length.mm, { range: [-5, 5], signed: 'scale' });
 const pull = inputNamed('Pull', force.N, { range: [0, 100] });
 const teeth = inputNamed('Teeth', count.one, { typical: 20, range: [8, 200] });
 
@@ -277,7 +277,7 @@ describe('the doubt of a typed value that no tool and no ± gives one', () => {
   });
 
   it('stays as it is where the quantity may lie on either side of zero', () => {
-    const shift = inputNamed('Shift', length.mm, { typical: 1, spread: 0.2, range: [-5, 5], signed: true });
+    const shift = inputNamed('Shift', length.mm, { typical: 1, spread: 0.2, range: [-5, 5], signed: 'scale' });
     expect(read(shift, typed('0.1'))).toMatchObject({ ok: true, half: 0.2e-3 });
   });
 });

@@ -21,7 +21,7 @@ const NONE = { choices: {}, cautions: {}, beware: {}, examples: {}, proof: '', s
 const sources = { byHand: 'this test' };
 
 const inputs = {
-  x: input(length.mm, { feature: 'outside', range: [-100, 100], signed: true }),
+  x: input(length.mm, { feature: 'outside', range: [-100, 100], signed: 'scale' }),
   most: input(length.mm, { range: [0, 100], typical: 10 }),
   least: input(length.mm, { range: [0, 100], typical: 2 }),
 };
@@ -58,6 +58,7 @@ const gauge = calculator(
       { of: 'y', max: 'most', symmetric: true, cite: byHand, when: { side: 'size' } },
     ],
     cautions: [],
+    measured: [],
     action,
     examples: [],
   },
@@ -303,6 +304,7 @@ it('judges a share against a limit typed in percent', () => {
       formulas: [formula('y = q', ratio.percent, byHand)],
       limits: [{ of: 'y', max: 'q_lim', cite: byHand }],
       cautions: [],
+      measured: [],
       action: (ask) => telling<typeof own>().tell('share', { share: ask.quantity('y') }),
       examples: [],
     },
@@ -322,6 +324,7 @@ describe('a calculator that judges for itself', () => {
       formulas,
       limits: [],
       cautions: [],
+      measured: [],
       examples: [],
       judge: (ask) => {
         const size = ask.number('y');

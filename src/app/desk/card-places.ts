@@ -11,7 +11,7 @@ const own = (place: Own, measure: Measure, rest: Omit<InputSpec, 'label' | 'meas
 });
 const STEPS = { range: [0.1, 100_000] } as const;
 const NOTE = { range: [1, 2000] } as const;
-const OFFSET = { range: [-1000, 1000], signed: true, tool: 'caliper' } as const;
+const OFFSET = { range: [-1000, 1000], signed: 'scale', tool: 'caliper' } as const;
 const TURN = { range: [0, 360], tool: 'protractor' } as const;
 
 /** What a person keeps of a machine though no check draws from it. A check that comes to name such a place takes it over. */

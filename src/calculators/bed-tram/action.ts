@@ -1,6 +1,7 @@
 import { angle, length } from '../../quantity/kinds';
 import type { AskOf, VerdictState } from '../../engine/calculator';
 import {
+  exact,
   telling,
   type Amount,
   type Contradiction,
@@ -131,7 +132,7 @@ function thickerLayer(ask: Ask, done: Effect): Amount | undefined {
   for (let n = first; n * LAYER.step <= LAYER.most + 1e-9; n += 1) {
     const h_1 = Number((n * LAYER.step).toPrecision(6));
     if (ask.after({ ...changes, h_1 }) === 'within') {
-      return { si: h_1, width: 0, kind: length.mm.kind.id, unit: length.mm.unit.id };
+      return exact(h_1, length.mm);
     }
   }
   return undefined;
@@ -153,7 +154,7 @@ function leaveIt(ask: Ask): Order {
 
 const turnOf = ({ way }: Adjuster, set: number) => {
   const { turns, rest } = wholeTurns(set);
-  return { way, turns, rest: { si: rest, width: 0, kind: angle.deg.kind.id, unit: angle.deg.unit.id } };
+  return { way, turns, rest: exact(rest, angle.deg) };
 };
 
 function turnSteps(ask: Ask, all: readonly Adjuster[]): readonly Told[] {

@@ -1,11 +1,11 @@
 import { lusolve, multiply, transpose } from 'mathjs';
-import type { SecondModel, Seen, ToCarry } from '../../engine/second';
+import { sizeSeen, type SecondModel, type Seen, type ToCarry } from '../../engine/second';
 
 interface Place {
   readonly x: number;
   readonly y: number;
 }
-const num = (seen: Seen | undefined): number => (typeof seen === 'number' ? seen : (seen?.size ?? 0));
+const num = (seen: Seen | undefined): number => sizeSeen(seen) ?? 0;
 
 /** Best (or only) coefficients of the columns, by the normal equations. */
 function fitted(columns: readonly (readonly number[])[], values: readonly number[]): number[] {

@@ -1,6 +1,6 @@
 import type { AskOf } from '../../engine/calculator';
 import { frequency } from '../../quantity/kinds';
-import type { Amount } from '../../engine/order';
+import { exact, type Amount } from '../../engine/order';
 import type { choices } from './choices';
 import type { formulas } from './formulas';
 import type { inputs } from './inputs';
@@ -10,9 +10,4 @@ export type Ask = AskOf<{ inputs: typeof inputs; choices: typeof choices; formul
 /** Least step of a note that a hand tunes to, Hz: one, and less where that would be too coarse. */
 export const tuningStep = (note: number): number => (note < 30 ? 0.1 : note < 100 ? 0.5 : 1);
 
-export const hertz = (si: number): Amount => ({
-  si,
-  width: 0,
-  kind: frequency.Hz.kind.id,
-  unit: frequency.Hz.unit.id,
-});
+export const hertz = (si: number): Amount => exact(si, frequency.Hz);

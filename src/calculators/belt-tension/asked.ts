@@ -1,7 +1,6 @@
 import type { AskOf } from '../../engine/calculator';
 import { acceleration, angle, force, frequency, length } from '../../quantity/kinds';
-import type { Amount } from '../../engine/order';
-import type { Measure } from '../../quantity/unit';
+import { exact, type Amount } from '../../engine/order';
 import type { choices } from './choices';
 import type { formulas } from './formulas';
 import type { inputs } from './inputs';
@@ -19,9 +18,8 @@ export const TURN_STEP = Math.PI / 4;
 /** What a hand slides a motor by, m. */
 export const SLIDE_STEP = 5e-4;
 
-const amount = (si: number, { kind, unit }: Measure): Amount => ({ si, width: 0, kind: kind.id, unit: unit.id });
-export const hertz = (si: number): Amount => amount(si, frequency.Hz);
-export const newton = (si: number): Amount => amount(si, force.N);
-export const turns = (si: number): Amount => amount(si, angle.turn);
-export const way = (si: number): Amount => amount(si, length.mm);
-export const slower = (si: number): Amount => amount(si, acceleration.mm_s2);
+export const hertz = (si: number): Amount => exact(si, frequency.Hz);
+export const newton = (si: number): Amount => exact(si, force.N);
+export const turns = (si: number): Amount => exact(si, angle.turn);
+export const way = (si: number): Amount => exact(si, length.mm);
+export const slower = (si: number): Amount => exact(si, acceleration.mm_s2);

@@ -1,5 +1,5 @@
 import type { Movement } from '../../engine/order';
-import type { SecondModel, Seen } from '../../engine/second';
+import { sizeSeen, type SecondModel, type Seen } from '../../engine/second';
 
 /** The carriage seen from behind, along its travel: the guide stands at x = 0, right is +x. m, m/s². */
 interface Carriage {
@@ -11,7 +11,7 @@ interface Carriage {
   readonly acceleration: number;
 }
 
-const size = (seen: Seen | undefined): number => (typeof seen === 'object' ? seen.size : (seen ?? 0));
+const size = (seen: Seen | undefined): number => sizeSeen(seen) ?? 0;
 const sides = { 'mass-left': -1, 'mass-right': 1, 'mass-by-drive': 1, 'mass-away-from-drive': -1 } as const;
 const isSide = (picture: string): picture is keyof typeof sides => Object.hasOwn(sides, picture);
 

@@ -1,5 +1,5 @@
 import { rotate } from 'mathjs';
-import type { SecondModel, Seen } from '../../engine/second';
+import { sizeSeen, type SecondModel, type Seen } from '../../engine/second';
 
 type Point = [number, number];
 
@@ -15,7 +15,7 @@ function climb(lead: number, hand: string | undefined, direction: string, amount
   return threadAt(lead, hand === 'left' ? -seen : seen);
 }
 
-const num = (seen: Seen | undefined): number => (typeof seen === 'number' ? seen : (seen?.size ?? 0));
+const num = (seen: Seen | undefined): number => sizeSeen(seen) ?? 0;
 const leans = (seen: Seen | undefined): number =>
   typeof seen === 'object' && seen.picture === 'right-higher' ? seen.size : -num(seen);
 const shown = (up: number): Seen => ({ picture: up >= 0 ? 'right-higher' : 'left-higher', size: Math.abs(up) });

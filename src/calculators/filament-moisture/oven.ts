@@ -1,4 +1,4 @@
-import type { Amount, Movement } from '../../engine/order';
+import { exact, type Amount, type Movement } from '../../engine/order';
 import { firstThat, settable } from '../../engine/settable';
 import { temperature } from '../../quantity/kinds';
 import type { Ask } from './asking';
@@ -16,12 +16,7 @@ export const LONGEST = 14 * DAY;
 /** The least that such an oven is set to, °C. */
 const COOLEST = 20;
 
-export const ofOven = (si: number): Amount => ({
-  si,
-  width: 0,
-  kind: temperature.C.kind.id,
-  unit: temperature.C.unit.id,
-});
+export const ofOven = (si: number): Amount => exact(si, temperature.C);
 
 /** The hottest that the dial can be set to and the strand surely stays below where it softens, K; undefined where nothing is. */
 export function hottest(ask: Ask): number | undefined {

@@ -1,6 +1,6 @@
 import type { AskOf } from '../../engine/calculator';
 import { length } from '../../quantity/kinds';
-import { telling, type Order, type Told } from '../../engine/order';
+import { exact, telling, type Order, type Told } from '../../engine/order';
 import { settable } from '../../engine/settable';
 import type { formulas } from './formulas';
 import type { choices, inputs } from './inputs';
@@ -96,7 +96,7 @@ function tooBowed(ask: Ask): Order {
   );
 }
 
-const millimetres = (si: number) => ({ si, width: 0, kind: length.mm.kind.id, unit: length.mm.unit.id });
+const millimetres = (si: number) => exact(si, length.mm);
 
 /** Float of the nut, each way, that lets the screw swing freely whatever of the doubt is true. */
 function floatFor(ask: Ask): number {

@@ -1,6 +1,6 @@
-import type { SecondModel, Seen } from '../../engine/second';
+import { sizeSeen, type SecondModel, type Seen } from '../../engine/second';
 
-const num = (seen: Seen | undefined): number => (typeof seen === 'number' ? seen : (seen?.size ?? 0));
+const num = (seen: Seen | undefined): number => sizeSeen(seen) ?? 0;
 
 /**
  * A nut in a mount with a slot: the screw carries its middle round a circle, and the mount is touched wherever the circle leaves the slot.

@@ -1,5 +1,5 @@
 import type { VerdictState } from '../../engine/calculator';
-import { telling, type Amount, type Contradiction, type Order, type Told } from '../../engine/order';
+import { exact, telling, type Amount, type Contradiction, type Order, type Told } from '../../engine/order';
 import { length } from '../../quantity/kinds';
 import { advised, coins, hours, judged, mustHold, percent, type Ask, type Judged } from './judging';
 import { settable } from '../../engine/settable';
@@ -15,12 +15,7 @@ const PLASTIC_STEP = 5e-3;
 const open = (state: VerdictState): boolean => state === 'beyond' || state === 'too close';
 
 /** A length to a tenth of a millimetre. */
-const tenths = (si: number): Amount => ({
-  si: Math.round(si * 1e4) / 1e4,
-  width: 0,
-  kind: length.mm.kind.id,
-  unit: length.mm.unit.id,
-});
+const tenths = (si: number): Amount => exact(Math.round(si * 1e4) / 1e4, length.mm);
 
 /** Whole layers between which the last sound one lies. */
 function between(ask: Ask): { low: number; high: number } {

@@ -1,7 +1,15 @@
 import { expanded } from '../../formula/outcome';
 import { length } from '../../quantity/kinds';
 import type { AskOf, VerdictState } from '../../engine/calculator';
-import { telling, type Amount, type Contradiction, type Movement, type Order, type Told } from '../../engine/order';
+import {
+  exact,
+  telling,
+  type Amount,
+  type Contradiction,
+  type Movement,
+  type Order,
+  type Told,
+} from '../../engine/order';
 import { settable } from '../../engine/settable';
 import type { choices } from './choices';
 import type { formulas } from './formulas';
@@ -49,12 +57,7 @@ export function judge(ask: Ask): VerdictState {
 }
 
 /** A length to a hundredth, without the dust of rounding. */
-const hundredths = (si: number): Amount => ({
-  si: Math.round(si * 1e5) / 1e5,
-  width: 0,
-  kind: length.mm.kind.id,
-  unit: length.mm.unit.id,
-});
+const hundredths = (si: number): Amount => exact(Math.round(si * 1e5) / 1e5, length.mm);
 
 const CURES = {
   H: 'fivePlaces',

@@ -1,4 +1,4 @@
-import type { Amount } from '../../engine/order';
+import { exact, type Amount } from '../../engine/order';
 import { settable } from '../../engine/settable';
 import { length } from '../../quantity/kinds';
 import type { Ask } from './asking';
@@ -6,7 +6,7 @@ import type { Ask } from './asking';
 /** Finer steps than the usual one, that can be set as well where the band is narrow, m. */
 const FINER = [0.1e-3, 0.05e-3, 0.01e-3] as const;
 
-export const ofLength = (si: number): Amount => ({ si, width: 0, kind: length.mm.kind.id, unit: length.mm.unit.id });
+export const ofLength = (si: number): Amount => exact(si, length.mm);
 
 /** The most that the usual step sets below what this hot end stands, m. */
 export const mostSet = (ask: Ask): number => settable(ask.number('x_max'), ask.number('x_step'), 'down');

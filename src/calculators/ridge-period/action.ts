@@ -1,7 +1,7 @@
 import { length, ratio } from '../../quantity/kinds';
 import { expanded } from '../../formula/outcome';
 import { fromSi, toSi } from '../../quantity/unit';
-import { telling, type Amount, type Order, type Told } from '../../engine/order';
+import { exact, telling, type Amount, type Order, type Told } from '../../engine/order';
 import type { Ask, PartKey } from './asked';
 import { lineOf, isNear, rank, stateOf, type Compared, type Line, type Ranking } from './model';
 import { partingOf, type Parting } from './parting';
@@ -27,12 +27,7 @@ function about(si: number, digits = 4): Amount {
   return mm(toSi(Number(fromSi(si, unit).toPrecision(digits)), unit));
 }
 /** A bare number to two digits. */
-const two = (x: number): Amount => ({
-  si: Number(x.toPrecision(2)),
-  width: 0,
-  kind: ratio.one.kind.id,
-  unit: ratio.one.unit.id,
-});
+const two = (x: number): Amount => exact(Number(x.toPrecision(2)), ratio.one);
 
 /** How the ridges stand against a part's period: so many times, or percent, closer or not. */
 function mismatch(line: Line) {

@@ -1,7 +1,7 @@
 import { acceleration, length, ratio, speed } from '../../quantity/kinds';
-import { fromSi, toSi, type Measure } from '../../quantity/unit';
+import { fromSi, toSi } from '../../quantity/unit';
 import type { AskOf } from '../../engine/calculator';
-import type { Amount } from '../../engine/order';
+import { exact, type Amount } from '../../engine/order';
 import { settable } from '../../engine/settable';
 import type { choices } from './choices';
 import type { formulas } from './formulas';
@@ -16,14 +16,12 @@ function twoDigits(x: number, round: (y: number) => number): number {
   return round(Number((x / size).toPrecision(9))) * size;
 }
 
-const amount = (si: number, { kind, unit }: Measure): Amount => ({ si, width: 0, kind: kind.id, unit: unit.id });
-
 /** What a hand sets: an acceleration to 50 mm/s², a speed through corners to half a millimetre a second. */
 export const STEPS = { a: 0.05, v_c: 5e-4 } as const;
 
 const MEASURES = { a: acceleration.mm_s2, v_c: speed.mm_s } as const;
-export const setTo = (symbol: keyof typeof MEASURES, si: number): Amount => amount(si, MEASURES[symbol]);
-export const distance = (si: number): Amount => amount(si, length.mm);
+export const setTo = (symbol: keyof typeof MEASURES, si: number): Amount => exact(si, MEASURES[symbol]);
+export const distance = (si: number): Amount => exact(si, length.mm);
 
 /** The most of a result that is surely right, in steps that can be set: "at most this". */
 export function most(ask: Ask, symbol: 'a_s' | 'v_m'): Amount {
@@ -36,9 +34,9 @@ export function most(ask: Ask, symbol: 'a_s' | 'v_m'): Amount {
 /** Factor to stiffen by so that it surely suffices, to two digits, rounded up. */
 export function times(ask: Ask): Amount {
   ask.need('r_k');
-  return amount(twoDigits(ask.known('r_k')?.high ?? 1, Math.ceil), ratio.one);
+  return exact(twoDigits(ask.known('r_k')?.high ?? 1, Math.ceil), ratio.one);
 }
 
 /** Length of the ramp, to two digits. */
 export const ramp = (ask: Ask): Amount =>
-  amount(toSi(Number(fromSi(ask.number('l_r'), length.mm.unit).toPrecision(2)), length.mm.unit), length.mm);
+  exact(toSi(Number(fromSi(ask.number('l_r'), length.mm.unit).toPrecision(2)), length.mm.unit), length.mm);

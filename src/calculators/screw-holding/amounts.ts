@@ -1,4 +1,4 @@
-import type { Amount, Movement } from '../../engine/order';
+import { exact, type Amount, type Movement } from '../../engine/order';
 import { settable } from '../../engine/settable';
 import { ratio, speed } from '../../quantity/kinds';
 import { byBelt, twoMotors, type Ask } from './asking';
@@ -22,12 +22,7 @@ export interface Amounts {
 }
 
 const opposite = { left: 'right', right: 'left' } as const;
-const percent = (si: number): Amount => ({
-  si,
-  width: 0,
-  kind: ratio.percent.kind.id,
-  unit: ratio.percent.unit.id,
-});
+const percent = (si: number): Amount => exact(si, ratio.percent);
 
 /** Least share of the current that still lifts the load. */
 function leastCurrent(ask: Ask): number {

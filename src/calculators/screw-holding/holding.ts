@@ -1,7 +1,6 @@
-import type { Amount, Told } from '../../engine/order';
+import { exact, type Told } from '../../engine/order';
 import { settable } from '../../engine/settable';
 import { force, length, torque } from '../../quantity/kinds';
-import type { Measure } from '../../quantity/unit';
 import type { Amounts } from './amounts';
 import { byBelt, step, twoMotors, type Ask } from './asking';
 import { MADE } from './choices';
@@ -13,8 +12,6 @@ const PULL_STEP = 1;
 const TORQUE_STEP = 1e-3;
 /** Where the thread for the torque trial is wound: a coupling's radius, m. */
 const RADIUS = 0.01;
-
-const amount = (si: number, { kind, unit }: Measure): Amount => ({ si, width: 0, kind: kind.id, unit: unit.id });
 
 /** Least friction in the thread that may be, at two standard uncertainties. */
 function leastFriction(ask: Ask): number {
@@ -30,7 +27,7 @@ function leadThatHolds(ask: Ask): Told {
     return Math.abs(outer - d * 1e3) < 0.3 && lead < ask.number('P_h') * 1e3 && mu >= wanted * locks;
   });
   const most = Math.max(...holds.map(([, lead]) => lead));
-  return holds.length > 0 ? step('leadMade', { lead: amount(most * 1e-3, length.mm) }) : step('noLeadMade');
+  return holds.length > 0 ? step('leadMade', { lead: exact(most * 1e-3, length.mm) }) : step('noLeadMade');
 }
 
 /** What would make it hold: torque and weight from their sure ends. */
@@ -39,9 +36,9 @@ export function remedies(ask: Ask): Told[] {
   const torqueWanted = settable(brake?.high ?? ask.number('T_k'), BRAKE_STEP, 'up');
   const left = most && most.low > WEIGHT_STEP ? settable(most.low, WEIGHT_STEP, 'down') : undefined;
   return [
-    step('brake', { torque: amount(torqueWanted, torque.N_mm), wanted: ask.quantity('m_lim') }),
+    step('brake', { torque: exact(torqueWanted, torque.N_mm), wanted: ask.quantity('m_lim') }),
     step('counterweight', {
-      most: left === undefined ? undefined : amount(left, force.N),
+      most: left === undefined ? undefined : exact(left, force.N),
       load: ask.quantity('F'),
     }),
     ask.choice('screw') === 'ball' ? step('ballScrew') : leadThatHolds(ask),
@@ -84,16 +81,16 @@ export function trial(ask: Ask): Told[] {
   const screws = ask.choice('screws');
   if (pull !== undefined) {
     const where = screws === 'one' ? 'nut' : byBelt(ask) ? 'midway' : 'eachNut';
-    return [step('trial', { where, pull: amount(pull, force.N) })];
+    return [step('trial', { where, pull: exact(pull, force.N) })];
   }
   const known = ask.known('T_t');
   const wanted = settable(known?.high ?? ask.number('T_t'), TORQUE_STEP, 'up');
   return [
     step('noPullTells'),
     step('torqueTrial', {
-      torque: amount(wanted, torque.N_mm),
-      radius: amount(RADIUS, length.mm),
-      pull: amount(settable(wanted / RADIUS, 0.1, 'up'), force.N),
+      torque: exact(wanted, torque.N_mm),
+      radius: exact(RADIUS, length.mm),
+      pull: exact(settable(wanted / RADIUS, 0.1, 'up'), force.N),
       each: screws === 'more' || twoMotors(ask),
     }),
   ];

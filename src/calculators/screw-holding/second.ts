@@ -1,6 +1,6 @@
-import type { SecondModel, Seen } from '../../engine/second';
+import { sizeSeen, type SecondModel, type Seen } from '../../engine/second';
 
-const size = (seen: Seen | undefined): number => (typeof seen === 'number' ? seen : (seen?.size ?? NaN));
+const size = (seen: Seen | undefined): number => sizeSeen(seen) ?? NaN;
 
 /** Things on a bench: a carriage on a gantry with its zero in the middle and right counted up, a driver's dial, a speed that is set. */
 const model: SecondModel = {

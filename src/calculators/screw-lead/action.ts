@@ -1,6 +1,6 @@
 import { length } from '../../quantity/kinds';
 import type { AskOf } from '../../engine/calculator';
-import { telling, type Amount, type Contradiction, type Order } from '../../engine/order';
+import { exact, telling, type Amount, type Contradiction, type Order } from '../../engine/order';
 import type { formulas } from './formulas';
 import type { inputs } from './inputs';
 import { nearestMade } from './leads';
@@ -16,7 +16,7 @@ const SAME = 1e-3;
 
 /** As it stands in a table: all its digits count. */
 function nominal(si: number): Amount {
-  return { si, width: 0, kind: length.mm.kind.id, unit: length.mm.unit.id };
+  return exact(si, length.mm);
 }
 
 /** The lead that this screw is likely made with. */

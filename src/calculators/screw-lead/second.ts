@@ -1,7 +1,7 @@
 import { cross, dot, norm } from 'mathjs';
-import type { SecondModel, Seen } from '../../engine/second';
+import { sizeSeen, type SecondModel, type Seen } from '../../engine/second';
 
-const num = (seen: Seen | undefined): number => (typeof seen === 'number' ? seen : (seen?.size ?? 0));
+const num = (seen: Seen | undefined): number => sizeSeen(seen) ?? 0;
 type Vector = [number, number, number];
 
 /** Radius of the screw: any will do, the lead does not depend on it. */

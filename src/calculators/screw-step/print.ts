@@ -1,12 +1,12 @@
 import { formatValue } from '../../quantity/format';
 import type { DecimalMark } from '../../quantity/parse';
 import { fromSi, toSi, type Measure } from '../../quantity/unit';
-import type { Amount } from '../../engine/order';
+import { exact, type Amount } from '../../engine/order';
 
 /** An SI value that is no symbol of the calculator, to at most `digits` significant digits of its unit. */
 export function rounded(si: number, measure: Measure, digits = 6): Amount {
-  const { kind, unit } = measure;
-  return { si: toSi(Number(fromSi(si, unit).toPrecision(digits)), unit), width: 0, kind: kind.id, unit: unit.id };
+  const { unit } = measure;
+  return exact(toSi(Number(fromSi(si, unit).toPrecision(digits)), unit), measure);
 }
 
 /** The same as printed, with its unit. */

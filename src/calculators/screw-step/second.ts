@@ -1,7 +1,7 @@
 import { bignumber, type BigNumber } from 'mathjs';
-import type { SecondModel, Seen } from '../../engine/second';
+import { sizeSeen, type SecondModel, type Seen } from '../../engine/second';
 
-const num = (seen: Seen | undefined): number => (typeof seen === 'number' ? seen : (seen?.size ?? 0));
+const num = (seen: Seen | undefined): number => sizeSeen(seen) ?? 0;
 
 /** Layers that are printed to look at a wall. */
 const LAYERS = 200;

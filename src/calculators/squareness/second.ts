@@ -1,9 +1,9 @@
 import { rotate } from 'mathjs';
-import type { SecondModel, Seen } from '../../engine/second';
+import { sizeSeen, type SecondModel, type Seen } from '../../engine/second';
 
 type Point = [number, number];
 
-const num = (seen: Seen | undefined): number => (typeof seen === 'number' ? seen : (seen?.size ?? 0));
+const num = (seen: Seen | undefined): number => sizeSeen(seen) ?? 0;
 const length = ([x, y]: Point): number => Math.hypot(x, y);
 
 /** Angle at the front left corner of a parallelogram with these sides, from either diagonal by the law of cosines: their mean. */

@@ -1,6 +1,6 @@
 import { expanded } from '../../formula/outcome';
 import { length } from '../../quantity/kinds';
-import { telling, type Effect, type Order, type Told } from '../../engine/order';
+import { exact, telling, type Effect, type Order, type Told } from '../../engine/order';
 import type { Ask } from './asked';
 import { changeTo } from './change';
 import { ofPrint } from './of-print';
@@ -35,9 +35,8 @@ function longer(ask: Ask, commanded: number): Told {
   // A tenth more, so that the doubt does fit in.
   const needed = margin > 0 ? Math.ceil((1.1 * doubt) / margin / 0.01) * 0.01 : Infinity;
   if (needed > LONGEST) return step('noLengthSettles');
-  const { kind, unit } = length.mm;
   return step('thisLong', {
-    length: { si: Number(needed.toFixed(3)), width: 0, kind: kind.id, unit: unit.id },
+    length: exact(Number(needed.toFixed(3)), length.mm),
     slack: error.budget[0]?.symbol === 'b',
   });
 }

@@ -1,6 +1,6 @@
-import type { SecondModel, Seen } from '../../engine/second';
+import { sizeSeen, type SecondModel, type Seen } from '../../engine/second';
 
-const num = (seen: Seen | undefined): number => (typeof seen === 'number' ? seen : (seen?.size ?? 0));
+const num = (seen: Seen | undefined): number => sizeSeen(seen) ?? 0;
 
 /**
  * A drive as a heap of equal steps: the controller counts them out from the number that is set, each moves the carriage, or feeds the

@@ -1,4 +1,4 @@
-import type { Amount } from '../../engine/order';
+import { exact, type Amount } from '../../engine/order';
 import { firstThat, settable } from '../../engine/settable';
 import { length } from '../../quantity/kinds';
 import type { Ask } from './asking';
@@ -12,7 +12,7 @@ export const WIDEST_RIM = 15e-3;
 const WIDEST = 3;
 const SHORTEST = 0.5;
 
-export const ofLength = (si: number): Amount => ({ si, width: 0, kind: length.mm.kind.id, unit: length.mm.unit.id });
+export const ofLength = (si: number): Amount => exact(si, length.mm);
 
 export const widest = (ask: Ask): number => settable(WIDEST * ask.number('b'), STEP, 'down');
 export const shortest = (ask: Ask): number => settable(SHORTEST * ask.number('L'), MILLIMETRE, 'up');

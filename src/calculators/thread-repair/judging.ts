@@ -1,11 +1,10 @@
 import { length, torque } from '../../quantity/kinds';
-import type { Measure } from '../../quantity/unit';
 import { settable } from '../../engine/settable';
 import { drillName } from '../../reference/drills';
 import { insertLengths } from '../../reference/inserts';
 import { propertyClasses } from '../../reference/property-classes';
 import type { AskOf } from '../../engine/calculator';
-import type { Amount } from '../../engine/order';
+import { exact, type Amount } from '../../engine/order';
 import { nextOf, PLASTICS, type choices } from './choices';
 import type { formulas } from './formulas';
 import type { inputs } from './inputs';
@@ -38,8 +37,6 @@ export const judged = (ask: Ask) => judgeWays(spanIn(ask), partOf(ask.choice('ho
 /** A way's strength over the screw's proof load, in whole percent. */
 export const percentOf = (ask: Ask, id: WayId): number => Math.round(ask.number(SYMBOLS[id].share) * 100);
 
-const amount = (si: number, { kind, unit }: Measure): Amount => ({ si, width: 0, kind: kind.id, unit: unit.id });
-
 /** Steps of screws' lengths as they are stocked or can be packed with washers, m. */
 const LENGTH_STEP = 0.5e-3;
 /** Least step where half a millimetre is more than there is. */
@@ -48,7 +45,7 @@ const FINE_LENGTH_STEP = 0.1e-3;
 const DRILL_STEP = 0.05e-3;
 
 /** A length that a screw has to reach, to half a millimetre, never less. */
-export const reachOf = (ask: Ask): Amount => amount(settable(ask.number('L_r'), LENGTH_STEP, 'up'), length.mm);
+export const reachOf = (ask: Ask): Amount => exact(settable(ask.number('L_r'), LENGTH_STEP, 'up'), length.mm);
 
 /** How much longer a screw may be, from the sure end of the thread below its tip, m. */
 export function longerBy(ask: Ask): number {
@@ -56,22 +53,22 @@ export function longerBy(ask: Ask): number {
   const step = least >= LENGTH_STEP ? LENGTH_STEP : FINE_LENGTH_STEP;
   return settable(Math.max(least, 0), step, 'down');
 }
-export const longerAmount = (ask: Ask): Amount => amount(longerBy(ask), length.mm);
+export const longerAmount = (ask: Ask): Amount => exact(longerBy(ask), length.mm);
 
 /** An insert's length as it is marked, to a hundredth. */
-export const markedLength = (ask: Ask): Amount => amount(settable(ask.number('L_i'), 1e-5, 'nearest'), length.mm);
+export const markedLength = (ask: Ask): Amount => exact(settable(ask.number('L_i'), 1e-5, 'nearest'), length.mm);
 
 /** A drill as it can be had: of the metric series, or by its name in the inch one. */
 export function drillFor({ si }: Amount) {
   const named = drillName(si * 1e3);
-  return { drill: amount(named === undefined ? settable(si, DRILL_STEP, 'nearest') : si, length.mm), named };
+  return { drill: exact(named === undefined ? settable(si, DRILL_STEP, 'nearest') : si, length.mm), named };
 }
 
 /** A torque that is surely not too much, to the two digits that a wrench is set to. */
 export function torqueFor(ask: Ask, symbol: Torque): Amount {
   const least = Math.max(ask.known(symbol)?.low ?? ask.number(symbol), 0);
   const step = least > 0 ? 10 ** (Math.floor(Math.log10(least)) - 1) : 0.01;
-  return amount(settable(least, step, 'down'), torque.N_m);
+  return exact(settable(least, step, 'down'), torque.N_m);
 }
 export type Torque = 'T_e' | (typeof SYMBOLS)[WayId]['torque'];
 

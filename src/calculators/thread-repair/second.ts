@@ -1,6 +1,6 @@
-import type { SecondModel, Seen } from '../../engine/second';
+import { sizeSeen, type SecondModel, type Seen } from '../../engine/second';
 
-const size = (seen: Seen | undefined): number => (typeof seen === 'number' ? seen : (seen?.size ?? NaN));
+const size = (seen: Seen | undefined): number => sizeSeen(seen) ?? NaN;
 
 /** Where good thread lies, as depths below the face. */
 interface Stretch {

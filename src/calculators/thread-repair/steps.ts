@@ -1,5 +1,5 @@
 import { expanded } from '../../formula/outcome';
-import { telling, type Amount, type Told } from '../../engine/order';
+import { exact, telling, type Amount, type Told } from '../../engine/order';
 import { length, temperature } from '../../quantity/kinds';
 import { settable } from '../../engine/settable';
 import { toSi } from '../../quantity/unit';
@@ -62,12 +62,7 @@ const MELTING = {
 } as const;
 const isMelting = (name: string): name is keyof typeof MELTING => name in MELTING;
 
-const celsius = (value: number): Amount => ({
-  si: toSi(value, temperature.C.unit),
-  width: 0,
-  kind: temperature.C.kind.id,
-  unit: temperature.C.unit.id,
-});
+const celsius = (value: number): Amount => exact(toSi(value, temperature.C.unit), temperature.C);
 
 function heatsetSteps(ask: Ask): readonly Told[] {
   const size = ask.choice('size');
@@ -89,7 +84,7 @@ const NUT_PLAY = 0.1e-3;
 const NUT_DEPTH_PLAY = 0.2e-3;
 
 function nutSteps(ask: Ask): readonly Told[] {
-  const mm = (si: number): Amount => ({ si, width: 0, kind: length.mm.kind.id, unit: length.mm.unit.id });
+  const mm = (si: number): Amount => exact(si, length.mm);
   const tenths = (si: number): Amount => mm(settable(si, 1e-4, 'up'));
   return [
     step('drillForNut', drillFor(ask.quantity('D_c'))),

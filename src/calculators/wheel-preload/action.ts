@@ -1,5 +1,5 @@
 import type { AskOf } from '../../engine/calculator';
-import { telling, type Amount, type Order, type Told } from '../../engine/order';
+import { exact, telling, type Amount, type Order, type Told } from '../../engine/order';
 import { settable } from '../../engine/settable';
 import { angle } from '../../quantity/kinds';
 import type { choices } from './choices';
@@ -20,7 +20,7 @@ export const HAND_TURN = DEGREE;
 
 const opposite = { clockwise: 'anticlockwise', anticlockwise: 'clockwise' } as const;
 
-const degrees = (si: number): Amount => ({ si, width: 0, kind: angle.deg.kind.id, unit: angle.deg.unit.id });
+const degrees = (si: number): Amount => exact(si, angle.deg);
 
 /** The slip force that a preload gives, SI: none where the wheel has come off the rail. */
 function slipAt(ask: Ask, preload: number): number {

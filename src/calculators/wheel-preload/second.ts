@@ -1,9 +1,9 @@
 import { rotate } from 'mathjs';
-import type { SecondModel, Seen } from '../../engine/second';
+import { sizeSeen, type SecondModel, type Seen } from '../../engine/second';
 
 type Point = [number, number];
 
-const num = (seen: Seen | undefined): number => (typeof seen === 'number' ? seen : (seen?.size ?? 0));
+const num = (seen: Seen | undefined): number => sizeSeen(seen) ?? 0;
 /** Seen from the bolt head, mathematicians' sense: anticlockwise is positive. */
 const signed = (direction: string | undefined, angle: number): number => (direction === 'clockwise' ? -angle : angle);
 

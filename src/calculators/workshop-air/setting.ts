@@ -1,4 +1,4 @@
-import type { Amount } from '../../engine/order';
+import { exact, type Amount } from '../../engine/order';
 import { firstThat, settable } from '../../engine/settable';
 import { temperature } from '../../quantity/kinds';
 import type { Ask } from './asking';
@@ -10,12 +10,7 @@ export const DEGREE = 1;
 /** Boxes are set in steps of this, K. */
 export const DIAL = 5;
 
-export const ofCelsius = (si: number): Amount => ({
-  si,
-  width: 0,
-  kind: temperature.C.kind.id,
-  unit: temperature.C.unit.id,
-});
+export const ofCelsius = (si: number): Amount => exact(si, temperature.C);
 
 const onScale = (kelvin: number, step: number, to: 'up' | 'down'): number => {
   const celsius = kelvin - ZERO;
