@@ -144,9 +144,14 @@ function within({ at, isMet }: Search, low: number, high: number): Stretch[] {
   return found;
 }
 
-/** The runs of places with the same whole numbers, and the changes between them, as things to look into. */
-function lookInto(search: Search, all: readonly Place[]): { readonly x: number; readonly look: () => Stretch[] }[] {
-  const jobs: { readonly x: number; readonly look: () => Stretch[] }[] = [];
+/** A part of the range, and what looking into it finds. */
+interface Part extends Stretch {
+  readonly look: () => Stretch[];
+}
+
+/** The runs of places with the same whole numbers, and the changes between them, as parts to look into. */
+function partsOf(search: Search, all: readonly Place[]): Part[] {
+  const parts: Part[] = [];
   let start = 0;
   all.forEach((here, i) => {
     const after = all[i + 1];
@@ -155,17 +160,19 @@ function lookInto(search: Search, all: readonly Place[]): { readonly x: number; 
     if (!first) return;
     const from = () => (previous ? lastLike(search.keyAt, first, previous).x : first.x);
     const to = () => (after ? lastLike(search.keyAt, here, after).x : here.x);
-    if (!here.key.includes('NaN')) jobs.push({ x: (first.x + here.x) / 2, look: () => within(search, from(), to()) });
+    if (!here.key.includes('NaN')) {
+      parts.push({ low: previous?.x ?? first.x, high: after?.x ?? here.x, look: () => within(search, from(), to()) });
+    }
     if (after) {
       const own = (): Stretch[] => {
         const found = between(search.keyAt, here, after);
         return found ? within(search, ...found) : [];
       };
-      jobs.push({ x: (here.x + after.x) / 2, look: own });
+      parts.push({ low: here.x, high: after.x, look: own });
     }
     start = i + 1;
   });
-  return jobs;
+  return parts;
 }
 
 /** The middle one by size: a pole somewhere does not make every result look small. */
@@ -174,6 +181,20 @@ const middleOf = (sizes: readonly number[]): number =>
 
 const distance = ({ low, high }: Stretch, near: number): number =>
   near >= low && near <= high ? 0 : Math.min(Math.abs(low - near), Math.abs(high - near));
+
+const nearest = <T extends Stretch>(stretches: readonly T[], near: number): T[] =>
+  [...stretches].sort((a, b) => distance(a, near) - distance(b, near));
+
+/** What the parts hold, the nearest looked into first, until no other can hold one of those wanted, nor the next. */
+function search(parts: readonly Part[], near: number, most: number): Stretch[] {
+  const found: Stretch[] = [];
+  for (const part of nearest(parts, near)) {
+    const next = nearest(found, near)[most];
+    if (next && distance(part, near) > distance(next, near)) break;
+    found.push(...part.look());
+  }
+  return found;
+}
 
 /** A counted unknown: every whole number of its range is tried, those side by side become a stretch. */
 function wholeNumbers(at: Off, isMet: Search['isMet'], [low, high]: readonly [number, number]): Stretch[] {
@@ -205,20 +226,10 @@ export function solveStepped(system: System, inputs: Inputs, question: SteppedQu
   if (results.length === 0) return { ok: false, reason: 'no result' };
   const size = Math.max(Math.abs(value), middleOf(results.map(Math.abs)));
   const isMet = (point: Point): boolean => Math.abs(point.off) <= ROUNDING * size;
-  const sorted = (stretches: readonly Stretch[]): Stretch[] =>
-    [...stretches].sort((a, b) => distance(a, near) - distance(b, near));
-  if (question.whole) {
-    const found = sorted(wholeNumbers(at, isMet, range));
-    if (found.length > 0) return { ok: true, stretches: found.slice(0, most), more: found.length > most };
-    return { ok: false, reason: 'no root', low: Math.min(...results), high: Math.max(...results) };
-  }
-  const jobs = lookInto({ at, keyAt, isMet }, all).sort((a, b) => Math.abs(a.x - near) - Math.abs(b.x - near));
-  const found: Stretch[] = [];
-  for (const { look } of jobs) {
-    found.push(...look());
-    // A stretch may lie nearer than the middle that it was sorted by: a few more are looked into.
-    if (found.length > 2 * most) break;
-  }
-  if (found.length > 0) return { ok: true, stretches: sorted(found).slice(0, most), more: found.length > most };
+  const found = nearest(
+    question.whole ? wholeNumbers(at, isMet, range) : search(partsOf({ at, keyAt, isMet }, all), near, most),
+    near,
+  );
+  if (found.length > 0) return { ok: true, stretches: found.slice(0, most), more: found.length > most };
   return { ok: false, reason: 'no root', low: Math.min(...results), high: Math.max(...results) };
 }

@@ -1,4 +1,4 @@
-import { afterAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { systemFor } from '../../../src/engine/system';
 import { propagate } from '../../../src/formula/propagate';
 import { isStepped, solveStepped } from '../../../src/formula/stepped';
@@ -7,10 +7,6 @@ import { fewCases, generator, nearbyInputs } from '../../support/calculators';
 import { times } from '../../support/sweep';
 
 const exactly = (value: number) => ({ value, u: 0, shape: 'rectangular' as const });
-
-/** What was asked in all, and where the hidden value was not among the answers. */
-let asked = 0;
-const missed: string[] = [];
 
 describe.each(fewCases)('%s (%s): results that move in steps', (_id, _options, calc, choices) => {
   const system = systemFor(calc, choices);
@@ -47,9 +43,7 @@ describe.each(fewCases)('%s (%s): results that move in steps', (_id, _options, c
           const holds = found.stretches.some(
             ({ low, high }) => hidden.value >= low - slack && hidden.value <= high + slack,
           );
-          // Of a comb that grows finer without end a tooth may be missed: seldom.
-          asked += 1;
-          if (!holds) missed.push(where);
+          expect(holds, where).toBe(true);
           const aside = [0.9, 1.1].flatMap((share) => {
             const x = hidden.value === 0 ? share * range[1] : share * hidden.value;
             const there = propagate(system, { ...inputs, [unknown]: exactly(x) })[target];
@@ -70,8 +64,4 @@ describe.each(fewCases)('%s (%s): results that move in steps', (_id, _options, c
       }
     }
   });
-});
-
-afterAll(() => {
-  expect(missed.length / Math.max(1, asked), missed.join('\n')).toBeLessThanOrEqual(0.01);
 });
