@@ -8,6 +8,13 @@ export type Seen = number | { readonly picture: SignPicture; readonly size: numb
 /** How much is seen, whichever picture; undefined where nothing is. */
 export const sizeSeen = (seen: Seen | undefined): number | undefined => (typeof seen === 'object' ? seen.size : seen);
 
+/** A reading that has no side. @throws Error where there is none such */
+export function numberSeen(given: Readonly<Record<string, Seen>>, symbol: string): number {
+  const seen = given[symbol];
+  if (typeof seen !== 'number') throw new Error(`${symbol} is no number`);
+  return seen;
+}
+
 /** An order to carry out, on a machine that reads so. */
 export interface ToCarry {
   /** Inputs in force that have a value. */

@@ -1,12 +1,6 @@
-import type { Seen, SecondModel } from '../../engine/second';
+import { numberSeen, type SecondModel } from '../../engine/second';
 
 const RINGS = 40;
-
-const read = (given: Readonly<Record<string, Seen>>, symbol: string): number => {
-  const seen = given[symbol];
-  if (typeof seen !== 'number') throw new Error(`${symbol} is no number`);
-  return seen;
-};
 
 /** Share of the water still in a strand after a time, the strand cut into rings that hand water on to each other. */
 function stillIn(D: number, radius: number, seconds: number): number {
@@ -46,13 +40,13 @@ const second: SecondModel = {
           (at, { direction, amount }) => at + (direction === 'cooler' || direction === 'shorter' ? -amount : amount),
           from,
         );
-    const [T_b, t] = [turned('oven', read(given, 'T_b')), turned('time', read(given, 't'))];
-    if (T_b > read(given, 'T_g')) throw new Error(`softened at ${T_b} K`);
+    const [T_b, t] = [turned('oven', numberSeen(given, 'T_b')), turned('time', numberSeen(given, 't'))];
+    if (T_b > numberSeen(given, 'T_g')) throw new Error(`softened at ${T_b} K`);
     if (movements.some(({ part }) => part === 'time')) {
-      const warmed = Math.exp((read(given, 'E_a') / 8.314462618) * (1 / read(given, 'T_1') - 1 / T_b));
-      const D = (read(given, 'D_1') * 10 ** read(given, 'b') * warmed) / read(given, 'k_s');
-      const left = stillIn(D, read(given, 'd_f') / 2, t);
-      if (left > read(given, 'q')) throw new Error(`${left} is left after ${t} s`);
+      const warmed = Math.exp((numberSeen(given, 'E_a') / 8.314462618) * (1 / numberSeen(given, 'T_1') - 1 / T_b));
+      const D = (numberSeen(given, 'D_1') * 10 ** numberSeen(given, 'b') * warmed) / numberSeen(given, 'k_s');
+      const left = stillIn(D, numberSeen(given, 'd_f') / 2, t);
+      if (left > numberSeen(given, 'q')) throw new Error(`${left} is left after ${t} s`);
     }
     return { T_b, t };
   },

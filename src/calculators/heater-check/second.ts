@@ -1,28 +1,22 @@
-import type { Seen, SecondModel } from '../../engine/second';
+import { numberSeen, type Seen, type SecondModel } from '../../engine/second';
 
 const STEFAN = 5.670374419e-8;
 const DT = 0.02;
 
 type Given = Readonly<Record<string, Seen>>;
 
-const read = (given: Given, symbol: string): number => {
-  const seen = given[symbol];
-  if (typeof seen !== 'number') throw new Error(`${symbol} is no number`);
-  return seen;
-};
-
 /** A block as it cools and is heated, by small steps in time with all of its radiation; the loss as its own readings give it. */
 function blockOf(given: Given, loss: string | undefined) {
-  const [Ta, Tw] = [read(given, 'T_a'), read(given, 'T_w')];
-  const P = read(given, 'V') ** 2 / read(given, 'R_h');
-  const [a, b, c] = [read(given, 'a_1'), read(given, 'a_2'), read(given, 'a_3')];
+  const [Ta, Tw] = [numberSeen(given, 'T_a'), numberSeen(given, 'T_w')];
+  const P = numberSeen(given, 'V') ** 2 / numberSeen(given, 'R_h');
+  const [a, b, c] = [numberSeen(given, 'a_1'), numberSeen(given, 'a_2'), numberSeen(given, 'a_3')];
   const faces = [a * b, a * b, b * c, b * c, a * c, a * c].reduce((sum, face) => sum + face, 0);
-  const radiates = (T: number) => read(given, 'epsilon') * STEFAN * faces * (T ** 4 - Ta ** 4);
-  const C = read(given, 'm_b') * read(given, 'c_b') + read(given, 'm_x') * read(given, 'c_x');
+  const radiates = (T: number) => numberSeen(given, 'epsilon') * STEFAN * faces * (T ** 4 - Ta ** 4);
+  const C = numberSeen(given, 'm_b') * numberSeen(given, 'c_b') + numberSeen(given, 'm_x') * numberSeen(given, 'c_x');
   const conducts =
     loss === 'surface'
-      ? read(given, 'h_c') * faces + read(given, 'G_x')
-      : (read(given, 'D_h') * P - radiates(Tw)) / (Tw - Ta);
+      ? numberSeen(given, 'h_c') * faces + numberSeen(given, 'G_x')
+      : (numberSeen(given, 'D_h') * P - radiates(Tw)) / (Tw - Ta);
   return { Ta, Tw, warms: (T: number) => (P - conducts * (T - Ta) - radiates(T)) / C };
 }
 
@@ -37,7 +31,7 @@ function actsAt(
   let [T, reads, low, t] = [Tw, Tw, 0, 0];
   while (low < W) {
     T += warms(T) * DT;
-    reads += ((Ta - reads) / read(given, 't_s')) * DT;
+    reads += ((Ta - reads) / numberSeen(given, 't_s')) * DT;
     t += DT;
     low = reads < Tw - H ? low + DT : 0;
   }
@@ -54,11 +48,11 @@ const second: SecondModel = {
       movements
         .filter((movement) => movement.part === part)
         .reduce((at, { direction, amount }) => at + (direction === 'raise' ? amount : -amount), from);
-    const [W, H] = [turned('window', read(given, 'W')), turned('hysteresis', read(given, 'H'))];
+    const [W, H] = [turned('window', numberSeen(given, 'W')), turned('hysteresis', numberSeen(given, 'H'))];
     if (choices.loss === 'surface' || choices.loss === 'held') {
       const found = actsAt(given, choices.loss, W, H);
       // Its time by the clock is that of the sheet's exponential.
-      if (found.t > read(given, 't_max') + 2 * DT) throw new Error(`cuts after ${found.t} s`);
+      if (found.t > numberSeen(given, 't_max') + 2 * DT) throw new Error(`cuts after ${found.t} s`);
     }
     return { W, H };
   },

@@ -21,6 +21,19 @@ function nearest(all: readonly number[], z: number): number {
 const as = (text: string, to: string): number => (evaluate(text) as Unit).toNumber(to);
 const still = { T_p: '40 °C ± 0', T_m: '40 °C ± 0', alpha: '68 µm/(m·K) ± 0' } as const;
 
+/** Two pieces, cooled, that are stacked with glue between. */
+const stacked = {
+  H: '60 mm',
+  s: '0.05 mm',
+  g: '0.1 mm',
+  H_t: '100 mm',
+  alpha: '90 µm/(m·K)',
+  T_p: '72 °C',
+  T_m: '22 °C',
+  h: '0.2 mm',
+  h_1: '0.3 mm',
+} as const;
+
 const checks: readonly OutsideProof[] = [
   ...(
     [
@@ -93,17 +106,7 @@ const checks: readonly OutsideProof[] = [
   {
     source:
       'Both pieces cooled and pressed first, then stacked with the glue: as high as the whole would have been, cold',
-    given: {
-      H: '60 mm',
-      s: '0.05 mm',
-      g: '0.1 mm',
-      H_t: '100 mm',
-      alpha: '90 µm/(m·K)',
-      T_p: '72 °C',
-      T_m: '22 °C',
-      h: '0.2 mm',
-      h_1: '0.3 mm',
-    },
+    given: stacked,
     choices: { plan: 'glue', plastic: 'abs' },
     expect: {
       H_2: [() => secondPart(0.05), 2e-3],
@@ -114,17 +117,7 @@ const checks: readonly OutsideProof[] = [
   {
     source:
       'Both pieces cooled, their first layers thicker than set, then stacked with the glue: as high as the whole would have been',
-    given: {
-      H: '60 mm',
-      s: '0.05 mm',
-      g: '0.1 mm',
-      H_t: '100 mm',
-      alpha: '90 µm/(m·K)',
-      T_p: '72 °C',
-      T_m: '22 °C',
-      h: '0.2 mm',
-      h_1: '0.3 mm',
-    },
+    given: stacked,
     choices: { plan: 'glue', plastic: 'abs', zero: 'far' },
     expect: {
       Z_c: [59.95, 1e-9],

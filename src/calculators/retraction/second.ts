@@ -1,16 +1,10 @@
-import type { Seen, SecondModel } from '../../engine/second';
+import { numberSeen, type Seen, type SecondModel } from '../../engine/second';
 
 const SLICES = 2000;
 
-const read = (given: Readonly<Record<string, Seen>>, symbol: string): number => {
-  const seen = given[symbol];
-  if (typeof seen !== 'number') throw new Error(`${symbol} is no number`);
-  return seen;
-};
-
 /** What is stored between gear and tip under the push that was measured: the rod sliced along its way, each slice pressed by what it carries. */
 function stored(given: Readonly<Record<string, Seen>>, drive: string | undefined): number {
-  const of = (symbol: string): number => read(given, symbol);
+  const of = (symbol: string): number => numberSeen(given, symbol);
   const area = Math.PI * (of('d_f') / 2) ** 2;
   const slice = of('L') / SLICES;
   const bent = drive === 'tube' ? of('Theta') : 0;
@@ -35,12 +29,15 @@ const second: SecondModel = {
   carry: ({ given, choices, movements }): Readonly<Record<string, number>> => {
     const x_set = movements.reduce(
       (at, { direction, amount }) => at + (direction === 'longer' ? amount : -amount),
-      read(given, 'x_set'),
+      numberSeen(given, 'x_set'),
     );
-    if (x_set > read(given, 'x_max') + 1e-9) throw new Error(`${x_set} m pulls the soft end into the cold part`);
+    if (x_set > numberSeen(given, 'x_max') + 1e-9) throw new Error(`${x_set} m pulls the soft end into the cold part`);
     if (choices.source === 'force') {
       const is = stored(given, choices.drive);
-      const [least, most] = [is - read(given, 'a_lo'), Math.min(is + read(given, 'a_hi'), read(given, 'x_max'))];
+      const [least, most] = [
+        is - numberSeen(given, 'a_lo'),
+        Math.min(is + numberSeen(given, 'a_hi'), numberSeen(given, 'x_max')),
+      ];
       const slack = 0.02 * is;
       if (least < most && (x_set < least - slack || x_set > most + slack))
         throw new Error(`${is} m is stored, set ${x_set} m`);

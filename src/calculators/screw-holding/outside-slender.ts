@@ -7,7 +7,17 @@ export const by = (expression: string, unit: string) => () => {
   return typeof result === 'number' ? result : result.toNumber(unit);
 };
 
-const bare = { T_d: '0 N·mm', T_b: '0 N·mm', mu_c: '0' } as const;
+export const bare = { T_d: '0 N·mm', T_b: '0 N·mm', mu_c: '0' } as const;
+
+/** Mott, Machine Elements in Mechanical Design, example 17-1, at a hundredth of its load. */
+export const mott = {
+  ...bare,
+  M_z: '125 lb ± 0',
+  d: '1.4679 in ± 0',
+  P: '0.25 in',
+  P_h: '0.25 in',
+  mu: '0.15 ± 0',
+} as const;
 const slim = {
   d: '8 mm ± 0',
   d_k: '5.5 mm ± 0',
@@ -53,12 +63,7 @@ export const slenderChecks: readonly OutsideProof[] = [
   {
     source: 'Mott, example 17-1 the other way round: 18.09 lbf·in pushes 125 lbf',
     given: {
-      ...bare,
-      M_z: '125 lb ± 0',
-      d: '1.4679 in ± 0',
-      P: '0.25 in',
-      P_h: '0.25 in',
-      mu: '0.15 ± 0',
+      ...mott,
       tau_h: '18.09 lbf in ± 0',
     },
     choices: { screw: 'acme', screws: 'one' },
@@ -67,12 +72,7 @@ export const slenderChecks: readonly OutsideProof[] = [
   {
     source: 'Mott, example 17-1 the other way round, half the torque through a gearing of two to one',
     given: {
-      ...bare,
-      M_z: '125 lb ± 0',
-      d: '1.4679 in ± 0',
-      P: '0.25 in',
-      P_h: '0.25 in',
-      mu: '0.15 ± 0',
+      ...mott,
       tau_h: '9.045 lbf in ± 0',
       i_g: '2',
     },
@@ -83,12 +83,7 @@ export const slenderChecks: readonly OutsideProof[] = [
     source:
       'Mott, example 17-1 the other way round, twice the torque at half the current, to which torque is in proportion',
     given: {
-      ...bare,
-      M_z: '125 lb ± 0',
-      d: '1.4679 in ± 0',
-      P: '0.25 in',
-      P_h: '0.25 in',
-      mu: '0.15 ± 0',
+      ...mott,
       tau_h: '36.18 lbf in ± 0',
       k_I: '50 %',
     },

@@ -1,8 +1,7 @@
 import type { OutsideProof } from '../../engine/outside';
-import { by, slenderChecks } from './outside-slender';
+import { bare, by, mott, slenderChecks } from './outside-slender';
 import { trialChecks } from './outside-trial';
 
-const bare = { T_d: '0 N·mm', T_b: '0 N·mm', mu_c: '0' } as const;
 const PRINTED =
   'Common practice, no source: lead angles and efficiencies (square thread, friction 0.1 and 0.2) that are in print for trapezoidal screws';
 
@@ -73,14 +72,7 @@ const checks: readonly OutsideProof[] = [
   {
     source:
       'Mott, Machine Elements in Mechanical Design, example 17-1: 1809 lbf·in at a hundredth of 12 500 lbf, lead angle 3.39°',
-    given: {
-      ...bare,
-      M_z: '125 lb ± 0',
-      d: '1.4679 in ± 0',
-      P: '0.25 in',
-      P_h: '0.25 in',
-      mu: '0.15 ± 0',
-    },
+    given: mott,
     choices: { screw: 'acme', screws: 'one' },
     expect: {
       d_2: [1.3429 * 25.4, 1e-6],
