@@ -20,8 +20,8 @@ export interface Surroundings {
   readonly units: () => Readonly<Record<string, Unit>>;
 }
 
-/** What the machine keeps, but for what this check reads: that is to be read again. */
-function withoutReadings(calc: Calculator, kept: Situation['kept']): Situation['kept'] {
+/** What the machine keeps, but for what this check reads: that is to be read anew. */
+function keptButReadings(calc: Calculator, kept: Situation['kept']): Situation['kept'] {
   const read = new Set(calc.measured.map((symbol) => calc.inputs[symbol]?.from));
   return Object.fromEntries(Object.entries(kept).filter(([place]) => !read.has(place)));
 }
@@ -37,7 +37,7 @@ function situationOf(calc: Calculator, around: Surroundings, entered: Entered, i
   return {
     entries: Object.fromEntries(Object.entries(entered.entries).map(([symbol, entry]) => [symbol, { ...entry }])),
     choices: { ...fromMachine, ...entered.choices },
-    kept: isRepeat ? withoutReadings(calc, around.kept()) : around.kept(),
+    kept: isRepeat ? keptButReadings(calc, around.kept()) : around.kept(),
     mark: around.mark(),
     units: around.units(),
   };
