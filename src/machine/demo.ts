@@ -68,7 +68,7 @@ export interface DemoTaking extends Pick<Reading, 'id' | 'at' | 'note'> {
 }
 
 /** The check that the demo readings are of. */
-export const demoCheck = 'dual-z-sync';
+export const demoCheck = 'two-z-screws';
 
 /** The difference read at the two screws by an indicator, as text in mm: its sign is a picture, picked. */
 const taking = (dh: string): DemoTaking['entries'] => ({

@@ -4,6 +4,7 @@ import { done, failed, type Failure, type Stored } from './failure';
 import { readingAt, readingsOf, restoreAt, type Key, type Prefix, type RecordAt } from './keys';
 import type { Reading, Restored, StoredRecord } from './schema';
 import { isPlain } from './schema-parts';
+import { checkNow } from '../reference/renamed';
 
 export interface Listing<R> {
   /** In order of keys: readings oldest first. */
@@ -36,6 +37,9 @@ export const typed = <K extends string>(record: StoredRecord): RecordAt<K> => re
 /** Readings per transaction: a write waits for one part at the most, and a part is checked well within a frame or two. */
 const PART = 100;
 
+/** A record of an older version may name its check by an older name. */
+const isOf = (stored: unknown, check: string): boolean => typeof stored === 'string' && checkNow(stored) === check;
+
 /** Lets the page do something else: unlike a promise's next step. */
 const breathe = () => new Promise<void>((resolve) => setTimeout(resolve));
 
@@ -52,7 +56,7 @@ async function latest(backend: Backend, machine: string, want: Latest): Promise<
     for (const [key, stored] of [...found.value].reverse()) {
       before = key;
       // Of another check: not worth the checking of every field.
-      if (calculator !== undefined && isPlain(stored) && stored.calculator !== calculator) continue;
+      if (calculator !== undefined && isPlain(stored) && !isOf(stored.calculator, calculator)) continue;
       const restored = restoreAt(key, stored);
       if (restored.ok) records.push(typed<typeof prefix>(restored.record));
       else unreadable.push(inPlace(key, stored, restored.reason));

@@ -9,6 +9,7 @@ import {
   type Settings,
   type StoredRecord,
 } from './schema';
+import { checkNow, isFormerCheck } from '../reference/renamed';
 import say from './words/en';
 
 /** One record per key, so that two tabs or two screens seldom write the same one. */
@@ -47,6 +48,12 @@ export function readingAt(key: string): { readonly machine: string; readonly at:
   const [, machine, at] = /^reading:([^:]+):(.{24})-/.exec(key) ?? [];
   return machine === undefined || at === undefined ? undefined : { machine, at };
 }
+/** Where a draft of a check stands that had another name when it was written; undefined for another kind of key. */
+export function draftKeyNow(key: string): Key | undefined {
+  const [, machine, check] = /^draft:([^:]+):([^:]+)$/.exec(key) ?? [];
+  if (machine === undefined || check === undefined || !isFormerCheck(check)) return undefined;
+  return draftKey(machine, checkNow(check));
+}
 export const photoKey = (machine: string, reading: string) => `photo:${machine}:${reading}` as const;
 export const photosOf = (machine: string) => `photo:${machine}:` as const;
 export const draftsOf = (machine: string) => `draft:${machine}:` as const;
@@ -78,5 +85,7 @@ export function keyOf(record: StoredRecord): Key {
 export function restoreAt(key: string, stored: unknown): Restored {
   const restored = restore(stored);
   if (!restored.ok || keyOf(restored.record) === key) return restored;
+  // Its check has another name today: it reads as it is until it is moved.
+  if (keyOf(restored.record) === draftKeyNow(key)) return restored;
   return { ok: false, newer: false, reason: say.record.elsewhere };
 }

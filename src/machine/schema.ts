@@ -2,13 +2,14 @@ import * as v from 'valibot';
 import type { Args } from './schema-args';
 import * as part from './schema-parts';
 import { fromVersion3, fromVersion4, readingFields } from './schema-reading';
+import { fromVersion5 } from './schema-renamed';
 import say from './words/en';
 
 /** Read-only to the last part. What words are made from is so already, and has no end that the compiler could walk to. */
 type Frozen<T> = Args extends T ? T : T extends object ? { readonly [K in keyof T]: Frozen<T[K]> } : T;
 
 /** Version of the records written now. A change of shape adds one, a migration below and a test. */
-export const VERSION = 5;
+export const VERSION = 6;
 
 const version = v.literal(VERSION, say.field.unknownVersion);
 
@@ -188,6 +189,7 @@ const migrations: Readonly<Record<number, Migration>> = {
     if (record.type === 'reading') return fromVersion4(record);
     return record.type === 'case' ? caseFromVersion4(record) : record;
   },
+  5: fromVersion5,
 };
 
 const refused = (reason: string, newer = false): Restored => ({ ok: false, newer, reason });

@@ -6,6 +6,7 @@ import { done, failed, isStorageFailure, Refusal, type Failure, type Stored } fr
 import { cannotRead, finding, typed, type Latest, type Listing, type Page } from './find';
 import {
   casesOf,
+  draftKeyNow,
   draftsOf,
   keyOf,
   machineKey,
@@ -223,6 +224,22 @@ function removing(
   };
 }
 
+/** Drafts of checks that have another name today go where they are looked for; one that is there already stays. */
+async function moveRenamed(backend: Backend): Promise<void> {
+  const former = (keys: readonly string[]) => keys.filter((key) => draftKeyNow(key) !== undefined);
+  const found = await backend.run('readonly', async (transaction) => former(await transaction.keys('draft:')));
+  if (!found.ok || found.value.length === 0) return;
+  await backend.run('readwrite', async (transaction) => {
+    for (const key of found.value) {
+      const stored = await transaction.get(key);
+      const [now, restored] = [draftKeyNow(key), restore(stored)];
+      if (!now || !restored.ok || (await transaction.get(now)) !== undefined) continue;
+      transaction.put(now, restored.record);
+      transaction.remove(key);
+    }
+  });
+}
+
 /** Passes every result through, and tells when keeping begins to fail or works again. */
 function watched(backend: Backend, tell: (state: StorageState) => void): Backend {
   let writesFail = false;
@@ -260,6 +277,7 @@ export async function openStore(given: Partial<StoreOptions> = {}): Promise<Stor
   const opened = await disk.run('readonly', (transaction) => transaction.get('settings'));
   if (!opened.ok) state = { kind: 'not kept', failure: opened };
   const backend = opened.ok ? watched(disk, tell) : memory();
+  if (opened.ok) await moveRenamed(backend);
   const announce = announcer(opened.ok ? options.openChannel() : undefined);
   return {
     ...finding(backend),

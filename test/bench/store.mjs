@@ -61,7 +61,7 @@ async function seed(page, machines, ofFirst, spread) {
       const put = (of, i) => {
         const at = new Date(Date.UTC(2020, 0, 1) + i * 3_600_000).toISOString();
         // A few checks in turn, as a history has them.
-        const calculator = ['dual-z-sync', 'screw-lead', 'retraction', 'screw-step'][i % 4];
+        const calculator = ['two-z-screws', 'screw-lead', 'retraction', 'screw-step'][i % 4];
         store.put({ ...pattern, machine: of, calculator, id: `r${i}`, at }, `reading:${of}:${at}-r${i}`);
       };
       for (let m = 0; m < machines; m += 1) {
@@ -157,7 +157,7 @@ const scrolled = (page) =>
   );
 
 async function openSheet(page) {
-  await page.goto(`${AT}#/check/dual-z-sync`);
+  await page.goto(`${AT}#/check/two-z-screws`);
   await page.locator('.bench').waitFor();
   await page.getByText('Worked examples').click();
   await page.getByRole('button', { name: 'Put these numbers in' }).first().click();

@@ -79,7 +79,7 @@ test('one case from complaint to printed sheet, at phone size, with the network 
   // A calculator's verdict is the answer.
   await instead(page, 'Measure the height of both gantry ends');
   const before = await suspected(page);
-  await step(page).getByRole('button', { name: 'Open the check: Dual-Z sync' }).click();
+  await step(page).getByRole('button', { name: 'Open the check: Two Z screws in step' }).click();
   await expect(page.locator('main')).toContainText(
     'A case waits for this check: “One side of the first layer is thin”',
   );
@@ -117,7 +117,7 @@ test('one case from complaint to printed sheet, at phone size, with the network 
   await page.goto('./');
   await page.getByRole('link', { name: /One side of the first layer is thin/ }).click();
   await step(page)
-    .getByRole('button', { name: /Dual-Z sync: (within limit|too close)/ })
+    .getByRole('button', { name: /Two Z screws in step: (within limit|too close)/ })
     .click();
   await step(page)
     .getByLabel('A photo of the reprint')
@@ -140,7 +140,7 @@ test('one case from complaint to printed sheet, at phone size, with the network 
     'What was found',
     'One end of the gantry stands higher. Part: Z pair.',
     'Measure the height of both gantry ends: beyond its limit.',
-    'Dual-Z sync: Error across the bed',
+    'Two Z screws in step: Error across the bed',
     'Turn one screw until both ends stand alike: it cured.',
     'Mended, ',
     'What to do next',

@@ -4,7 +4,7 @@ import { inDatabase, makeMachine, plant } from './records';
 import { give } from './words-watch';
 
 const DH = 'Height difference of the two sides';
-const SHEET = './#/check/dual-z-sync';
+const SHEET = './#/check/two-z-screws';
 const keep = (page: Page) => bench(page).getByRole('button', { name: 'Keep reading' });
 
 /** A page on which writing can be made to fail as on a full disk: `full(page, true)`. */
@@ -176,7 +176,7 @@ test.describe('a corrupt record', () => {
   }) => {
     await page.goto('./#/settings');
     await plant(page, 'settings', { v: 2, type: 'settings', mark: 'dash' });
-    await plant(page, 'draft:-:dual-z-sync', 'torn');
+    await plant(page, 'draft:-:two-z-screws', 'torn');
     await page.goto(SHEET);
     await page.reload();
     await enter(page, DH, '0.75');
@@ -189,7 +189,7 @@ test.describe('a corrupt record', () => {
       .poll(async () => (await inDatabase(page, 'aside:')).map(([, kept]) => (kept as { stored: unknown }).stored))
       .toEqual(['torn', { v: 2, type: 'settings', mark: 'dash' }]);
     await page.reload();
-    await expect(page.locator('main')).toContainText('draft:-:dual-z-sync');
+    await expect(page.locator('main')).toContainText('draft:-:two-z-screws');
   });
 });
 

@@ -91,7 +91,7 @@ async function pair(page: Page): Promise<void> {
 
 async function openOnSheet(page: Page): Promise<void> {
   await startPhone(page);
-  await page.goto('./#/check/dual-z-sync');
+  await page.goto('./#/check/two-z-screws');
   await page.getByText('slope of the gantry, with the level').click();
   await field(page, 'Slope of the gantry');
   await page.getByRole('button', { name: 'Lay the phone on it' }).first().click();
@@ -202,7 +202,7 @@ for (const scheme of ['light', 'dark'] as const) {
       await page.screenshot({ path: `${process.env.SHOTS}/level-${scheme}-1280.png`, fullPage: true });
     }
     await page.getByRole('button', { name: 'Use in a check' }).click();
-    await page.getByRole('button', { name: 'Dual-Z sync' }).click();
+    await page.getByRole('button', { name: 'Two Z screws in step' }).click();
     const box = await field(page, 'Slope of the gantry');
     expect(Math.abs(measured(await box.inputValue()).value - 6.2)).toBeLessThan(2.5);
   });

@@ -45,7 +45,7 @@ async function newMachine(page: Page, name: string): Promise<void> {
 
 test('a check goes to a phone that has no such machine, by copied link', async ({ page, browser, context }) => {
   await context.grantPermissions(['clipboard-read', 'clipboard-write']);
-  await page.goto('./#/check/dual-z-sync');
+  await page.goto('./#/check/two-z-screws');
   await newMachine(page, 'Left bench');
   await enter(page, 'Screw lead', '12');
   await enter(page, HEIGHT, '0,75');
@@ -71,7 +71,7 @@ test('a check goes to a phone that has no such machine, by copied link', async (
   await expect(bench(phone).locator('.bench-headline')).toHaveText(headline ?? '');
   await expect(line(phone, 'Screw lead')).toContainText('12');
   await expect(await field(phone, HEIGHT)).toHaveValue('0.75');
-  expect(new URL(phone.url()).hash).toBe('#/check/dual-z-sync');
+  expect(new URL(phone.url()).hash).toBe('#/check/two-z-screws');
   // The browser never sends a fragment; nothing else may either.
   expect(asked.filter((url) => new URL(url).search !== '' || url.includes('0.75'))).toEqual([]);
   await other.close();
@@ -79,26 +79,26 @@ test('a check goes to a phone that has no such machine, by copied link', async (
 
 test('a link does not write over the draft: it can be put back, and a reload shows it', async ({ page }) => {
   await page.clock.install();
-  await page.goto('./#/check/dual-z-sync');
+  await page.goto('./#/check/two-z-screws');
   await enter(page, HEIGHT, '0.31');
   await untilKept(page, '0.31');
-  await page.goto('./#/check/dual-z-sync?v=1&dh=0.75;mm;caliper');
+  await page.goto('./#/check/two-z-screws?v=1&dh=0.75;mm;caliper');
   await expect(page.getByText(say.arrival.cameWithLink)).toBeVisible();
   await expect(await field(page, HEIGHT)).toHaveValue('0.75');
-  expect(new URL(page.url()).hash).toBe('#/check/dual-z-sync');
+  expect(new URL(page.url()).hash).toBe('#/check/two-z-screws');
   // Whatever it puts off for a moment has had it.
   await page.clock.runFor(5000);
   await page.reload();
   await expect(await field(page, HEIGHT)).toHaveValue('0.31');
 
-  await page.goto('./#/check/dual-z-sync?v=1&dh=0.75;mm;caliper');
+  await page.goto('./#/check/two-z-screws?v=1&dh=0.75;mm;caliper');
   await expect(await field(page, HEIGHT)).toHaveValue('0.75');
   await page.getByRole('button', { name: say.putBack }).first().click();
   await expect(await field(page, HEIGHT)).toHaveValue('0.31');
   await expect(page.getByText(say.arrival.cameWithLink)).toBeHidden();
 
   // Going on from the link's numbers is the person's own doing: then they are the draft.
-  await page.goto('./#/check/dual-z-sync?v=1&dh=0.75;mm;caliper&P_h=8;mm');
+  await page.goto('./#/check/two-z-screws?v=1&dh=0.75;mm;caliper&P_h=8;mm');
   await expect(await field(page, HEIGHT)).toHaveValue('0.75');
   await enter(page, HEIGHT, '0.8');
   await untilKept(page, '0.8');
@@ -109,12 +109,12 @@ test('a link does not write over the draft: it can be put back, and a reload sho
 test('a link that is opened while the same check is open takes the newest numbers as the ones to put back', async ({
   page,
 }) => {
-  await page.goto('./#/check/dual-z-sync');
+  await page.goto('./#/check/two-z-screws');
   await enter(page, HEIGHT, '0.31');
   await enter(page, HEIGHT, '0.32');
   await untilKept(page, '0.32');
   for (const value of ['0.75', '0.9']) {
-    await page.evaluate((text) => (location.hash = `#/check/dual-z-sync?v=1&dh=${text};mm;caliper`), value);
+    await page.evaluate((text) => (location.hash = `#/check/two-z-screws?v=1&dh=${text};mm;caliper`), value);
     await expect(await field(page, HEIGHT)).toHaveValue(value);
   }
   await page.getByRole('button', { name: say.putBack }).first().click();
@@ -124,14 +124,14 @@ test('a link that is opened while the same check is open takes the newest number
 test('what the machine on the bench keeps does not creep into a link’s check; the machine is one key away', async ({
   page,
 }) => {
-  await page.goto('./#/check/dual-z-sync');
+  await page.goto('./#/check/two-z-screws');
   await newMachine(page, 'Left bench');
   await enter(page, 'Screw lead', '12');
   await enter(page, HEIGHT, '0.31');
   await bench(page).getByRole('button', { name: say.keeper.keep }).click();
   await expect(bench(page)).toContainText('Kept on Left bench');
 
-  await page.goto('./#/check/dual-z-sync?v=1&dh=0.75;mm;caliper');
+  await page.goto('./#/check/two-z-screws?v=1&dh=0.75;mm;caliper');
   await expect(page.getByText('Left bench is off the bench')).toBeVisible();
   await expect(line(page, 'Screw lead')).toContainText('typical');
   await page.getByRole('button', { name: 'Put Left bench back' }).click();
@@ -140,7 +140,7 @@ test('what the machine on the bench keeps does not creep into a link’s check; 
   await expect(page.getByText('came with a link')).toBeHidden();
 
   // A reading from a link can be kept on a machine: its numbers go along when the machine is picked.
-  await page.goto('./#/check/dual-z-sync?v=1&dh=0.75;mm;caliper');
+  await page.goto('./#/check/two-z-screws?v=1&dh=0.75;mm;caliper');
   await expect(page.getByText('Left bench is off the bench')).toBeVisible();
   await bench(page).getByRole('button', { name: say.keeper.keep }).click();
   await bench(page).getByRole('combobox').selectOption({ label: 'Left bench' });
@@ -153,17 +153,17 @@ test('what a link holds and cannot be used is named; a newer form is refused; no
   const errors: string[] = [];
   page.on('pageerror', (error) => errors.push(error.message));
   page.on('dialog', (dialog) => errors.push(dialog.message()));
-  await page.goto('./#/check/dual-z-sync?v=1&dh=0.75;parsec&z=20&q=%3Cimg%20src=x%20onerror=alert(1)%3E&drive=%');
+  await page.goto('./#/check/two-z-screws?v=1&dh=0.75;parsec&z=20&q=%3Cimg%20src=x%20onerror=alert(1)%3E&drive=%');
   await expect(page.getByText(`Left out: ${HEIGHT}.`)).toContainText('the unit “parsec”');
   await expect(page.getByText('This check has no such value')).toContainText('<img src=x');
   await expect(page.locator('main img')).toHaveCount(0);
 
   await enter(page, HEIGHT, '0.31');
   await untilKept(page, '0.31');
-  await page.goto('./#/check/dual-z-sync?v=2&dh=0.75;mm');
+  await page.goto('./#/check/two-z-screws?v=2&dh=0.75;mm');
   await expect(page.getByText('made by a newer Trammel (form 2')).toBeVisible();
   await expect(await field(page, HEIGHT)).toHaveValue('0.31');
-  expect(new URL(page.url()).hash).toBe('#/check/dual-z-sync');
+  expect(new URL(page.url()).hash).toBe('#/check/two-z-screws');
   expect(errors).toEqual([]);
 });
 
@@ -198,7 +198,7 @@ for (const theme of ['light', 'dark'] as const) {
 }
 
 test('no link is made of an entry that cannot be used: it says which', async ({ page }) => {
-  await page.goto('./#/check/dual-z-sync');
+  await page.goto('./#/check/two-z-screws');
   await enter(page, HEIGHT, 'about one');
   await page.getByRole('heading', { name: say.folds.handOver }).click();
   await expect(page.getByText(`Put this right first, then there is a link. ${HEIGHT}:`)).toBeVisible();
@@ -218,7 +218,7 @@ test('sends the link where the phone can, and says so where it does not take it'
       },
     });
   });
-  await page.goto('./#/check/dual-z-sync');
+  await page.goto('./#/check/two-z-screws');
   await enter(page, HEIGHT, '0.75');
   const link = await open(page);
   const send = page.getByRole('button', { name: 'Send link' });

@@ -12,7 +12,7 @@ test('a reading becomes an instruction, is kept, and is found again without a si
   await expect(page.getByLabel('Machine on the bench')).toHaveValue(/\w+/);
 
   await page.getByLabel('Find a check').fill('one side high');
-  await page.getByRole('link', { name: /Dual-Z sync/ }).click();
+  await page.getByRole('link', { name: /Two Z screws in step/ }).click();
   await enter(page, 'Height difference of the two sides', '0,75 ± 0,03');
   await expect(bench(page)).toContainText(say.bar.word(ui.verdict.beyond));
   await expect(bench(page)).toContainText('turn the right screw anticlockwise, seen from above, by 2 teeth');
@@ -33,13 +33,13 @@ test('a reading becomes an instruction, is kept, and is found again without a si
   await expect(line(page, 'Screw lead')).toContainText('8');
   await page.getByRole('link', { name: 'Machines' }).click();
   await page.getByRole('link', { name: /Left bench/ }).click();
-  await expect(page.getByRole('link', { name: /Dual-Z sync: beyond limit/ })).toContainText('by 2 teeth');
+  await expect(page.getByRole('link', { name: /Two Z screws in step: beyond limit/ })).toContainText('by 2 teeth');
   await expect(page.locator('main')).toContainText('Screw lead');
   await expect(page.locator('.field', { hasText: 'Screw lead' }).first()).toContainText('8 mm');
 });
 
 test('the formula on the screen carries the numbers and the source', async ({ page }) => {
-  await page.goto('./#/check/dual-z-sync');
+  await page.goto('./#/check/two-z-screws');
   await enter(page, 'Height difference of the two sides', '0.75');
   await page.getByText(say.folds.workings).click();
   const card = page.locator('.working', { has: page.getByRole('heading', { name: 'Height of one tooth' }) });
@@ -51,7 +51,7 @@ test('the formula on the screen carries the numbers and the source', async ({ pa
 });
 
 test('a steel rule cannot tell the teeth; the sheet says which tool would', async ({ page }) => {
-  await page.goto('./#/check/dual-z-sync');
+  await page.goto('./#/check/two-z-screws');
   await enter(page, 'Height difference of the two sides', '0.75');
   await page.getByLabel(ui.field.readWith('Height difference of the two sides')).selectOption('rule');
   // The difference of two readings by rule has the doubt of both.
@@ -60,7 +60,7 @@ test('a steel rule cannot tell the teeth; the sheet says which tool would', asyn
 });
 
 test('the other way round: which reading makes two teeth', async ({ page }) => {
-  await page.goto('./#/check/dual-z-sync');
+  await page.goto('./#/check/two-z-screws');
   await page.getByText(say.folds.ask).click();
   await page.getByLabel(say.ask.wanted).selectOption({ label: 'Teeth or steps out, as measured' });
   await page.getByLabel(say.ask.toBe).fill('2');
@@ -71,7 +71,7 @@ test('the other way round: which reading makes two teeth', async ({ page }) => {
 });
 
 test('thumb: the keys nudge by one division and the rule drags', async ({ page }) => {
-  await page.goto('./#/check/dual-z-sync');
+  await page.goto('./#/check/two-z-screws');
   const box = await field(page, 'Height difference of the two sides');
   await box.fill('+0.75');
   await page.getByRole('button', { name: ui.field.more('Height difference of the two sides') }).click();

@@ -48,7 +48,7 @@ test('after one visit every check opens with the server gone, deep links too', a
 test('a new version waits for the person and loses nothing typed', async ({ page }, info) => {
   const server = await host(4400 + info.workerIndex);
   try {
-    await page.goto(`${server.url}#/check/dual-z-sync`);
+    await page.goto(`${server.url}#/check/two-z-screws`);
     await untilOffline(page);
     await enter(page, DH, '0.31');
     const worker = join(server.folder, 'sw.js');

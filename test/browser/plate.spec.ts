@@ -15,7 +15,7 @@ const drafted = (page: Page, text: string) =>
   expect.poll(async () => JSON.stringify(await inDatabase(page, 'draft:'))).toContain(`"${text}"`);
 
 test('a sign is picked by its picture: none picked, no order; the other picture, the other way', async ({ page }) => {
-  await page.goto('./#/check/dual-z-sync');
+  await page.goto('./#/check/two-z-screws');
   const box = await field(page, DH);
   for (const picture of ['right-higher', 'left-higher'] as const) {
     const area = await key(page, picture).boundingBox();
@@ -54,14 +54,14 @@ test('a sign is picked by its picture: none picked, no order; the other picture,
 });
 
 test('the picture picked is in the draft and in a link', async ({ page }) => {
-  await page.goto('./#/check/dual-z-sync');
+  await page.goto('./#/check/two-z-screws');
   await enter(page, DH, '-0.75');
   await expect(key(page, 'left-higher')).toHaveAttribute('aria-pressed', 'true');
   await drafted(page, '-0.75');
   await page.reload();
   await expect(await field(page, DH)).toHaveValue('0.75');
   await expect(key(page, 'left-higher')).toHaveAttribute('aria-pressed', 'true');
-  await page.goto('./#/check/dual-z-sync?v=1&dh=0.4;mm;caliper');
+  await page.goto('./#/check/two-z-screws?v=1&dh=0.4;mm;caliper');
   await expect(await field(page, DH)).toHaveValue('0.4');
   await expect(key(page, 'right-higher')).toHaveAttribute('aria-pressed', 'true');
 });
@@ -91,7 +91,7 @@ test('entries that cannot all be right are asked about, marked, and a key goes t
 });
 
 test('the plate says what to expect after the order, and nothing of it over a bad entry', async ({ page }) => {
-  await page.goto('./#/check/dual-z-sync');
+  await page.goto('./#/check/two-z-screws');
   await enter(page, DH, '0.75');
   const expected = bench(page).locator('.bench-expect');
   // Two teeth turn it to the other side: what is expected has a side and the doubt of both readings.
@@ -103,7 +103,7 @@ test('the plate says what to expect after the order, and nothing of it over a ba
 
 test('a repeated reading starts empty, the old one beside it; what is set stays', async ({ page }) => {
   await makeMachine(page, 'Left bench');
-  await page.goto('./#/check/dual-z-sync');
+  await page.goto('./#/check/two-z-screws');
   await enter(page, 'Distance between the two places', '390');
   await enter(page, DH, '0.75');
   const keep = bench(page).getByRole('button', { name: say.keeper.keep });
@@ -124,7 +124,7 @@ test('a repeated reading starts empty, the old one beside it; what is set stays'
 
   // The next time, too: nothing was entered since.
   await page.goto('./#/');
-  await page.goto('./#/check/dual-z-sync');
+  await page.goto('./#/check/two-z-screws');
   await expect(await field(page, DH)).toHaveValue('');
   await expect(earlier).toContainText('0.01');
   await expect(await field(page, 'Distance between the two places')).toHaveValue('390');
@@ -134,7 +134,7 @@ test('a repeated reading starts empty, the old one beside it; what is set stays'
   await expect(await field(page, DH)).toHaveValue('0.02');
 
   // The page of the first reading holds the second to what its order promised.
-  await page.getByRole('link', { name: /Dual-Z sync: beyond limit/ }).click();
+  await page.getByRole('link', { name: /Two Z screws in step: beyond limit/ }).click();
   await expect(page.locator('.outcome')).toContainText('as predicted');
   await expect(page.locator('.outcome')).not.toContainText('not as predicted');
 });

@@ -12,11 +12,11 @@ const DEMO = `machines/${demoMachine.id}`;
 /** The instruction's own reading on a new machine, kept through the app; leaves its page open. */
 async function keepOne(page: Page): Promise<void> {
   await makeMachine(page, 'Left bench');
-  await page.goto('./#/check/dual-z-sync');
+  await page.goto('./#/check/two-z-screws');
   await enter(page, DH, '0.75');
   await bench(page).getByRole('button', { name: 'Keep reading' }).click();
   await expect(bench(page)).toContainText('Kept on Left bench');
-  await page.getByRole('link', { name: /Dual-Z sync: beyond limit/ }).click();
+  await page.getByRole('link', { name: /Two Z screws in step: beyond limit/ }).click();
   await expect(page.getByRole('heading', { name: 'Entered' })).toBeVisible();
 }
 
@@ -118,7 +118,7 @@ test('a reading and a machine that were removed come back exactly as they were',
   await expect(page.locator('main')).toContainText('No check taken yet');
   expect(known(await all()).map(([key]) => key.split(':')[0])).toEqual(['draft', 'machine']);
   await page.getByRole('button', { name: 'Put it back' }).click();
-  await expect(page.getByRole('link', { name: /Dual-Z sync: beyond limit/ })).toBeVisible();
+  await expect(page.getByRole('link', { name: /Two Z screws in step: beyond limit/ })).toBeVisible();
   expect(known(await all())).toEqual(before);
 
   await page.getByRole('button', { name: 'Remove this machine…' }).click();
@@ -145,7 +145,7 @@ test('a value that is forgotten can be put back', async ({ page }) => {
 
 test('at a glance: the latest verdict, and why a check is due', async ({ page }) => {
   await withDemo(page);
-  const entry = page.getByRole('link', { name: /^Dual-Z sync (due )?Within limit/ });
+  const entry = page.getByRole('link', { name: /^Two Z screws in step (due )?Within limit/ });
   await expect(entry).toBeVisible();
   await expect(page.locator('main')).not.toContainText('due');
   const line = page.locator('.field', { hasText: 'Screw lead' }).first();
@@ -175,7 +175,7 @@ test('a trend is drawn to scale with its limit, says whether the correction work
   page,
 }) => {
   await withDemo(page);
-  await page.goto(`./#/${DEMO}/check/dual-z-sync`);
+  await page.goto(`./#/${DEMO}/check/two-z-screws`);
   const chart = page.getByRole('img', { name: /Error across the bed: 2 readings/ });
   await expect(chart).toBeVisible();
   const sizes = await chart.evaluate((svg) =>
@@ -246,7 +246,7 @@ test('a list of machines reads no readings, and a long history is read in parts'
     );
   expect(await readings()).toEqual([]);
   await page.getByRole('link', { name: /^Machine 7 / }).click();
-  await expect(page.getByRole('link', { name: /Dual-Z sync: / }).first()).toBeVisible();
+  await expect(page.getByRole('link', { name: /Two Z screws in step: / }).first()).toBeVisible();
   const found = await readings();
   expect(found.length).toBeGreaterThan(0);
   expect(found.filter((at) => !/^(reading|case):m7:/.test(at))).toEqual([]);
@@ -363,7 +363,7 @@ test('the screens of a machine are sound: axe, width, thumbs', async ({ page }) 
   const taken = key.slice(`reading:${demoMachine.id}:`.length);
   for (const scheme of ['light', 'dark'] as const) {
     await page.emulateMedia({ colorScheme: scheme });
-    for (const screen of ['', '/card', '/check/dual-z-sync', '/check/screw-lead', `/reading/${taken}`]) {
+    for (const screen of ['', '/card', '/check/two-z-screws', '/check/screw-lead', `/reading/${taken}`]) {
       await page.goto(`./#/${DEMO}${screen}`);
       await expect(page.locator('h1')).not.toBeEmpty();
       await untilIdle(page);

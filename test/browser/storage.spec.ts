@@ -14,7 +14,7 @@ async function makeMachine(page: Page, name: string): Promise<void> {
 
 test('a killed tab loses nothing that was typed', async ({ context }) => {
   const page = await context.newPage();
-  await page.goto('./#/check/dual-z-sync');
+  await page.goto('./#/check/two-z-screws');
   await enter(page, DH, '0.42 ± 0.05');
   await untilKept(page, '0.42 ± 0.05');
   // No beforeunload, no pagehide: the process is gone.
@@ -24,12 +24,12 @@ test('a killed tab loses nothing that was typed', async ({ context }) => {
   await crashed;
   await page.close();
   const again = await context.newPage();
-  await again.goto('./#/check/dual-z-sync');
+  await again.goto('./#/check/two-z-screws');
   await expect(await field(again, DH)).toHaveValue('0.42 ± 0.05');
 });
 
 test('what was typed before a machine was chosen goes along to it', async ({ page }) => {
-  await page.goto('./#/check/dual-z-sync');
+  await page.goto('./#/check/two-z-screws');
   await enter(page, DH, '0.75');
   await bench(page).getByRole('button', { name: 'Keep reading' }).click();
   await bench(page).getByRole('button', { name: 'New machine' }).click();
@@ -85,7 +85,7 @@ test('a database that does not open the first time is tried again', async ({ pag
 
 test('without storage everything works and the page says that nothing is kept', async ({ page }) => {
   await page.addInitScript(() => Object.defineProperty(window, 'indexedDB', { value: undefined }));
-  await page.goto('./#/check/dual-z-sync');
+  await page.goto('./#/check/two-z-screws');
   await expect(page.getByRole('alert')).toContainText('Nothing is being kept');
   await enter(page, DH, '0.75');
   await expect(bench(page)).toContainText('2 teeth');

@@ -1,7 +1,7 @@
-import dualZSync from '../../src/calculators/dual-z-sync/index';
+import twoZScrews from '../../src/calculators/two-z-screws/index';
 import { demoReadings as madeBy } from '../../src/app/desk/demo-readings';
 
 export { demoMachine } from '../../src/machine/demo';
 
 /** The readings that the app puts on the bench with the demo machine. */
-export const demoReadings = madeBy(dualZSync);
+export const demoReadings = madeBy(twoZScrews);

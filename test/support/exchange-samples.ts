@@ -74,7 +74,7 @@ export const draft: Draft = {
   v: VERSION,
   type: 'draft',
   machine: demoMachine.id,
-  calculator: 'dual-z-sync',
+  calculator: 'two-z-screws',
   entries: { dh: { text: '0.4', unit: 'mm', tool: 'caliper' } },
   choices: { drive: 'belt' },
   changed: '2026-04-01T00:00:00.000Z',
@@ -85,7 +85,7 @@ export const second: Machine = {
   id: 'second',
   name: 'Left bench',
   demo: false,
-  intervals: { 'dual-z-sync': 30 },
+  intervals: { 'two-z-screws': 30 },
 };
 
 /** One of everything. */
@@ -106,7 +106,7 @@ const shared = (one: StoredRecord, i: number): StoredRecord => {
   if (one.type === 'machine') return { ...one, id: `m${i % 2}` };
   if (one.type === 'reading') return { ...one, id: `r${i % 3}`, at: i % 2 === 0 ? MADE : one.at };
   if (one.type === 'case') return { ...one, id: `c${i % 2}` };
-  return one.type === 'draft' ? { ...one, calculator: 'dual-z-sync' } : one;
+  return one.type === 'draft' ? { ...one, calculator: 'two-z-screws' } : one;
 };
 
 /**

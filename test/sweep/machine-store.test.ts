@@ -115,7 +115,7 @@ describe.each([
       v: VERSION,
       type: 'draft',
       machine: demoMachine.id,
-      calculator: 'dual-z-sync',
+      calculator: 'two-z-screws',
       entries: {},
       choices: {},
       changed: NOW.toISOString(),
@@ -125,7 +125,7 @@ describe.each([
     expect(must(await store.list('machine:')).records).toEqual([bench]);
     expect(must(await store.list(readingsOf(demoMachine.id))).records).toEqual([]);
     expect(must(await store.list(draftsOf(demoMachine.id))).records).toEqual([]);
-    expect(must(await store.get(draftKey(null, 'dual-z-sync')))).toBeDefined();
+    expect(must(await store.get(draftKey(null, 'two-z-screws')))).toBeDefined();
   });
 
   it('that were removed can be put back, all of them, except over what was written there since', async () => {
@@ -149,7 +149,7 @@ describe.each([
     const many = Array.from({ length: count }, (_, i): Reading => ({
       ...demoReadings[0]!,
       id: `r${i}`,
-      calculator: i % 7 === 0 ? 'screw-lead' : 'dual-z-sync',
+      calculator: i % 7 === 0 ? 'screw-lead' : 'two-z-screws',
       at: new Date(NOW.getTime() + ((i * 7919) % count)).toISOString(),
     }));
     must(await store.save(...many, { ...many[0]!, machine: `${demoMachine.id}-2` }));
@@ -305,7 +305,7 @@ describe('a long history', () => {
     must(await store.save(...demoReadings));
     const [first, last] = demoReadings.map(keyOf) as [Key, Key];
     await rawSet(last, { ...demoReadings[1], verdict: 'perhaps' }, raw());
-    for (const want of [{}, { limit: 1 }, { calculator: 'dual-z-sync' }]) {
+    for (const want of [{}, { limit: 1 }, { calculator: 'two-z-screws' }]) {
       const page = must(await store.latest(demoMachine.id, want));
       expect(page.records.map(keyOf)).toEqual([first]);
       expect(page.unreadable.map((each) => each.at)).toEqual([last]);

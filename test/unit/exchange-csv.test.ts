@@ -50,7 +50,7 @@ describe('readings as comma-separated values', () => {
     const found = rows.find((cells) => cells[3] === 'before' && cells[9] === 'dh_s')!;
     expect(found.slice(0, 6)).toEqual([
       ...['2026-03-05T17:40:00.000Z', 'Bench printer, window side', 'demo-window-side'],
-      ...['before', 'dual-z-sync', 'beyond'],
+      ...['before', 'two-z-screws', 'beyond'],
     ]);
     expect(found.slice(8)).toEqual([
       ...[before.results.dh_s!.name, 'dh_s', '0.75'],

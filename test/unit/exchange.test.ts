@@ -282,7 +282,7 @@ describe('the plan', () => {
     expect(outcome(one, newest)).toEqual([second]);
     expect(one.refused.map(({ what }) => what)).toEqual([
       `machine “${demoMachine.name}”`,
-      'reading of dual-z-sync, 2026-03-05 17:40 UTC',
+      'reading of two-z-screws, 2026-03-05 17:40 UTC',
     ]);
   });
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import dualZSync from '../../src/calculators/dual-z-sync/index';
+import twoZScrews from '../../src/calculators/two-z-screws/index';
 import { demoMachine, demoReadings } from '../support/demo';
 import { edited } from '../../src/machine/edit';
 import {
@@ -211,7 +211,7 @@ describe('before and after', () => {
 describe('due', () => {
   const uses: Uses = {
     values: Object.fromEntries(
-      Object.entries(dualZSync.inputs).flatMap(([symbol, spec]) => ('from' in spec ? [[symbol, spec.from]] : [])),
+      Object.entries(twoZScrews.inputs).flatMap(([symbol, spec]) => ('from' in spec ? [[symbol, spec.from]] : [])),
     ),
     choices: { drive: 'z.drive', hand: 'z.hand' },
   };
@@ -219,7 +219,7 @@ describe('due', () => {
   const lead = demoMachine.values['z.lead']!;
   const withLead = (value: number, at: string) =>
     edited(demoMachine, { values: { 'z.lead': { ...lead, value, at } } }, later(1));
-  const id = 'dual-z-sync';
+  const id = 'two-z-screws';
 
   it('is nothing while nothing has changed and no days are set', () => {
     expect(dueFor(id, after, demoMachine, uses, later(5000))).toEqual([]);

@@ -13,7 +13,7 @@ import { linkOf, opened, pictureOf, queryOf, told } from '../support/link';
 
 const APP = 'https://trammel.example/bench/';
 const calc = (id: string): Calculator => calculators.find(([name]) => name === id)![1];
-const sync = calc('dual-z-sync');
+const sync = calc('two-z-screws');
 const typed = (text: string, unit: string, tool = ''): Entry => ({ text, unit, tool });
 
 describe('the names in a link', () => {
@@ -74,9 +74,9 @@ describe('a link', () => {
   });
 
   it('holds the values in the fragment only', () => {
-    const address = new URL(linkAddress('https://trammel.example/bench/?x=1#/machines', 'dual-z-sync', 'v=1&dh=1;mm'));
+    const address = new URL(linkAddress('https://trammel.example/bench/?x=1#/machines', 'two-z-screws', 'v=1&dh=1;mm'));
     expect(address.search).toBe('');
-    expect(address.hash).toBe('#/check/dual-z-sync?v=1&dh=1;mm');
+    expect(address.hash).toBe('#/check/two-z-screws?v=1&dh=1;mm');
     expect(address.href.startsWith(APP)).toBe(true);
   });
 });

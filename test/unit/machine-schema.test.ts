@@ -157,7 +157,35 @@ describe('every version', () => {
         "temperatureUnit":"F","machine":"m1","seenVersion":"0.1.0","lastExport":"2026-01-02T03:04:05.678Z",
         "persistAsked":null}`,
     ],
+    6: [
+      `{"v":6,"type":"machine","id":"m1","name":"By the door","note":"","demo":false,"created":"2026-01-02T03:04:05.678Z",
+        "changed":"2026-01-02T03:04:05.678Z","values":{"z.lead":{"value":0.008,"half":0,"unit":"mm","origin":"nameplate",
+        "tool":"as-marked","at":"2026-01-02T03:04:05.678Z"}},"choices":{"z.drive":"belt"}}`,
+      `{"v":6,"type":"reading","id":"r1","machine":"m1","calculator":"two-z-screws","at":"2026-01-02T03:04:05.678Z",
+        "entries":{"dh":{"name":"Height difference","value":0.00075,"half":3e-5,"kind":"length","unit":"mm","origin":"measured",
+        "tool":"caliper"}},"choices":{"drive":"belt"},"options":{"drive":{"name":"Drive","text":"a belt"}},
+        "results":{"n":{"name":"Teeth out","value":1.875,"low":1.79,"high":1.96,"kind":"count","unit":"one","text":"1.875"}},
+        "limits":[{"of":"n","name":"Teeth","max":"n_lim","symmetric":true,"verdict":"too close"}],"verdict":"too close",
+        "order":{"say":"again","args":{"by":{"si":1,"width":0.1,"kind":"length","unit":"mm"},"sides":["left"],"sure":true},
+        "glance":"Again","sentence":"Measure again.","steps":[{"say":"so","args":{},"text":"So."}],
+        "assumes":[{"symbol":"P_h","amount":{"si":0.008,"width":0,"kind":"length","unit":"mm"}}],
+        "expects":{"dh":{"name":"Height difference","value":0,"low":-4e-5,"high":4e-5,"kind":"length","unit":"mm"}}},
+        "note":"","whole":true}`,
+      `{"v":6,"type":"case","id":"c1","machine":"m1","symptom":"ridges-regular","owner":"Ada of the bakery","complaint":"Lines.",
+        "opened":"2026-01-02T03:04:05.678Z","changed":"2026-01-02T03:04:05.678Z","facts":{"two-screws":true},"log":[
+        {"kind":"answer","check":"period","answer":"lead","reading":{"at":"2026-01-02T03:04:05.678Z","id":"r1"},
+        "at":"2026-01-02T03:04:05.678Z","note":""},{"kind":"mended","cause":"nut-worn","cured":true,"remedy":"replace",
+        "at":"2026-01-02T03:04:05.678Z","note":""}],"closed":null}`,
+      `{"v":6,"type":"draft","machine":null,"calculator":"two-z-screws","entries":{"dh":{"text":"0,7","unit":"mm",
+        "tool":""}},"choices":{},"changed":"2026-01-02T03:04:05.678Z"}`,
+      `{"v":6,"type":"settings","mark":"comma","theme":"contrast","lengthUnit":"in","forceUnit":"lbf",
+        "temperatureUnit":"F","machine":"m1","seenVersion":"0.1.0","lastExport":"2026-01-02T03:04:05.678Z",
+        "persistAsked":null}`,
+    ],
   };
+
+  /** The record with its check under today's name, which it got in version 6. */
+  const named = (text: string) => JSON.parse(text.replaceAll('dual-z-sync', 'two-z-screws')) as { type: string };
 
   /** A record of versions 1 to 3 in today's form: readings kept neither names nor limits, and their order only in words. */
   const today = (stored: { type: string }): object => {
@@ -217,14 +245,14 @@ describe('every version', () => {
     const added: Readonly<Record<string, object>> = { settings: { lastExport: null, persistAsked: null } };
     for (const text of written[1]!) {
       const stored = JSON.parse(text) as { type: string };
-      expect(restore(stored)).toEqual({ ok: true, record: { ...today(stored), ...added[stored.type] } });
+      expect(restore(stored)).toEqual({ ok: true, record: { ...today(named(text)), ...added[stored.type] } });
     }
   });
 
   it.each([2, 3])('the records of version %i come back as they were, readings marked as not whole', (version) => {
     for (const text of written[version]!) {
       const stored = JSON.parse(text) as { type: string };
-      expect(restore(stored)).toEqual({ ok: true, record: today(stored) });
+      expect(restore(stored)).toEqual({ ok: true, record: today(named(text)) });
     }
   });
 
@@ -245,7 +273,14 @@ describe('every version', () => {
     for (const text of written[4]!) {
       const stored = JSON.parse(text) as { type: string; order?: object };
       const order = stored.order ? { order: { ...stored.order, assumes: [], expects: {} } } : {};
-      expect(restore(stored)).toEqual({ ok: true, record: { ...stored, ...order, v: VERSION } });
+      expect(restore(stored)).toEqual({ ok: true, record: { ...named(text), ...order, v: VERSION } });
+    }
+  });
+
+  it('the records of version 5 come back under the names of today', () => {
+    for (const text of written[5]!) {
+      const stored: unknown = JSON.parse(text);
+      expect(restore(stored)).toEqual({ ok: true, record: { ...named(text), v: VERSION } });
     }
   });
 
@@ -289,12 +324,16 @@ describe('what version 2 added', () => {
   });
 
   it('days between readings are whole, above zero, and kept by an edit of something else', () => {
-    const made = edited(blankMachine('Bench', new Date(0), 'bench'), { intervals: { 'dual-z-sync': 30 } }, new Date(0));
+    const made = edited(
+      blankMachine('Bench', new Date(0), 'bench'),
+      { intervals: { 'two-z-screws': 30 } },
+      new Date(0),
+    );
     expect(restore(made)).toEqual({ ok: true, record: made });
-    expect(edited(made, { name: 'Left' }, new Date(0)).intervals).toEqual({ 'dual-z-sync': 30 });
-    expect(edited(made, { intervals: { 'dual-z-sync': undefined } }, new Date(0)).intervals).toEqual({});
+    expect(edited(made, { name: 'Left' }, new Date(0)).intervals).toEqual({ 'two-z-screws': 30 });
+    expect(edited(made, { intervals: { 'two-z-screws': undefined } }, new Date(0)).intervals).toEqual({});
     for (const days of [0, -1, 1.5, 3651, Infinity, '30']) {
-      expect(restore({ ...made, intervals: { 'dual-z-sync': days } })).toMatchObject({ ok: false });
+      expect(restore({ ...made, intervals: { 'two-z-screws': days } })).toMatchObject({ ok: false });
     }
   });
 });

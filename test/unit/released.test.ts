@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import bedTram from '../../src/calculators/bed-tram/index';
-import dualZSync from '../../src/calculators/dual-z-sync/index';
+import twoZScrews from '../../src/calculators/two-z-screws/index';
 import { explainAll, explained } from '../../src/app/desk/explain';
 import { retold } from '../../src/app/readings/retold';
 import { evaluate } from '../../src/engine/evaluate';
@@ -13,7 +13,7 @@ import { situation } from '../support/calculators';
 
 /**
  * What the released version wrote (commit b11ebda), by its own writer: the demo, and a machine with the third worked example of
- * Dual-Z sync (motors) and the first of the bed tram (model, three limits).
+ * Two Z screws in step (motors) and the first of the bed tram (model, three limits).
  */
 const text = readFileSync('test/cases/version-3.txt', 'utf8');
 const link = 'v=1&drive=motors&dh=0.12;mm&S_m=300~0;mm&S=300~0;mm&W=300~0;mm&P_h=8;mm&theta_s=1.8;deg';
@@ -37,15 +37,15 @@ describe('a file of the released version', () => {
     const reading = kept('motors');
     const steps = reading.order.steps.map((step) => step.text);
     expect(steps.length).toBeGreaterThan(0);
-    expect(retold(reading.order, dualZSync, 'comma')).toEqual({ sentence: reading.order.sentence, steps });
+    expect(retold(reading.order, twoZScrews, 'comma')).toEqual({ sentence: reading.order.sentence, steps });
   });
 });
 
 describe('a reading of the released version, completed', () => {
   it('has the names of today under its own options', async () => {
     const [before, motors] = await explainAll([kept('before'), kept('motors')]);
-    const meaning = (as: string) => dualZSync.formulas.find((formula) => formula.as === as)?.meaning;
-    const meanings = dualZSync.formulas
+    const meaning = (as: string) => twoZScrews.formulas.find((formula) => formula.as === as)?.meaning;
+    const meanings = twoZScrews.formulas
       .filter(({ text: formula }) => formula.startsWith('h_t ='))
       .map((f) => f.meaning);
     expect(new Set(meanings).size).toBe(2);
@@ -53,18 +53,18 @@ describe('a reading of the released version, completed', () => {
     expect(meaning('nothing')).toBeUndefined();
     expect(motors!.results.h_t).toMatchObject({ kind: 'length', unit: 'mm' });
     expect(motors!.entries.theta_s).toMatchObject({
-      name: dualZSync.inputs.theta_s!.label,
+      name: twoZScrews.inputs.theta_s!.label,
       kind: 'angle',
       unit: 'deg',
     });
-    const { drive } = dualZSync.choices;
+    const { drive } = twoZScrews.choices;
     expect(motors!.options.drive).toEqual({ name: drive!.label, text: drive!.options.motors!.label });
     expect(motors!.whole).toBe(false);
   });
 
   it('has the verdict on its one limit that it was kept with', async () => {
     const [before, after] = await explainAll([kept('before'), kept('after')]);
-    const { label } = dualZSync.limits[0]!;
+    const { label } = twoZScrews.limits[0]!;
     const limit = { of: 'dh_bed', max: 'dh_lim', symmetric: true, name: label };
     expect(before!.limits).toEqual([{ ...limit, verdict: 'beyond' }]);
     expect(after!.limits).toEqual([{ ...limit, verdict: 'within' }]);
@@ -108,11 +108,11 @@ describe('a reading of the released version, completed', () => {
 });
 
 it('a link of the released version opens on the same numbers', () => {
-  const example = dualZSync.examples[2]!;
-  const now = situation(dualZSync, example.given, example.choices);
-  const [theirs, ours] = [evaluate(dualZSync, opened(dualZSync, link, 'point')), evaluate(dualZSync, now)];
+  const example = twoZScrews.examples[2]!;
+  const now = situation(twoZScrews, example.given, example.choices);
+  const [theirs, ours] = [evaluate(twoZScrews, opened(twoZScrews, link, 'point')), evaluate(twoZScrews, now)];
   expect(theirs.outcomes).toEqual(ours.outcomes);
   expect(theirs.choices).toEqual(ours.choices);
   // A picture stands for the sign now: written out, the same link says + in front of the number.
-  expect(queryOf(dualZSync, now)).toBe(link.replace('dh=0.12', 'dh=%2B0.12'));
+  expect(queryOf(twoZScrews, now)).toBe(link.replace('dh=0.12', 'dh=%2B0.12'));
 });

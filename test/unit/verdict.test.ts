@@ -10,7 +10,7 @@ import {
   type VerdictState,
 } from '../../src/engine/calculator';
 import { telling, type Amount, type Print } from '../../src/engine/order';
-import dualZ from '../../src/calculators/dual-z-sync';
+import twoZScrews from '../../src/calculators/two-z-screws';
 import { evaluate, type Evaluation } from '../../src/engine/evaluate';
 import { length, ratio } from '../../src/quantity/kinds';
 import { fromSi } from '../../src/quantity/unit';
@@ -170,14 +170,14 @@ describe('what would settle it', () => {
  * What the sync of two Z screws must show: lead 8 mm, 20 teeth, 0.75 mm over the screws' own distance:
  * 8/20 = 0.400 mm a tooth, 0.75/0.4 = 1.875 so 2 teeth, 0.75 − 0.8 = −0.05 mm left, 360° × −0.05/8 = −2.25°.
  */
-describe('dual-z-sync, the numbers it must show', () => {
+describe('two-z-screws, the numbers it must show', () => {
   const given = { S: '400 ± 0', S_m: '400 ± 0', P_h: '8', z: '20', h_1: '0.2', k_1: '0.25' };
   const run = (dh: string, more: Record<string, string> = {}): Evaluation =>
-    evaluate(dualZ, situation(dualZ, { ...given, dh, ...more }));
+    evaluate(twoZScrews, situation(twoZScrews, { ...given, dh, ...more }));
   const shown = (found: Evaluation, symbol: string): number => {
     const outcome = found.outcomes[symbol];
     if (!outcome?.ok) throw new Error(`${symbol}: ${JSON.stringify(outcome)}`);
-    return fromSi(outcome.value, dualZ.formulas.find((f) => f.text.startsWith(`${symbol} =`))!.measure.unit);
+    return fromSi(outcome.value, twoZScrews.formulas.find((f) => f.text.startsWith(`${symbol} =`))!.measure.unit);
   };
 
   it('0.75 mm: 0.400 mm per tooth, 2 teeth, −0.05 mm, −2.25°, beyond 0.05 mm', () => {
@@ -222,9 +222,9 @@ describe('dual-z-sync, the numbers it must show', () => {
   });
 
   it('a rule named as the tool has the half-width 0.5 mm', () => {
-    const typed = situation(dualZ, { ...given, dh: '0.75' });
+    const typed = situation(twoZScrews, { ...given, dh: '0.75' });
     const entries = { ...typed.entries, dh: { text: '+0.75', unit: 'mm', tool: 'rule' } };
-    const { dh, S_m } = evaluate(dualZ, {
+    const { dh, S_m } = evaluate(twoZScrews, {
       ...typed,
       entries: { ...entries, S_m: { text: '400', unit: 'mm', tool: 'rule' } },
     }).inputs;
@@ -242,7 +242,7 @@ describe('dual-z-sync, the numbers it must show', () => {
   });
 });
 
-describe('dual-z-sync mirrors: the reading’s sign says which side, and nothing else', () => {
+describe('two-z-screws mirrors: the reading’s sign says which side, and nothing else', () => {
   const given = { S_m: '400 ± 0', S: '400 ± 0', P_h: '8', z: '20' };
   const flip = { left: 'right', right: 'left' } as const;
   const mirrored = (text: string): string =>
@@ -254,7 +254,8 @@ describe('dual-z-sync mirrors: the reading’s sign says which side, and nothing
     const options = fc.record({ drive: fc.constantFrom('belt', 'motors'), hand: fc.constantFrom('right', 'left') });
     fc.assert(
       fc.property(readings, halves, options, (reading, half, choices) => {
-        const run = (dh: number) => evaluate(dualZ, situation(dualZ, { ...given, dh: `${dh} ± ${half}` }, choices));
+        const run = (dh: number) =>
+          evaluate(twoZScrews, situation(twoZScrews, { ...given, dh: `${dh} ± ${half}` }, choices));
         const [up, down] = [run(reading), run(-reading)];
         expect(down.verdict.state).toBe(up.verdict.state);
         expect(down.verdict.settling).toEqual(up.verdict.settling);
@@ -273,14 +274,16 @@ describe('dual-z-sync mirrors: the reading’s sign says which side, and nothing
 
   it('at half a tooth as well, where rounding has to choose', () => {
     for (const dh of ['0.2', '0.6', '1', '1.4']) {
-      const run = (text: string) => evaluate(dualZ, situation(dualZ, { ...given, dh: `${text} ± 0` })).instruction;
+      const run = (text: string) =>
+        evaluate(twoZScrews, situation(twoZScrews, { ...given, dh: `${text} ± 0` })).instruction;
       expect(run(`-${dh}`)?.movements.map((m) => m.amount)).toEqual(run(dh)?.movements.map((m) => m.amount));
     }
   });
 
   it('a left-hand screw is turned the other way', () => {
     const turn = (hand: string) =>
-      evaluate(dualZ, situation(dualZ, { ...given, dh: '0.8' }, { hand })).instruction?.movements[0]?.direction;
+      evaluate(twoZScrews, situation(twoZScrews, { ...given, dh: '0.8' }, { hand })).instruction?.movements[0]
+        ?.direction;
     expect([turn('right'), turn('left')]).toEqual(['anticlockwise', 'clockwise']);
   });
 });

@@ -4,6 +4,7 @@ import { dueFor, pairsOf } from '../../machine/history';
 import type { Machine, Reading } from '../../machine/schema';
 import { LIMITS } from '../../machine/schema-parts';
 import { VerdictMark } from '../../ui/verdict-mark';
+import { checkNow } from '../../reference/renamed';
 import { loadFacts, printDue, type CheckFacts } from '../desk/check-facts';
 import { useRecords } from '../desk/context';
 import { OfMachine } from '../desk/of-machine';
@@ -23,7 +24,7 @@ const NEWEST = 200;
 /** One check on one machine: how it stands, over time, and whether the corrections worked. */
 export function TrendScreen() {
   const params = useParams();
-  return <OfMachine>{(machine) => <CheckSheet machine={machine()} check={params.check ?? ''} />}</OfMachine>;
+  return <OfMachine>{(machine) => <CheckSheet machine={machine()} check={checkNow(params.check ?? '')} />}</OfMachine>;
 }
 
 function CheckSheet(props: { machine: Machine; check: string }) {

@@ -1,7 +1,7 @@
 import { createEffect, createMemo, createSignal, For, on, Show, untrack } from 'solid-js';
 import { useLocation, useNavigate, useParams } from '@solidjs/router';
 import type { Calculator } from '../../engine/calculator';
-import { decodeLink, hasValues, type Decoded } from '../../engine/link';
+import { decodeLink, hasValues, queryNow, type Decoded } from '../../engine/link';
 import type { Bench } from './bench';
 import { useRecords } from '../desk/context';
 import say from './words/en';
@@ -31,7 +31,7 @@ export function createArrivals(): () => Arrival | undefined {
     if (!records.ready() || id === undefined || !hasValues(search)) return;
     untrack(() => {
       const { machine } = records.settings();
-      setArrival({ id, query: search, machine, spent: false });
+      setArrival({ id, query: queryNow(id, search), machine, spent: false });
       if (machine !== null) void records.choose(null);
       navigate(pathname, { replace: true, scroll: false });
     });

@@ -1,5 +1,6 @@
 import { Show } from 'solid-js';
-import { A } from '@solidjs/router';
+import { A, Navigate, useLocation, useParams } from '@solidjs/router';
+import { checkNow, isFormerCheck } from '../../reference/renamed';
 import { useRecords } from '../desk/context';
 import { createFinding } from './find-sheet';
 import { openSheet } from './open-sheet';
@@ -7,8 +8,20 @@ import { SheetView } from './sheet-view';
 import say from './words/en';
 import './sheet.css';
 
-/** One screen for every calculator: finds it, finds what was being entered, and shows the sheet. */
+/** One screen for every calculator; an address with a check's former name goes on to today's. */
 export function CalculatorScreen() {
+  const params = useParams();
+  const location = useLocation();
+  const former = () => (params.id !== undefined && isFormerCheck(params.id) ? params.id : undefined);
+  return (
+    <Show when={former()} fallback={<CheckScreen />}>
+      {(id) => <Navigate href={`/check/${checkNow(id())}${location.search}`} />}
+    </Show>
+  );
+}
+
+/** Finds the check, finds what was being entered, and shows the sheet. */
+function CheckScreen() {
   const records = useRecords();
   const finding = createFinding();
   return (

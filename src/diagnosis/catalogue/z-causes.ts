@@ -19,7 +19,7 @@ export const zCauses = [
   }),
   cause('sides-unequal', {
     raisedBy: [up('two-z-screws', 1.6, 0.05), up('just-moved', 2), up('crashed', 1.8), up('stood-long', 1.2)],
-    mend: mend({ minutes: 12, powered: false, works: 0.93, calculator: 'dual-z-sync' }),
+    mend: mend({ minutes: 12, powered: false, works: 0.93, calculator: 'two-z-screws' }),
   }),
   cause('screw-runs-back', {
     raisedBy: [up('new-build', 1.5), up('worked-on', 1.4), up('belt-z', 0.1)],

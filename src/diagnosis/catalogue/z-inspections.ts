@@ -57,7 +57,7 @@ export const zInspections = [
   seen('do', 'top-freed', { minutes: 6, tells: { 'screw-forced': 0.85, 'screw-bent': 0.3 }, falsely: 0.08 }),
   measured('step-fit', 'screw-step', { minutes: 2, tells: { 'layer-off-step': 0.95 }, falsely: 0.15 }),
   seen('look', 'screw-wipe', { minutes: 2, tells: { 'screw-dry': 0.9, 'nut-worn': 0.35 }, falsely: 0.15 }),
-  measured('ends-level', 'dual-z-sync', {
+  measured('ends-level', 'two-z-screws', {
     minutes: 4,
     tools: ['caliper'],
     tells: { 'sides-unequal': 0.93, 'wheels-loose': 0.25, 'coupling-slips': 0.6, 'z-motor-off': 0.75 },

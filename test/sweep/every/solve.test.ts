@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Calculator, Choices } from '../../../src/engine/calculator';
 import { systemFor } from '../../../src/engine/system';
-import dualZ from '../../../src/calculators/dual-z-sync';
+import twoZScrews from '../../../src/calculators/two-z-screws';
 import { propagate, type Inputs, type Outcomes } from '../../../src/formula/propagate';
 import { resultOf } from '../../../src/formula/column';
 import { solve } from '../../../src/formula/solve';
@@ -65,18 +65,18 @@ function expectFound(
 }
 
 describe('there and back', () => {
-  it('dual-z-sync: a hidden input is found from any result that depends on it', () => {
+  it('two-z-screws: a hidden input is found from any result that depends on it', () => {
     const drives = fc.constantFrom<Choices>(
       { by: 'heights', drive: 'belt', hand: 'right' },
       { by: 'level', drive: 'motors', hand: 'right' },
     );
     fc.assert(
       fc.property(drives, fc.nat(), fc.nat(), (choices, seed, pick) => {
-        const system = systemFor(dualZ, choices);
-        const inputs = randomInputs(dualZ, choices, generator(seed));
+        const system = systemFor(twoZScrews, choices);
+        const inputs = randomInputs(twoZScrews, choices, generator(seed));
         const outcomes = propagate(system, inputs);
         const pairs = pairsOf(system, outcomes, inputs);
-        expectFound(dualZ, system, outcomes, inputs, pairs[pick % pairs.length]!);
+        expectFound(twoZScrews, system, outcomes, inputs, pairs[pick % pairs.length]!);
       }),
       { numRuns: times(500, 50), seed: 1 },
     );

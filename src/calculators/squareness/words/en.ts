@@ -115,7 +115,7 @@ const en = {
     shrinkagePrintCancels:
       'Shrinkage of a print cancels here: it takes both diagonals and both sides alike. It does not cancel where the piece shrank unevenly, warped, or has thick corners: measure above the first layers, between flat faces.',
     xAgainstY:
-      'This is X against Y. A beam that is higher at one end is Dual-Z sync’s matter; a leaning upright shows on a tall piece in the same way, front taken for bottom.',
+      'This is X against Y. A beam that is higher at one end is the matter of Two Z screws in step; a leaning upright shows on a tall piece in the same way, front taken for bottom.',
   },
   examples: {
     frameMmMillimetre: 'A frame of 300 mm, one millimetre between the diagonals',

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import calc from '../../src/calculators/dual-z-sync';
+import calc from '../../src/calculators/two-z-screws';
 import { evaluate } from '../../src/engine/evaluate';
 import { situation } from '../support/calculators';
 

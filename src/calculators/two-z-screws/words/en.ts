@@ -1,6 +1,6 @@
 import type { Amount, Print } from '../../../engine/order';
 
-/** Words of the check “Dual-Z sync”. */
+/** Words of the check “Two Z screws in step”. */
 type Side = 'left' | 'right';
 type Turn = 'clockwise' | 'anticlockwise';
 interface Turned {

@@ -2,7 +2,7 @@ import type { ListWords } from '../../../../engine/calculator';
 
 /** What the list of checks shows and the search finds. */
 const en: ListWords = {
-  title: 'Dual-Z sync',
+  title: 'Two Z screws in step',
   question: 'Is the gantry level, and how many belt teeth is it out?',
   sayings: [
     'one side high',
@@ -15,6 +15,8 @@ const en: ListWords = {
     'left side low',
     'leaning gantry',
     'spirit level on the gantry',
+    'dual-Z sync',
+    'sync both Z screws',
   ],
 };
 export default en;

@@ -1,0 +1,71 @@
+import 'fake-indexeddb/auto';
+import { createStore } from 'idb-keyval';
+import { expect, it } from 'vitest';
+import { listed } from '../../src/engine/list';
+import { restore } from '../../src/machine/schema';
+import { openStore } from '../../src/machine/store';
+import { demoReadings } from '../support/demo';
+import { checkNow, isFormerCheck } from '../../src/reference/renamed';
+
+const CHANGED = '2026-11-20T08:00:00.000Z';
+const draft = (calculator: string, v: number) => ({
+  ...{ v, type: 'draft', machine: 'm1', calculator, choices: {}, changed: CHANGED },
+  entries: { dh: { text: '0,7', unit: 'mm', tool: '' } },
+});
+/** Writes as an earlier Trammel did, past the store. */
+async function planted(name: string, records: Readonly<Record<string, unknown>>) {
+  const use = createStore(name, 'records');
+  for (const [key, value] of Object.entries(records)) await use('readwrite', (store) => void store.put(value, key));
+  return openStore({ createStore: () => use, pausesMs: [], openChannel: () => undefined });
+}
+const must = <T>(result: { ok: true; value: T } | { ok: false }): T => {
+  if (!result.ok) throw new Error('the store did not answer');
+  return result.value;
+};
+
+it('leads a check’s former name to a check of today, and never takes the name again', () => {
+  const ids = listed.map(({ id }) => id);
+  expect(isFormerCheck('dual-z-sync')).toBe(true);
+  expect(ids).toContain(checkNow('dual-z-sync'));
+  expect(ids.filter(isFormerCheck)).toEqual([]);
+});
+
+it('finds a draft that was kept under the former name, and moves it', async () => {
+  const store = await planted('renamed', { 'draft:m1:dual-z-sync': draft('dual-z-sync', 5) });
+  const found = must(await store.get('draft:m1:two-z-screws'));
+  expect(found?.entries).toEqual(draft('', 5).entries);
+  expect(must(await store.get('draft:m1:dual-z-sync'))).toBeUndefined();
+});
+
+it('loses neither of two drafts that stand under both names', async () => {
+  const newer = { ...draft('two-z-screws', 6), entries: {} };
+  const store = await planted('both', {
+    'draft:m1:dual-z-sync': draft('dual-z-sync', 5),
+    'draft:m1:two-z-screws': newer,
+  });
+  expect(must(await store.get('draft:m1:two-z-screws'))).toEqual(newer);
+  expect(must(await store.list('draft:m1:')).records).toHaveLength(2);
+});
+
+it('finds a reading of the former name among those of the check', async () => {
+  const former = { ...demoReadings[0]!, v: 5, machine: 'm1', calculator: 'dual-z-sync' };
+  const store = await planted('readings', { [`reading:m1:${former.at}-${former.id}`]: former });
+  expect(must(await store.latest('m1', { calculator: 'two-z-screws' })).records).toHaveLength(1);
+});
+
+it('keeps a machine’s interval under the new name', () => {
+  const machine = {
+    ...{
+      v: 5,
+      type: 'machine',
+      id: 'm1',
+      name: 'By the door',
+      note: '',
+      demo: false,
+      created: CHANGED,
+      changed: CHANGED,
+    },
+    ...{ values: {}, choices: {}, intervals: { 'dual-z-sync': 30 } },
+  };
+  expect(restore(machine)).toMatchObject({ ok: true, record: { intervals: { 'two-z-screws': 30 } } });
+});
