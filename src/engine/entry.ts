@@ -71,12 +71,13 @@ function typicalOf(
   specs: Readonly<Record<string, ChoiceSpec>>,
   choices: Choices,
 ): Typical | undefined {
+  const spreadOf = (value: number): number => spec.spread ?? (spec.differs ?? 0) * Math.abs(value);
   for (const [name, choice] of Object.entries(specs)) {
     const set = choice.options[choices[name] ?? choice.typical]?.set?.[symbol];
-    if (typeof set === 'number') return { value: set, spread: spec.spread ?? 0 };
+    if (typeof set === 'number') return { value: set, spread: spreadOf(set) };
     if (set) return { value: set[0], spread: set[1] };
   }
-  return spec.typical === undefined ? undefined : { value: spec.typical, spread: spec.spread ?? 0 };
+  return spec.typical === undefined ? undefined : { value: spec.typical, spread: spreadOf(spec.typical) };
 }
 
 /** Why a value, or a half-width wider than the whole range, cannot be used; undefined where it can. SI. */
@@ -122,6 +123,7 @@ function provenance(
  * the typical stiffness is not known to ten times itself), as it stands otherwise. SI.
  */
 function usualSpread(value: number, spec: InputSpec, typical: Typical | undefined): number {
+  if (spec.differs !== undefined) return 0;
   const { unit } = spec.measure;
   const spread = typical?.spread ?? spec.spread ?? 0;
   // A spread wider than the value itself is no share of it.

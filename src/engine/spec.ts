@@ -25,6 +25,11 @@ export interface InputData<K extends string = string> {
   readonly typical?: number;
   /** Half-width of the typical value; also of a typed value that no tool or ± gives one. */
   readonly spread?: number;
+  /**
+   * Of a limit that is common practice: by what share of it the trade differs, as a half-width. Of the typical value alone; a limit that
+   * is typed is the person's own, and exact.
+   */
+  readonly differs?: number;
   /** Where the typical value comes from. */
   readonly basis?: Cited<K>;
   readonly range: readonly [number, number];

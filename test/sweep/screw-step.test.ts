@@ -228,14 +228,14 @@ describe('instruction', () => {
   });
 
   it('calls a small error small', () => {
-    const found = instructionOf({ h: '0.125 mm', P_h: '2 mm' });
+    const found = instructionOf({ h: '0.125 mm', P_h: '2 mm', k: '5 %' });
     expect(found.state).toBe('within');
     expect(found.said).toBe('leaveNearly');
     expect(found.sentence).toContain('5\u00a0µm');
   });
 
   it('frees the drive where friction is too much, and says how little it may be', () => {
-    const found = instructionOf({ h: '0.2 mm', tau_h: '400 N·mm', tau_f: '200 N·mm ± 0' });
+    const found = instructionOf({ h: '0.2 mm', tau_h: '400 N·mm', tau_f: '200 N·mm ± 0', k: '5 %' });
     expect(found.state).toBe('beyond');
     expect(found.said).toBe('free');
     expect(microstep(found)).toMatchObject({ swallowed: true });

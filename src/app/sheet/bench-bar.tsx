@@ -18,7 +18,10 @@ function settlingSentence(calc: Calculator, evaluation: Evaluation, mark: Decima
   const share = Math.round(settling.share * 100);
   const most = say.bar.doubt(share, name);
   const state = evaluation.inputs[settling.symbol];
-  if (state?.ok && state.origin === 'typical') return `${most} ${say.bar.measureTypical}`;
+  if (state?.ok && state.origin === 'typical') {
+    const custom = calc.inputs[settling.symbol]?.differs !== undefined;
+    return `${most} ${custom ? say.bar.customDiffers : say.bar.measureTypical}`;
+  }
   if (settling.tool) return `${most} ${say.bar.settle(settling.tool.name)}`;
   if (settling.half === undefined || !state?.ok) return `${most} ${say.bar.noTool}`;
   const half = formatValue(settling.half, settling.half, { ...state.unit, offset: 0 }, { mark });

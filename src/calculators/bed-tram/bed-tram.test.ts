@@ -188,7 +188,11 @@ describe('what is said', () => {
   });
 
   it('leaves all where none has to turn by as much as a hand can set', () => {
-    const found = measure(corners(0, 0.045, 0.045, 0, 0.001), { keep_4: 'all', build: 'z' }, { phi_h: '10' });
+    const found = measure(
+      corners(0, 0.045, 0.045, 0, 0.001),
+      { keep_4: 'all', build: 'z' },
+      { phi_h: '10', k_F: '0.25', k_t: '0.25' },
+    );
     expect(found.verdict.state).toBe('beyond');
     // Half of 0.045 mm either way is less than half of 10° at 8 mm a turn. 0.062 mm over a diagonal is too near to a quarter of 0.25 mm.
     expect(told(found).say).toBe('coarseThread');

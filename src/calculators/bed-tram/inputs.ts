@@ -109,18 +109,8 @@ export const inputs = {
     decided: true,
     seldom: true,
   }),
-  k_t: input(ratio.one, {
-    typical: 0.25,
-    range: [0.01, 1],
-    basis: commonPractice,
-    seldom: true,
-  }),
-  k_F: input(ratio.one, {
-    typical: 0.5,
-    range: [0.01, 2],
-    basis: commonPractice,
-    seldom: true,
-  }),
+  k_t: input(ratio.one, { differs: 0.2, typical: 0.25, range: [0.01, 1], basis: commonPractice, seldom: true }),
+  k_F: input(ratio.one, { differs: 0.2, typical: 0.5, range: [0.01, 2], basis: commonPractice, seldom: true }),
   phi_h: input(angle.deg, {
     typical: 10,
     range: [0.5, 90],

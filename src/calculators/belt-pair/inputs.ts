@@ -98,12 +98,7 @@ export const inputs = {
     range: [20, 180],
     tool: 'protractor',
   }),
-  d_lim: input(ratio.percent, {
-    seldom: true,
-    typical: 5,
-    range: [0.1, 100],
-    basis: commonPractice,
-  }),
+  d_lim: input(ratio.percent, { differs: 0.2, seldom: true, typical: 5, range: [0.1, 100], basis: commonPractice }),
   w_0: input(length.mm, {
     feature: 'set',
     seldom: true,

@@ -139,6 +139,7 @@ export const inputs = {
     basis: derived('exactFrequencyHeld'),
   }),
   s_max: input(ratio.percent, {
+    differs: 0.2,
     seldom: true,
     typical: 5,
     range: [0.1, 25],

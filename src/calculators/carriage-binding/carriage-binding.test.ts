@@ -9,7 +9,7 @@ const look = (given: Readonly<Record<string, string>>, picked: Readonly<Record<s
   evaluate(plain, situation(plain, given, picked));
 const said = (found: ReturnType<typeof look>): string =>
   [found.instruction!.sentence, ...found.instruction!.steps].join('\n').replaceAll('\u00a0', ' ');
-const sure = { mu_p: '0.25 ± 0.01', L: '40 mm ± 0.5 mm', e: '0 mm ± 1 mm' };
+const sure = { mu_p: '0.25 ± 0.01', L: '40 mm ± 0.5 mm', e: '0 mm ± 1 mm', q_lim: '50 %' };
 const order = (found: ReturnType<typeof look>) => found.instruction!.order;
 
 describe('binding advice', () => {

@@ -12,7 +12,7 @@ export const examples = [
   },
   {
     key: 'halfWayBinding',
-    given: { ...still, mu_p: '0.25 ± 0', L: '40 mm ± 0', d_0: '40 mm ± 0', F_0: '2 N ± 0', F_m: '40 N' },
+    given: { ...still, mu_p: '0.25 ± 0', L: '40 mm ± 0', d_0: '40 mm ± 0', F_0: '2 N ± 0', F_m: '40 N', q_lim: '50 %' },
     expect: { q: [50, 1e-9], N: [4, 1e-9], F: [4, 1e-9], k_F: [2, 1e-9], d_m: [40, 1e-9], L_m: [40, 1e-9] },
     verdict: 'within',
     source: derived('halfWayBinding'),

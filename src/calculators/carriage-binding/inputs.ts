@@ -100,11 +100,7 @@ export const inputs = {
     range: [0.5, 5000],
     from: 'carriage.drive-force',
   }),
-  q_lim: input(ratio.percent, {
-    typical: 50,
-    range: [5, 100],
-    basis: commonPractice,
-  }),
+  q_lim: input(ratio.percent, { differs: 0.2, typical: 50, range: [5, 100], basis: commonPractice }),
   dx: input(length.mm, {
     feature: 'span',
     difference: true,

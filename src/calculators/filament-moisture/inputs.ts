@@ -52,6 +52,7 @@ export const inputs = {
     when: dry,
   }),
   u_max: input(ratio.percent, {
+    differs: 0.15,
     seldom: true,
     typical: 35,
     range: [1, 100],
@@ -103,12 +104,7 @@ export const inputs = {
     range: [0.01, 20],
     basis: sources.water,
   }),
-  W_lim: input(ratio.percent, {
-    seldom: true,
-    range: [0.001, 5],
-    basis: sources.allowed,
-    when: judged,
-  }),
+  W_lim: input(ratio.percent, { differs: 0.2, seldom: true, range: [0.001, 5], basis: sources.allowed, when: judged }),
   T_g: input(temperature.C, { feature: 'set', seldom: true, range: [20, 250], basis: sources.softening }),
   m_T: input(temperatureDifference.K, {
     feature: 'set',

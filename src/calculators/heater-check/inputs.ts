@@ -77,6 +77,7 @@ export const inputs = {
     basis: commonPractice,
   }),
   H: input(temperatureDifference.K, {
+    decided: true,
     feature: 'set',
     typical: 4,
     range: [0.5, 30],

@@ -39,6 +39,7 @@ export default calculator(
         key: 'vBlocksNeedle',
         given: {
           TIR: '0.2 mm',
+          k_w: '0.05',
           q: '0 mm ± 0',
           c: '300 mm ± 0',
           L: '400 mm ± 0',

@@ -158,7 +158,7 @@ export const inputs = {
     from: 'z.nut-float',
   }),
   l_r: input(length.mm, { feature: 'set', seldom: true, typical: 300, basis: commonPractice, range: [50, 3000] }),
-  s_lim: input(length.mm, { feature: 'set', seldom: true, basis: commonPractice, range: [0.001, 20] }),
+  s_lim: input(length.mm, { differs: 0.2, feature: 'set', seldom: true, basis: commonPractice, range: [0.001, 20] }),
   f_max: input(ratio.percent, {
     seldom: true,
     typical: 1.5,
@@ -166,10 +166,5 @@ export const inputs = {
     range: [0.1, 10],
   }),
   w: placed('print.line-width', { seldom: true, range: [0.05, 3] }),
-  k_w: input(ratio.one, {
-    seldom: true,
-    typical: 0.05,
-    basis: commonPractice,
-    range: [0.001, 1],
-  }),
+  k_w: input(ratio.one, { differs: 0.2, seldom: true, typical: 0.05, basis: commonPractice, range: [0.001, 1] }),
 };

@@ -81,6 +81,7 @@ export const inputs = {
     basis: flowValues,
   }),
   gamma_min: input(shearRate.per_s, {
+    differs: 0.2,
     seldom: true,
     typical: 10,
     range: [0.1, 1000],
@@ -141,9 +142,10 @@ export const inputs = {
     basis: commonPractice,
     from: 'print.travel-speed',
   }),
-  a_lo: input(length.mm, { feature: 'set', seldom: true, range: [0, 10], basis: commonPractice }),
-  a_hi: input(length.mm, { feature: 'set', seldom: true, range: [0, 10], basis: commonPractice }),
+  a_lo: input(length.mm, { differs: 0.2, feature: 'set', seldom: true, range: [0, 10], basis: commonPractice }),
+  a_hi: input(length.mm, { differs: 0.2, feature: 'set', seldom: true, range: [0, 10], basis: commonPractice }),
   x_max: input(length.mm, {
+    differs: 0.15,
     feature: 'set',
     seldom: true,
     range: [0.1, 30],
@@ -151,6 +153,7 @@ export const inputs = {
     from: 'extruder.most-pull-back',
   }),
   F_max: input(force.N, {
+    differs: 0.2,
     feature: 'force',
     seldom: true,
     typical: 60,
@@ -158,7 +161,7 @@ export const inputs = {
     basis: commonPractice,
     from: 'extruder.push',
   }),
-  x_step: input(length.mm, { feature: 'set', seldom: true, range: [0.01, 5], basis: commonPractice }),
+  x_step: input(length.mm, { feature: 'set', seldom: true, decided: true, range: [0.01, 5], basis: commonPractice }),
   d_2: input(length.mm, { feature: 'bore', typical: 0.2, range: [0.1, 2] }),
   phi: input(ratio.one, {
     seldom: true,

@@ -111,6 +111,7 @@ export const inputs = {
     basis: commonPractice,
   }),
   g_lim: input(ratio.percent, {
+    differs: 0.2,
     seldom: true,
     typical: 5,
     range: [0.5, 50],

@@ -138,7 +138,7 @@ export const inputs = {
     range: [0, 80],
     from: 'z.collar-diameter',
   }),
-  m_lim: input(ratio.one, { typical: 1.5, range: [1, 10], basis: commonPractice }),
+  m_lim: input(ratio.one, { differs: 0.1, typical: 1.5, range: [1, 10], basis: commonPractice }),
   F_x: input(force.N, {
     seldom: true,
     decided: true,
@@ -159,24 +159,14 @@ export const inputs = {
     basis: commonPractice,
   }),
   k_I: input(ratio.percent, { decided: true, typical: 100, range: [5, 100], basis: commonPractice }),
-  m_bl: input(ratio.one, {
-    seldom: true,
-    typical: 2,
-    range: [1, 10],
-    basis: commonPractice,
-  }),
+  m_bl: input(ratio.one, { differs: 0.1, seldom: true, typical: 2, range: [1, 10], basis: commonPractice }),
   v: input(speed.mm_s, {
     typical: 10,
     range: [0.1, 500],
     basis: commonPractice,
     from: 'z.speed',
   }),
-  k_n: input(ratio.percent, {
-    seldom: true,
-    typical: 80,
-    range: [10, 100],
-    basis: commonPractice,
-  }),
+  k_n: input(ratio.percent, { differs: 0.05, seldom: true, typical: 80, range: [10, 100], basis: commonPractice }),
   K: input(ratio.one, {
     seldom: true,
     typical: 1,

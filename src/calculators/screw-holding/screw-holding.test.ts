@@ -103,7 +103,7 @@ describe('the advice', () => {
 });
 
 describe('the trial', () => {
-  const held = { ...calm, M_z: '2 kg ± 0', mu_c: '0', T_b: '0 N·mm' } as const;
+  const held = { ...calm, M_z: '2 kg ± 0', mu_c: '0', T_b: '0 N·mm', m_lim: '1.5' } as const;
   const steps = (given: Readonly<Record<string, string>>, picked: Readonly<Record<string, string>>) =>
     look({ ...held, ...given }, picked).instruction!.order.steps;
   const steep = { screw: 'tr8x8', screws: 'one' };

@@ -29,10 +29,5 @@ export const inputs = {
     seldom: true,
     range: [1, 12],
   }),
-  k_a: input(ratio.percent, {
-    seldom: true,
-    typical: 0.5,
-    range: [0.05, 5],
-    basis: commonPractice,
-  }),
+  k_a: input(ratio.percent, { differs: 0.2, seldom: true, typical: 0.5, range: [0.05, 5], basis: commonPractice }),
 };

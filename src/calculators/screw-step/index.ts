@@ -74,7 +74,7 @@ export default calculator(
       },
       {
         key: 'leadMmLayer3',
-        given: { P_h: '2 mm', theta_s: '1.8 deg', h: '0.125 mm' },
+        given: { P_h: '2 mm', theta_s: '1.8 deg', h: '0.125 mm', k: '5 %' },
         choices: { grid: 'full' },
         expect: { q: [0.01, 1e-12], n: [12.5, 1e-12], e: [5, 1e-9], s: [4, 1e-9], x_a: [0.5, 1e-9] },
         verdict: 'within',

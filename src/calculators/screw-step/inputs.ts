@@ -54,12 +54,7 @@ export const inputs = {
     range: [0, 50],
     basis: commonPractice,
   }),
-  k: input(ratio.percent, {
-    seldom: true,
-    typical: 5,
-    range: [0.1, 100],
-    basis: commonPractice,
-  }),
+  k: input(ratio.percent, { differs: 0.2, seldom: true, typical: 5, range: [0.1, 100], basis: commonPractice }),
   k_h: input(ratio.percent, {
     seldom: true,
     typical: 25,

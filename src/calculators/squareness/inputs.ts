@@ -99,6 +99,13 @@ export const inputs = {
     from: 'frame.depth',
     when: { of: 'frame' },
   }),
-  e_lim: input(length.mm, { feature: 'set', typical: 0.1, range: [0.005, 5], basis: commonPractice, seldom: true }),
+  e_lim: input(length.mm, {
+    differs: 0.2,
+    feature: 'set',
+    typical: 0.1,
+    range: [0.005, 5],
+    basis: commonPractice,
+    seldom: true,
+  }),
   l_0: input(length.mm, { typical: 100, range: [10, 1000], decided: true, seldom: true }),
 };

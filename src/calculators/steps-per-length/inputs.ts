@@ -174,17 +174,21 @@ export const inputs = {
     when: pulled,
   }),
   C_0: input(force.N, { feature: 'set', seldom: true, range: [100, 1e7], basis: commonPractice, when: pulled }),
-  q_p: input(ratio.percent, { seldom: true, typical: 0.1, range: [0, 5], basis: commonPractice, when: pulled }),
+  q_p: input(ratio.percent, {
+    differs: 0.2,
+    seldom: true,
+    typical: 0.1,
+    range: [0, 5],
+    basis: commonPractice,
+    when: pulled,
+  }),
   q_lim: input(ratio.percent, {
+    differs: 0.2,
     seldom: true,
     typical: 0.3,
     range: [0.001, 20],
     basis: commonPractice,
     when: { axis: ['z', 'zb'], by: 'travel' },
   }),
-  e_lim: input(ratio.percent, {
-    seldom: true,
-    range: [0.001, 20],
-    basis: derived('judgedBeltN'),
-  }),
+  e_lim: input(ratio.percent, { differs: 0.2, seldom: true, range: [0.001, 20], basis: derived('judgedBeltN') }),
 };

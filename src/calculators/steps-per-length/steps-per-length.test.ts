@@ -15,7 +15,7 @@ const argsOf = (found: Found, key: string) => order(found).steps.find((one) => o
 const suspects = (found: Found) => argsOf(found, 'suspect')?.found;
 /** As printed. */
 const sentence = (found: Found) => found.instruction!.sentence.replaceAll('\u00a0', ' ');
-const exact = { x_1: '0 mm ± 0', b: '0 mm ± 0' };
+const exact = { x_1: '0 mm ± 0', b: '0 mm ± 0', e_lim: '0.1 %', q_p: '0.1 %' };
 
 describe('the drive’s own travel', () => {
   it('leaves a drive alone that moves what it is told', () => {

@@ -56,6 +56,7 @@ export const inputs = {
     basis: cite('Table of materials in this app', 'density'),
   }),
   q_w: input(ratio.percent, {
+    differs: 0.2,
     seldom: true,
     decided: true,
     typical: 25,

@@ -64,10 +64,5 @@ export const inputs = {
     when: { drive: 'motors' },
   }),
   h_1: placed('print.first-layer', { range: [0.04, 2] }),
-  k_1: input(ratio.one, {
-    typical: 0.25,
-    range: [0.01, 1],
-    basis: commonPractice,
-    seldom: true,
-  }),
+  k_1: input(ratio.one, { differs: 0.2, typical: 0.25, range: [0.01, 1], basis: commonPractice, seldom: true }),
 };

@@ -47,13 +47,15 @@ export const inputs = {
     range: [1, 12],
     from: 'wheel.sharing',
   }),
-  k: input(ratio.one, {
+  k: input(ratio.one, { differs: 0.1, seldom: true, typical: 1.5, range: [1, 10], basis: commonPractice }),
+  N_0: input(force.N, {
+    differs: 0.25,
+    feature: 'set',
     seldom: true,
-    typical: 1.5,
-    range: [1, 10],
+    typical: 1,
+    range: [0, 200],
     basis: commonPractice,
   }),
-  N_0: input(force.N, { feature: 'set', seldom: true, typical: 1, range: [0, 200], basis: commonPractice }),
   mu: input(ratio.one, {
     typical: 0.25,
     spread: 0.07,
@@ -151,12 +153,7 @@ export const inputs = {
     basis: commonPractice,
     range: [0, 0.499],
   }),
-  p_lim: input(pressure.MPa, {
-    seldom: true,
-    typical: 35,
-    basis: commonPractice,
-    range: [0.1, 5000],
-  }),
+  p_lim: input(pressure.MPa, { differs: 0.15, seldom: true, typical: 35, basis: commonPractice, range: [0.1, 5000] }),
   j: input(length.mm, { feature: ['travel', 'gap'], seldom: true, optional: true, range: [0, 10], tool: 'feeler' }),
   R: input(length.mm, {
     feature: 'span',

@@ -55,7 +55,7 @@ export const examples = [
   },
   {
     key: 'bedOnScrews',
-    given: { ...swing, T_1: '10 °C ± 0', T_2: '25 °C ± 0', l_f: '280 mm ± 0' },
+    given: { ...swing, T_1: '10 °C ± 0', T_2: '25 °C ± 0', l_f: '280 mm ± 0', q_1: '25 %' },
     choices: { ask: 'swing', lift: 'bed-foot' },
     expect: { dl_f: [0.0966, 1e-9], dl_r: [0.0069, 1e-9], dg: [0.0495, 1e-9] },
     verdict: 'within',

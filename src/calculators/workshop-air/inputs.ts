@@ -23,6 +23,7 @@ export const inputs = {
   }),
   T_s: input(temperature.C, { feature: 'contact', range: [-30, 60], tool: 'thermometer', when: cold }),
   m_d: input(temperatureDifference.K, {
+    differs: 0.25,
     feature: 'set',
     seldom: true,
     typical: 2,
@@ -47,7 +48,14 @@ export const inputs = {
     basis: commonPractice,
     when: box,
   }),
-  U_lim: input(humidity.percent, { feature: 'set', typical: 20, range: [1, 90], basis: commonPractice, when: box }),
+  U_lim: input(humidity.percent, {
+    differs: 0.15,
+    feature: 'set',
+    typical: 20,
+    range: [1, 90],
+    basis: commonPractice,
+    when: box,
+  }),
   p: input(pressure.hPa, {
     seldom: true,
     typical: 1000,
@@ -79,6 +87,7 @@ export const inputs = {
   }),
   h_1: placed('print.first-layer', { range: [0.04, 2], when: swing }),
   q_1: input(ratio.percent, {
+    differs: 0.2,
     seldom: true,
     typical: 25,
     range: [1, 100],

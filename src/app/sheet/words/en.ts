@@ -56,6 +56,7 @@ const en = {
     /** What is to be read once the order is done. */
     expect: (parts: readonly string[]) => `After it, expect: ${parts.join('; ')}.`,
     expected: (name: string, value: string) => `${name} ${value}`,
+    customDiffers: 'The trade does not agree on that limit: enter the one you hold yours to.',
     noTool: 'No better tool on the list settles it alone: measure the others better too, or repeat the reading.',
     wouldSettle: (half: string) =>
       `A reading of it to ± ${half} would settle it; no tool on the list reads it so finely.`,
