@@ -21,8 +21,8 @@ const NONE = { choices: {}, cautions: {}, beware: {}, examples: {}, proof: '', s
 const sources = { byHand: 'this test' };
 
 const inputs = {
-  x: input(length.mm, { feature: 'outside', range: [-100, 100], signed: 'scale' }),
-  most: input(length.mm, { range: [0, 100], typical: 10 }),
+  x: input(length.mm, { feature: 'outside', range: [-400, 400], signed: 'scale' }),
+  most: input(length.mm, { range: [0, 400], typical: 10 }),
   least: input(length.mm, { range: [0, 100], typical: 2 }),
 };
 const formulas = [formula('y = x', length.mm, byHand)] as const;
@@ -144,6 +144,15 @@ describe('what would settle it', () => {
     expect(settling('9.98 ± 2')?.tool?.id).toBe('micrometer');
     expect(settling('9.993 ± 2')?.tool?.id).toBe('micrometer');
     expect(settling('10.6 ± 2')?.tool?.id).toBe('rule');
+  });
+
+  it('passes over a tool that would do but does not reach: a caliper to 150 mm, a longer one to 300, a micrometer to 25', () => {
+    const near = (x: string, most: string) =>
+      evaluate(gauge, situation(gauge, { x, most }, { side: 'above' })).verdict.settling?.tool?.id;
+    expect(near('148.6 ± 2', '149 ± 0')).toBe('caliper');
+    expect(near('151.6 ± 2', '152 ± 0')).toBe('long-caliper');
+    expect(near('24.98 ± 2', '25 ± 0')).toBe('micrometer');
+    expect(near('25.98 ± 2', '26 ± 0')).toBeUndefined();
   });
 
   it('names none where none would, and is silent where the verdict stands', () => {
