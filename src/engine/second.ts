@@ -28,7 +28,7 @@ export interface ToCarry {
 /**
  * A second model of the machine, by other means than the check's formulas: coordinates, rotations, equilibrium. It is built from
  * what is seen, carries out the movements, and is read again the same way, so that an order that turns the wrong way, or a picture that
- * means the other side, is found. Kept in a folder's `second.ts`, run by test/generic/orders.test.ts, never shipped.
+ * means the other side, is found. Kept in a folder's `second.ts`, run by test/sweep/every/orders.test.ts, never shipped.
  */
 export interface SecondModel {
   /** The inputs that have changed, as they are read anew. */

@@ -4,6 +4,7 @@ import { evaluate } from '../../src/engine/evaluate';
 import type { Known } from '../../src/formula/outcome';
 import { generator, situation } from '../support/calculators';
 import { heldNote, hingedNote } from '../support/spans';
+import { times } from '../support/sweep';
 
 type Given = Readonly<Record<string, string>>;
 
@@ -59,7 +60,7 @@ describe('two spans under one tension are called alike, whatever their spans, ma
     ['clamped', heldNote],
   ] as const)('ends %s', (ends, note) => {
     const random = generator(411);
-    for (let i = 0; i < 30; i += 1) {
+    for (let i = 0; i < times(30, 4); i += 1) {
       const T = 8 + 30 * random();
       const belt = () => ({ L: 0.12 + 0.3 * random(), mu: 0.006 + 0.02 * random(), EI: 2e-6 + 6e-5 * random() });
       const [a, b] = [belt(), belt()];
@@ -85,7 +86,7 @@ describe('two spans under one tension are called alike, whatever their spans, ma
 
   it('without stiffness the note goes with span and mass as Mersenne’s laws say', () => {
     const random = generator(412);
-    for (let i = 0; i < 30; i += 1) {
+    for (let i = 0; i < times(30, 4); i += 1) {
       const [L_1, L_2, f_1] = [100 + 400 * random(), 200 + 400 * random(), 30 + 100 * random()];
       const given = { L_1: `${L_1} ± 0`, L_2: `${L_2} ± 0`, f_1: `${f_1} ± 0`, f_2: '80 ± 0', EI_1: '0.1 ± 0' };
       expect(result('f_2e', given, limp).value / ((f_1 * L_1) / L_2)).toBeCloseTo(1, 4);

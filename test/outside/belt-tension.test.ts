@@ -6,6 +6,7 @@ import type { Known } from '../../src/formula/outcome';
 import { belts, TABLE_WIDTH } from '../../src/reference/belts';
 import { generator, situation } from '../support/calculators';
 import { beam, heldNote, hingedNote, pressedIn } from '../support/spans';
+import { times } from '../support/sweep';
 
 type Given = Readonly<Record<string, string>>;
 
@@ -88,7 +89,7 @@ describe('spans with bending stiffness, against beam elements and the exact freq
   it.each(['clamped', 'pinned'])('the tension behind the note comes back, ends %s', (ends) => {
     const note = ends === 'clamped' ? heldNote : hingedNote;
     const random = generator(20_261_125);
-    for (let i = 0; i < 40; i += 1) {
+    for (let i = 0; i < times(40, 5); i += 1) {
       const [L, T, mu] = [0.05 + 0.4 * random(), 5 + 60 * random(), 0.006 + 0.03 * random()];
       const epsilon = 0.001 + 0.049 * random();
       const EI = epsilon ** 2 * T * L * L;
@@ -125,7 +126,7 @@ describe('spans with bending stiffness, against beam elements and the exact freq
    */
   it.each([28, 40, 60, 100, 200, 400])('a span of %i mm on pulleys has the doubt between both ends', (mm) => {
     const random = generator(mm);
-    for (let i = 0; i < 12; i += 1) {
+    for (let i = 0; i < times(12, 2); i += 1) {
       const [L, T, mu] = [mm / 1e3, 10 + 30 * random(), 0.006 + 0.01 * random()];
       const EI = 2e-6 + 8e-6 * random();
       const f = hingedNote({ mu, L, T, EI });

@@ -1,5 +1,5 @@
 import type { Calculator } from '../../src/engine/calculator';
-import { readAgain, type Entry } from '../../src/engine/entry';
+import { readAgain, readEntry, type Entry } from '../../src/engine/entry';
 import { evaluate, type Evaluation, type Situation } from '../../src/engine/evaluate';
 import type { Order } from '../../src/engine/order';
 import type { SecondModel, Seen } from '../../src/engine/second';
@@ -29,16 +29,16 @@ export function draws(calc: Calculator, count: number, seed: number): Situation[
   return Array.from({ length: count }, (_, i) => {
     const example = calc.examples[i % calc.examples.length]!;
     const choices = randomChoices(calc, effectiveChoices(calc, example.choices ?? {}), random);
-    const started = evaluate(calc, { entries: asTyped(calc, example.given), choices, kept: {}, mark: 'point' });
+    const typed = asTyped(calc, example.given);
     const entries: Record<string, Entry> = {};
     for (const symbol of inputsUnder(calc, choices)) {
       const spec = calc.inputs[symbol]!;
-      const state = started.inputs[symbol];
-      if (!state?.ok && (spec.optional || spec.cell)) continue;
-      if (state?.ok && state.origin === 'typical' && !varied.has(symbol) && random() < 0.5) continue;
+      const state = readEntry(symbol, spec, typed[symbol], undefined, calc.choices, choices, 'point');
+      if (!state.ok && (spec.optional || spec.cell)) continue;
+      if (state.ok && state.origin === 'typical' && !varied.has(symbol) && random() < 0.5) continue;
       const [low, high] = spec.range;
       const { unit, kind } = spec.measure;
-      const known = state?.ok ? fromSi(state.value, unit) : (low + high) / 2;
+      const known = state.ok ? fromSi(state.value, unit) : (low + high) / 2;
       const wide = varied.has(symbol) || spec.cell !== undefined;
       const anywhere = varied.has(symbol) && random() < ANYWHERE;
       const wished = anywhere

@@ -62,7 +62,7 @@ describe.each([
         const last = new Map<Key, StoredRecord>(records.map((r) => [keyOf(r), r]));
         for (const [at, written] of last) expect(must(await store.get(at))).toEqual(written);
       }),
-      { numRuns: 40 },
+      { numRuns: times(40, 5) },
     );
   });
 

@@ -12,7 +12,7 @@ import { AS_MARKED, toolsFor } from '../../../src/reference/tools';
 import { calculators, entriesFrom, situation } from '../../support/calculators';
 import { opened, pictureOf, queryOf, told } from '../../support/link';
 import { anyText } from '../../support/any-text';
-import { times } from '../../support/sweep';
+import { some, times } from '../../support/sweep';
 
 /** A number of up to five digits in an input's range, in its declared unit. */
 const inRange = (range: readonly [number, number], whole: boolean) =>
@@ -85,11 +85,11 @@ function situationFor(one: Calculator): fc.Arbitrary<Situation> {
 
 const RUNS = { numRuns: times(40, 3), seed: 20251125 } as const;
 
-describe.each(calculators)('%s', (_, one) => {
+describe.each(some(calculators, 3))('%s', (_, one) => {
   it('reads the same on a phone without the machine, whatever was typed, kept and picked', () => {
     let compared = 0;
     // The more entries, the more often one of them is no number and the case tells nothing.
-    const numRuns = Math.max(RUNS.numRuns, times(2, 0.1) * Object.keys(one.inputs).length);
+    const numRuns = Math.max(RUNS.numRuns, times(2, 0.04) * Object.keys(one.inputs).length);
     fc.assert(
       fc.property(situationFor(one), fc.constantFrom<DecimalMark>('point', 'comma'), (now, mark) => {
         const evaluation = evaluate(one, now);
@@ -159,11 +159,11 @@ describe.each(calculators)('%s', (_, one) => {
           if (Object.keys(entries).length > 0) evaluate(one, { entries, choices, kept: {}, mark: 'point' });
         },
       ),
-      { ...RUNS, numRuns: times(200, 8) },
+      { ...RUNS, numRuns: times(200, 2) },
     );
   });
 
-  it.each(one.examples)('$title comes through whole', ({ given, choices }) => {
+  it.each(some(one.examples, 4))('$title comes through whole', ({ given, choices }) => {
     const now = situation(one, given, choices);
     const query = queryOf(one, now);
     expect(told(evaluate(one, opened(one, query, 'point')))).toEqual(told(evaluate(one, now)));
@@ -172,7 +172,7 @@ describe.each(calculators)('%s', (_, one) => {
 
 // Read back by jsqr, a decoder that shares nothing with the encoder.
 describe('the QR code', () => {
-  it.each(calculators.slice(0, times(calculators.length, 3)))(
+  it.each(calculators.slice(-times(calculators.length, 1)))(
     'of a link to %s with every input typed reads back to it',
     (id, one) => {
       const given = Object.fromEntries(

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { systemFor } from '../../../src/engine/system';
 import { propagate } from '../../../src/formula/propagate';
 import { fewCases, generator, nearbyInputs, randomInputs } from '../../support/calculators';
+import { times } from '../../support/sweep';
 
 describe('every calculator, with the half-widths of a careful bench', () => {
   it.each(fewCases)(
@@ -9,8 +10,8 @@ describe('every calculator, with the half-widths of a careful bench', () => {
     (_id, _options, calc, choices) => {
       const system = systemFor(calc, choices);
       const random = generator(17);
-      for (let i = 0; i < 4; i += 1) {
-        const exact = (i < 3 ? nearbyInputs : randomInputs)(calc, choices, random);
+      for (let i = 0; i < times(4, 2); i += 1) {
+        const exact = (i < times(3, 1) ? nearbyInputs : randomInputs)(calc, choices, random);
         const inputs = Object.fromEntries(
           Object.entries(exact).map(([name, input]) => [
             name,

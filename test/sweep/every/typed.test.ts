@@ -2,9 +2,17 @@ import { describe, expect, it } from 'vitest';
 import type { Calculator, Choices, InputSpec } from '../../../src/engine/calculator';
 import { readEntry } from '../../../src/engine/entry';
 import { evaluate, nameOf } from '../../../src/engine/evaluate';
-import { cases, entriesFrom, filledSheet, inputsUnder, plausible, situation } from '../../support/calculators';
+import {
+  cases,
+  entriesFrom,
+  fewCases,
+  filledSheet,
+  inputsUnder,
+  plausible,
+  situation,
+} from '../../support/calculators';
 import { expectSound } from '../../support/sound';
-import { isWhole } from '../../support/sweep';
+import { isWhole, times } from '../../support/sweep';
 
 const beyond = (spec: InputSpec): string[] => {
   const [low, high] = spec.range;
@@ -32,6 +40,9 @@ const nonsense = ['abc', '1..2', '--1', '1/0', '1 furlong', '± 3', '1 ± ', '1 
 /** Half-widths that a person could type and that no instrument has. */
 const absurd = ['1e30', '1e300'];
 
+/** In a part of the sweep the whole sheet is worked out anew for one input in so many; every entry is read. */
+const SPARE = times(1, 5);
+
 /** In a part of the sweep each input is spoilt once, under the first options that have it; else under all. */
 const spoiltOnce = new Map<Calculator, Set<string>>();
 function toSpoil(calc: Calculator, choices: Choices): string[] {
@@ -58,8 +69,7 @@ describe('anything typed into any field', () => {
       ).toBeUndefined();
       for (const [i, name] of names.entries()) {
         const spec = calc.inputs[name]!;
-        if (isWhole || i % 2 === 0)
-          expectSound(calc, evaluate(calc, situation(calc, { ...good, [name]: 'abc' }, choices)));
+        if (i % SPARE === 0) expectSound(calc, evaluate(calc, situation(calc, { ...good, [name]: 'abc' }, choices)));
         const read = (text: string) =>
           readEntry(name, spec, entriesFrom(calc, { [name]: text })[name], undefined, calc.choices, choices, 'point');
         const middle = plausible(calc, name);
@@ -86,8 +96,8 @@ describe('anything typed into any field', () => {
       for (const [i, name] of names.entries()) {
         const [low, high] = calc.inputs[name]!.range;
         const ends = [low, high, ...(low < 0 && high > 0 ? [0] : [])];
-        // In a part of the sweep every other input, at one of its ends: the others were given nonsense above.
-        for (const end of isWhole ? ends : i % 2 === 1 ? [ends[((i - 1) / 2) % 2]!] : []) {
+        // In a part of the sweep a few inputs, each at one of its ends.
+        for (const end of isWhole ? ends : i % SPARE === 1 ? [ends[((i - 1) / SPARE) % 2]!] : []) {
           const found = evaluate(calc, situation(calc, { ...good, [name]: String(end) }, choices));
           expect(found.inputs[name], `${name}: ${end}, an end of its own range, is refused`).toMatchObject({
             ok: true,
@@ -98,7 +108,7 @@ describe('anything typed into any field', () => {
     },
   );
 
-  it.each(cases)(
+  it.each(fewCases)(
     '%s (%s): an empty field that has no typical value is asked for by its label',
     (_id, _options, calc, choices) => {
       const found = evaluate(calc, situation(calc, {}, choices));

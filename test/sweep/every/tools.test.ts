@@ -1,17 +1,17 @@
 import { describe, expect, it } from 'vitest';
-import { toolOptions } from '../../src/app/sheet/tool-options';
-import type { Calculator, Choices, InputSpec } from '../../src/engine/calculator';
-import { readEntry, type Entry, type InputUsed } from '../../src/engine/entry';
-import { evaluate, type Evaluation } from '../../src/engine/evaluate';
-import { doubtWith, featuresOf, toolsOf, usualTool } from '../../src/engine/tooled';
-import { toTyped } from '../../src/quantity/parse';
-import { fromSi, toSi } from '../../src/quantity/unit';
-import { AS_MARKED, halfWidth, reaches, readsFeature, toolById, type Tool } from '../../src/reference/tools';
-import { calculators, combinations, inputsUnder } from '../support/calculators';
-import { draws } from '../support/second';
-import { times } from '../support/sweep';
+import { toolOptions } from '../../../src/app/sheet/tool-options';
+import type { Calculator, Choices, InputSpec } from '../../../src/engine/calculator';
+import { readEntry, type Entry, type InputUsed } from '../../../src/engine/entry';
+import { evaluate, type Evaluation } from '../../../src/engine/evaluate';
+import { doubtWith, featuresOf, toolsOf, usualTool } from '../../../src/engine/tooled';
+import { toTyped } from '../../../src/quantity/parse';
+import { fromSi, toSi } from '../../../src/quantity/unit';
+import { AS_MARKED, halfWidth, reaches, readsFeature, toolById, type Tool } from '../../../src/reference/tools';
+import { calculators, combinations, inputsUnder } from '../../support/calculators';
+import { draws } from '../../support/second';
+import { times } from '../../support/sweep';
 
-const COUNT = times(300, 60);
+const COUNT = times(300, 4);
 /** Printed so finely that nothing of the value is lost. */
 const DIGITS = 15;
 

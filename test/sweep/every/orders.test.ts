@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import type { Calculator } from '../../src/engine/calculator';
-import type { InputUsed } from '../../src/engine/entry';
-import { evaluate, type Evaluation, type Situation } from '../../src/engine/evaluate';
-import { predict } from '../../src/engine/predict';
-import { calculators, cases, entriesFrom } from '../support/calculators';
-import { carriedOut, draws, secondOf, settingThatGives } from '../support/second';
-import { times } from '../support/sweep';
+import type { Calculator } from '../../../src/engine/calculator';
+import type { InputUsed } from '../../../src/engine/entry';
+import { evaluate, type Evaluation, type Situation } from '../../../src/engine/evaluate';
+import { predict } from '../../../src/engine/predict';
+import { calculators, cases, entriesFrom } from '../../support/calculators';
+import { carriedOut, draws, secondOf, settingThatGives } from '../../support/second';
+import { times } from '../../support/sweep';
 
-const COUNT = times(500, 60);
+const COUNT = times(500, 6);
 /** How far the second model may lie from what the order promised, as a share of what it changes: a slope for a sine, a chord for an arc. */
 const AGREE = 0.02;
 
