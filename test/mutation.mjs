@@ -1,6 +1,8 @@
-// Puts faults into the code and tells what share of them the fast tests see (Stryker). A whole run takes many hours.
-//   npm run mutation -- --sample 200            faults spread over all rooms, the same ones every time
+// Puts faults into the code and tells what share of them the tests see (Stryker): those of both projects, sweeps in part. A whole
+// run takes many hours.
+//   npm run mutation -- --sample 200            drawn over all rooms by their size, the same ones every time
 //   npm run mutation -- --sample 40 --seed 7    others
+//   npm run mutation -- --sample 200 --write    and puts the figures in DEVELOPERS.md
 //   npm run mutation -- --mutate src/formula/solve.ts,src/quantity/*.ts
 // Faults in what is worked out once, when a file is read, are left out: each would need every test. Texts are not emptied:
 // ids are held by the types, words are in files of their own.
@@ -9,6 +11,7 @@ import { createHash } from 'node:crypto';
 import { existsSync, readFileSync, rmSync, mkdirSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { parseArgs } from 'node:util';
+import { table, writeMeasured } from './bench/measured.mjs';
 
 const REPORT = 'reports/mutation/mutation.json';
 const CHOSEN = 'reports/mutation/sample.json';
@@ -28,7 +31,18 @@ const mutated = () =>
     .split('\n')
     .filter((file) => ROOMS.test(file) && !LEFT_OUT.test(file));
 
-/** Stretches of code by the seed, rooms in turn: `file:line-line`. */
+/** How many of `wanted` fall to each room by its size, at least one to each (largest remainders). */
+function shares(rooms, wanted) {
+  const total = rooms.reduce((sum, { size }) => sum + size, 0);
+  const exact = rooms.map(({ name, size }) => ({ name, part: (wanted * size) / total }));
+  const given = new Map(exact.map(({ name, part }) => [name, Math.max(1, Math.floor(part))]));
+  const left = wanted - [...given.values()].reduce((sum, one) => sum + one, 0);
+  const next = exact.toSorted((a, b) => (b.part % 1) - (a.part % 1)).slice(0, Math.max(0, left));
+  for (const { name } of next) given.set(name, given.get(name) + 1);
+  return given;
+}
+
+/** Stretches of code by the seed (`file:line-line`), and how many faults each room gives. */
 function stretches(wanted, seed) {
   const rooms = new Map();
   for (const file of mutated()) {
@@ -39,11 +53,17 @@ function stretches(wanted, seed) {
       rooms.set(room, [...(rooms.get(room) ?? []), { rank, range: `${file}:${line}-${line + STRETCH - 1}` }]);
     }
   }
-  const queues = [...rooms.keys()].sort().map((room) => rooms.get(room).sort((a, b) => (a.rank < b.rank ? -1 : 1)));
-  const found = [];
-  for (let turn = 0; found.length < wanted && queues.some((queue) => queue[turn]); turn += 1)
-    for (const queue of queues) if (queue[turn]) found.push(queue[turn].range);
-  return found;
+  const quota = shares(
+    [...rooms].map(([name, all]) => ({ name, size: all.length })),
+    wanted,
+  );
+  const ranges = [...rooms].flatMap(([name, all]) =>
+    all
+      .sort((a, b) => (a.rank < b.rank ? -1 : 1))
+      .slice(0, SPARE * quota.get(name))
+      .map(({ range }) => range),
+  );
+  return { ranges, quota };
 }
 
 const { values } = parseArgs({
@@ -52,6 +72,7 @@ const { values } = parseArgs({
     seed: { type: 'string', default: '1' },
     mutate: { type: 'string' },
     concurrency: { type: 'string' },
+    write: { type: 'boolean', default: false },
   },
 });
 const count = values.sample === undefined ? undefined : Number(values.sample);
@@ -60,8 +81,8 @@ if (count !== undefined && !(count > 0)) throw new Error(`--sample ${values.samp
 mkdirSync('reports/mutation', { recursive: true });
 for (const file of [REPORT, CHOSEN]) rmSync(file, { force: true });
 const args = ['--no-install', 'stryker', 'run', 'stryker.config.json', '--checkers', 'sample'];
-const where = values.mutate ?? (count === undefined ? mutated() : stretches(SPARE * count, values.seed)).join(',');
-args.push('--mutate', where);
+const drawn = count === undefined ? undefined : stretches(count, values.seed);
+args.push('--mutate', values.mutate ?? (drawn?.ranges ?? mutated()).join(','));
 if (values.concurrency !== undefined) args.push('--concurrency', values.concurrency);
 const { status } = spawnSync('npx', args, {
   stdio: 'inherit',
@@ -69,7 +90,7 @@ const { status } = spawnSync('npx', args, {
     ...process.env,
     MUTATION_CHOSEN: resolve(CHOSEN),
     MUTATION_SEED: values.seed,
-    ...(count === undefined ? {} : { MUTATION_SAMPLE: String(count) }),
+    ...(drawn === undefined ? {} : { MUTATION_QUOTA: JSON.stringify(Object.fromEntries(drawn.quota)) }),
   },
 });
 if (!existsSync(REPORT)) process.exit(status ?? 1);
@@ -107,7 +128,20 @@ for (const one of unseen) {
 if (tried.length === 0) throw new Error('no fault was tried');
 const [low, high] = wilson(seen.length, tried.length);
 const share = (100 * seen.length) / tried.length;
+const rows = [...new Set(tried.map(({ file }) => ROOMS.exec(file)[1]))].sort().map((room) => {
+  const here = (all) => all.filter(({ file }) => ROOMS.exec(file)[1] === room).length;
+  const [hits, of] = [here(seen), here(tried)];
+  return [room, `${hits} of ${of}`, wilson(hits, of).join(' to ')];
+});
+process.stdout.write('\n');
+for (const [room, hits, interval] of rows)
+  process.stdout.write(`${room.padEnd(38)} ${hits.padStart(10)}   ${interval}\n`);
 process.stdout.write(
   `mutation: ${seen.length} of ${tried.length} faults seen, ${share.toFixed(1)} % (95 % interval ${low} to ${high}); at least ${LEAST} % are wanted\n`,
 );
 process.exitCode = share < LEAST ? 1 : 0;
+if (values.write) {
+  const all = ['**all**', `${seen.length} of ${tried.length}, ${share.toFixed(1)} %`, `${low} to ${high}`];
+  const how = `npm run mutation -- ${process.argv.slice(2).join(' ')}`;
+  await writeMeasured('mutation', how, table(['room', 'faults seen', '95 % interval'], [...rows, all]));
+}

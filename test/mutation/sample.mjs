@@ -1,10 +1,10 @@
-// For Stryker: lets a sample of the mutants through and passes over the rest, the same sample for the same seed. Rooms
-// (formula, each calculator…) take turns, so that a small room is seen as well as a large one.
+// For Stryker: lets a sample of the mutants through and passes over the rest, the same sample for the same seed: so many of
+// each room (formula, each calculator…) as test/mutation.mjs says.
 import { createHash } from 'node:crypto';
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { relative } from 'node:path';
 
-const COUNT = Number(process.env.MUTATION_SAMPLE ?? Infinity);
+const QUOTA = process.env.MUTATION_QUOTA === undefined ? undefined : JSON.parse(process.env.MUTATION_QUOTA);
 const SEED = process.env.MUTATION_SEED ?? '1';
 /** Chosen once and read by every process that checks. */
 const CHOSEN = process.env.MUTATION_CHOSEN ?? '';
@@ -24,11 +24,12 @@ function choose(mutants) {
     const room = roomOf(mutant.fileName);
     rooms.set(room, [...(rooms.get(room) ?? []), { id: mutant.id, rank: rank(mutant) }]);
   }
-  const queues = [...rooms.keys()].sort().map((room) => rooms.get(room).sort((a, b) => (a.rank < b.rank ? -1 : 1)));
-  const chosen = [];
-  for (let turn = 0; chosen.length < Math.min(COUNT, mutants.length); turn += 1)
-    for (const queue of queues) if (queue[turn] && chosen.length < COUNT) chosen.push(queue[turn].id);
-  return chosen;
+  return [...rooms].flatMap(([room, all]) =>
+    all
+      .sort((a, b) => (a.rank < b.rank ? -1 : 1))
+      .slice(0, QUOTA?.[room] ?? all.length)
+      .map(({ id }) => id),
+  );
 }
 
 const sampleChecker = () => ({
