@@ -1,7 +1,31 @@
 import tseslint from 'typescript-eslint';
 import solid from 'eslint-plugin-solid/configs/typescript';
 import globals from 'globals';
-import house from './build/words-rule.js';
+import shortFunctions from './build/length-rule.js';
+import words from './build/words-rule.js';
+
+const house = { rules: { ...words.rules, 'short-functions': shortFunctions } };
+
+const LONE = {
+  selector: "CallExpression[callee.property.name='only']",
+  message: 'A lone test hides the others.',
+};
+/** A loaded machine breaks a test that is held to a time; what is slow is measured in a bench. */
+const TIMES = [
+  ['CallExpression[callee.property.name="waitForTimeout"]', 'Wait for what is to be seen, not for a time.'],
+  [
+    'CallExpression[callee.name=/^(it|test)$/][arguments.2.type="Literal"]',
+    'Hold no test to a time: leave out its third argument.',
+  ],
+  [
+    'CallExpression[callee.object.name=/^(it|test)$/][callee.property.name=/^(setTimeout|slow)$/]',
+    'Hold no test to a time.',
+  ],
+  [
+    'CallExpression[callee.name=/^(it|test|describe)$/] > ObjectExpression.arguments > Property[key.name="timeout"]',
+    'Hold no test to a time.',
+  ],
+].map(([selector, message]) => ({ selector, message }));
 
 export default tseslint.config(
   { ignores: ['.stryker-tmp', 'reports', 'dist', 'dist-*', 'node_modules', 'test-results', 'shots'] },
@@ -31,10 +55,7 @@ export default tseslint.config(
       'max-lines': ['error', { max: 300, skipBlankLines: true, skipComments: true }],
       'no-eval': 'error',
       'no-new-func': 'error',
-      'no-restricted-syntax': [
-        'error',
-        { selector: "CallExpression[callee.property.name='only']", message: 'A lone test hides the others.' },
-      ],
+      'no-restricted-syntax': ['error', LONE],
     },
   },
   {
@@ -51,7 +72,7 @@ export default tseslint.config(
     files: ['src/**/*.{ts,tsx}'],
     ignores: ['**/words/**', '**/*.test.ts', '**/outside*.ts'],
     plugins: { house },
-    rules: { 'house/no-words-in-logic': 'error' },
+    rules: { 'house/no-words-in-logic': 'error', 'house/short-functions': 'error' },
   },
   {
     // A list of sentences is looked up, not read from end to end.
@@ -60,7 +81,35 @@ export default tseslint.config(
   },
   {
     files: ['test/**/*.ts', 'src/**/*.test.ts'],
-    rules: { '@typescript-eslint/no-non-null-assertion': 'off', 'max-lines': 'off' },
+    rules: {
+      '@typescript-eslint/no-non-null-assertion': 'off',
+      'max-lines': 'off',
+      'no-restricted-syntax': ['error', LONE, ...TIMES],
+    },
+  },
+  {
+    // What runs in part must run whole as well, which only the folders of both projects do (vitest.config.ts).
+    files: ['test/{unit,generic,slow}/**/*.ts', 'src/**/*.test.ts'],
+    ignores: ['test/generic/told.test.ts'],
+    rules: {
+      'no-restricted-imports': [
+        'error',
+        {
+          patterns: [
+            {
+              regex: '/support/sweep$',
+              importNames: ['times', 'some', 'isWhole'],
+              message: 'A test that draws a part stands in test/sweep or test/outside, whose whole runs in `slow`.',
+            },
+            {
+              regex: '/support/calculators$',
+              importNames: ['cases', 'fewCases'],
+              message: 'A test that draws a part stands in test/sweep or test/outside, whose whole runs in `slow`.',
+            },
+          ],
+        },
+      ],
+    },
   },
   {
     files: ['**/*.js', '**/*.cjs', '**/*.mjs'],

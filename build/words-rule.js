@@ -3,7 +3,44 @@ import typescript from 'typescript';
 const { TypeFlags } = typescript;
 
 /** Attributes that a person reads or hears. */
-const SAID = new Set(['aria-label', 'aria-description', 'title', 'placeholder', 'alt', 'label']);
+const SAID = new Set([
+  'aria-label',
+  'aria-description',
+  'aria-roledescription',
+  'aria-valuetext',
+  'aria-placeholder',
+  'ariaLabel',
+  'ariaDescription',
+  'ariaValueText',
+  'title',
+  'placeholder',
+  'alt',
+  'label',
+  'summary',
+  'download',
+  'content',
+]);
+
+/** What an element shows, where code sets it. */
+const SHOWS = new Set([...SAID, 'textContent', 'innerText', 'innerHTML', 'outerHTML', 'nodeValue', 'data', 'value']);
+
+/** Calls that show or say what they are given, or set it in an attribute that does. */
+const SHOWING =
+  /^(alert|confirm|prompt|Notification|showNotification|setCustomValidity|createTextNode|insertAdjacentText|insertAdjacentHTML|fillText|strokeText|SpeechSynthesisUtterance)$/;
+
+/** Keys of data that a person reads: one word there is enough. */
+const READ = new Set([
+  ...SAID,
+  'text',
+  'heading',
+  'head',
+  'caption',
+  'hint',
+  'message',
+  'sentence',
+  'glance',
+  'spoken',
+]);
 
 /** Attributes that hold no words, whatever they look like. */
 const TECHNICAL =
@@ -37,22 +74,39 @@ const SPLICE = '\uFFFC';
  * such a word beside a value (`Line ${n}`).
  */
 const PHRASE = (() => {
-  const gap = '[^\\p{L}\\s]* [^\\p{L}\\s\uFFFC]*';
+  const gap = '[^\\p{L}\\s]*[ \u00A0\u2009\u202F][^\\p{L}\\s\uFFFC]*';
   const [word, either] = ['\\p{L}{2,}', `[\\p{L}${SPLICE}]`];
   return new RegExp(`${word}${gap}${either}|${either}${gap}${word}`, 'u');
 })();
 
+/** Words with a mark between that no space follows: the headings of a table (`Name;Unit`), lines of a text. */
+const HEADINGS = /\p{L}{2,}["']?(?:[;|\t\n]|,(?!\p{Ll}))["']?\p{L}{2,}/u;
+
+/** One word as a person reads it: `Close`, `Stop!` */
+const LABEL = /^\s*\p{Lu}\p{Ll}+[.!?:…]*\s*$/u;
+
 /** MIME types, selectors, members of JSON, and lists of class names with a hyphen in each. */
-const NO_PROSE = /^[a-z]+\/[\w.+-]+(;|$)|^[.#[]|^\s*"\w+": |^[a-z]+(-[a-z0-9]+)+( [a-z]+(-[a-z0-9]+)+)*$/;
+const NO_PROSE =
+  /^[a-z]+\/[\w.+-]+(;|$)|^[.#][\w-]+|^\[[\w-]+[\]~|^$*=]|^\s*"\w+": |^[a-z]+(-[a-z0-9]+)+( [a-z]+(-[a-z0-9]+)+)*$/;
 const WORD = /\p{L}{2,}/u;
 const UNIT = /^[\s\d\uFFFC]*(mm|µm|Hz|kHz|dB|°C|°F)\s*$/;
 const TAG = /<[^>]*>/g;
 
-/** What a literal or a template says; mark-up is no text. */
-const textOf = (node) => {
-  const text = node.type === 'TemplateLiteral' ? node.quasis.map(({ value }) => value.cooked).join(SPLICE) : node.value;
-  return typeof text === 'string' ? text.replace(TAG, '\n') : '';
-};
+/** A piece of text, or what stands for a value. */
+function piece(node) {
+  if (node?.type === 'TemplateLiteral') return node.quasis.map(({ value }) => value.cooked).join(SPLICE);
+  if (node?.type === 'Literal' && typeof node.value === 'string') return node.value;
+  return isSum(node) ? piece(node.left) + piece(node.right) : SPLICE;
+}
+
+const isSum = (node) => node?.type === 'BinaryExpression' && node.operator === '+';
+const isText = (node) => isSum(node) || node?.type === 'TemplateLiteral' || typeof node?.value === 'string';
+
+/** What a literal, a template, or several of them put together say; mark-up is no text. */
+function textOf(node) {
+  const pieces = node.type === 'ArrayExpression' ? node.elements.map(piece).join(' ') : piece(node);
+  return pieces === SPLICE ? '' : pieces.replace(TAG, '\0');
+}
 
 const nameOf = (node) => node?.name ?? node?.value ?? node?.property?.name ?? '';
 
@@ -95,8 +149,11 @@ function isOutOfSight(parent, child) {
   }
 }
 
-/** Statements and functions end the search: what is around them does not say what a string in them is for. */
-const OUTERMOST = /(Statement|Declaration|Function|FunctionExpression|Element|Fragment)$/;
+/**
+ * Statements and functions end the search, and so do calls: what is around them does not say what a string in them is for. What
+ * is handed on as it is does not.
+ */
+const OUTERMOST = /(Statement|Declaration|Function|FunctionExpression|Element|Fragment|CallExpression|NewExpression)$/;
 
 function isUnsaid(node) {
   for (let child = node; child.parent; child = child.parent) {
@@ -106,18 +163,37 @@ function isUnsaid(node) {
   return false;
 }
 
-/** Where a person reads this string, by itself or as one of a choice: a spoken attribute, or between tags. */
+const HANDED_ON = /^(JSXExpressionContainer|ConditionalExpression|LogicalExpression|TemplateLiteral|TSAsExpression)$/;
+
+/** What a call does with a string that it is given: shows it, or sets it in an attribute that is read out. */
+function shownBy({ callee, arguments: given }, node) {
+  const name = nameOf(callee);
+  if (SHOWING.test(name)) return name;
+  const attribute = name === 'setAttribute' ? nameOf(given[0]) : '';
+  return given[0] !== node && SAID.has(attribute) ? attribute : undefined;
+}
+
+/** Where a person reads this string, by itself or as one of a choice: a spoken attribute, between tags, or set by code. */
 function shownIn(node) {
   for (let at = node; at.parent; at = at.parent) {
-    const { type, name } = at.parent;
+    const { parent } = at;
+    const { type, name } = parent;
     if (type === 'JSXAttribute') return SAID.has(nameOf(name)) ? nameOf(name) : undefined;
     if (type === 'JSXElement' || type === 'JSXFragment') return 'the page';
-    if (type === 'ConditionalExpression' && at.parent.test === at) return undefined;
-    if (!/^(JSXExpressionContainer|ConditionalExpression|LogicalExpression|TemplateLiteral)$/.test(type))
-      return undefined;
+    if (type === 'CallExpression' || type === 'NewExpression') return shownBy(parent, at);
+    if (type === 'AssignmentExpression' && parent.right === at && parent.left.type === 'MemberExpression')
+      return SHOWS.has(nameOf(parent.left)) ? nameOf(parent.left) : undefined;
+    if (type === 'ConditionalExpression' && parent.test === at) return undefined;
+    if (!HANDED_ON.test(type) && !isSum(parent)) return undefined;
   }
   return undefined;
 }
+
+/** True where one word, with a capital, is a label: given to a component, or under a key that a person reads. */
+const isLabelled = ({ parent }) =>
+  parent.type === 'JSXAttribute' ||
+  (parent.type === 'JSXExpressionContainer' && parent.parent.type === 'JSXAttribute') ||
+  (parent.type === 'Property' && READ.has(nameOf(parent.key)));
 
 /** True where the types allow a few strings only, so that this one is an id: `'too close'` of `'within' | 'too close'`. */
 function isOneOfAFew(node, { program, esTreeNodeToTSNodeMap }) {
@@ -145,11 +221,25 @@ const noWordsInLogic = {
       if (!WORD.test(text) || UNIT.test(text) || NO_PROSE.test(text) || isUnsaid(node)) return;
       const place = shownIn(node);
       if (place) report(node, place, text);
-      else if (PHRASE.test(text) && !isOneOfAFew(node, services)) report(node, 'logic', text);
+      else if (
+        (PHRASE.test(text) || HEADINGS.test(text) || (LABEL.test(text) && isLabelled(node))) &&
+        !isOneOfAFew(node, services)
+      )
+        report(node, 'logic', text);
+    };
+    // A sum is looked at as a whole, and so is a list that becomes one text.
+    const checkAlone = (node) => {
+      if (!isSum(node.parent)) check(node);
     };
     return {
-      Literal: check,
-      TemplateLiteral: check,
+      Literal: checkAlone,
+      TemplateLiteral: checkAlone,
+      BinaryExpression(node) {
+        if (isSum(node) && (isText(node.left) || isText(node.right))) checkAlone(node);
+      },
+      'CallExpression[callee.property.name="join"] > MemberExpression.callee > ArrayExpression.object'(node) {
+        if (node.elements.every(isText) && !node.elements.some((one) => PHRASE.test(textOf(one)))) check(node);
+      },
       JSXText(node) {
         if (WORD.test(node.value) && !UNIT.test(node.value)) report(node, 'the page', node.value);
       },
