@@ -88,30 +88,6 @@ export default tseslint.config(
     },
   },
   {
-    // What runs in part must run whole as well, which only the folders of both projects do (vitest.config.ts).
-    files: ['test/{unit,generic,slow}/**/*.ts', 'src/**/*.test.ts'],
-    ignores: ['test/generic/told.test.ts'],
-    rules: {
-      'no-restricted-imports': [
-        'error',
-        {
-          patterns: [
-            {
-              regex: '/support/sweep$',
-              importNames: ['times', 'some', 'isWhole'],
-              message: 'A test that draws a part stands in test/sweep or test/outside, whose whole runs in `slow`.',
-            },
-            {
-              regex: '/support/calculators$',
-              importNames: ['cases', 'fewCases'],
-              message: 'A test that draws a part stands in test/sweep or test/outside, whose whole runs in `slow`.',
-            },
-          ],
-        },
-      ],
-    },
-  },
-  {
     files: ['**/*.js', '**/*.cjs', '**/*.mjs'],
     ...tseslint.configs.disableTypeChecked,
     languageOptions: { ...tseslint.configs.disableTypeChecked.languageOptions, globals: globals.node },

@@ -4,10 +4,6 @@ import solid from 'vite-plugin-solid';
 import { language } from './build/chosen.ts';
 import { languagePlugins } from './build/language.ts';
 
-/** These run in both: a part of each sweep and of the proofs from outside in `fast`, all of them in `slow` (test/support/sweep.ts). */
-const SWEEPS = 'test/{sweep,outside}/**/*.test.ts';
-/** Stays where it is: its path stands in every orders.md. */
-const TOLD = 'test/generic/told.test.ts';
 const SLOW = ['test/slow/**/*.test.ts', '**/*.slow.test.ts'];
 
 const shared = {
@@ -23,7 +19,7 @@ const shared = {
 export const fast = {
   ...shared,
   name: 'fast',
-  include: ['test/{unit,generic}/**/*.test.ts', 'src/**/*.test.ts', SWEEPS],
+  include: ['test/{unit,outside,generic,sweep}/**/*.test.ts', 'src/**/*.test.ts'],
   exclude: SLOW,
   // What is written is written whole.
   env: { SWEEP: process.argv.some((one) => one === '-u' || one === '--update') ? 'whole' : 'part' },
@@ -32,7 +28,8 @@ export const fast = {
 const slow = {
   ...shared,
   name: 'slow',
-  include: [...SLOW, SWEEPS, TOLD],
+  // All tests, so that nothing that `fast` draws a part of is left out.
+  include: ['test/**/*.test.ts', 'src/**/*.test.ts'],
   exclude: ['node_modules/**'],
   env: { SWEEP: 'whole' },
 };

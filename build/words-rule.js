@@ -85,11 +85,11 @@ const HEADINGS = /\p{L}{2,}["']?(?:[;|\t\n]|,(?!\p{Ll}))["']?\p{L}{2,}/u;
 /** One word as a person reads it: `Close`, `Stop!` */
 const LABEL = /^\s*\p{Lu}\p{Ll}+[.!?:…]*\s*$/u;
 
-/** MIME types, selectors, members of JSON, and lists of class names with a hyphen in each. */
+/** MIME types, selectors, addresses of data, members of JSON, and lists of class names with a hyphen in each. */
 const NO_PROSE =
-  /^[a-z]+\/[\w.+-]+(;|$)|^[.#][\w-]+|^\[[\w-]+[\]~|^$*=]|^\s*"\w+": |^[a-z]+(-[a-z0-9]+)+( [a-z]+(-[a-z0-9]+)+)*$/;
+  /^[a-z]+\/[\w.+-]+(;|$)|^[.#][\w-]+|^\[(data-|aria-|[\w-]+[~|^$*]?=)|^data:[\w/+-]+[;,]|^\s*"\w+": |^[a-z]+(-[a-z0-9]+)+( [a-z]+(-[a-z0-9]+)+)*$/;
 const WORD = /\p{L}{2,}/u;
-const UNIT = /^[\s\d\uFFFC]*(mm|µm|Hz|kHz|dB|°C|°F)\s*$/;
+const UNIT = /^[\s\d\uFFFC]*(mm|µm|mm\/m|Hz|kHz|dB|°C|°F)\s*$/;
 const TAG = /<[^>]*>/g;
 
 /** A piece of text, or what stands for a value. */

@@ -15,6 +15,7 @@ import { table, writeMeasured } from './bench/measured.mjs';
 
 const REPORT = 'reports/mutation/mutation.json';
 const CHOSEN = 'reports/mutation/sample.json';
+const TRIED = 'reports/mutation/tried.jsonl';
 /** The least share that the tests must see. */
 const LEAST = JSON.parse(readFileSync('stryker.config.json', 'utf8')).thresholds.break;
 
@@ -79,7 +80,7 @@ const count = values.sample === undefined ? undefined : Number(values.sample);
 if (count !== undefined && !(count > 0)) throw new Error(`--sample ${values.sample}: give a number above zero`);
 
 mkdirSync('reports/mutation', { recursive: true });
-for (const file of [REPORT, CHOSEN]) rmSync(file, { force: true });
+for (const file of [REPORT, CHOSEN, TRIED]) rmSync(file, { force: true });
 const args = ['--no-install', 'stryker', 'run', 'stryker.config.json', '--checkers', 'sample'];
 const drawn = count === undefined ? undefined : stretches(count, values.seed);
 args.push('--mutate', values.mutate ?? (drawn?.ranges ?? mutated()).join(','));
@@ -89,6 +90,7 @@ const { status } = spawnSync('npx', args, {
   env: {
     ...process.env,
     MUTATION_CHOSEN: resolve(CHOSEN),
+    MUTATION_TRIED: resolve(TRIED),
     MUTATION_SEED: values.seed,
     ...(drawn === undefined ? {} : { MUTATION_QUOTA: JSON.stringify(Object.fromEntries(drawn.quota)) }),
   },

@@ -48,6 +48,14 @@ interface FieldProps {
   onNudge: (divisions: number) => void;
 }
 
+function Pick(props: { label: string; value: string; options: readonly Option[]; onPick: (id: string) => void }) {
+  return (
+    <select aria-label={props.label} value={props.value} onChange={(event) => props.onPick(event.currentTarget.value)}>
+      <Index each={props.options}>{(one) => <option value={one().id}>{one().label}</option>}</Index>
+    </select>
+  );
+}
+
 /** One quantity: closed a line of the table, open a large number with keys, unit, tool and a rule to drag. */
 export function QuantityField(props: FieldProps) {
   const id = createUniqueId();
@@ -118,13 +126,12 @@ export function QuantityField(props: FieldProps) {
                 onFocus={(event) => event.currentTarget.select()}
               />
               <Show when={props.units.length > 1} fallback={<span class="row faint">{props.units[0]?.label}</span>}>
-                <select
-                  aria-label={say.field.unit(props.label)}
+                <Pick
+                  label={say.field.unit(props.label)}
                   value={props.unit}
-                  onChange={(event) => props.onUnit(event.currentTarget.value)}
-                >
-                  <Index each={props.units}>{(unit) => <option value={unit().id}>{unit().label}</option>}</Index>
-                </select>
+                  options={props.units}
+                  onPick={(unit) => props.onUnit(unit)}
+                />
               </Show>
             </div>
             <NudgeKey label={say.field.more(props.label)} sign="+" onNudge={() => props.onNudge(1)} />
@@ -139,13 +146,12 @@ export function QuantityField(props: FieldProps) {
           <ThumbRule onSlide={(divisions) => props.onNudge(divisions)} />
           <div class="field-extra">
             <Show when={props.tools.length > 0}>
-              <select
-                aria-label={say.field.readWith(props.label)}
+              <Pick
+                label={say.field.readWith(props.label)}
                 value={props.tool}
-                onChange={(event) => props.onTool(event.currentTarget.value)}
-              >
-                <Index each={props.tools}>{(tool) => <option value={tool().id}>{tool().label}</option>}</Index>
-              </select>
+                options={props.tools}
+                onPick={(tool) => props.onTool(tool)}
+              />
             </Show>
             <Show when={props.signed}>
               <button type="button" class="button" aria-label={say.field.changeSign(props.label)} onClick={flip}>

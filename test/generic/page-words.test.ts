@@ -16,7 +16,7 @@ const saidByStyles = (css: string): string[] =>
     .map(([, value = '']) => value.trim())
     .filter(
       (value) =>
-        /attr\(/.test(value) || [...value.matchAll(/"([^"]*)"|'([^']*)'/g)].some((one) => /\p{L}{2,}/u.test(one[0])),
+        value.includes('attr(') || [...value.matchAll(/"([^"]*)"|'([^']*)'/g)].some((one) => /\p{L}{2,}/u.test(one[0])),
     );
 
 /** Text between tags, and in attributes that a person reads or hears, without what the build fills in. */

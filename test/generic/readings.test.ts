@@ -6,9 +6,10 @@ import { evaluate, symbolOf } from '../../src/engine/evaluate';
 import { keptUnit } from '../../src/machine/kept-unit';
 import { restore, VERSION, type Reading } from '../../src/machine/schema';
 import { calculators, situation } from '../support/calculators';
+import { some } from '../support/sweep';
 
 const examples = calculators.flatMap(([id, calc]) =>
-  calc.examples.map((example, i) => [id, i + 1, calc, example] as const),
+  some(calc.examples, 3).map((example, i) => [id, i + 1, calc, example] as const),
 );
 
 describe.each(examples)('%s, worked example %i, kept as a reading', (id, _, calc, example) => {

@@ -1,10 +1,12 @@
 // For Stryker: lets a sample of the mutants through and passes over the rest, the same sample for the same seed: so many of
 // each room (formula, each calculator…) as test/mutation.mjs says.
 import { createHash } from 'node:crypto';
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { appendFileSync, existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { relative } from 'node:path';
 
 const QUOTA = process.env.MUTATION_QUOTA === undefined ? undefined : JSON.parse(process.env.MUTATION_QUOTA);
+/** Where faults are written down as they are tried. */
+const TRIED = process.env.MUTATION_TRIED;
 const SEED = process.env.MUTATION_SEED ?? '1';
 /** Chosen once and read by every process that checks. */
 const CHOSEN = process.env.MUTATION_CHOSEN ?? '';
@@ -46,4 +48,15 @@ const sampleChecker = () => ({
   },
 });
 
-export const strykerPlugins = [{ kind: 'Checker', name: 'sample', factory: sampleChecker }];
+/** Writes down each fault as it is tried: a run of an hour that is broken off is not lost. */
+class Tried {
+  onMutantTested({ fileName, location, mutatorName, replacement, status }) {
+    if (status === 'CompileError' || TRIED === undefined) return;
+    appendFileSync(TRIED, `${JSON.stringify({ file: fileName, location, mutatorName, replacement, status })}\n`);
+  }
+}
+
+export const strykerPlugins = [
+  { kind: 'Checker', name: 'sample', factory: sampleChecker },
+  { kind: 'Reporter', name: 'tried', injectableClass: Tried },
+];

@@ -47,6 +47,7 @@ tester.run('no words in logic', rule, {
     'const row = [n, m].join(" "); const key = "line ".length + n; const id = { key: "Enter", text: say.ok };',
     '<Fold head={say.more} icon="plus" when={key === "Enter"} />',
     'const chosen = "d-ink d-fill"; const box = "[data-line] input of it"; const json = `"made": ${time}`;',
+    'const picture = address.startsWith("data:image/jpeg;base64,"); const slope = `${n}\\u00a0mm/m`;',
     'const markup = `<mi mathvariant="normal">R</mi><mn>${n}</mn>`; const rest = "a = b"; const key = `${a}:${b}`;',
   ],
   invalid: [
@@ -64,8 +65,8 @@ tester.run('no words in logic', rule, {
     fault('<meter aria-valuetext="Half" />', 'aria-valuetext', 'Half'),
     fault('<a download="readings" />', 'download', 'readings'),
     fault('const text = "Keep it";', 'logic', 'Keep it'),
-    fault('const text = "Keep\\u00a0it";', 'logic', 'Keep it'),
-    fault('const text = `${n}\\u202fturns`;', 'logic', '… turns'),
+    fault('const text = "Keep\\u00a0it";', 'logic', 'Keep\u00a0it'),
+    fault('const text = `${n}\\u202fturns`;', 'logic', '…\u202fturns'),
     fault('const head = "Name;Unit;Value";', 'logic', 'Name;Unit;Value'),
     fault('const text = "saved " + name;', 'logic', 'saved …'),
     fault('const text = name + " of " + n + " turns";', 'logic', '… of … turns'),

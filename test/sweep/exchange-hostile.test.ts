@@ -12,7 +12,7 @@ import type { Store } from '../../src/machine/store';
 import { times } from '../support/sweep';
 import { household, MADE, memoryStore, must, samples } from '../support/exchange-samples';
 
-const FILES = times(5000, 100);
+const FILES = times(5000, 30);
 const SEED = 20261125;
 
 /** Put into a file as JSON text, in place of a value. */

@@ -20,7 +20,7 @@ import {
 } from '../support/exchange-samples';
 import { isWhole, times } from '../support/sweep';
 
-const MANY = times(10_000, 200);
+const MANY = times(10_000, 60);
 const [before, after] = demoReadings as [Reading, Reading];
 
 describe('a file', () => {
@@ -34,7 +34,7 @@ describe('a file', () => {
         expect(done).toEqual({ kind: 'written', records: records.length });
         expect(writeFile(await everything(other), MADE)).toBe(text);
       }),
-      { numRuns: times(150, 20) },
+      { numRuns: times(150, 6) },
     );
   });
 

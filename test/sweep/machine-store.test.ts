@@ -157,7 +157,7 @@ describe.each([
     expect(must(await store.latest(demoMachine.id, {})).records).toEqual(newest);
     for (const calculator of [undefined, 'screw-lead', 'retraction']) {
       const wanted = newest.filter((reading) => calculator === undefined || reading.calculator === calculator);
-      for (const limit of [times(1, 7), 20, 100, count - 1, count, count + 1]) {
+      for (const limit of [times(1, 37), times(20, 50), 100, count - 1, count, count + 1]) {
         const paged: Reading[] = [];
         let before: string | undefined;
         do {

@@ -3,7 +3,7 @@ import { createListener, type ListenerEvent } from '../../src/signal/listener';
 import type { NoteFound } from '../../src/signal/note';
 import { combinePlucks } from '../../src/signal/pluck-set';
 import { gaussian, pluck, random } from '../support/plucks';
-import { isWhole, times } from '../support/sweep';
+import { isWhole, some, times } from '../support/sweep';
 
 const found = (frequency: number, halfWidth = 0.02): NoteFound => ({
   status: 'found',
@@ -29,7 +29,7 @@ describe('several plucks', () => {
     expect(combinePlucks([110, 110.1, 220, 220.1].map((f) => found(f)))).toMatchObject({ status: 'too few' });
   });
 
-  test.each([2, 3, 4, 5, 8, 12])('the half-width of %i plucks holds the true note 95 times in 100', (n) => {
+  test.each(some([2, 3, 4, 5, 8, 12], 6))('the half-width of %i plucks holds the true note 95 times in 100', (n) => {
     const normal = gaussian(random(900 + n));
     const draws = 4000;
     let inside = 0;
@@ -72,9 +72,10 @@ describe('the listener', () => {
   test.each(isWhole ? [128, 4096, 500_000] : [4096])(
     'hears each pluck once and names it, fed %i samples at a time',
     (block) => {
-      const { events, at, notes } = listen([1, 2, 3], block);
+      const seeds = some([1, 2, 3], 3);
+      const { events, at, notes } = listen(seeds, block);
       const plucks = events.filter((event) => event.kind === 'pluck');
-      expect(plucks.length).toBe(3);
+      expect(plucks.length).toBe(seeds.length);
       plucks.forEach((event, i) => {
         expect(Math.abs(event.at - at[i]!)).toBeLessThan(0.02);
         expect(event.note.status).toBe('found');

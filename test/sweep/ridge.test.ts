@@ -25,7 +25,7 @@ const found = (all: ReturnType<typeof trials>) =>
 
 describe('the period of ridges on rendered walls', () => {
   it('is within 1 % at ten ridges and moderate noise, every time', () => {
-    const count = times(150, 2);
+    const count = times(150, 1);
     const all = found(trials(MODERATE, count, 20_261_125));
     expect(all).toHaveLength(count);
     expect(all.filter(({ error }) => Math.abs(error) > 0.01)).toEqual([]);
@@ -51,7 +51,7 @@ describe('the period of ridges on rendered walls', () => {
     },
   );
 
-  it('is not claimed where there are no ridges: nothing at all, layers only, two ridges', () => {
+  it.runIf(isWhole)('is not claimed where there are no ridges: nothing at all, layers only, two ridges', () => {
     const reasons = (shot: Shot, count: number, seed: number) =>
       [...new Set(trials(shot, count, seed).map(({ finding }) => (finding.status === 'refused' ? finding.reason : 'found')))]; // prettier-ignore
     expect(reasons({ ...MODERATE, amplitude: 0, layerAmplitude: 0, layerSpread: 0 }, times(40, 1), 1)).toEqual([

@@ -10,6 +10,7 @@ import { LIMITS } from '../../src/machine/schema-parts';
 import { AS_MARKED } from '../../src/reference/tools';
 import { calculators, situation } from '../support/calculators';
 import { linkOf, opened, pictureOf, queryOf, told } from '../support/link';
+import { times } from '../support/sweep';
 
 const APP = 'https://trammel.example/bench/';
 const calc = (id: string): Calculator => calculators.find(([name]) => name === id)![1];
@@ -95,7 +96,7 @@ describe('a kept value', () => {
           expect(Math.abs(state.value - value)).toBeLessThanOrEqual(2 * Number.EPSILON * value);
         },
       ),
-      { numRuns: 500 },
+      { numRuns: times(500, 60) },
     );
   });
 });

@@ -6,6 +6,7 @@ import { parseFormula } from '../../src/formula/parse';
 import { calculators, generator } from '../support/calculators';
 import { parseMathml, readMathml } from '../support/from-mathml';
 import { inMathjs } from '../support/mathjs';
+import { times } from '../support/sweep';
 
 /** What constants print as; angles are written in degrees. Units of the one second and of gravity are left aside here. */
 const printedConstants: Readonly<Record<string, string>> = {
@@ -160,7 +161,7 @@ describe('the formula on the screen is the formula that ran', () => {
     }));
     fc.assert(
       fc.property(tree, (text) => check(`y = ${text}`)),
-      { numRuns: 500 },
+      { numRuns: times(500, 60) },
     );
   });
 });

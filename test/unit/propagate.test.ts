@@ -5,6 +5,7 @@ import { smoothFunctions } from '../../src/formula/functions';
 import { propagate, type Inputs } from '../../src/formula/propagate';
 import { expanded, type Known } from '../../src/formula/outcome';
 import { Draws } from '../../src/formula/sample';
+import { times } from '../support/sweep';
 
 const run = (texts: string[], inputs: Inputs) => propagate(buildSystem(texts, Object.keys(inputs)), inputs);
 const rectangular = (value: number, u: number) => ({ value, u, shape: 'rectangular' as const });
@@ -52,7 +53,7 @@ describe('what every result holds', () => {
           }
         }
       }),
-      { numRuns: 300 },
+      { numRuns: times(300, 40) },
     );
   });
 

@@ -43,7 +43,7 @@ function stl(facets: readonly Facet[]): Uint8Array<ArrayBuffer> {
   const bytes = new Uint8Array(buffer);
   const view = new DataView(buffer);
   // For programs, the same in every language. Not to begin with "solid": that is how a text file begins.
-  bytes.set(new TextEncoder().encode('two-blocks;mm').subarray(0, HEADER));
+  bytes.set(new TextEncoder().encode('two-blocks-mm').subarray(0, HEADER));
   view.setUint32(HEADER, facets.length, true);
   facets.forEach((facet, i) => {
     [facet.normal, ...facet.corners].flat().forEach((number, k) => {

@@ -22,7 +22,7 @@ const ROUNDING = 1e-9;
 /** Differences that are less sure than this of themselves compare nothing. */
 const UNSURE = 1e-4;
 const NEAR = times(4, 1);
-const WIDE = times(3, 1);
+const WIDE = times(3, 0);
 
 type Results = Readonly<Record<string, number | undefined>>;
 

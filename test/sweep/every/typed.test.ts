@@ -41,7 +41,7 @@ const nonsense = ['abc', '1..2', '--1', '1/0', '1 furlong', '± 3', '1 ± ', '1 
 const absurd = ['1e30', '1e300'];
 
 /** In a part of the sweep the whole sheet is worked out anew for one input in so many; every entry is read. */
-const SPARE = times(1, 5);
+const SPARE = times(1, 9);
 
 /** In a part of the sweep each input is spoilt once, under the first options that have it; else under all. */
 const spoiltOnce = new Map<Calculator, Set<string>>();
