@@ -87,7 +87,7 @@ const PINK_POWER = (() => {
 })();
 
 /** Broadband noise of unit variance. */
-function broadband(kind: Room['noise'], length: number, normal: () => number): Float64Array {
+export function broadband(kind: Room['noise'], length: number, normal: () => number): Float64Array {
   const out = new Float64Array(length);
   if (kind === 'white') return out.map(normal);
   const states = PINK.map(() => 0);
