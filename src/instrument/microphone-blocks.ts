@@ -12,6 +12,9 @@ export interface Opening {
   readonly rate: number;
 }
 
+/** From the page to the worker: a pluck has just sounded. */
+export const PLUCKED = 'plucked';
+
 /**
  * Gathers the audio thread's short runs of samples into blocks of one size, none lost, none twice.
  * @param send gets each full block; it may keep it

@@ -21,7 +21,7 @@ export function troubleOf(error: unknown): MicrophoneTrouble {
 /** What the phone does to the sound of its own accord, although asked not to. */
 export type Meddling = 'gain control' | 'noise suppression' | 'echo cancelling';
 
-/** What of it a track says is on. A browser that does not say is taken at its word. */
+/** What of it a track says is on. None of these is no proof: what the system does behind the browser cannot be seen. */
 export function meddlingOf(settings: MediaTrackSettings): readonly Meddling[] {
   const on: Meddling[] = [];
   if (settings.autoGainControl === true) on.push('gain control');

@@ -1,19 +1,27 @@
-import { createListener, type ListenerEvent } from '../signal/listener';
-import { createRateCheck, type Opening } from './microphone-blocks';
+import { createListener, type Listener, type ListenerEvent } from '../signal/listener';
+import { createRateCheck, PLUCKED, type Opening } from './microphone-blocks';
 
 /** From the worker to the page. */
 export type Heard = ListenerEvent | { readonly kind: 'rate'; readonly off: boolean };
 
 const tell = (heard: Heard): void => postMessage(heard);
 
-addEventListener('message', ({ data }: MessageEvent<Opening>) => {
-  const listener = createListener(data.rate);
+let listener: Listener | undefined;
+
+const open = (data: Opening): void => {
+  const ears = createListener(data.rate);
+  listener = ears;
   const isOff = createRateCheck(data.rate);
   let wasOff = false;
   data.port.onmessage = ({ data: block }: MessageEvent<Float32Array>) => {
     const off = isOff(block.length, performance.now());
     if (off !== wasOff) tell({ kind: 'rate', off });
     wasOff = off;
-    listener.push(block).forEach(tell);
+    ears.push(block).forEach(tell);
   };
+};
+
+addEventListener('message', ({ data }: MessageEvent<Opening | typeof PLUCKED>) => {
+  if (data === PLUCKED) listener?.plucked();
+  else open(data);
 });

@@ -1,4 +1,4 @@
-import { PROCESSOR, type Opening } from './microphone-blocks';
+import { PLUCKED, PROCESSOR, type Opening } from './microphone-blocks';
 import { meddlingOf, troubleOf, type Meddling, type MicrophoneTrouble } from './microphone-trouble';
 import type { Heard } from './microphone-worker';
 // Vite compiles and places a worklet only when it is asked for as a worker's address.
@@ -16,6 +16,8 @@ export interface Microphone {
   readonly meddling: readonly Meddling[];
   /** After a tap: starts a context that the phone held back. */
   resume(): void;
+  /** A pluck has just sounded: it is looked for however soft it was. */
+  plucked(): void;
   /** Stops listening at once; `last` may still sound before the context goes. */
   close(last?: (context: AudioContext) => Promise<void>): void;
 }
@@ -102,7 +104,8 @@ export async function openMicrophone(hearing: Hearing, signal: AbortSignal): Pro
   track.onmute = track.onunmute = tell;
   context.onstatechange = tell;
   const start = (): void => void context.resume().then(tell, tell);
+  const plucked = (): void => worker.postMessage(PLUCKED);
   start();
   setTimeout(tell, START_MS);
-  return { ok: true, microphone: { meddling: meddlingOf(track.getSettings()), resume: start, close } };
+  return { ok: true, microphone: { meddling: meddlingOf(track.getSettings()), resume: start, plucked, close } };
 }

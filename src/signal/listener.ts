@@ -1,5 +1,6 @@
 import { estimateNote, type NoteFound, type NoteOptions, type NoteRefused } from './note';
 import { createFramer, type Frame } from './pluck-onset';
+import { createRiseWatch } from './pluck-rise';
 
 export type ListenerEvent =
   | {
@@ -18,6 +19,8 @@ export type ListenerEvent =
 
 export interface Listener {
   push(block: Float32Array): readonly ListenerEvent[];
+  /** A person says that a pluck has just sounded: the likeliest beginning of the last moments is taken for one. */
+  plucked(): void;
 }
 
 /** Seconds of a pluck that are analysed, at most and (where another pluck follows) at least. */
@@ -30,6 +33,12 @@ const GUARD = 0.03;
 const LEAST_CALM = 0.12;
 const LEVEL_EVERY = 0.1;
 const LEVELS_KEPT = 50;
+/** How far back a pluck may lie of which a person tells, s. */
+const TOLD = 1.6;
+/** The slower watch sees a beginning so much to and fro, s: nearer to one that is known it is the same. */
+const SAME = 0.2;
+/** While one pluck rings a tone that sets in must tell so much more to be another: beats and a phone's gates rise too. */
+const STRONGER = 60;
 /** What is up to so much louder (power) than the noise kept is taken for noise; so is all this long after a pluck, s. */
 const STILL_CALM = 2;
 const RUNG_OUT = 5;
@@ -67,7 +76,7 @@ function createCalm(rate: number, memory: ReturnType<typeof createMemory>) {
   return {
     hear(frame: Frame) {
       bands.push({ to: frame.to, band: frame.band });
-      if (bands.length * (frame.to - frame.from) > seconds(CALM + 2 * GUARD)) bands.shift();
+      if (bands.length * (frame.to - frame.from) > seconds(TOLD + CALM + 2 * GUARD)) bands.shift();
     },
     /** A pluck begins at this sample. */
     pluckedAt(at: number) {
@@ -106,15 +115,20 @@ function createMeter(rate: number) {
 
 /**
  * Listens to a stream for plucks: tells the level ten times a second and, one second after each onset, the note or why there
- * is none. A second pluck within that second cuts the first short. Pure: no clock, no device; time is counted in samples.
+ * is none. A second pluck within that second cuts the first short. Onsets are found by the level, at once, and by tones that
+ * set in, a tenth of a second later, where hum, fans or noise hide the level. Pure: no clock, no device; time is counted in
+ * samples.
  */
 export function createListener(rate: number, options: Omit<NoteOptions, 'before'> = {}): Listener {
-  const memory = createMemory(Math.round((WHOLE + CALM + 0.5) * rate));
+  const memory = createMemory(Math.round((Math.max(WHOLE, TOLD) + CALM + 0.5) * rate));
   const framer = createFramer(rate);
+  const watch = createRiseWatch(rate);
   const seconds = secondsAt(rate);
   const calm = createCalm(rate, memory);
   const meter = createMeter(rate);
   let onset: number | undefined;
+  let lastOnset = -Infinity;
+  let end = 0;
 
   const judge = (from: number, to: number): ListenerEvent => {
     const samples = calm.samples();
@@ -122,20 +136,33 @@ export function createListener(rate: number, options: Omit<NoteOptions, 'before'
     const note = estimateNote(memory.slice(from, to), rate, { ...options, ...before });
     return { kind: 'pluck', note, at: from / rate };
   };
+  /** Ends the pluck that rings. One cut short is told and gives no note, or not told where it was the touch before a pluck. */
+  const finish = (to: number, events: ListenerEvent[]) => {
+    if (onset === undefined) return;
+    const length = to - onset;
+    const cut = { kind: 'pluck', note: { status: 'refused', reason: 'too short' }, at: onset / rate } as const;
+    if (length >= seconds(SAME)) events.push(length < seconds(LEAST) ? cut : judge(onset, to));
+    onset = undefined;
+  };
+  const begin = (at: number) => {
+    calm.pluckedAt(at);
+    onset = at;
+    lastOnset = at;
+  };
 
   const take = (frame: Frame, events: ListenerEvent[]) => {
     calm.hear(frame);
     const told = meter(frame);
     if (told) events.push(told);
-    if (onset !== undefined && (frame.onset || frame.to - onset >= seconds(WHOLE))) {
-      // Touching the belt before plucking it is no pluck.
-      if (frame.from - onset >= seconds(LEAST)) events.push(judge(onset, frame.onset ? frame.from : frame.to));
-      onset = undefined;
-    }
-    if (frame.onset) {
-      calm.pluckedAt(frame.from);
-      onset = frame.from;
-    }
+    if (onset !== undefined && frame.to - onset >= seconds(WHOLE)) finish(frame.to, events);
+    if (!frame.onset) return;
+    finish(frame.from, events);
+    begin(frame.from);
+  };
+  const rise = (at: number, evidence: number, events: ListenerEvent[]) => {
+    if (at - lastOnset < seconds(SAME) || (onset !== undefined && evidence < STRONGER)) return;
+    finish(at, events);
+    begin(at);
   };
 
   return {
@@ -145,9 +172,16 @@ export function createListener(rate: number, options: Omit<NoteOptions, 'before'
       for (let from = 0; from < block.length; from += seconds(0.1)) {
         const piece = block.subarray(from, from + seconds(0.1));
         memory.push(piece);
+        end += piece.length;
         for (const frame of framer(piece)) take(frame, events);
+        for (const { at, evidence } of watch.push(piece)) rise(at, evidence, events);
       }
       return events;
+    },
+    plucked() {
+      if (end - lastOnset < seconds(TOLD)) return;
+      const { at } = watch.likeliest(seconds(TOLD)) ?? { at: end - seconds(TOLD / 2) };
+      begin(Math.max(at, lastOnset + seconds(WHOLE)));
     },
   };
 }

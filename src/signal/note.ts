@@ -1,10 +1,12 @@
 import { rankCombs, type Comb, type Peak } from './note-comb';
 import { decimate, type Decimated } from './note-decimate';
+import { driftOf, fallOf } from './note-drift';
 import { pluckStretch, refit, standingNoise, steadyStretch, takeLines, type Stretch } from './note-extract';
 import { settle } from './note-fit';
 import type { Line } from './note-lines';
 import { powerOf, roughFloor, smoothFloor } from './note-noise';
 import { decay, isHum, peakOf, shadow, signalToNoise, stands } from './note-peaks';
+import { clearestPeriod, type Period } from './note-period';
 import { clippedUntil, meanPower } from './note-refuse';
 import { shownSpectrum, type ShownSpectrum } from './note-show';
 
@@ -27,12 +29,17 @@ export interface NoteFound {
   readonly partials: readonly Partial_[];
   /** Power of the partials over that of the noise, both below 2 kHz and over the stretch analysed. */
   readonly snrDb: number;
+  /** Its partials alone would name another note; the sound's period spoke for this one, and the interval is twice as wide. */
+  readonly doubted?: boolean;
   readonly spectrum: ShownSpectrum;
 }
 
 export interface NoteRefused {
   readonly status: 'refused';
-  readonly reason: 'too quiet' | 'too noisy' | 'too short' | 'out of range' | 'overdriven';
+  readonly reason:
+    'too quiet' | 'too noisy' | 'too short' | 'out of range' | 'overdriven' | 'contradicted' | 'held' | 'muffled';
+  /** What the partials and what the period say where they contradict each other, Hz. */
+  readonly heard?: { readonly partials: number; readonly period: number };
   readonly spectrum?: ShownSpectrum;
 }
 
@@ -86,41 +93,123 @@ function backgroundOf(stretch: Stretch, before: Decimated | undefined): Backgrou
   return { noise: carried, standing: lines.map(stands) };
 }
 
-/** The comb that explains the lines, or why there is none. */
+/** A period at least so clear has a say; it contradicts a note that is farther off than the share. */
+const CLEAR = 0.9;
+const CONTRADICTS = 0.03;
+/** A comb without its first partial needs one at least so clear that speaks for it. */
+const DIM = 0.45;
+/** Seconds of sound in which the period is looked for. */
+const REPEATS = 0.34;
+
+interface Chosen {
+  readonly comb: Comb;
+  readonly doubted: boolean;
+}
+
+/** A belt dies away by so much a second, in nepers; slower, the tone is held; faster, the belt is muffled, or it was a knock. */
+const HELD = 0.8;
+const MUFFLED = 15;
+/** A tone that falls later so many times faster than at first, and by so much more, was held and then ended. */
+const ENDS = 1.5;
+const ENDS_BY = 4;
+
+/** Why a tone of this comb is no pluck's: it does not die away as one does. */
+function notPlucked(stretch: Stretch, samples: Float64Array, { matches }: Comb): 'held' | 'muffled' | undefined {
+  const strongest = [...matches].sort((a, b) => b.peak.gain - a.peak.gain).slice(0, 4);
+  const fall = fallOf(samples, stretch.rate, strongest.map(({ peak }) => peak.frequency)); // prettier-ignore
+  if (fall.first > MUFFLED) return 'muffled';
+  return fall.first < HELD || fall.later > ENDS * fall.first + ENDS_BY ? 'held' : undefined;
+}
+
+/** The period of the sound less the lines that stood before, where there is one. */
+function periodOf(stretch: Stretch, samples: Float64Array, from: number, lines: readonly Line[], low: number) {
+  const sound = samples.slice(from, from + Math.round(REPEATS * stretch.rate));
+  for (const { re, im, w, standing } of lines) {
+    if (standing) sound.forEach((x, t) => (sound[t] = x - 2 * (re * Math.cos(w * t) - im * Math.sin(w * t))));
+  }
+  const period = clearestPeriod(sound, stretch.rate, low);
+  return period && period.clarity > DIM ? period : undefined;
+}
+
+/** The comb that explains the lines, or why there is none; where a clear period contradicts it, the best that does not. */
 function chooseComb(
   stretch: Stretch,
   lines: readonly Line[],
   rest: Float64Array,
-  low: number,
-  high: number,
-): Comb | 'too noisy' | 'out of range' {
+  period: Period | undefined,
+  { low, high }: { low: number; high: number },
+): Chosen | Omit<NoteRefused, 'status' | 'spectrum'> {
   const peaks: Peak[] = lines
     .filter((line) => !line.standing && line.gain > LEAST_GAIN && !isHum(line, lines, stretch.rate))
     .map((line) => peakOf(line, stretch.rate))
     .sort((a, b) => a.frequency - b.frequency);
-  const combs = rankCombs({
-    peaks,
-    standing: lines.filter((line) => line.standing).map((line) => peakOf(line, stretch.rate).frequency),
-    low: 0.7 * low,
-    high: 2 * high,
-    left: (frequency) => rest[Math.round((frequency * stretch.size) / stretch.rate)] ?? 0,
-    top: Math.min(1950, 0.45 * stretch.rate),
-  });
-  const [best, second] = combs;
-  if (!best || best.score < LEAST_EVIDENCE || decay(best.matches, stretch.rate) < SLOWEST_DECAY) return 'too noisy';
-  if (second && best.score - second.score < MARGIN) return 'too noisy';
-  return best.frequency < 0.98 * low || best.frequency > 1.02 * high ? 'out of range' : best;
+  const ranked = (from: number, to: number) =>
+    rankCombs({
+      peaks,
+      standing: lines.filter((line) => line.standing).map((line) => peakOf(line, stretch.rate).frequency),
+      low: from,
+      high: to,
+      left: (frequency) => rest[Math.round((frequency * stretch.size) / stretch.rate)] ?? 0,
+      top: Math.min(1950, 0.45 * stretch.rate),
+    }).filter((comb) => comb.score >= LEAST_EVIDENCE && decay(comb.matches, stretch.rate) >= SLOWEST_DECAY);
+  const isWithin = (frequency: number) => frequency >= 0.98 * low && frequency <= 1.02 * high;
+  const isClear = period !== undefined && period.clarity > CLEAR;
+  const agrees = (comb: Comb): boolean => {
+    if (!isClear && comb.matches[0]?.order === 1) return true;
+    return period !== undefined && Math.abs(comb.frequency / period.frequency - 1) <= CONTRADICTS;
+  };
+  const [best, second] = ranked(0.7 * low, 2 * high);
+  const isSure = best && !(second && best.score - second.score < MARGIN);
+  if (isSure && agrees(best))
+    return isWithin(best.frequency) ? { comb: best, doubted: false } : { reason: 'out of range' };
+  const other =
+    isClear && ranked((1 - CONTRADICTS) * period.frequency, (1 + CONTRADICTS) * period.frequency).find(agrees);
+  if (other) return isWithin(other.frequency) ? { comb: other, doubted: true } : { reason: 'out of range' };
+  if (!isSure || !period) return { reason: 'too noisy' };
+  return { reason: 'contradicted', heard: { partials: best.frequency, period: period.frequency } };
 }
 
-function measure(stretch: Stretch, noise: Float64Array, lines: readonly Line[], rest: Float64Array, comb: Comb) {
+/** Bins to each side that tell whether a line is what it was taken for. */
+const BESIDE = 6;
+
+/** Power left beside a partial over the noise's: more than one where its line is no damped sine (a room, beats, a glide). */
+function leftBeside(rest: Float64Array, noise: Float64Array, k: number): number {
+  let left = 0;
+  let expected = 0;
+  for (let i = Math.max(1, k - BESIDE); i <= Math.min(rest.length - 1, k + BESIDE); i += 1) {
+    left += rest[i] ?? 0;
+    expected += noise[i] ?? 0;
+  }
+  // Four of the bins' numbers went into the fit.
+  const ratio = (left / expected) * ((2 * BESIDE + 1) / (2 * BESIDE - 1));
+  return ratio * (1 + Math.min(MOST, Math.max(0, ratio - STRANGE)));
+}
+
+/** A partial that moves so much while it rings is in doubt by so many times that; only the first few partials are followed. */
+const DRIFT = 1;
+const FOLLOWED = 6;
+/** What is left beside a line beyond this share of the noise is no noise, and pulls the line one way: it counts up to fourfold. */
+const STRANGE = 1.3;
+const MOST = 3;
+
+function measure(
+  stretch: Stretch,
+  samples: Float64Array,
+  noise: Float64Array,
+  lines: readonly Line[],
+  rest: Float64Array,
+  comb: Comb,
+) {
   refit(stretch, noise, lines, new Set(comb.matches.map(({ peak }) => peak.line)));
   const matches = comb.matches.map(({ order, peak }) => ({ order, peak: peakOf(peak.line, stretch.rate) }));
   // What the lines leave tells of the noise during the pluck: twice as many bins as before it, so two parts in three.
   const later = smoothFloor(rest, noise, 8, 80);
-  const variances = matches.map(({ peak }) => {
+  const variances = matches.map(({ peak }, i) => {
     const k = Math.round((peak.frequency * stretch.size) / stretch.rate);
-    const noisier = ((later[k] ?? 0) / (noise[k] ?? 0)) ** (2 / 3);
-    return peak.spread ** 2 * noisier + shadow(peak, lines, stretch.rate) ** 2;
+    const noisier = Math.max(((later[k] ?? 0) / (noise[k] ?? 0)) ** (2 / 3), leftBeside(rest, noise, k));
+    const drift =
+      i < FOLLOWED ? driftOf(samples, stretch.rate, peak.frequency, (later[k] ?? 0) / stretch.size, comb.frequency) : 0;
+    return peak.spread ** 2 * noisier + shadow(peak, lines, stretch.rate) ** 2 + (DRIFT * drift) ** 2;
   });
   return { matches, fit: settle(matches, variances) };
 }
@@ -151,21 +240,27 @@ export function estimateNote(samples: Float32Array, rate: number, options: NoteO
   const { noise, standing } = backgroundOf(stretch, before && decimate(before, rate));
   const { lines, rest } = takeLines(stretch, noise, standing, false);
   const left = powerOf(rest, stretch.used);
-  const comb = chooseComb(stretch, lines, left.map((x, k) => x / (noise[k] ?? 0)), low, high); // prettier-ignore
-  if (typeof comb === 'string') {
-    return { status: 'refused', reason: power < QUIET && comb === 'too noisy' ? 'too quiet' : comb, spectrum };
+  const period = periodOf(stretch, slow.samples, skip, lines, 0.9 * low);
+  const chosen = chooseComb(stretch, lines, left.map((x, k) => x / (noise[k] ?? 0)), period, { low, high }); // prettier-ignore
+  if (!('comb' in chosen)) {
+    const isQuiet = power < QUIET && chosen.reason === 'too noisy';
+    return { status: 'refused', ...chosen, ...(isQuiet ? { reason: 'too quiet' } : {}), spectrum };
   }
-  const { matches, fit } = measure(stretch, noise, lines, left, comb);
+  const ringing = slow.samples.subarray(skip);
+  const why = notPlucked(stretch, ringing, chosen.comb);
+  if (why) return { status: 'refused', reason: why, spectrum };
+  const { matches, fit } = measure(stretch, ringing, noise, lines, left, chosen.comb);
   if (!fit) return { status: 'refused', reason: 'too noisy', spectrum };
   return {
     status: 'found',
     frequency: fit.frequency,
-    halfWidth: fit.halfWidth,
+    halfWidth: (chosen.doubted ? 2 : 1) * fit.halfWidth,
     inharmonicity: fit.inharmonicity,
     partials: matches.map(({ order, peak: { frequency, line } }) => {
       return { order, frequency, amplitude: 2 * Math.hypot(line.re, line.im) };
     }),
     snrDb: signalToNoise(matches, noise, stretch),
+    ...(chosen.doubted ? { doubted: true } : {}),
     spectrum,
   };
 }

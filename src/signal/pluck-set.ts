@@ -1,5 +1,12 @@
 import type { NoteFound } from './note';
 
+/** Plucks that agree on a note of their own. */
+export interface PluckGroup {
+  readonly frequency: number;
+  readonly halfWidth: number;
+  readonly used: readonly number[];
+}
+
 export type PluckSet =
   | {
       readonly status: 'found';
@@ -8,6 +15,13 @@ export type PluckSet =
       /** Half-width of the median's 95 % interval, Hz. */
       readonly halfWidth: number;
       /** Places in the list given. */
+      readonly used: readonly number[];
+      readonly outliers: readonly number[];
+    }
+  | {
+      /** Two notes, each of two plucks or more: the one with more plucks first. */
+      readonly status: 'two';
+      readonly groups: readonly [PluckGroup, PluckGroup];
       readonly used: readonly number[];
       readonly outliers: readonly number[];
     }
@@ -43,11 +57,27 @@ function largestGroup(notes: readonly NoteFound[]): readonly number[] {
   return best;
 }
 
+/** Notes this near to a whole ratio of each other are one belt's, named by another of its partials. */
+const WHOLE = 0.04;
+
+/** Of the plucks that stand apart those that agree among themselves, where there are two or more and theirs is no overtone. */
+function otherGroup(notes: readonly NoteFound[], outliers: readonly number[], centre: number): PluckGroup | undefined {
+  const apart = outliers.filter((i) => {
+    const ratio = (notes[i]?.frequency ?? NaN) / centre;
+    const whole = ratio > 1 ? ratio : 1 / ratio;
+    return Math.round(whole) < 2 || Math.abs(whole / Math.round(whole) - 1) > WHOLE;
+  });
+  const rest = apart.flatMap((i) => notes[i] ?? []);
+  const used = largestGroup(rest).flatMap((place) => apart[place] ?? []);
+  return used.length >= 2 ? groupOf(notes, used) : undefined;
+}
+
 /**
  * One note from several plucks: their median. Plucks of another octave or another string are told apart: those that lie
  * outside four standard deviations (by the median absolute deviation, held between 1.5 % and 5 %) of the largest group. The
  * half-width is the greater of what the scatter gives, by Student's t with the median's larger spread (√(π/2), asymptotic),
- * and what the plucks' own half-widths give. 'too few' where not even two, or not more than half, agree.
+ * and what the plucks' own half-widths give. 'two' where two or more of those that stand apart agree on another note that is no
+ * overtone: two belts. 'too few' where not even two, or not more than half, agree.
  */
 export function combinePlucks(notes: readonly NoteFound[]): PluckSet {
   const group = largestGroup(notes).map((i) => notes[i]?.frequency ?? NaN);
@@ -60,7 +90,22 @@ export function combinePlucks(notes: readonly NoteFound[]): PluckSet {
     (Math.abs(note.frequency - centre) <= within ? used : outliers).push(i);
   });
   const n = used.length;
+  const second = otherGroup(notes, outliers, centre);
+  if (n >= 2 && second) {
+    const groups = [groupOf(notes, used), second] as const;
+    return {
+      status: 'two',
+      groups,
+      used: [...used, ...second.used],
+      outliers: outliers.filter((i) => !second.used.includes(i)),
+    };
+  }
   if (n < 2 || 2 * n <= notes.length) return { status: 'too few', used, outliers };
+  return { status: 'found', ...groupOf(notes, used), outliers };
+}
+
+function groupOf(notes: readonly NoteFound[], used: readonly number[]): PluckGroup {
+  const n = used.length;
   const kept = used.map((i) => notes[i]).filter((note) => note !== undefined);
   const frequencies = kept.map((note) => note.frequency);
   const mean = frequencies.reduce((sum, f) => sum + f, 0) / n;
@@ -68,5 +113,5 @@ export function combinePlucks(notes: readonly NoteFound[]): PluckSet {
   const own = Math.sqrt(kept.reduce((sum, note) => sum + note.halfWidth ** 2, 0) / n);
   const loss = n === 2 ? 1 : Math.sqrt(Math.PI / 2);
   const halfWidth = (loss / Math.sqrt(n)) * Math.max(student(n - 1) * spread, own);
-  return { status: 'found', frequency: median(frequencies), halfWidth, used, outliers };
+  return { frequency: median(frequencies), halfWidth, used };
 }

@@ -26,25 +26,30 @@ export interface Stream {
   readonly frequency: number;
 }
 
-const struck = new Map<string, Struck>();
-/** The strings are the same in every cell of a band and manner: 10 ms to 300 ms each. */
-function struckOnce(low: number, high: number, manner: Manner, seed: number): Struck {
-  const key = `${low} ${high} ${manner} ${seed}`;
-  const made = struck.get(key) ?? strike(low, high, manner, seed);
-  struck.set(key, made);
-  return made;
+/** What the cells of one seed share, so that it is made once: strings by band and manner, noise by kind. */
+let shared: { seed: number; struck: Map<string, Struck>; noise: Map<string, Float64Array> } | undefined;
+function sharedOf(seed: number) {
+  if (shared?.seed !== seed) shared = { seed, struck: new Map(), noise: new Map() };
+  return shared;
+}
+function once<T>(made: Map<string, T>, key: string, make: () => T): T {
+  const one = made.get(key) ?? make();
+  made.set(key, one);
+  return one;
 }
 
 /** A pluck of this cell as a page is given it. */
 export function stream(cell: EarCell, seed: number): Stream {
-  const { sound, frequency } = struckOnce(cell.low, cell.high, cell.manner, seed);
+  const { struck, noise: noises } = sharedOf(seed);
+  const { low, high, manner } = cell;
+  const { sound, frequency } = once(struck, `${low} ${manner}`, () => strike(low, high, manner, seed));
   const uniform = random(seed * 8191 + 77);
   const wet = inRoom(sound, STEP_RATE, cell.room, seed);
   const fade = 0.1 * STEP_RATE;
   const ring = doubled(wet.map((x, t) => x * Math.min(1, (wet.length - t) / fade)));
   const heard = secondOrder(ring, 40 + 80 * uniform(), 'high');
   const power = heard.subarray(0, RATE).reduce((sum, x) => sum + x * x, 0) / RATE;
-  const noise = roomNoise(cell.noise, Math.round(WHOLE * RATE), 0.5, seed);
+  const noise = once(noises, cell.noise, () => roomNoise(cell.noise, Math.round(WHOLE * RATE), 0.5, seed));
   const deviation = Math.sqrt(power * 10 ** (-cell.snrDb / 10));
   const from = Math.round((LEAD + 0.1 * uniform()) * RATE);
   let loudest = 0;
@@ -54,53 +59,65 @@ export function stream(cell: EarCell, seed: number): Stream {
     return y;
   });
   const loudness = 10 ** (-(10 + 20 * uniform()) / 20) / loudest;
-  const given = processed(mixed.map((x) => x * loudness), cell.processing, seed);
+  const given = processed(
+    mixed.map((x) => x * loudness),
+    cell.processing,
+    seed,
+  );
   return { samples: Float32Array.from(given, (x) => Math.max(-1, Math.min(1, x))), at: from / RATE, frequency };
-}
-
-export interface EarTally {
-  trials: number;
-  heard: number;
-  wrong: number;
-  refused: number;
-  right: number;
-  inside: number;
-  /** Why those heard gave no note. */
-  readonly reasons: Map<string, number>;
-  /** Milliseconds of processor for each second of sound. */
-  worked: number;
 }
 
 /** Beyond this share of the note a name is wrong. */
 export const WRONG = 0.03;
 
-/** Runs a cell's streams through the listener; `each` gets every stream, for the peers. */
-export function runEar(cell: EarCell, seed: number, trials: number, each?: (made: Stream) => void): EarTally {
-  const tally: EarTally = { trials, heard: 0, wrong: 0, refused: 0, right: 0, inside: 0, reasons: new Map(), worked: 0 };
-  for (let i = 0; i < trials; i += 1) {
-    const made = stream(cell, seed + i);
-    const began = process.cpuUsage();
+/** What a method made of a cell's plucks. */
+export class EarTally {
+  trials = 0;
+  heard = 0;
+  wrong = 0;
+  refused = 0;
+  right = 0;
+  inside = 0;
+  /** Why those heard gave no note. */
+  readonly reasons = new Map<string, number>();
+
+  /** The whole listener on one stream. */
+  add({ samples, at, frequency }: Stream): void {
     const listener = createListener(RATE);
-    const plucks = listener.push(made.samples).filter((event) => event.kind === 'pluck');
-    const { user, system } = process.cpuUsage(began);
-    tally.worked += (user + system) / 1000 / WHOLE / trials;
-    const ours = plucks.filter(({ at }) => at > made.at - 0.05 && at < made.at + 0.1);
-    if (ours.length > 0) tally.heard += 1;
+    const plucks = listener.push(samples).filter((event) => event.kind === 'pluck');
+    const ours = plucks.filter((pluck) => pluck.at > at - 0.05 && pluck.at < at + 0.1);
     const notes = plucks.flatMap(({ note }) => (note.status === 'found' ? [note] : []));
-    const off = (f: number): number => Math.abs(f / made.frequency - 1);
-    const right = notes.find(({ frequency }) => off(frequency) <= WRONG);
-    if (notes.some(({ frequency }) => off(frequency) > WRONG)) tally.wrong += 1;
+    const isRight = (note: { frequency: number }): boolean => Math.abs(note.frequency / frequency - 1) <= WRONG;
+    const right = notes.find(isRight);
+    this.trials += 1;
+    if (ours.length > 0) this.heard += 1;
+    if (!notes.every(isRight)) this.wrong += 1;
     else if (right) {
-      tally.right += 1;
-      if (Math.abs(right.frequency - made.frequency) <= right.halfWidth) tally.inside += 1;
+      this.right += 1;
+      if (Math.abs(right.frequency - frequency) <= right.halfWidth) this.inside += 1;
     } else if (ours.length > 0) {
-      tally.refused += 1;
+      this.refused += 1;
       const reason = ours[0]?.note.status === 'refused' ? ours[0].note.reason : '';
-      tally.reasons.set(reason, (tally.reasons.get(reason) ?? 0) + 1);
+      this.reasons.set(reason, (this.reasons.get(reason) ?? 0) + 1);
     }
-    each?.(made);
   }
-  return tally;
+
+  /** Another method's name for it; NaN for none. */
+  addPeer(found: number, truth: number): void {
+    this.trials += 1;
+    if (Math.abs(found / truth - 1) <= WRONG) this.right += 1;
+    else if (found > 0) this.wrong += 1;
+    else this.refused += 1;
+  }
+}
+
+/** Wilson's 95 % interval of a share (E. B. Wilson, J. Am. Stat. Assoc. 22 (1927) 209, from memory). */
+export function wilson(part: number, whole: number): readonly [number, number] {
+  if (whole === 0) return [0, 1];
+  const z2 = 1.96 ** 2;
+  const p = part / whole;
+  const half = Math.sqrt((z2 * (p * (1 - p) + z2 / (4 * whole))) / whole);
+  return [(p + z2 / (2 * whole) - half) / (1 + z2 / whole), (p + z2 / (2 * whole) + half) / (1 + z2 / whole)];
 }
 
 const base: EarCell = { low: 35, high: 180, manner: 'plain', noise: 'pink', snrDb: 20, room: 0, processing: 'none' };
@@ -114,7 +131,12 @@ export const EAR_CELLS: readonly EarCell[] = [
   ),
   ...(['suppression', 'gain control', 'low rate'] as const).map((processing) => ({ ...base, processing, room: 0.3 })),
   ...(['nail', 'glide', 'beats'] as const).flatMap((manner) => [20, 10].map((snrDb) => ({ ...base, manner, snrDb }))),
-  ...([[20, 35], [180, 500]] as const).flatMap(([low, high]) => [20, 10, 0].map((snrDb) => ({ ...base, low, high, snrDb }))),
+  ...(
+    [
+      [20, 35],
+      [180, 500],
+    ] as const
+  ).flatMap(([low, high]) => [20, 10, 0].map((snrDb) => ({ ...base, low, high, snrDb }))),
 ];
 
 export const nameOf = (cell: EarCell): string =>

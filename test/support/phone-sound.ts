@@ -2,7 +2,8 @@
 import FFT from 'fft.js';
 import { broadband, gaussian, random, RATE } from './plucks';
 
-export type Processing = 'none' | 'suppression' | 'gain control' | 'both' | 'companding' | 'narrow band' | 'low rate' | 'clipping';
+export type Processing =
+  'none' | 'suppression' | 'gain control' | 'both' | 'companding' | 'narrow band' | 'low rate' | 'clipping';
 
 const transforms = new Map<number, FFT>();
 const transform = (size: number): FFT => {
@@ -131,7 +132,10 @@ export function suppressed(sound: Float64Array, seed: number): Float64Array {
   const spectrum = fft.createComplexArray() as number[];
   const back = fft.createComplexArray() as number[];
   for (let from = 0; from + size <= sound.length; from += hop) {
-    fft.realTransform(spectrum, window.map((w, t) => w * sound[from + t]!));
+    fft.realTransform(
+      spectrum,
+      window.map((w, t) => w * sound[from + t]!),
+    );
     for (let k = 0; k <= size / 2; k += 1) {
       const power = spectrum[2 * k]! ** 2 + spectrum[2 * k + 1]! ** 2;
       // Falls to a lower power at once, creeps up by 3 dB a second.
@@ -212,7 +216,10 @@ export function coded(sound: Float64Array, seed: number): Float64Array {
   const spectrum = fft.createComplexArray() as number[];
   const back = fft.createComplexArray() as number[];
   for (let from = 0; from + size <= sound.length; from += hop) {
-    fft.realTransform(spectrum, window.map((w, t) => w * sound[from + t]!));
+    fft.realTransform(
+      spectrum,
+      window.map((w, t) => w * sound[from + t]!),
+    );
     for (let band = 0; band < size / 2; band += 8) {
       const bins = Array.from({ length: 8 }, (_, i) => band + i);
       const loud = (k: number) => Math.hypot(spectrum[2 * k]!, spectrum[2 * k + 1]!);

@@ -22,8 +22,8 @@ export interface Span {
   readonly ear: number;
   /** The note's rise at the first swing, as a share. */
   readonly glide: number;
-  /** A nail that touches: where, and from which share of the first swing on. */
-  readonly nail?: { readonly at: number; readonly gap: number };
+  /** A nail that leaves: where, from which share of the first swing on it touches, and after how many seconds it never does. */
+  readonly nail?: { readonly at: number; readonly gap: number; readonly gone: number };
 }
 
 /** The model runs at half the rate of the sound: what a belt says lies below 4 kHz. */
@@ -68,7 +68,7 @@ function pulled(pieces: number, at: number, finger: number): Float64Array {
 function nailOf(span: Span, shape: Float64Array) {
   if (!span.nail) return undefined;
   const at = Math.round(span.nail.at * (shape.length - 1));
-  return { at, gap: span.nail.gap * (shape[at] ?? 0) };
+  return { at, gap: span.nail.gap * (shape[at] ?? 0), leaves: (shape[at] ?? 0) / (span.nail.gone * STEP_RATE) };
 }
 
 /** Mean square slope of the span: what stretches it. */
@@ -136,8 +136,9 @@ export function ringOf(span: Span, seconds: number): Float64Array {
       heard += weights[i]! * (value - here);
     }
     if (nail) {
-      const over = u[nail.at]! - nail.gap;
-      if (over > 0) next[nail.at]! -= 0.25 * over;
+      // Stiff and lossy: it throws the belt back with half of its speed.
+      const over = u[nail.at]! - nail.gap - nail.leaves * t;
+      if (over > 0) next[nail.at]! -= 0.25 * over + 0.3 * Math.max(0, u[nail.at]! - before[nail.at]!);
     }
     out[t] = heard;
     [before, u, next] = [u, next, before];
@@ -186,7 +187,7 @@ export function strike(low: number, high: number, manner: Manner, seed: number):
   const uniform = random(seed * 6151 + 29);
   const between = (a: number, b: number): number => a + (b - a) * uniform();
   const logBetween = (a: number, b: number): number => a * (b / a) ** uniform();
-  const end = () => ({ give: logBetween(3e-4, 6e-3), mass: logBetween(0.2, 3), loss: logBetween(0.003, 0.05) });
+  const end = () => ({ give: logBetween(2e-4, 3e-3), mass: logBetween(0.2, 2), loss: logBetween(0.003, 0.05) });
   const plain: Span = {
     note: logBetween(low * 1.01, high),
     stiffness: logBetween(1e-4, 2e-3),
@@ -203,7 +204,7 @@ export function strike(low: number, high: number, manner: Manner, seed: number):
   const rest = ringOf(plain, seconds);
   const frequency = lineNear(rest, STEP_RATE, plain.note);
   if (manner === 'nail') {
-    const nail = { at: between(0.3, 0.6), gap: between(0.15, 0.7) };
+    const nail = { at: between(0.3, 0.6), gap: between(0.2, 0.8), gone: between(0.1, 0.4) };
     return { sound: ringOf({ ...plain, nail }, seconds), frequency };
   }
   if (manner === 'glide') return { sound: ringOf({ ...plain, glide: logBetween(0.001, 0.015) }, seconds), frequency };

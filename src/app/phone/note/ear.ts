@@ -69,6 +69,19 @@ export function createEar(onPluck: (note: Pluck['note']) => void) {
   onCleanup(() => end('stopped'));
 
   const isOn = () => phase() === 'opening' || phase() === 'listening' || phase() === 'away';
-  const { keepAwake, resume } = hold;
-  return { phase, trouble, meddling, rateOff, level, isOn, keepAwake, resume, open, end, forgive: () => setTrouble() };
+  const { keepAwake, resume, plucked } = hold;
+  return {
+    phase,
+    trouble,
+    meddling,
+    rateOff,
+    level,
+    isOn,
+    keepAwake,
+    resume,
+    plucked,
+    open,
+    end,
+    forgive: () => setTrouble(),
+  };
 }

@@ -1,6 +1,7 @@
 import { formatValue } from '../../../quantity/format';
 import { frequency } from '../../../quantity/kinds';
 import type { DecimalMark } from '../../../quantity/parse';
+import type { NoteRefused } from '../../../signal/note';
 import type { Pluck, Tally } from './tally';
 import say from './words/en';
 
@@ -35,12 +36,21 @@ export function whyApart(frequency: number, common: number): string {
   return say.apart.otherSpan(percent.toFixed(0), way);
 }
 
+/** Why a pluck gave no note; where two ways of naming it contradict each other, what each of them heard. */
+export function printRefusal({ reason, heard }: NoteRefused, mark: DecimalMark): string {
+  if (!heard) return say.refusal[reason].short;
+  const print = (hertz: number) => formatValue(hertz, FINEST, frequency.Hz.unit, { mark });
+  return say.refusal.contradicted.heard(print(heard.partials), print(heard.period));
+}
+
 /** Whether a pluck counts, and why not. */
-export function printFate(pluck: Pluck, combined: ReturnType<Tally['combined']>): string {
+export function printFate(pluck: Pluck, combined: ReturnType<Tally['combined']>, mark: DecimalMark): string {
   const { note, number, struck } = pluck;
-  if (note.status !== 'found') return say.fate.notUsed(say.refusal[note.reason].short);
+  if (note.status !== 'found') return say.fate.notUsed(printRefusal(note, mark));
   if (struck) return say.fate.struck;
+  const belt = combined.two.findIndex(({ numbers }) => numbers.has(number));
+  if (belt >= 0) return say.two.fate[belt] ?? say.fate.waiting;
   if (!combined.found) return say.fate.waiting;
-  if (combined.used.has(number)) return say.fate.used;
+  if (combined.used.has(number)) return note.doubted ? say.fate.doubted : say.fate.used;
   return say.fate.notUsed(whyApart(note.frequency, combined.found.frequency));
 }

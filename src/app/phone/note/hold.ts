@@ -48,6 +48,8 @@ export function createHold(onSilence: () => void) {
     },
     /** From a tap: starts what the phone held back. */
     resume: (): void => microphone?.resume(),
+    /** A pluck has just sounded. */
+    plucked: (): void => microphone?.plucked(),
     /** Something was heard: the wait for silence begins anew. */
     waitOn,
     /** From a tap: keeps the screen on. */

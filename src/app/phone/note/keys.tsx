@@ -38,6 +38,11 @@ export function NoteKeys(props: { listening: Listening; take: string; onListen: 
             </button>
           }
         >
+          <Show when={props.listening.ear.phase() === 'listening'}>
+            <button type="button" class="button note-now" onClick={() => props.listening.plucked()}>
+              {say.keys.plucked}
+            </button>
+          </Show>
           <button type="button" class="button" onClick={() => props.listening.stop()}>
             {say.keys.stop}
           </button>

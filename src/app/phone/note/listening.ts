@@ -36,6 +36,13 @@ export function createListening() {
       tally.strike(number, struck);
       endIfEnough();
     },
+    /** Keeps one of two belts' plucks. */
+    keepOnly(numbers: ReadonlySet<number>): void {
+      tally.keepOnly(numbers);
+      endIfEnough();
+    },
+    /** From a tap: a pluck has just sounded. */
+    plucked: (): void => ear.plucked(),
   };
 }
 

@@ -38,6 +38,9 @@ function NoteDoubts(props: { ear: Listening['ear'] }) {
       <Show when={props.ear.meddling().length > 0}>
         <p class="due small">{say.meddling.sentence(props.ear.meddling().map((one) => say.meddling.names[one]))}</p>
       </Show>
+      <Show when={props.ear.isOn()}>
+        <p class="small faint">{say.meddling.unknown}</p>
+      </Show>
       <Show when={props.ear.rateOff()}>
         <p class="problem" role="alert">
           {say.rateOff}

@@ -25,7 +25,7 @@ export function NotePlucks(props: {
               <span class="faint">{pluck.number}</span>
               <span>
                 <span class="note-value">{printNote(pluck, props.mark)}</span>
-                <span class="small note-fate">{printFate(pluck, props.listening.tally.combined())}</span>
+                <span class="small note-fate">{printFate(pluck, props.listening.tally.combined(), props.mark)}</span>
               </span>
             </button>
             <Show when={pluck.note.status === 'found'}>

@@ -4,7 +4,12 @@ import { frequency } from '../../../quantity/kinds';
 import type { DecimalMark } from '../../../quantity/parse';
 import { printFate, printNote } from './fate';
 import type { Listening } from './listening';
+import { A } from '@solidjs/router';
+import { NoteTwo } from './two';
 import say from './words/en';
+
+/** The check of a belt's tension, by pressing its middle. */
+const PRESS = '/check/belt-tension?v=1&by=press';
 
 /** How far the listening is, and the note that the plucks agree on. */
 export function NoteReading(props: { listening: Listening; mark: DecimalMark }) {
@@ -14,7 +19,11 @@ export function NoteReading(props: { listening: Listening; mark: DecimalMark }) 
     const pluck = tally().plucks().at(-1);
     if (!pluck) return '';
     if (pluck.note.status === 'refused') return say.refusal[pluck.note.reason].advice;
-    return say.reading.last(pluck.number, printNote(pluck, props.mark), printFate(pluck, tally().combined()));
+    return say.reading.last(
+      pluck.number,
+      printNote(pluck, props.mark),
+      printFate(pluck, tally().combined(), props.mark),
+    );
   };
   const off = () =>
     tally().plucks().length > 0 ? say.reading.offAt(tally().count(), tally().wanted()) : say.reading.off;
@@ -39,8 +48,16 @@ export function NoteReading(props: { listening: Listening; mark: DecimalMark }) 
           </p>
         )}
       </Show>
-      <Show when={tally().plucks().length > 0 && !tally().combined().found}>
+      <Show when={tally().combined().two.length > 0}>
+        <NoteTwo listening={props.listening} mark={props.mark} />
+      </Show>
+      <Show when={tally().plucks().length > 0 && !tally().combined().found && tally().combined().two.length === 0}>
         <p>{say.reading.noneYet}</p>
+      </Show>
+      <Show when={tally().isDumb()}>
+        <p class="due small">
+          {say.press.sentence} <A href={PRESS}>{say.press.link}</A>
+        </p>
       </Show>
       <Show when={phase() === 'listening' && last()}>
         <p class="small">{last()}</p>

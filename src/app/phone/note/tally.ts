@@ -29,11 +29,18 @@ export function createTally() {
     const numbers = (places: readonly number[]) =>
       new Set(places.flatMap((place) => ((pluck) => (pluck ? [pluck.number] : []))(taken[place])));
     const used = numbers(result.used);
-    if (result.status !== 'found') return { used, found: undefined };
-    const { frequency, halfWidth } = result;
-    return { used, found: { frequency, halfWidth: Math.hypot(halfWidth, CLOCK * frequency) } };
+    const clocked = ({ frequency, halfWidth }: { frequency: number; halfWidth: number }) => ({
+      frequency,
+      halfWidth: Math.hypot(halfWidth, CLOCK * frequency),
+    });
+    if (result.status === 'two') {
+      const two = result.groups.map((group) => ({ ...clocked(group), numbers: numbers(group.used) }));
+      return { used, found: undefined, two };
+    }
+    if (result.status !== 'found') return { used, found: undefined, two: [] };
+    return { used, found: clocked(result), two: [] };
   });
-  const count = () => combined().used.size;
+  const count = () => (combined().two.length > 0 ? 0 : combined().used.size);
 
   return {
     plucks,
@@ -44,11 +51,19 @@ export function createTally() {
     /** How many agree. */
     count,
     missing: () => Math.max(wanted() - count(), 0),
+    /** Plucks are heard, but two or more gave no note, and more of them than gave one: it may be the belt's own fault. */
+    isDumb: () => {
+      const dumb = plucks().filter(({ note }) => note.status === 'refused').length;
+      return dumb >= 2 && 2 * dumb > plucks().length;
+    },
     isEnough: () => combined().found !== undefined && count() >= wanted(),
     add: (note: Pluck['note']): void =>
       void setPlucks((before) => [...before, { number: before.length + 1, note, struck: false }]),
     strike: (number: number, struck: boolean): void =>
       void setPlucks((before) => before.map((pluck) => (pluck.number === number ? { ...pluck, struck } : pluck))),
+    /** Leaves only these of the plucks that gave a note. */
+    keepOnly: (numbers: ReadonlySet<number>): void =>
+      void setPlucks((before) => before.map((pluck) => ({ ...pluck, struck: !numbers.has(pluck.number) }))),
     clear: (): void => void setPlucks([]),
   };
 }

@@ -20,6 +20,7 @@ const en = {
       'Hold the phone’s microphone one or two fingers from the middle of the span, without touching it.',
       'Pluck the flat of the belt at the middle of the span with a fingernail, gently, and let it ring out.',
       'Wait for silence and pluck again. When enough plucks agree, two high tones sound and listening ends.',
+      'If a pluck does not appear in the list, press “Plucked now” just after the next one.',
     ],
     staysOn: 'The screen stays on while it listens.',
     mayGoOff: 'This browser does not let a page keep the screen on: touch it now and then.',
@@ -54,7 +55,8 @@ const en = {
       'echo cancelling': 'echo cancelling',
     },
     sentence: (names: readonly string[]) =>
-      `This phone keeps its ${list(names)} on although asked not to: a quiet belt may be cut short. It does not shift the note; trust plucks that agree.`,
+      `This phone keeps its ${list(names)} on although asked not to: a quiet belt may be cut short, and its note may be named wrong. Trust only plucks that agree.`,
+    unknown: 'What this phone does to the sound before the browser gets it is not known.',
   },
 
   reading: {
@@ -71,6 +73,18 @@ const en = {
     noneYet: 'No note yet: at least two plucks must agree, and more than half of those not struck off.',
     last: (pluck: number, note: string, fate: string) => `Pluck ${pluck}: ${note}, ${fate}.`,
   },
+  /** Plucks that fall into two notes. */
+  two: {
+    title: (notes: readonly string[]) => `Two belts: first ${notes[0] ?? ''}, second ${notes[1] ?? ''}.`,
+    what: 'Rest a hand on the one that is not meant, or keep one of them:',
+    keep: ['Keep the first belt', 'Keep the second belt'],
+    fate: ['first belt', 'second belt'],
+  },
+  /** Where a belt gives no note. */
+  press: {
+    sentence: 'A belt that is muffled, or a span that is very short, may give no note at all.',
+    link: 'Press its middle instead: a scale and a rule',
+  },
   level: { before: 'Sound now', after: 'over the noise of the room' },
   keys: {
     wanted: 'Good plucks to wait for',
@@ -78,6 +92,7 @@ const en = {
     listenFor: (more: number) => `Listen for ${more} more`,
     again: 'Listen again',
     stop: 'Stop',
+    plucked: 'Plucked now',
   },
 
   plucks: {
@@ -91,6 +106,7 @@ const en = {
   /** Whether a pluck counts. */
   fate: {
     used: 'used',
+    doubted: 'used, with twice the doubt: its partials alone would name another note',
     struck: 'struck off',
     waiting: 'waiting for others that agree',
     notUsed: (why: string) => `not used: ${why}`,
@@ -112,6 +128,20 @@ const en = {
     'out of range': {
       short: 'out of range',
       advice: 'Its note is not one from 20 to 500 Hz: choose a span that is neither slack nor very short.',
+    },
+    contradicted: {
+      short: 'two answers',
+      heard: (partials: string, period: string) => `its partials say ${partials}, its period ${period}`,
+      advice:
+        'Two ways of naming it contradict each other: let the nail leave the belt at once, stay away from walls, and bring the microphone nearer.',
+    },
+    held: {
+      short: 'a held tone, no pluck',
+      advice: 'That tone did not die away as a belt does: switch off what hums or sings, and pluck again.',
+    },
+    muffled: {
+      short: 'muffled',
+      advice: 'It died away at once: take the finger right off, and see that nothing touches the span.',
     },
     overdriven: {
       short: 'too loud',
