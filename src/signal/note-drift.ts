@@ -1,3 +1,5 @@
+import type { Line } from './note-lines';
+
 /** Seconds over which a line's fall is followed, and the share of one of three windows. */
 const WHOLE = 0.6;
 const WINDOW = 0.43;
@@ -67,20 +69,39 @@ function unevenness(phases: readonly { readonly phase: number; readonly variance
   return { square: (squares - freedom) / w, faster: ((end?.y ?? 0) - (third?.y ?? 0)) / 2 };
 }
 
+/** Adds a damped line, `times` over, to samples from the first on. */
+function addLine(samples: Float64Array, { a, w, re, im }: Line, times: number) {
+  const shrink = Math.exp(-a);
+  const [turnRe, turnIm] = [shrink * Math.cos(w), shrink * Math.sin(w)];
+  let [nowRe, nowIm] = [2 * times * re, 2 * times * im];
+  for (let t = 0; t < samples.length; t += 1) {
+    samples[t] = (samples[t] ?? 0) + nowRe;
+    [nowRe, nowIm] = [nowRe * turnRe - nowIm * turnIm, nowRe * turnIm + nowIm * turnRe];
+  }
+}
+
+/** What lines leave of a sound. */
+export function withoutLines(samples: Float64Array, lines: readonly Line[]): Float64Array {
+  const left = samples.slice();
+  for (const line of lines) addLine(left, line, -1);
+  return left;
+}
+
 /**
  * How far a line's frequency moves while it rings, Hz, beyond what noise may make of it: a belt that sinks after a hard pluck,
  * another that beats with it, a room or a phone that works on the sound. Rings that are steady give 0.
- * @param samples from the onset on
+ * @param left the sound from the stretch's beginning on, without its lines
  * @param noise power a sample, of white noise as strong as that about the line
  * @param note first partial, Hz
  */
-export function driftOf(samples: Float64Array, rate: number, frequency: number, noise: number, note: number): number {
+export function driftOf(left: Float64Array, rate: number, line: Line, noise: number, note: number): number {
   const size = Math.round(Math.max(SHORT, PERIODS / note) * rate);
   const hop = size >> 1;
-  const steps = Math.min(STEPS, Math.floor((samples.length - size) / hop) + 1);
+  const steps = Math.min(STEPS, Math.floor((left.length - size) / hop) + 1);
   if (steps < 4) return 0;
-  const w = (2 * Math.PI * frequency) / rate;
-  const phases = Array.from({ length: steps }, (_, i) => phaseIn(samples, i * hop, size, w, noise));
+  const sound = left.slice(0, size + (steps - 1) * hop);
+  addLine(sound, line, 1);
+  const phases = Array.from({ length: steps }, (_, i) => phaseIn(sound, i * hop, size, line.w, noise));
   const uneven = unevenness(phases);
   if (!uneven) return 0;
   const perWindow = rate / (2 * Math.PI * hop);

@@ -15,7 +15,7 @@ const median = (values: readonly number[]): number => {
 };
 
 /** Of the partials no more than this share is taken for strays. */
-const STRAYS = 0.25;
+const STRAYS = 0.34;
 
 type Kept = readonly { readonly match: Match; readonly variance: number }[];
 
@@ -62,7 +62,9 @@ export function settle(matches: readonly Match[], variances: readonly number[]) 
   }
   let [low, high] = [0, 0.01];
   let found = fitWith(kept, 0);
-  for (let pass = 0; pass < 14 && found && (pass > 0 || found.ratio > 1); pass += 1) {
+  // Scatter that chance gives one time in six or more often is let be.
+  const chance = 1 + Math.sqrt(2 / Math.max(1, kept.length - 2));
+  for (let pass = 0; pass < 14 && found && (pass > 0 || found.ratio > chance); pass += 1) {
     const bend = (low + high) / 2;
     found = fitWith(kept, bend);
     if (found && found.ratio > 1) low = bend;

@@ -1,6 +1,6 @@
 import { rankCombs, type Comb, type Peak } from './note-comb';
 import { decimate, type Decimated } from './note-decimate';
-import { driftOf, fallOf } from './note-drift';
+import { driftOf, fallOf, withoutLines } from './note-drift';
 import { pluckStretch, refit, standingNoise, steadyStretch, takeLines, type Stretch } from './note-extract';
 import { settle } from './note-fit';
 import type { Line } from './note-lines';
@@ -58,6 +58,8 @@ const EDGE = 0.004;
 const SHORTEST = 0.2;
 /** A comb below this evidence, or no more than the margin ahead of another note, is none (nepers). */
 const LEAST_EVIDENCE = 7;
+/** Partials further below the noise than this, dB, are chance's. */
+const FAINTEST = -10;
 const MARGIN = 1;
 /** Gain from which a line may be a partial. */
 const LEAST_GAIN = 8;
@@ -100,6 +102,8 @@ const CONTRADICTS = 0.03;
 const DIM = 0.45;
 /** Seconds of sound in which the period is looked for. */
 const REPEATS = 0.34;
+/** Least frequency at which a period is looked for, Hz, whatever range is asked for. */
+const LOWEST = 18;
 
 interface Chosen {
   readonly comb: Comb;
@@ -108,7 +112,7 @@ interface Chosen {
 
 /** A belt dies away by so much a second, in nepers; slower, the tone is held; faster, the belt is muffled, or it was a knock. */
 const HELD = 0.8;
-const MUFFLED = 15;
+const MUFFLED = 20;
 /** A tone that falls later so many times faster than at first, and by so much more, was held and then ended. */
 const ENDS = 1.5;
 const ENDS_BY = 4;
@@ -122,13 +126,25 @@ function notPlucked(stretch: Stretch, samples: Float64Array, { matches }: Comb):
 }
 
 /** The period of the sound less the lines that stood before, where there is one. */
-function periodOf(stretch: Stretch, samples: Float64Array, from: number, lines: readonly Line[], low: number) {
+function periodOf(stretch: Stretch, samples: Float64Array, from: number, lines: readonly Line[]) {
   const sound = samples.slice(from, from + Math.round(REPEATS * stretch.rate));
   for (const { re, im, w, standing } of lines) {
     if (standing) sound.forEach((x, t) => (sound[t] = x - 2 * (re * Math.cos(w * t) - im * Math.sin(w * t))));
   }
-  const period = clearestPeriod(sound, stretch.rate, low);
+  const period = clearestPeriod(sound, stretch.rate, LOWEST);
   return period && period.clarity > DIM ? period : undefined;
+}
+
+/** Where a period is a multiple of a comb's note, the comb is borne out by its first partial and so many of the others between. */
+const BORNE_OUT = 0.75;
+
+/** Whether a comb is right although the sound repeats itself more often: strong even partials sound like the octave. */
+function isBorneOut({ frequency, matches }: Comb, period: Period): boolean {
+  const times = Math.round(period.frequency / frequency);
+  if (times < 2 || Math.abs(period.frequency / frequency / times - 1) > CONTRADICTS) return false;
+  const between = Array.from({ length: matches.at(-1)?.order ?? 0 }, (_, i) => i + 1).filter((n) => n % times !== 0);
+  const present = between.filter((n) => matches.some(({ order }) => order === n));
+  return present.includes(1) && present.length >= BORNE_OUT * between.length;
 }
 
 /** The comb that explains the lines, or why there is none; where a clear period contradicts it, the best that does not. */
@@ -156,15 +172,25 @@ function chooseComb(
   const isClear = period !== undefined && period.clarity > CLEAR;
   const agrees = (comb: Comb): boolean => {
     if (!isClear && comb.matches[0]?.order === 1) return true;
-    return period !== undefined && Math.abs(comb.frequency / period.frequency - 1) <= CONTRADICTS;
+    if (!period) return false;
+    return Math.abs(comb.frequency / period.frequency - 1) <= CONTRADICTS || isBorneOut(comb, period);
   };
   const [best, second] = ranked(0.7 * low, 2 * high);
   const isSure = best && !(second && best.score - second.score < MARGIN);
   if (isSure && agrees(best))
     return isWithin(best.frequency) ? { comb: best, doubted: false } : { reason: 'out of range' };
+  // A sound repeats itself after two and three of its periods too: partials between must speak for the longer one.
+  const times = isClear && best ? Math.round(best.frequency / period.frequency) : 1;
+  const isLonger =
+    isClear && best && times > 1 && Math.abs(best.frequency / period.frequency / times - 1) <= CONTRADICTS;
   const other =
-    isClear && ranked((1 - CONTRADICTS) * period.frequency, (1 + CONTRADICTS) * period.frequency).find(agrees);
+    isClear &&
+    ranked((1 - CONTRADICTS) * period.frequency, (1 + CONTRADICTS) * period.frequency).find(
+      (comb) => agrees(comb) && (!isLonger || comb.matches.filter(({ order }) => order % times !== 0).length >= 2),
+    );
+  if (isLonger && isSure && !other && isWithin(best.frequency)) return { comb: best, doubted: false };
   if (other) return isWithin(other.frequency) ? { comb: other, doubted: true } : { reason: 'out of range' };
+  if (isClear && !isWithin(period.frequency)) return { reason: 'out of range' };
   if (!isSure || !period) return { reason: 'too noisy' };
   return { reason: 'contradicted', heard: { partials: best.frequency, period: period.frequency } };
 }
@@ -204,11 +230,14 @@ function measure(
   const matches = comb.matches.map(({ order, peak }) => ({ order, peak: peakOf(peak.line, stretch.rate) }));
   // What the lines leave tells of the noise during the pluck: twice as many bins as before it, so two parts in three.
   const later = smoothFloor(rest, noise, 8, 80);
+  // Other lines stay: a room or another belt splits a partial into several, and these are its drift.
+  const partials = new Set(matches.map(({ peak }) => peak.line));
+  const steady = withoutLines(samples, lines.filter((line) => line.standing || partials.has(line))); // prettier-ignore
   const variances = matches.map(({ peak }, i) => {
     const k = Math.round((peak.frequency * stretch.size) / stretch.rate);
     const noisier = Math.max(((later[k] ?? 0) / (noise[k] ?? 0)) ** (2 / 3), leftBeside(rest, noise, k));
     const drift =
-      i < FOLLOWED ? driftOf(samples, stretch.rate, peak.frequency, (later[k] ?? 0) / stretch.size, comb.frequency) : 0;
+      i < FOLLOWED ? driftOf(steady, stretch.rate, peak.line, (later[k] ?? 0) / stretch.size, comb.frequency) : 0;
     return peak.spread ** 2 * noisier + shadow(peak, lines, stretch.rate) ** 2 + (DRIFT * drift) ** 2;
   });
   return { matches, fit: settle(matches, variances) };
@@ -240,7 +269,7 @@ export function estimateNote(samples: Float32Array, rate: number, options: NoteO
   const { noise, standing } = backgroundOf(stretch, before && decimate(before, rate));
   const { lines, rest } = takeLines(stretch, noise, standing, false);
   const left = powerOf(rest, stretch.used);
-  const period = periodOf(stretch, slow.samples, skip, lines, 0.9 * low);
+  const period = periodOf(stretch, slow.samples, skip, lines);
   const chosen = chooseComb(stretch, lines, left.map((x, k) => x / (noise[k] ?? 0)), period, { low, high }); // prettier-ignore
   if (!('comb' in chosen)) {
     const isQuiet = power < QUIET && chosen.reason === 'too noisy';
@@ -250,7 +279,8 @@ export function estimateNote(samples: Float32Array, rate: number, options: NoteO
   const why = notPlucked(stretch, ringing, chosen.comb);
   if (why) return { status: 'refused', reason: why, spectrum };
   const { matches, fit } = measure(stretch, ringing, noise, lines, left, chosen.comb);
-  if (!fit) return { status: 'refused', reason: 'too noisy', spectrum };
+  const snrDb = signalToNoise(matches, noise, stretch);
+  if (!fit || snrDb < FAINTEST) return { status: 'refused', reason: 'too noisy', spectrum };
   return {
     status: 'found',
     frequency: fit.frequency,
@@ -259,7 +289,7 @@ export function estimateNote(samples: Float32Array, rate: number, options: NoteO
     partials: matches.map(({ order, peak: { frequency, line } }) => {
       return { order, frequency, amplitude: 2 * Math.hypot(line.re, line.im) };
     }),
-    snrDb: signalToNoise(matches, noise, stretch),
+    snrDb,
     ...(chosen.doubted ? { doubted: true } : {}),
     spectrum,
   };

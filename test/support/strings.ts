@@ -105,9 +105,9 @@ export function ringOf(span: Span, seconds: number): Float64Array {
   );
   const ends = span.ends.map((end) => endStep(end, lambda, h, k));
   const [left, right] = [ends[0]!, ends[1]!];
-  let before = shape;
-  let u = shape.slice();
-  let next = new Float64Array(pieces + 1);
+  let before: Float64Array = shape;
+  let u: Float64Array = shape.slice();
+  let next: Float64Array = new Float64Array(pieces + 1);
   const length = Math.round(seconds * STEP_RATE);
   const out = new Float64Array(length);
   const shrink = 1 / (1 + sigma0 * k);
