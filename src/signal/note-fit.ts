@@ -22,10 +22,19 @@ type Kept = readonly { readonly match: Match; readonly variance: number }[];
 /** Not all of what bends is the pulleys': of what a room or a phone does the first partial has its part. */
 const OWN = 0.25;
 
+/** A line on the first tooth is surely the first partial where it has this share of the strongest's gain: a weaker one may be chance's. */
+const SURELY = 0.01;
+const firstOf = (kept: Kept): Match | undefined => {
+  const [first] = kept;
+  const most = Math.max(...kept.map(({ match }) => match.peak.gain));
+  return first?.match.order === 1 && first.match.peak.gain >= SURELY * most ? first.match : undefined;
+};
+
 /** The fit with a share by which every partial but the first may lie off the law, and how far each of them misses it. */
 function fitWith(kept: Kept, bend: number) {
-  const variances = kept.map(({ match: { order, peak }, variance }) => {
-    return variance + ((order === 1 ? OWN : 1) * bend * peak.frequency) ** 2;
+  const first = firstOf(kept);
+  const variances = kept.map(({ match, variance }) => {
+    return variance + ((match === first ? OWN : 1) * bend * match.peak.frequency) ** 2;
   });
   const fit = fitComb(
     kept.map(({ match }) => match),
@@ -54,8 +63,9 @@ export function settle(matches: readonly Match[], variances: readonly number[]) 
     const found = fitWith(kept, 0);
     if (!found) return undefined;
     const { misses } = found;
+    const first = firstOf(kept);
     const scale = Math.max(1, median(misses.map(Math.abs)) / 0.6745);
-    const far = misses.map((miss, i) => (kept[i]?.match.order === 1 ? 0 : Math.abs(miss)));
+    const far = misses.map((miss, i) => (kept[i]?.match === first ? 0 : Math.abs(miss)));
     const worst = far.indexOf(Math.max(...far));
     if ((far[worst] ?? 0) <= 4 * scale) break;
     kept = kept.filter((_, i) => i !== worst);

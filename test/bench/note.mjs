@@ -1,4 +1,5 @@
-// The note of a plucked belt against made-up plucks and against other methods. Bundled as the app is, then run.
+// The note of a plucked belt: the whole listener on physical strings, then the estimator on made-up plucks; both beside other
+// methods. Bundled as the app is, then run. `npm run bench:note -- 40` takes 40 plucks a cell; MINUTES=10 stops earlier.
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -6,41 +7,36 @@ import { pathToFileURL } from 'node:url';
 import { build } from 'vite';
 import { table, writeMeasured } from './measured.mjs';
 
+const [count, part] = process.argv.slice(2);
+if (count !== undefined) process.env.COUNT = count;
 const folder = mkdtempSync(join(tmpdir(), 'trammel-note-'));
-await build({
-  configFile: false,
-  logLevel: 'warn',
-  publicDir: false,
-  build: {
-    ssr: 'test/bench/note.ts',
-    outDir: folder,
-    emptyOutDir: false,
-    target: 'node20',
-    rollupOptions: { output: { entryFileNames: 'note.mjs' } },
-  },
-  ssr: { noExternal: true },
-});
-const { rows } = await import(pathToFileURL(join(folder, 'note.mjs')).href);
-rmSync(folder, { recursive: true });
+
+async function run(name) {
+  await build({
+    configFile: false,
+    logLevel: 'warn',
+    publicDir: false,
+    build: {
+      ssr: `test/bench/${name}.ts`,
+      outDir: folder,
+      emptyOutDir: false,
+      target: 'node20',
+      rollupOptions: { output: { entryFileNames: `${name}.mjs` } },
+    },
+    ssr: { noExternal: true },
+  });
+  return import(pathToFileURL(join(folder, `${name}.mjs`)).href);
+}
+
+const HEAD = ['sound', 'heard', 'wrong', 'refused', 'inside ±', 'two published', 'methods: wrong'];
+const ear = await run('ear');
 // A shorter run is printed and not written down.
-if (process.env.TRIALS === undefined || process.env.MEASURED_FILE !== undefined) {
-  const head = [
-    'sound',
-    'wrong',
-    'refused',
-    'error, bound',
-    'inside ±',
-    'McLeod',
-    'plain peak',
-    'five harmonics',
-    'aubio',
-  ];
+if (ear.count >= 40) {
   await writeMeasured(
     'note',
-    'npm run bench:note',
-    table(
-      head,
-      rows.map((row) => [...row, ...head.slice(row.length).map(() => '')]),
-    ),
+    `npm run bench:note -- ${ear.count}`,
+    `${ear.count} plucks a cell, 95 % intervals in brackets. ${ear.clipsLine}\n\n${table(HEAD, ear.rows)}`,
   );
 }
+if (part !== 'ear') await run('note');
+rmSync(folder, { recursive: true });

@@ -21,8 +21,6 @@ let cells = 0;
 let inside = 0;
 let found = 0;
 const failures: string[] = [];
-/** A line of the table in DEVELOPERS.md for each room: ours, then the peers' shares of wrong ones. */
-export const rows: string[][] = [];
 const times: number[] = [];
 const worked: number[] = [];
 
@@ -43,13 +41,6 @@ function report(room: Room, cell: Cell) {
   found += tally.cents.length;
   times.push(...cell.times);
   worked.push(...cell.worked);
-  rows.push([
-    name(room),
-    percent(tally.wrongs, tally.trials),
-    percent(tally.refused, tally.trials),
-    `${error.toFixed(3)}, ${(0.6745 * median(bounds)).toFixed(3)}`,
-    percent(cell.inside, tally.cents.length),
-  ]);
   print(
     `${name(room)}: wrong ${percent(tally.wrongs, tally.trials)} (half ${half}, double ${double}, third ${third}, other ${other}), ` +
       `refused ${percent(tally.refused, tally.trials)}, median error ${error.toFixed(3)} cent ` +
@@ -69,7 +60,6 @@ function peersIn(room: Room) {
   report(room, cell);
   const ours = { wrong: cell.tally.wrongs / TRIALS, error: median(cell.tally.cents.map(Math.abs)) };
   for (const [peer, tally] of Object.entries(peers)) {
-    rows.at(-1)?.push(tally.trials === 0 ? '' : percent(tally.wrongs, tally.trials));
     if (tally.trials === 0) continue;
     const error = median(tally.cents.map(Math.abs));
     print(`    ${peer}: wrong ${percent(tally.wrongs, tally.trials)}, median error ${error.toFixed(2)} cent`);

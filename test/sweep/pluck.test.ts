@@ -29,6 +29,22 @@ describe('several plucks', () => {
     expect(combinePlucks([110, 110.1, 220, 220.1].map((f) => found(f)))).toMatchObject({ status: 'too few' });
   });
 
+  test('two groups that are no overtones are told as two, the larger first', () => {
+    const set = combinePlucks([84.1, 87, 84.15, 87.1, 84.05].map((f) => found(f)));
+    expect(set.status).toBe('two');
+    if (set.status !== 'two') return;
+    expect(set.groups.map(({ used }) => used)).toEqual([
+      [0, 2, 4],
+      [1, 3],
+    ]);
+    expect(set.groups[0].frequency).toBeCloseTo(84.1, 6);
+    expect(set.groups[1].frequency).toBeCloseTo(87.05, 6);
+    expect(combinePlucks([84.1, 87, 87.1, 84.15].map((f) => found(f)))).toMatchObject({ status: 'two' });
+    // One that stands alone is a slip, and an octave is the same belt's.
+    expect(combinePlucks([84.1, 87, 84.15, 84.05].map((f) => found(f)))).toMatchObject({ status: 'found' });
+    expect(combinePlucks([84.1, 168.2, 84.15, 168.3, 84.05].map((f) => found(f)))).toMatchObject({ status: 'found' });
+  });
+
   test.each(some([2, 3, 4, 5, 8, 12], 6))('the half-width of %i plucks holds the true note 95 times in 100', (n) => {
     const normal = gaussian(random(900 + n));
     const draws = 4000;
@@ -74,11 +90,13 @@ describe('the listener', () => {
     (block) => {
       const seeds = some([1, 2, 3], 3);
       const { events, at, notes } = listen(seeds, block);
-      const plucks = events.filter((event) => event.kind === 'pluck');
+      const heard = events.filter((event) => event.kind === 'pluck');
+      // Where one room's sound is joined to the next another fan sets in: that is heard too, and is no note.
+      const plucks = heard.filter(({ note }) => note.status === 'found');
+      expect(heard.length).toBeLessThanOrEqual(2 * seeds.length - 1);
       expect(plucks.length).toBe(seeds.length);
       plucks.forEach((event, i) => {
         expect(Math.abs(event.at - at[i]!)).toBeLessThan(0.02);
-        expect(event.note.status).toBe('found');
         if (event.note.status === 'found') expect(event.note.frequency / notes[i]!).toBeCloseTo(1, 3);
       });
     },
