@@ -220,6 +220,8 @@ test('a microphone taken away, silenced, or worked on by the phone is said', asy
   await show(page);
   await listen(page);
   await expect(page.getByText('This phone keeps its gain control and noise suppression on')).toBeVisible();
+  await expect(page.getByText('its note may be named wrong')).toBeVisible();
+  await expect(page.getByText('before the browser gets it is not known')).toBeVisible();
   const happen = (event: string, muted: boolean) =>
     page.evaluate(
       ([name, now]) => {
@@ -254,6 +256,15 @@ test('noise and no pluck give no note', async ({ baseURL }) => {
   await expect.poll(heard).toBeGreaterThan(8);
   await expect(page.getByText('0 of 5')).toBeVisible();
   await expect(plucks(page).filter({ hasText: 'Hz' })).toHaveCount(0);
+  // Told of plucks there were none of, it says that it heard no note, and offers the test that needs no ear.
+  for (const many of [1, 2]) {
+    await key(page, 'Plucked now').click();
+    await expect(plucks(page)).toHaveCount(many);
+  }
+  await expect(plucks(page).first()).toContainText('not used: ');
+  await expectSound(page, 'told of plucks');
+  await page.getByRole('link', { name: 'Press its middle instead' }).click();
+  await expect(page.getByRole('radio', { name: /^pressing its middle/ })).toBeChecked();
 });
 
 test('permission refused', async ({ baseURL }) => {

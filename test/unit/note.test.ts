@@ -48,6 +48,20 @@ describe('what is no note is refused', () => {
     expect(estimateNote(samples.slice(0, 4000), RATE, { before })).toMatchObject({ reason: 'too short' });
   });
 
+  // A belt's partials lose a few nepers a second (common practice, no source): neither a held tone's few tenths nor a knock's dozens.
+  test.each([
+    [0.5, 'held'],
+    [4, undefined],
+    [35, 'muffled'],
+  ])('a tone that loses %d nepers a second', (fall, reason) => {
+    const sound = Float32Array.from({ length: RATE }, (_, i) => {
+      const parts = [1, 2, 3, 4].reduce((sum, n) => sum + Math.cos((2 * Math.PI * 87.3 * n * i) / RATE + n) / n, 0);
+      return 0.2 * Math.exp((-fall * i) / RATE) * parts + 1e-4 * normal();
+    });
+    const note = estimateNote(sound, RATE, { before: noise(RATE / 2, 1e-4) });
+    expect(note.status === 'refused' ? note.reason : undefined).toBe(reason);
+  });
+
   test('a note beyond the range', () => {
     const above = pluck(room('white', 'plain', 20, 600, 700), 4);
     expect(estimateNote(above.samples, RATE, { before: above.before })).toMatchObject({ reason: 'out of range' });
