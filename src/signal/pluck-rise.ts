@@ -24,13 +24,13 @@ const LINES = 10;
 const SHORT = 0.02;
 const BACK = 0.14;
 
-export interface Rise {
+interface Rise {
   /** Sample at which it began, to about 10 ms. */
   readonly at: number;
   readonly evidence: number;
 }
 
-export interface RiseWatch {
+interface RiseWatch {
   /** @returns rises found by the end of this block */
   push(block: Float32Array): readonly Rise[];
   /** The likeliest beginning of a pluck within so many last samples, however weak. */

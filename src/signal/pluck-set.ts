@@ -1,7 +1,7 @@
 import type { NoteFound } from './note';
 
 /** Plucks that agree on a note of their own. */
-export interface PluckGroup {
+interface PluckGroup {
   readonly frequency: number;
   readonly halfWidth: number;
   readonly used: readonly number[];

@@ -209,7 +209,7 @@ function handling(out: Float64Array, dice: Dice): void {
 
 const KINDS = { speech, knocks, motor, fan, tune, claps, door, hum, clinks, handling } as const;
 
-export interface Clip {
+interface Clip {
   readonly kind: string;
   readonly samples: Float32Array;
 }

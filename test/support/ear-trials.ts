@@ -20,7 +20,7 @@ export interface EarCell {
 const LEAD = 1.6;
 const WHOLE = LEAD + 1.45;
 
-export interface Stream {
+interface Stream {
   readonly samples: Float32Array;
   readonly at: number;
   readonly frequency: number;
@@ -68,7 +68,7 @@ export function stream(cell: EarCell, seed: number): Stream {
 }
 
 /** Beyond this share of the note a name is wrong. */
-export const WRONG = 0.03;
+const WRONG = 0.03;
 
 /** What a method made of a cell's plucks. */
 export class EarTally {

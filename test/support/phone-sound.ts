@@ -13,7 +13,7 @@ const transform = (size: number): FFT => {
 };
 
 /** Two real sounds folded into each other, as long as the first. */
-export function folded(sound: Float64Array, answer: Float64Array): Float64Array {
+function folded(sound: Float64Array, answer: Float64Array): Float64Array {
   const size = 2 ** Math.ceil(Math.log2(sound.length + answer.length));
   const fft = transform(size);
   const spectrum = (x: Float64Array): number[] => {
@@ -117,7 +117,7 @@ export function secondOrder(sound: Float64Array, hertz: number, kind: 'low' | 'h
  * Noise suppression in overlapping windows of 21 ms: Wiener gains against a noise that follows the least power of the last
  * second, floored, each by itself and smoothed little: musical noise and all (Boll 1979, Ephraim & Malah 1984, from memory).
  */
-export function suppressed(sound: Float64Array, seed: number): Float64Array {
+function suppressed(sound: Float64Array, seed: number): Float64Array {
   const uniform = random(seed * 41 + 1);
   const size = 1024;
   const hop = size / 2;
@@ -155,7 +155,7 @@ export function suppressed(sound: Float64Array, seed: number): Float64Array {
 }
 
 /** Gain control: a level follower that brings what is loud down at once and what is quiet up over a second or less. */
-export function levelled(sound: Float64Array, seed: number): Float64Array {
+function levelled(sound: Float64Array, seed: number): Float64Array {
   const uniform = random(seed * 43 + 7);
   const attack = 1 - Math.exp(-1 / ((0.001 + 0.02 * uniform()) * RATE));
   const release = 1 - Math.exp(-1 / ((0.05 + 0.6 * uniform()) * RATE));
@@ -205,7 +205,7 @@ function differential(slow: Float64Array): Float64Array {
  * A transform coder at a low rate: in windows of 43 ms each of some bands keeps its few loudest bins, three bits each, and the
  * rest is silence: what a speech or music coder of some 16 kbit/s does to a tone.
  */
-export function coded(sound: Float64Array, seed: number): Float64Array {
+function coded(sound: Float64Array, seed: number): Float64Array {
   const uniform = random(seed * 47 + 13);
   const size = 2048;
   const hop = size / 2;

@@ -6,7 +6,7 @@
  */
 import { random, RATE } from './plucks';
 
-export interface Span {
+interface Span {
   /** Note of the span between rigid, lossless ends, Hz, and its stiffness B. */
   readonly note: number;
   readonly stiffness: number;
