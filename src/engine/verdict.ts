@@ -4,7 +4,7 @@ import type { System } from '../formula/system';
 import { reaches, type Tool } from '../reference/tools';
 import type { Calculator, LimitSpec } from './calculator';
 import { applies, type Choices, type VerdictState } from './spec';
-import { excessNames } from './system';
+import { excessNames, reduced } from './system';
 import { doubtWith, standard, toolsOf } from './tooled';
 
 /** One limit, looked at. */
@@ -63,6 +63,8 @@ function checksOf(calc: Calculator, choices: Choices, outcomes: Outcomes): Check
 interface Question {
   /** The result in question. */
   readonly name: string;
+  /** All results that tell whether it is settled. */
+  readonly results: readonly string[];
   /** Inputs behind it, the one that adds most first. */
   readonly lead: readonly string[];
   readonly settled: (outcomes: Outcomes) => boolean;
@@ -79,12 +81,13 @@ function openQuestion(calc: Calculator, choices: Choices, outcomes: Outcomes): Q
       const outcome = outcomes[name];
       if (!outcome?.ok || sideOfLimit(outcome) !== 'too close') continue;
       const lead = outcome.budget.map((part) => part.symbol);
-      return { name, lead, settled: (found) => ['within', 'beyond'].includes(stateIn(found)) };
+      const settled: Question['settled'] = (found) => ['within', 'beyond'].includes(stateIn(found));
+      return { name, results: Object.values(names), lead, settled };
     }
   }
   for (const [name, outcome] of Object.entries(outcomes)) {
     if (!outcome.ok && outcome.failure.kind === 'undetermined' && outcome.failure.symbol === name) {
-      return { name, lead: outcome.failure.symbols, settled: (found) => found[name]?.ok === true };
+      return { name, results: [name], lead: outcome.failure.symbols, settled: (found) => found[name]?.ok === true };
     }
   }
   return undefined;
@@ -110,8 +113,9 @@ export function settle(
   const spec = symbol === undefined ? undefined : calc.inputs[symbol];
   if (!open || symbol === undefined || !input || !spec) return undefined;
   const share = shareOf(outcomes[open.name], symbol);
+  const small = reduced(system, open.results);
   const settles = (u: number, shape: InputValue['shape']): boolean =>
-    open.settled(propagate(system, { ...inputs, [symbol]: { ...input, u, shape } }));
+    open.settled(propagate(small, { ...inputs, [symbol]: { ...input, u, shape } }, { remember: false }));
   for (const tool of toolsOf(spec, choices)) {
     if (!reaches(tool, input.value)) continue;
     const { half, shape } = doubtWith(tool, spec, input.value, choices);

@@ -3,31 +3,45 @@ import { COVERAGE } from '../formula/outcome';
 import { propagate, type Outcomes } from '../formula/propagate';
 import type { System } from '../formula/system';
 import type { Calculator, InputSpec } from './calculator';
-import { readAsGiven, readEntry, type InputState } from './entry';
+import type { DecimalMark } from '../quantity/parse';
+import { readAsGiven, readEntry, type Entry, type InputState, type KeptValue } from './entry';
 import type { Situation } from './situation';
 import { applies, type Choices, type ModelResult } from './spec';
-import { excessNames, systemFor } from './system';
+import { excessNames, reduced, systemFor } from './system';
 import { standard } from './tooled';
 
-/** The options in force: what was picked where it is one of the options, else the typical one. */
+const lastChoices = new WeakMap<Calculator['choices'], Choices>();
+
+/** The options in force: what was picked where it is one of the options, else the typical one. The same object while they stay the same. */
 export function effectiveChoices(calc: Calculator, picked: Choices): Choices {
-  return Object.fromEntries(
-    Object.entries(calc.choices).map(([name, spec]) => {
-      const chosen = picked[name];
-      return [name, chosen !== undefined && Object.hasOwn(spec.options, chosen) ? chosen : spec.typical];
-    }),
-  );
+  const chosen = Object.entries(calc.choices).map(([name, spec]) => {
+    const option = picked[name];
+    return [name, option !== undefined && Object.hasOwn(spec.options, option) ? option : spec.typical] as const;
+  });
+  const last = lastChoices.get(calc.choices);
+  if (last && chosen.every(([name, option]) => last[name] === option)) return last;
+  const choices = Object.fromEntries(chosen);
+  lastChoices.set(calc.choices, choices);
+  return choices;
 }
 
-/** Inputs as the propagation takes them: rectangular, or triangular where one is the difference of two readings. */
+const valuesOfStates = new WeakMap<InputState, InputValue>();
+
+/** An input as the propagation takes it: rectangular, or triangular where it is the difference of two readings. */
+function inputValue(state: InputState): InputValue | undefined {
+  if (!state.ok) return undefined;
+  const found = valuesOfStates.get(state);
+  if (found) return found;
+  const { value, half, shape = 'rectangular' } = state;
+  const made = { value, u: standard(half, shape), shape };
+  valuesOfStates.set(state, made);
+  return made;
+}
+
 function inputValues(states: Readonly<Record<string, InputState>>): Record<string, InputValue | undefined> {
-  return Object.fromEntries(
-    Object.entries(states).map(([symbol, state]) => {
-      if (!state.ok) return [symbol, undefined];
-      const { value, half, shape = 'rectangular' } = state;
-      return [symbol, { value, u: standard(half, shape), shape }];
-    }),
-  );
+  const values: Record<string, InputValue | undefined> = {};
+  for (const [symbol, state] of Object.entries(states)) values[symbol] = inputValue(state);
+  return values;
 }
 
 /** What the model worked out, in the form of results: their own uncertainty, no budget. */
@@ -47,6 +61,46 @@ function outputsOf(calc: Calculator, made: ModelResult | undefined): Record<stri
   return outputs;
 }
 
+interface Read {
+  readonly entry: Entry | undefined;
+  readonly kept: KeptValue | undefined;
+  readonly specs: Calculator['choices'];
+  readonly choices: Choices;
+  readonly mark: DecimalMark;
+  readonly state: InputState;
+}
+
+const lastRead = new WeakMap<InputSpec, Read>();
+
+const isSameEntry = (a: Entry | undefined, b: Entry | undefined): boolean =>
+  a === b || (a !== undefined && b !== undefined && a.text === b.text && a.unit === b.unit && a.tool === b.tool);
+
+/** An input as it was read last, the same object, where nothing that it is read from has changed since. */
+function readOnce(
+  symbol: string,
+  spec: InputSpec,
+  entry: Entry | undefined,
+  kept: KeptValue | undefined,
+  specs: Calculator['choices'],
+  choices: Choices,
+  mark: DecimalMark,
+): InputState {
+  const last = lastRead.get(spec);
+  if (
+    last &&
+    last.kept === kept &&
+    last.specs === specs &&
+    last.choices === choices &&
+    last.mark === mark &&
+    isSameEntry(last.entry, entry)
+  ) {
+    return last.state;
+  }
+  const state = readEntry(symbol, spec, entry, kept, specs, choices, mark);
+  lastRead.set(spec, { entry: entry && { ...entry }, kept, specs, choices, mark, state });
+  return state;
+}
+
 function readInputs(calc: Calculator, situation: Situation, choices: Choices): Record<string, InputState> {
   const states: Record<string, InputState> = {};
   for (const [symbol, spec] of Object.entries<InputSpec>(calc.inputs)) {
@@ -55,7 +109,7 @@ function readInputs(calc: Calculator, situation: Situation, choices: Choices): R
     const given = situation.read?.[symbol];
     states[symbol] = given
       ? readAsGiven(given, spec, situation.mark, choices)
-      : readEntry(symbol, spec, situation.entries[symbol], kept, calc.choices, choices, situation.mark);
+      : readOnce(symbol, spec, situation.entries[symbol], kept, calc.choices, choices, situation.mark);
   }
   return states;
 }
@@ -72,27 +126,12 @@ export interface Worked {
 /** The limits that are asked about: all, or those of one result. */
 export type AskedLimits = 'limits' | { readonly of: string };
 
-const limitsOnly = new WeakMap<System, Map<string, System>>();
-
 /** The steps that the limits asked about rest on, and no other. */
 function forLimits(calc: Calculator, system: System, asked: AskedLimits): System {
-  const key = asked === 'limits' ? '' : asked.of;
-  const cached = limitsOnly.get(system) ?? new Map<string, System>();
-  limitsOnly.set(system, cached);
-  const found = cached.get(key);
-  if (found) return found;
   const wanted = calc.limits.flatMap(({ of }, i) =>
     asked === 'limits' || of === asked.of ? Object.values(excessNames(i)) : [],
   );
-  const needed = new Set<string>(wanted);
-  const steps = [...system.steps].reverse().filter(({ formula }) => {
-    if (!needed.has(formula.symbol)) return false;
-    for (const name of formula.uses) needed.add(name);
-    return true;
-  });
-  const small = { ...system, steps: steps.reverse() };
-  cached.set(key, small);
-  return small;
+  return reduced(system, wanted);
 }
 
 /** Reads the entries and works the formulas, all of them or those that a limit rests on. */

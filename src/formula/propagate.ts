@@ -8,6 +8,7 @@ import {
   type Known,
   type Outcome,
 } from './outcome';
+import { outcomeOf, type Reached } from './remembered';
 import { Draws, type Sampled } from './sample';
 import { steppingFunctions } from './functions';
 import type { Step, System } from './system';
@@ -25,14 +26,10 @@ export type { Inputs };
 export type Outcomes = Readonly<Record<string, Outcome>>;
 
 /** What one propagation works with; `fixed` and `results` grow as results come in. */
-interface Working {
-  readonly inputs: Inputs;
-  /** Whole numbers among the results: settled, so they do not move. */
-  readonly fixed: Map<string, number>;
+interface Working extends Reached {
   /** Symbols of the inputs by number, uncertain ones first. */
   readonly names: readonly string[];
   readonly variables: ReadonlyMap<string, Taylor>;
-  readonly results: Map<string, Taylor>;
   readonly draws: Draws;
 }
 
@@ -233,14 +230,16 @@ function bounded(outcome: Outcome, step: Step): Outcome {
  * A whole number from round, floor or ceil is a result only if the uncertainty settles it.
  *
  * @param inputs SI values with standard uncertainties; undefined where none was given
+ * @param remember keep what a step comes to for the next time that its inputs are these; not for a search through many
  * @returns for every result symbol a value with its uncertainty, or a named reason why there is none
  */
-export function propagate(system: System, inputs: Inputs): Outcomes {
+export function propagate(system: System, inputs: Inputs, { remember = true } = {}): Outcomes {
   const outcomes: Record<string, Outcome> = {};
   const known: Step[] = [];
   const fixed = new Map<string, number>();
   const isUncertain = (name: string): boolean => (inputs[name]?.u ?? 0) > 0;
-  const names = [...system.inputs].sort((a, b) => Number(isUncertain(b)) - Number(isUncertain(a)));
+  const names = [...system.inputs.filter(isUncertain), ...system.inputs.filter((name) => !isUncertain(name))];
+  const order = system.inputs.map((name) => (isUncertain(name) ? '1' : '0')).join('');
   const variables = new Map(
     names.flatMap((name, number) => {
       const input = inputs[name];
@@ -250,27 +249,30 @@ export function propagate(system: System, inputs: Inputs): Outcomes {
     }),
   );
   const results = new Map<string, Taylor>();
-  const working: Working = { inputs, fixed, names, variables, results, draws: new Draws(system, inputs, fixed) };
+  const working: Working = { inputs, fixed, names, variables, results, draws: new Draws(system, inputs, fixed), order };
   for (const step of system.steps) {
     const { symbol, uses } = step.formula;
     const blocked = uses.map((name) => outcomes[name]).find((outcome) => outcome?.ok === false);
     const missing = [...step.inputs].filter((name) => !inputs[name]);
     if (missing.length > 0) {
       outcomes[symbol] = { ok: false, failure: { kind: 'missing', symbols: missing } };
-    } else if (blocked) {
-      outcomes[symbol] = blocked;
     } else {
-      try {
-        const outcome = bounded(resolve(step, working), step);
-        outcomes[symbol] = outcome;
-        if (outcome.ok) known.push(step);
-      } catch (error) {
-        if (!(error instanceof DomainError)) throw error;
-        outcomes[symbol] = { ok: false, failure: domainFailure(error, step, known, outcomes) };
-      }
+      const outcome = blocked ?? outcomeOf(step, working, remember, () => resolved(step, working, known, outcomes));
+      outcomes[symbol] = outcome;
+      if (outcome.ok) known.push(step);
     }
   }
   return outcomes;
+}
+
+/** A step's outcome, or the named reason why it has none. */
+function resolved(step: Step, working: Working, known: readonly Step[], outcomes: Outcomes): Outcome {
+  try {
+    return bounded(resolve(step, working), step);
+  } catch (error) {
+    if (!(error instanceof DomainError)) throw error;
+    return { ok: false, failure: domainFailure(error, step, known, outcomes) };
+  }
 }
 
 /** Names the inputs behind a domain error: those the failing operation has at hand, then those it reaches, heaviest first. */

@@ -1,10 +1,13 @@
-import { createSignal, For } from 'solid-js';
+import { createSignal } from 'solid-js';
 
 const SPACING = 14;
 const HEIGHT = 52;
 /** Ticks to either side of the middle: enough for a bench screen. */
 const REACH = 60;
-const TICKS = Array.from({ length: 2 * REACH + 1 }, (_, i) => i - REACH);
+/** One path: a hundred lines of their own would be laid out anew with every change of the field. */
+const TICKS = Array.from({ length: 2 * REACH + 1 }, (_, i) => i - REACH)
+  .map((tick) => `M${tick * SPACING} 0v${tick % 10 === 0 ? 26 : tick % 5 === 0 ? 20 : 13}`)
+  .join('');
 
 /**
  * A rule to drag with a thumb: each tick passed changes the value by one division. A second way beside the keys and the
@@ -45,14 +48,7 @@ export function ThumbRule(props: { onSlide: (divisions: number) => void }) {
       onPointerCancel={end}
     >
       <svg x="50%" overflow="visible">
-        <g transform={`translate(${shift()} 0)`}>
-          <For each={TICKS}>
-            {(tick) => {
-              const length = tick % 10 === 0 ? 26 : tick % 5 === 0 ? 20 : 13;
-              return <line class="d-thin" x1={tick * SPACING} y1={0} x2={tick * SPACING} y2={length} />;
-            }}
-          </For>
-        </g>
+        <path class="d-thin" d={TICKS} transform={`translate(${shift()} 0)`} />
         <path
           class="d-accent"
           d={`M0 ${HEIGHT} v-16 M-22 ${HEIGHT - 8} h-24 m7 -6 l-7 6 l7 6 M22 ${HEIGHT - 8} h24 m-7 -6 l7 6 l-7 6`}

@@ -1,17 +1,19 @@
-import { createDeferred, createMemo, createSignal, For, Show, type JSX } from 'solid-js';
+import { createMemo, createSignal, For, Show, type JSX } from 'solid-js';
 import type { Calculator } from '../../engine/calculator';
 import { inSentence, nameOf, refusedIn, type Evaluation } from '../../engine/evaluate';
 import { formatValue } from '../../quantity/format';
-import type { DecimalMark } from '../../quantity/parse';
+import { createTrailing } from '../../ui/trailing';
 import { VerdictMark } from '../../ui/verdict-mark';
 import { verdictWord } from '../desk/reading-entry';
 import type { OnBench } from './bench';
+import type { Moment } from './follow';
 import { Cautions } from './cautions';
 import { expectSentence, goTo, PLATE } from './plate';
 import say from './words/en';
 
 /** What would settle an open verdict, as a sentence; undefined when nothing is open. */
-function settlingSentence(calc: Calculator, evaluation: Evaluation, mark: DecimalMark): string | undefined {
+function settlingSentence(calc: Calculator, { evaluation, situation }: Moment): string | undefined {
+  const { mark } = situation;
   const { settling } = evaluation.verdict;
   if (!settling) return undefined;
   const name = inSentence(nameOf(calc, settling.symbol));
@@ -28,7 +30,7 @@ function settlingSentence(calc: Calculator, evaluation: Evaluation, mark: Decima
   return `${most} ${say.bar.wouldSettle(half)}`;
 }
 
-/** An order that is made sure of by more trials is said in an idle moment: until then none stands there. */
+/** An order that is made sure of by more trials is said a frame later: until then none stands there. */
 const FEW_TRIALS = 3;
 
 interface Told {
@@ -41,17 +43,19 @@ export function BenchBar(props: OnBench & { id: string; children: JSX.Element })
   const [unfolded, setUnfolded] = createSignal(false);
   const now = () => props.bench.evaluation();
   const state = () => now().verdict.state;
-  // Trying every tool costs several evaluations: done in an idle moment, not at each keystroke.
-  const later = createDeferred(now, { timeoutMs: 250 });
-  const settling = createMemo(() => settlingSentence(props.calculator, later(), props.bench.situation().mark));
-  const expected = createMemo(() => {
-    return later() === now() ? expectSentence(props, now()) : undefined;
-  });
+  // Each costs several evaluations: they come behind the keystroke, in tasks of their own, and their words are unseen until they do.
+  const moment = () => props.bench.moment();
+  const ordered = createTrailing<Moment | undefined>(moment, undefined);
+  const expecting = createTrailing<Moment | undefined>(moment, undefined);
+  const settled = createTrailing<Moment | undefined>(moment, undefined);
+  const of = (found: Moment | undefined, sentence: typeof expectSentence) => found && sentence(props.calculator, found);
+  const expected = createMemo(() => of(expecting.value(), expectSentence));
+  const settling = createMemo(() => of(settled.value(), settlingSentence));
   const troubled = createMemo(() => now().contradiction?.of ?? refusedIn(now()));
   const told = createMemo<Told>(
     (before) => {
       const found = now();
-      if (before.trials > FEW_TRIALS && later() !== found) return { ...before, evaluation: undefined };
+      if (before.trials > FEW_TRIALS && ordered.late()) return { ...before, evaluation: undefined };
       return { evaluation: found, trials: found.trials };
     },
     { evaluation: undefined, trials: 0 },
@@ -82,9 +86,19 @@ export function BenchBar(props: OnBench & { id: string; children: JSX.Element })
             </For>
           </div>
         </Show>
-        <Show when={expected()}>{(sentence) => <p class="bench-expect">{sentence()}</p>}</Show>
+        <Show when={expected()}>
+          {(sentence) => (
+            <p class="bench-expect" aria-busy={expecting.late()}>
+              {sentence()}
+            </p>
+          )}
+        </Show>
         <Show when={settling()}>
-          <p class="small">{settling()}</p>
+          {(sentence) => (
+            <p class="small" aria-busy={settled.late()}>
+              {sentence()}
+            </p>
+          )}
         </Show>
         <Show when={unfolded()}>
           <Steps calculator={props.calculator} evaluation={told().evaluation} />

@@ -42,7 +42,7 @@ function inputRows(calc: Calculator, evaluation: Evaluation, situation: Situatio
   return Object.entries(calc.inputs).flatMap(([symbol, spec]) => {
     const state = evaluation.inputs[symbol];
     if (!state?.ok || (spec.seldom && state.origin === 'typical')) return [];
-    const value = printInput(calc, evaluation, situation, symbol) ?? '';
+    const value = printInput(spec, state, situation.mark) ?? '';
     return [{ label: spec.label, value, origin: printOrigin(spec, state, situation.mark) }];
   });
 }

@@ -47,7 +47,9 @@ function Card(props: { sheet: Sheet }) {
         <span class="bench-word">{say.bar.word(verdictWord(props.sheet.id, evaluation().verdict.state))}</span>{' '}
         {evaluation().instruction?.sentence ?? evaluation().cannot}
       </p>
-      <Show when={expectSentence(props.sheet, evaluation())}>{(sentence) => <p>{sentence()}</p>}</Show>
+      <Show when={expectSentence(props.sheet.calculator, props.sheet.bench.moment())}>
+        {(sentence) => <p>{sentence()}</p>}
+      </Show>
       <div class="check-card-body">
         <div>
           <SheetFigure sheet={props.sheet} />

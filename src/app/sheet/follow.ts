@@ -1,7 +1,7 @@
 import { createMemo } from 'solid-js';
 import type { Calculator } from '../../engine/calculator';
 import type { KeptValue } from '../../engine/entry';
-import { evaluate, type Situation } from '../../engine/evaluate';
+import { evaluate, type Evaluation, type Situation } from '../../engine/evaluate';
 import type { DecimalMark } from '../../quantity/parse';
 import type { Unit } from '../../quantity/unit';
 import type { Reading } from '../../machine/schema';
@@ -43,9 +43,16 @@ function situationOf(calc: Calculator, around: Surroundings, entered: Entered, i
   };
 }
 
+/** What is entered and what follows from it: the two that belong together. */
+export interface Moment {
+  readonly evaluation: Evaluation;
+  readonly situation: Situation;
+}
+
 /** Everything that follows from what is entered. */
 export function createFollowing(calc: Calculator, around: Surroundings, entered: Entered, isRepeat: () => boolean) {
   const situation = createMemo(() => situationOf(calc, around, entered, isRepeat()));
   const evaluation = createMemo(() => evaluate(calc, situation()));
-  return { situation, evaluation };
+  const moment = createMemo((): Moment => ({ evaluation: evaluation(), situation: situation() }));
+  return { situation, evaluation, moment };
 }

@@ -16,26 +16,27 @@ const phoneWords = (phone: PhoneInstrument | undefined) => (phone === undefined 
 
 /** One input as a line of the table. */
 export function InputLine(props: OnBench & { symbol: string; lines: Lines; onPhone: () => void }) {
-  const evaluation = () => props.bench.evaluation();
   const spec = () => props.calculator.inputs[props.symbol];
+  // An input that did not change keeps its state, and its line stays as it is.
+  const state = createMemo(() => props.bench.evaluation().inputs[props.symbol]);
+  const choices = createMemo(() => props.bench.evaluation().choices);
+  const mark = createMemo(() => props.bench.situation().mark);
   const entry = createMemo(() => props.bench.entryOf(props.symbol), undefined, {
     equals: (a, b) => a.text === b.text && a.unit === b.unit && a.tool === b.tool,
   });
-  const print = createMemo(() => printInput(props.calculator, evaluation(), props.bench.situation(), props.symbol));
+  const tool = createMemo(() => entry().tool);
+  const tools = createMemo(() => ((input) => (input ? toolOptions(input, choices(), tool()) : []))(spec()));
+  const print = createMemo(() => printInput(spec(), state(), mark()));
   const pictures = createMemo(() => ((input) => input && picturesOf(input))(spec()));
   const earlier = createMemo(() => printEarlier(props.bench, props.symbol));
   const problem = createMemo(() => props.lines.problem(props.symbol));
-  const remark = createMemo(() => {
-    const state = evaluation().inputs[props.symbol];
-    return state?.ok ? state.beyondTool : undefined;
-  });
+  const remark = () => ((now) => (now?.ok ? now.beyondTool : undefined))(state());
   const open = createMemo(() => props.lines.isOpen(props.symbol));
   const origin = createMemo(() => {
-    const state = evaluation().inputs[props.symbol];
-    const input = spec();
-    if (!state || !input) return '';
-    const optional = !state.ok && state.blank && input.optional === true;
-    return optional ? say.readings.optional : printOrigin(input, state, props.bench.situation().mark);
+    const [now, input] = [state(), spec()];
+    if (!now || !input) return '';
+    const optional = !now.ok && now.blank && input.optional === true;
+    return optional ? say.readings.optional : printOrigin(input, now, mark());
   });
   return (
     <Show when={spec()}>
@@ -47,8 +48,8 @@ export function InputLine(props: OnBench & { symbol: string; lines: Lines; onPho
           text={pictures() ? sizeOf(entry().text) : entry().text}
           unit={entry().unit}
           units={input().measure.kind.units.map((unit) => ({ id: unit.id, label: unit.label || '—' }))}
-          tool={entry().tool}
-          tools={toolOptions(input(), evaluation().choices, entry().tool)}
+          tool={tool()}
+          tools={tools()}
           remark={remark()}
           shown={print() ?? '…'}
           origin={origin()}

@@ -1,9 +1,10 @@
 import type { Calculator } from '../../engine/calculator';
-import { inSentence, nameOf, unitOf, type Evaluation } from '../../engine/evaluate';
+import { inSentence, nameOf, unitOf } from '../../engine/evaluate';
 import { predict } from '../../engine/predict';
 import { formatMeasured } from '../../quantity/format';
 import { printKnown } from '../desk/print-result';
 import type { OnBench } from './bench';
+import type { Moment } from './follow';
 import { sideWords } from './print';
 import say from './words/en';
 
@@ -14,9 +15,7 @@ export const PLATE = 'plate-says';
 const MOST_READINGS = 2;
 
 /** What is to be read once the order is done, as a sentence; undefined where it changes nothing that is read. */
-export function expectSentence(on: OnBench, evaluation: Evaluation): string | undefined {
-  const { calculator, bench } = on;
-  const situation = bench.situation();
+export function expectSentence(calculator: Calculator, { evaluation, situation }: Moment): string | undefined {
   const found = predict(calculator, situation, evaluation);
   if (!found) return undefined;
   const inputs = Object.entries(found.inputs).flatMap(([symbol, { value, half }]) => {

@@ -24,17 +24,17 @@ export function printPutIn(
   return formatValue(value, result?.ok ? expanded(result) : 0, temperature.K.unit, { mark: situation.mark });
 }
 
-/** An input's value as its line shows it: where two pictures stand for the sign, its size, which the origin's words go with. */
+/**
+ * An input's value as its line shows it: where two pictures stand for the sign, its size, which the origin's words go with.
+ * @returns undefined where it has none
+ */
 export function printInput(
-  calc: Calculator,
-  evaluation: Evaluation,
-  situation: Situation,
-  symbol: string,
+  spec: InputSpec | undefined,
+  state: InputState | undefined,
+  mark: DecimalMark,
 ): string | undefined {
-  const state = evaluation.inputs[symbol];
-  const spec = calc.inputs[symbol];
-  if (!state?.ok || !spec || !picturesOf(spec)) return printSymbol(calc, evaluation, situation, symbol, false);
-  return formatValue(state.value, 0, state.unit, { mark: situation.mark, magnitude: true });
+  if (!state?.ok || !spec) return undefined;
+  return formatValue(state.value, 0, state.unit, { mark, magnitude: picturesOf(spec) !== undefined });
 }
 
 /** Best value of a symbol, SI. */

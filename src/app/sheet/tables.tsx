@@ -31,29 +31,50 @@ function cellView(on: OnTable, { symbol, column }: Cell, text: string): TableCel
   const evaluation = on.bench.evaluation();
   const state = evaluation.inputs[symbol];
   const asked = evaluation.contradiction?.of.includes(symbol) === true ? say.readings.asked : undefined;
-  const earlier = text === '' ? printEarlier(on.bench, symbol) : undefined;
-  const shown = printSymbol(on.calculator, evaluation, on.bench.situation(), symbol, false);
+  const shown = () => printSymbol(on.calculator, evaluation, on.bench.situation(), symbol, false);
   return {
     column,
     text,
-    placeholder: text === '' ? (shown ?? earlier ?? '') : '',
+    placeholder: text === '' ? (shown() ?? printEarlier(on.bench, symbol) ?? '') : '',
     problem: state && !state.ok && !state.blank ? state.reason : asked,
     remark: state?.ok ? state.beyondTool : undefined,
   };
+}
+
+/** Objects that say the same stay the same ones, so that nothing is made anew on the page that did not change. */
+function keepSame<T extends object>(before: readonly T[], now: readonly T[]): readonly T[] {
+  const isSame = (a: T | undefined, b: T): a is T =>
+    a !== undefined && (Object.keys(b) as (keyof T)[]).every((name) => a[name] === b[name]);
+  const kept = now.map((one, i) => ((was) => (isSame(was, one) ? was : one))(before[i]));
+  return kept.length === before.length && kept.every((one, i) => one === before[i]) ? before : kept;
 }
 
 function OneTable(props: OnTable) {
   const cells = createCells(props);
   const [refused, setRefused] = createSignal<string>();
   const [cursor, setCursor] = createSignal<{ line: number; column: string }>();
-  const columns = createMemo(() => columnsOf(props, cells.all()[0] ?? []));
-  const lines = () =>
-    cells
-      .all()
-      .slice(0, cells.count())
-      .map((line) => line.map((cell) => cellView(props, cell, cells.textOf(cell.symbol))));
+  const columns = createMemo<readonly TableColumn[]>(
+    (before) => keepSame(before, columnsOf(props, cells.all()[0] ?? [])),
+    [],
+  );
+  const lines = createMemo<readonly (readonly TableCell[])[]>(
+    (before) =>
+      cells
+        .all()
+        .slice(0, cells.count())
+        .map((line, i) =>
+          keepSame(
+            before[i] ?? [],
+            line.map((cell) => cellView(props, cell, cells.textOf(cell.symbol))),
+          ),
+        ),
+    [],
+  );
   /** Cells that a tool is named for: the whole table is read with one. */
-  const tooled = () => cells.all().flatMap((line) => line.filter(({ spec }) => spec.tool !== undefined));
+  const tooled = createMemo(() => cells.all().flatMap((line) => line.filter(({ spec }) => spec.tool !== undefined)));
+  const choices = createMemo(() => props.bench.evaluation().choices);
+  const tool = createMemo(() => ((first) => (first ? props.bench.entryOf(first.symbol).tool : ''))(tooled()[0]));
+  const tools = createMemo(() => ((first) => (first ? toolOptions(first.spec, choices(), tool()) : []))(tooled()[0]));
   return (
     <ReadingTable
       label={props.spec.label}
@@ -62,11 +83,8 @@ function OneTable(props: OnTable) {
       columns={columns()}
       lines={lines()}
       problem={refused() ?? props.bench.evaluation().modelProblem}
-      tool={((first) => (first ? props.bench.entryOf(first.symbol).tool : ''))(tooled()[0])}
-      tools={((first) =>
-        first ? toolOptions(first.spec, props.bench.evaluation().choices, props.bench.entryOf(first.symbol).tool) : [])(
-        tooled()[0],
-      )}
+      tool={tool()}
+      tools={tools()}
       canAdd={cells.count() < cells.all().length}
       presets={Object.keys(props.spec.presets ?? {}).map((id) => ({ id, label: props.spec.presetNames[id] ?? id }))}
       onTool={(tool) => props.bench.changeAll(Object.fromEntries(tooled().map(({ symbol }) => [symbol, { tool }])))}

@@ -1,32 +1,28 @@
-import { createDeferred, createMemo, For, Show } from 'solid-js';
+import { createDeferred, createMemo, For, Show, untrack } from 'solid-js';
 import type { FormulaSpec, LimitSpec } from '../../engine/calculator';
-import { explain, nameOf, symbolOf, unitOf, type Evaluation, type Situation } from '../../engine/evaluate';
+import { explain, nameOf, symbolOf, unitOf } from '../../engine/evaluate';
 import { expanded } from '../../formula/outcome';
 import { filledMathml, formulaMathml, wordsMathml } from '../../formula/mathml';
 import { parseFormula } from '../../formula/parse';
 import { fromSi } from '../../quantity/unit';
 import { printCitation } from '../../reference/citation';
 import { Gauge } from '../../ui/gauge';
+import { createTrailing } from '../../ui/trailing';
 import { createVisible } from '../../ui/visible';
 import { Working } from '../../ui/working';
 import { printKnown, printSymbol } from '../desk/print-result';
-import type { Bench, OnBench } from './bench';
+import type { OnBench } from './bench';
+import type { Moment } from './follow';
 import { printPutIn, valueOf } from './print';
 import say from './words/en';
 
-interface Moment {
-  readonly evaluation: Evaluation;
-  readonly situation: Situation;
-}
-
-const momentOf = (bench: Bench): Moment => ({ evaluation: bench.evaluation(), situation: bench.situation() });
-
 /** Every formula that ran: typeset, with the numbers put in, with its uncertainty budget and its source. */
 export function Workings(props: OnBench) {
-  // A sheet has dozens of formulas and a phone shows three: those follow every keystroke, the others a moment later.
-  const later = createDeferred(() => momentOf(props.bench), { timeoutMs: 250 });
+  // A sheet has dozens of formulas and a phone shows three: those follow a frame behind each keystroke, the others in an idle moment.
+  const soon = createTrailing(() => props.bench.moment(), untrack(props.bench.moment));
+  const later = createDeferred(soon.value, { timeoutMs: 250 });
   return (
-    <>
+    <div aria-busy={soon.late()}>
       <For each={Object.entries(props.calculator.model?.outputs ?? {})}>
         {([symbol, spec]) => (
           <Working
@@ -41,19 +37,19 @@ export function Workings(props: OnBench) {
           />
         )}
       </For>
-      <For each={props.bench.evaluation().formulas}>
-        {(spec) => <OneWorking spec={spec} calculator={props.calculator} bench={props.bench} later={later()} />}
+      <For each={soon.value().evaluation.formulas}>
+        {(spec) => <OneWorking spec={spec} calculator={props.calculator} soon={soon.value()} later={later()} />}
       </For>
-    </>
+    </div>
   );
 }
 
-function OneWorking(props: OnBench & { spec: FormulaSpec; later: Moment }) {
+function OneWorking(props: Pick<OnBench, 'calculator'> & { spec: FormulaSpec; soon: Moment; later: Moment }) {
   const { visible, watch } = createVisible();
   const parsed = createMemo(() => parseFormula(props.spec.text));
   const symbolic = createMemo(() => formulaMathml(parsed()));
   const view = createMemo(() => {
-    const { evaluation, situation } = visible() ? momentOf(props.bench) : props.later;
+    const { evaluation, situation } = visible() ? props.soon : props.later;
     const symbol = symbolOf(props.spec);
     const [calculator, formula] = [props.calculator, parsed()];
     const print = (name: string, full: boolean) => printSymbol(calculator, evaluation, situation, name, full);
@@ -88,17 +84,20 @@ function OneWorking(props: OnBench & { spec: FormulaSpec; later: Moment }) {
 
 /** Each limit in force as a gauge, with where the limit comes from. */
 export function Limits(props: OnBench) {
+  const trailing = createTrailing(() => props.bench.moment(), untrack(props.bench.moment));
   return (
-    <For each={props.bench.evaluation().verdict.checks.map((check) => check.limit)}>
-      {(limit) => <OneLimit limit={limit} {...props} />}
-    </For>
+    <div aria-busy={trailing.late()}>
+      <For each={trailing.value().evaluation.verdict.checks.map((check) => check.limit)}>
+        {(limit) => <OneLimit limit={limit} calculator={props.calculator} moment={trailing.value()} />}
+      </For>
+    </div>
   );
 }
 
-function OneLimit(props: OnBench & { limit: LimitSpec }) {
-  const evaluation = () => props.bench.evaluation();
+function OneLimit(props: Pick<OnBench, 'calculator'> & { limit: LimitSpec; moment: Moment }) {
+  const evaluation = () => props.moment.evaluation;
   const gauge = createMemo(() => {
-    const situation = props.bench.situation();
+    const { situation } = props.moment;
     const unit = unitOf(props.calculator, evaluation(), props.limit.of, situation);
     const result = evaluation().outcomes[props.limit.of];
     const input = evaluation().inputs[props.limit.of];
