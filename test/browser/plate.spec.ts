@@ -101,6 +101,33 @@ test('the plate says what to expect after the order, and nothing of it over a ba
   await expect(expected).toHaveCount(0);
 });
 
+test('no old order, and no drawing that passes for the new one, stands beside a new entry for a single frame', async ({
+  page,
+}) => {
+  await page.goto('./#/check/two-z-screws');
+  await enter(page, DH, '-0.75');
+  await expect(bench(page).locator('.bench-expect')).toBeVisible();
+  const box = await field(page, DH);
+  // In the task of the keystroke itself, before anything can be painted.
+  const seen = await box.evaluate((input: HTMLInputElement) => {
+    const head = () => document.querySelector('.bench-headline')?.textContent ?? '';
+    const before = head();
+    input.value = '0.6';
+    input.dispatchEvent(new InputEvent('input', { bubbles: true }));
+    const expected = document.querySelector<HTMLElement>('.bench-expect');
+    return {
+      before,
+      after: head(),
+      expectation: expected ? getComputedStyle(expected).visibility : 'hidden',
+      drawing: document.querySelector('.drawing')?.closest('[aria-busy]')?.getAttribute('aria-busy'),
+    };
+  });
+  expect(seen.after).not.toBe(seen.before);
+  expect(seen).toMatchObject({ expectation: 'hidden', drawing: 'true' });
+  await expect(page.locator('[aria-busy=true]')).toHaveCount(0);
+  await expect(bench(page).locator('.bench-expect')).toBeVisible();
+});
+
 test('a repeated reading starts empty, the old one beside it; what is set stays', async ({ page }) => {
   await makeMachine(page, 'Left bench');
   await page.goto('./#/check/two-z-screws');

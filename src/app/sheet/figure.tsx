@@ -8,7 +8,10 @@ import { valueOf } from './print';
 /** The drawing of a check, to scale with the values on its bench: a frame behind them, and marked so long. */
 export function SheetFigure(props: { sheet: Sheet }) {
   const records = useRecords();
-  const trailing = createTrailing(() => props.sheet.bench.moment(), untrack(props.sheet.bench.moment));
+  const trailing = createTrailing(
+    () => props.sheet.bench.moment(),
+    untrack(() => props.sheet.bench.moment()),
+  );
   const evaluation = () => trailing.value().evaluation;
   return (
     <div aria-busy={trailing.late()}>

@@ -19,7 +19,10 @@ import say from './words/en';
 /** Every formula that ran: typeset, with the numbers put in, with its uncertainty budget and its source. */
 export function Workings(props: OnBench) {
   // A sheet has dozens of formulas and a phone shows three: those follow a frame behind each keystroke, the others in an idle moment.
-  const soon = createTrailing(() => props.bench.moment(), untrack(props.bench.moment));
+  const soon = createTrailing(
+    () => props.bench.moment(),
+    untrack(() => props.bench.moment()),
+  );
   const later = createDeferred(soon.value, { timeoutMs: 250 });
   return (
     <div aria-busy={soon.late()}>
@@ -84,7 +87,10 @@ function OneWorking(props: Pick<OnBench, 'calculator'> & { spec: FormulaSpec; so
 
 /** Each limit in force as a gauge, with where the limit comes from. */
 export function Limits(props: OnBench) {
-  const trailing = createTrailing(() => props.bench.moment(), untrack(props.bench.moment));
+  const trailing = createTrailing(
+    () => props.bench.moment(),
+    untrack(() => props.bench.moment()),
+  );
   return (
     <div aria-busy={trailing.late()}>
       <For each={trailing.value().evaluation.verdict.checks.map((check) => check.limit)}>
