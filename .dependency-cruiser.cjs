@@ -42,6 +42,13 @@ module.exports = {
       '^src/(?!instrument/|formula/|signal/|reference/|quantity/)',
       'instruments know no screen and no check',
     ),
+    rule('worker-stands-alone', '^src/worker/', '^src/(?!worker/)', 'the worker needs nothing of the app'),
+    rule(
+      'rescue-stands-alone',
+      '^src/rescue/',
+      '^src/(?!rescue/|machine/exchange-form\\.ts$)',
+      'the rescue comes up where nothing else does: it is one script, and small',
+    ),
     rule('reference-down', '^src/reference/', '^src/(?!reference/|quantity/)', 'reference imports quantity only'),
     rule(
       'machine-down',

@@ -1,33 +1,17 @@
+import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { defineConfig, type Plugin } from 'vite';
 import solid from 'vite-plugin-solid';
 import { VitePWA } from 'vite-plugin-pwa';
 import { language, outDir } from './build/chosen.ts';
+import { everywhere } from './build/headers.js';
 import { languagePlugins, wordsFor } from './build/language.ts';
+import { licences } from './build/licences.ts';
+import { rescueInPage, rescuePage } from './build/rescue.ts';
 import type shellWords from './src/app/shell/words/en.ts';
 
 const say = await wordsFor<typeof shellWords>('src/app/shell/words/en.ts', language);
-
-const POLICY = [
-  "default-src 'none'",
-  "script-src 'self'",
-  "style-src 'self'",
-  "img-src 'self' blob: data:",
-  "connect-src 'self'",
-  "manifest-src 'self'",
-  "worker-src 'self'",
-  "form-action 'none'",
-  "base-uri 'none'",
-].join('; ');
-
-/** Puts the policy into the built page only: the development server needs inline styles. */
-const contentSecurityPolicy: Plugin = {
-  name: 'content-security-policy',
-  apply: 'build',
-  transformIndexHtml: () => [
-    { tag: 'meta', attrs: { 'http-equiv': 'Content-Security-Policy', content: POLICY }, injectTo: 'head-prepend' },
-  ],
-};
 
 /** What the page says before and without its script. */
 const wordsOfThePage: Plugin = {
@@ -38,6 +22,12 @@ const wordsOfThePage: Plugin = {
 
 const { version } = JSON.parse(readFileSync('package.json', 'utf8')) as { readonly version: string };
 
+/** What a file of the build is known by to the worker. */
+const hashOf = (url: string): string =>
+  createHash('sha256')
+    .update(readFileSync(join(outDir, url)))
+    .digest('base64');
+
 export default defineConfig({
   define: { __TRAMMEL_VERSION__: JSON.stringify(version) },
   // Relative addresses: the same build serves from a domain's root and from any folder below it.
@@ -46,7 +36,8 @@ export default defineConfig({
     ...languagePlugins(language),
     solid(),
     wordsOfThePage,
-    contentSecurityPolicy,
+    rescueInPage,
+    licences('page'),
     VitePWA({
       registerType: 'prompt',
       injectRegister: false,
@@ -66,13 +57,19 @@ export default defineConfig({
           { src: 'icon.svg', sizes: 'any', type: 'image/svg+xml' },
         ],
       },
-      workbox: {
-        globPatterns: ['**/*.{js,css,html,svg,png,webmanifest}'],
-        cleanupOutdatedCaches: true,
-        clientsClaim: true,
+      strategies: 'injectManifest',
+      srcDir: 'src/worker',
+      filename: 'sw.ts',
+      injectManifest: {
+        globPatterns: ['**/*.{js,css,html,svg,png,webmanifest}', 'licences.txt'],
+        manifestTransforms: [
+          (entries) => ({ manifest: entries.map((entry) => ({ ...entry, revision: null, hash: hashOf(entry.url) })) }),
+        ],
+        buildPlugins: { vite: [...languagePlugins(language), rescuePage] },
       },
     }),
   ],
-  worker: { plugins: () => languagePlugins(language) },
+  worker: { plugins: () => [...languagePlugins(language), licences('worker')] },
+  preview: { headers: { ...everywhere } },
   build: { outDir, target: 'es2022', modulePreload: { polyfill: false } },
 });

@@ -55,8 +55,10 @@ function namedByPage() {
 }
 
 function precached() {
-  const listed = /precacheAndRoute\(\[(.*?)\]/s.exec(read('sw.js').toString())?.[1] ?? '';
-  const files = [...listed.matchAll(/\burl:\s*"([^"]+)"/g)].map((match) => match[1]);
+  const listed = read('sw.js')
+    .toString()
+    .matchAll(/"?url"?:\s*["'`]([^"'`]+)["'`]/g);
+  const files = [...listed].map((match) => match[1]);
   if (!files.includes('index.html')) throw new Error('sw.js does not list index.html');
   return [...new Set(files)];
 }

@@ -1,3 +1,4 @@
+import { FILE_LIMITS, FORMAT, FORMAT_VERSION, SECTIONS } from './exchange-form';
 import { keyOf } from './keys';
 import { isPlain } from './schema-parts';
 import type { StoredRecord } from './schema';
@@ -7,21 +8,7 @@ import type { StoredRecord } from './schema';
  * and records is fixed, so that the same records make the same text.
  */
 
-export const FORMAT = 'trammel';
-/** Version of the file's outer form; each record carries its own. */
-export const FORMAT_VERSION = 1;
-/** What a file may hold at most, to be read on a phone. */
-export const FILE_LIMITS = { bytes: 64 * 1024 * 1024, records: 50_000 } as const;
-
-/** Where each kind of record stands in the file. */
-export const SECTIONS = {
-  machine: 'machines',
-  reading: 'readings',
-  photo: 'photos',
-  draft: 'drafts',
-  case: 'cases',
-  settings: 'settings',
-} as const satisfies Record<StoredRecord['type'], string>;
+export { FILE_LIMITS, FORMAT, FORMAT_VERSION, SECTIONS };
 
 function inOrder(value: unknown): unknown {
   if (Array.isArray(value)) return value.map(inOrder);

@@ -1,18 +1,10 @@
 // Serves the built app from a folder below the root, as a plain static host would: no rewriting, 404 for what is not there.
 import { createReadStream, existsSync, statSync } from 'node:fs';
 import { createServer } from 'node:http';
-import { extname, join, normalize } from 'node:path';
+import { join, normalize } from 'node:path';
+import { headersOf } from '../../build/headers.js';
 
 const FOLDER = '/bench/';
-const TYPES = {
-  '.html': 'text/html; charset=utf-8',
-  '.js': 'text/javascript; charset=utf-8',
-  '.css': 'text/css; charset=utf-8',
-  '.svg': 'image/svg+xml',
-  '.png': 'image/png',
-  '.webmanifest': 'application/manifest+json',
-};
-
 const port = Number(process.argv[2]);
 const root = process.argv[3] ?? 'dist';
 
@@ -24,9 +16,6 @@ createServer((request, response) => {
     response.writeHead(404).end('not here');
     return;
   }
-  response.writeHead(200, {
-    'content-type': TYPES[extname(file)] ?? 'application/octet-stream',
-    'cache-control': 'no-cache',
-  });
+  response.writeHead(200, headersOf(inside === '.' ? 'index.html' : inside));
   createReadStream(file).pipe(response);
 }).listen(port, 'localhost');

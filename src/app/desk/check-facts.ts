@@ -5,6 +5,7 @@ import type { Changed, Due, Uses } from '../../machine/history';
 import type { Reading } from '../../machine/schema';
 import { formatValue } from '../../quantity/format';
 import type { DecimalMark } from '../../quantity/parse';
+import { fetchPart } from './parts/fetch-part';
 import { nameIn, shownIn } from './reading-print';
 import say from './words/en';
 
@@ -15,7 +16,7 @@ export interface CheckFacts {
 }
 
 export async function loadFacts(id: string): Promise<CheckFacts> {
-  const calculator = (await loadCalculator(id))?.calculator;
+  const calculator = (await fetchPart(() => loadCalculator(id)))?.calculator;
   const places = (specs: Readonly<Record<string, { readonly from?: string }>>) =>
     Object.fromEntries(Object.entries(specs).flatMap(([name, { from }]) => (from === undefined ? [] : [[name, from]])));
   return {

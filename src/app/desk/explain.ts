@@ -6,6 +6,7 @@ import type { Choices } from '../../engine/spec';
 import { stateOf } from '../../machine/history';
 import type { Reading } from '../../machine/schema';
 import { unitById } from '../../quantity/unit';
+import { fetchPart } from './parts/fetch-part';
 
 /** Name, kind and unit of a number as the calculator of today has them; the symbol, and SI, where it has it no longer. */
 function named(calc: Calculator | undefined, choices: Choices, symbol: string, unit: string) {
@@ -53,7 +54,7 @@ export function explained(reading: Reading, calc: Calculator | undefined): Readi
 /** The same for many, each of its own check; the others as they are. A check that cannot be fetched counts as not there. */
 export async function explainAll(readings: readonly Reading[]): Promise<readonly Reading[]> {
   const ids = [...new Set(readings.flatMap(({ whole, calculator }) => (whole ? [] : [calculator])))];
-  const load = async (id: string) => (await loadCalculator(id).catch(() => undefined))?.calculator;
+  const load = async (id: string) => (await fetchPart(() => loadCalculator(id)).catch(() => undefined))?.calculator;
   const calculators = new Map(await Promise.all(ids.map(async (id) => [id, await load(id)] as const)));
   return readings.map((reading) => explained(reading, calculators.get(reading.calculator)));
 }

@@ -1,4 +1,5 @@
 import { createSignal, Show } from 'solid-js';
+import { fetchPart, NotFetched } from './parts/fetch-part';
 import type { Code } from './qr';
 import say from './words/en';
 import './share.css';
@@ -8,6 +9,7 @@ export function LinkKeys(props: { address: string; title: string }) {
   const [told, setTold] = createSignal<{ readonly sentence: string; readonly of: string }>();
   const [drawn, setDrawn] = createSignal<{ readonly code: Code; readonly quiet: number }>();
   let sheet: HTMLDialogElement | undefined;
+  let lost: NotFetched | undefined;
 
   const tell = (sentence: string) => setTold({ sentence, of: props.address });
   const copy = async (text: string) => {
@@ -30,7 +32,8 @@ export function LinkKeys(props: { address: string; title: string }) {
   };
   const show = async (text: string) => {
     try {
-      const { drawCode, QUIET_ZONE } = await import('./qr');
+      await lost?.again();
+      const { drawCode, QUIET_ZONE } = await fetchPart(() => import('./qr'));
       const code = drawCode(text);
       if (!code) {
         tell(say.link.tooLong);
@@ -38,7 +41,8 @@ export function LinkKeys(props: { address: string; title: string }) {
       }
       setDrawn({ code, quiet: QUIET_ZONE });
       sheet?.showModal();
-    } catch {
+    } catch (error) {
+      if (error instanceof NotFetched) lost = error;
       tell(say.link.noDrawer);
     }
   };

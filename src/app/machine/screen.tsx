@@ -1,4 +1,4 @@
-import { createSignal, lazy, Show } from 'solid-js';
+import { createSignal, Show } from 'solid-js';
 import { A, useNavigate } from '@solidjs/router';
 import type { Machine } from '../../machine/schema';
 import { LIMITS } from '../../machine/schema-parts';
@@ -7,12 +7,13 @@ import { Files } from '../files/section';
 import { Glance } from './glance';
 import { MachineValues } from './values';
 import { OfMachine } from '../desk/of-machine';
+import { part } from '../desk/parts/part';
 import { StopAt } from '../desk/stop';
 import { ReadingList } from '../readings/list';
 import say from './words/en';
 import '../../ui/lists.css';
 
-const CasesList = lazy(async () => ({ default: (await import('../case/cases-list')).CasesList }));
+const CasesList = part(async () => (await import('../case/cases-list')).CasesList, say.page.casesList);
 
 /** One machine: what stands how, what is due, its readings, its values. */
 export function MachineScreen() {

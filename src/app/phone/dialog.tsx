@@ -1,5 +1,5 @@
 import './phone.css';
-import { createUniqueId, onCleanup, onMount, Suspense } from 'solid-js';
+import { createUniqueId, onCleanup, onMount } from 'solid-js';
 import { Dynamic } from 'solid-js/web';
 import type { PhoneInstrument } from '../../engine/calculator';
 import { useRecords } from '../desk/context';
@@ -32,14 +32,12 @@ export function PhoneDialog(props: {
           {say.dialog.back}
         </button>
       </header>
-      <Suspense fallback={<p>{say.fetching}</p>}>
-        <Dynamic
-          component={phones[props.phone].Panel}
-          mark={records.settings().mark}
-          take={props.take}
-          onTake={(taken: Taken) => props.onTake(taken)}
-        />
-      </Suspense>
+      <Dynamic
+        component={phones[props.phone].Panel}
+        mark={records.settings().mark}
+        take={props.take}
+        onTake={(taken: Taken) => props.onTake(taken)}
+      />
     </dialog>
   );
 }

@@ -1,5 +1,6 @@
-import { lazy, type Component } from 'solid-js';
+import type { Component } from 'solid-js';
 import type { PhoneInstrument } from '../../engine/calculator';
+import { part } from '../desk/parts/part';
 import type { PanelProps } from './panel';
 import say from './words/en';
 
@@ -18,14 +19,14 @@ interface Phone {
 export const phones: Readonly<Record<PhoneInstrument, Phone>> = {
   note: {
     ...say.instruments.note,
-    Panel: lazy(async () => ({ default: (await import('./note/panel')).NotePanel })),
+    Panel: part(async () => (await import('./note/panel')).NotePanel, say.instrument),
   },
   ridges: {
     ...say.instruments.ridges,
-    Panel: lazy(async () => ({ default: (await import('./ridges/panel')).RidgesPanel })),
+    Panel: part(async () => (await import('./ridges/panel')).RidgesPanel, say.instrument),
   },
   slope: {
     ...say.instruments.slope,
-    Panel: lazy(async () => ({ default: (await import('./level/panel')).SlopePanel })),
+    Panel: part(async () => (await import('./level/panel')).SlopePanel, say.instrument),
   },
 };

@@ -1,4 +1,4 @@
-import { createSignal, For, Show, Suspense } from 'solid-js';
+import { createSignal, For, Show } from 'solid-js';
 import { Dynamic } from 'solid-js/web';
 import { A, useNavigate, useParams } from '@solidjs/router';
 import type { PhoneInstrument } from '../../engine/calculator';
@@ -58,14 +58,12 @@ export function PhoneScreen() {
           <>
             <h1>{phones[name].title}</h1>
             <p>{phones[name].question}</p>
-            <Suspense fallback={<p>{say.fetching}</p>}>
-              <Dynamic
-                component={phones[name].Panel}
-                mark={records.settings().mark}
-                take={say.screen.take}
-                onTake={(one: Taken) => setTaken(one)}
-              />
-            </Suspense>
+            <Dynamic
+              component={phones[name].Panel}
+              mark={records.settings().mark}
+              take={say.screen.take}
+              onTake={(one: Taken) => setTaken(one)}
+            />
             <Show when={taken()}>{(one) => <UseIn phone={name} taken={one()} />}</Show>
           </>
         )}

@@ -2,6 +2,7 @@ import { createMemo, createResource } from 'solid-js';
 import { useParams } from '@solidjs/router';
 import { loadCalculator } from '../../engine/list';
 import { useRecords } from '../desk/context';
+import { fetchPart } from '../desk/parts/fetch-part';
 import type { Reading } from '../../machine/schema';
 import type { Records } from '../desk/records';
 import { createArrivals } from './arrival';
@@ -21,7 +22,7 @@ export function createFinding() {
   const arrival = createArrivals();
   const [loaded] = createResource(
     () => params.id,
-    async (id) => ({ id, found: await loadCalculator(id) }),
+    async (id) => ({ id, found: await fetchPart(() => loadCalculator(id)) }),
   );
   const draftOf = createMemo(
     () =>

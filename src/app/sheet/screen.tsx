@@ -2,6 +2,7 @@ import { Show } from 'solid-js';
 import { A, Navigate, useLocation, useParams } from '@solidjs/router';
 import { checkNow, isFormerCheck } from '../../reference/renamed';
 import { useRecords } from '../desk/context';
+import { Waiting } from '../desk/parts/part';
 import { createFinding } from './find-sheet';
 import { openSheet } from './open-sheet';
 import { SheetView } from './sheet-view';
@@ -30,7 +31,7 @@ function CheckScreen() {
       keyed
       fallback={
         <main>
-          <Show when={finding.unknown()} fallback={<p>{say.screen.fetching}</p>}>
+          <Show when={finding.unknown()} fallback={<Waiting what={say.screen.what} />}>
             <h1>{say.screen.unknown}</h1>
             <p>
               <A href="/">{say.screen.all}</A>

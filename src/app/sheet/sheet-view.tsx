@@ -1,9 +1,10 @@
-import { createMemo, createResource, createSignal, For, lazy, Show } from 'solid-js';
+import { createMemo, createResource, createSignal, For, Show } from 'solid-js';
 import { compareWays } from '../../engine/evaluate';
 import type { Reading } from '../../machine/schema';
 import { Fold } from '../../ui/fold';
 import { useRecords } from '../desk/context';
 import { MachinePicker } from '../desk/machine-picker';
+import { part } from '../desk/parts/part';
 import { WaysTable } from '../desk/ways-table';
 import { ArrivalNotice } from './arrival';
 import { Ask } from './ask';
@@ -21,7 +22,7 @@ import say from './words/en';
 import { Limits, Workings } from './workings';
 
 // With the catalogue of causes behind it: only where a machine has cases.
-const CaseBanner = lazy(async () => ({ default: (await import('../case/banner')).CaseBanner }));
+const CaseBanner = part(async () => (await import('../case/banner')).CaseBanner, say.screen.ofCase);
 
 /** The sheet of a check: what is read on the left of a wide screen, what follows from it on the right, the verdict below. */
 export function SheetView(props: { sheet: Sheet }) {

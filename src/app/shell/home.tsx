@@ -1,9 +1,12 @@
-import { createMemo, createResource, createSignal, For, lazy, Show } from 'solid-js';
+import { createMemo, createResource, createSignal, For, Show } from 'solid-js';
 import { A } from '@solidjs/router';
 import { listed } from '../../engine/list';
 import { TOPICS } from '../../engine/topics';
 import { useRecords } from '../desk/context';
 import type { Findable } from '../desk/find-check';
+import { fetchPart } from '../desk/parts/fetch-part';
+import { CopyStage } from '../desk/copy-stage';
+import { part, Trouble } from '../desk/parts/part';
 import { phones } from '../phone/phones';
 import { DemoOffer, MachinePicker } from '../desk/machine-picker';
 import say from './words/en';
@@ -18,9 +21,9 @@ const places: readonly Place[] = [
   ...Object.entries(phones).map(([id, phone]) => ({ ...phone, id: `phone/${id}`, href: `/phone/${id}` })),
 ];
 
-const CasesList = lazy(async () => ({ default: (await import('../case/cases-list')).CasesList }));
+const CasesList = part(async () => (await import('../case/cases-list')).CasesList, say.parts.cases);
 
-const StopAt = lazy(async () => ({ default: (await import('../desk/stop')).StopAt }));
+const StopAt = part(async () => (await import('../desk/stop')).StopAt, say.parts.firstActs);
 
 const underTopic = (topic: string) => places.filter((place) => place.topic === topic);
 
@@ -53,14 +56,12 @@ export function Home() {
   const [query, setQuery] = createSignal('');
   const asked = () => query().trim();
   // Fetched when first asked for: it is on the phone already, and the list is wanted sooner.
-  const [finder] = createResource(
+  const [finder, { refetch }] = createResource(
     () => asked() !== '' || undefined,
     async () => {
-      const [{ createFinder }, { complaints }, { dangerIn }] = await Promise.all([
-        import('../desk/find-check'),
-        import('./complaints'),
-        import('../../diagnosis/danger'),
-      ]);
+      const [{ createFinder }, { complaints }, { dangerIn }] = await fetchPart(() =>
+        Promise.all([import('../desk/find-check'), import('./complaints'), import('../../diagnosis/danger')]),
+      );
       const all: readonly Place[] = [...places, ...complaints];
       const find = createFinder(all);
       return {
@@ -105,6 +106,9 @@ export function Home() {
             onInput={(event) => setQuery(event.currentTarget.value)}
           />
         </label>
+        <Show when={finder.state === 'errored'}>
+          <Trouble what={say.parts.search} error={finder.error} onMended={() => void refetch()} />
+        </Show>
         <Show when={danger()}>
           <StopAt text={asked()}>
             <A class="button button-main" href={`/case/new?said=${encodeURIComponent(asked())}`}>
@@ -136,7 +140,7 @@ export function Home() {
           <Entries places={places.filter((place) => place.id.startsWith('phone/'))} />
         </section>
       </Show>
-      <Show when={records.worksOffline()}>
+      <Show when={records.worksOffline()} fallback={<CopyStage />}>
         <p class="faint small">{say.home.offline}</p>
       </Show>
     </main>

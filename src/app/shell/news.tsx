@@ -5,7 +5,7 @@ import say from './words/en/news';
 const news: Readonly<Record<string, readonly string[]>> = say.versions;
 
 /** What this version brought, once, for whoever used an earlier one. */
-export default function News() {
+export function News() {
   const records = useRecords();
   return (
     <Show when={news[__TRAMMEL_VERSION__]}>

@@ -1,16 +1,25 @@
-import { createSignal, lazy, Show, type ParentProps } from 'solid-js';
+import { createSignal, onCleanup, onMount, Show, type ParentProps } from 'solid-js';
 import { A, useLocation } from '@solidjs/router';
 import { useRecords } from '../desk/context';
+import { NotFetched } from '../desk/parts/fetch-part';
+import { Boundary, part, Trouble } from '../desk/parts/part';
 import { UndoNotice } from './undo-notice';
 import say from './words/en';
 
-const News = lazy(() => import('./news'));
+const News = part(async () => (await import('./news')).News, say.parts.news);
 
 /** Running head, notices, and the screen between them. */
 export function Shell(props: ParentProps) {
   const records = useRecords();
   const location = useLocation();
   const [later, setLater] = createSignal(false);
+  const [lost, setLost] = createSignal<NotFetched>();
+  // What was fetched for a key that was pressed, and stands in no boundary of its own.
+  const hear = ({ reason }: PromiseRejectionEvent): void => {
+    if (reason instanceof NotFetched) setLost(reason);
+  };
+  onMount(() => addEventListener('unhandledrejection', hear));
+  onCleanup(() => removeEventListener('unhandledrejection', hear));
   // Whoever has kept nothing yet finds nothing new.
   const hasNews = () =>
     records.ready() && records.machines().length > 0 && records.settings().seenVersion !== __TRAMMEL_VERSION__;
@@ -57,8 +66,11 @@ export function Shell(props: ParentProps) {
       <Show when={hasNews()}>
         <News />
       </Show>
+      <Show when={lost()} keyed>
+        {(error) => <Trouble what={say.parts.some} error={error} onMended={() => setLost(undefined)} />}
+      </Show>
       <UndoNotice />
-      {props.children}
+      <Boundary what={say.parts.screen}>{props.children}</Boundary>
     </div>
   );
 }

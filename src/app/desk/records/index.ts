@@ -29,6 +29,9 @@ export function createRecords(opening: Promise<Store> = openStore()) {
       return now.kind === 'kept' ? '' : say.notKept(now.failure.reason);
     },
     worksOffline: offline.ready,
+    /** How far the offline copy is; undefined until the worker says so. */
+    copyStage: offline.stage,
+    checkCopy: offline.check,
     update: offline.update,
     ...settings,
     ...removals(device),

@@ -1,6 +1,7 @@
 import { blankMachine, edited, type MachineEdit } from '../../../machine/edit';
 import { machineKey } from '../../../machine/keys';
 import type { Machine, Reading } from '../../../machine/schema';
+import { fetchPart } from '../parts/fetch-part';
 import type { Device } from './device';
 import { undoable } from './removals';
 import type { SettingRecords } from './settings';
@@ -27,12 +28,10 @@ export function machineRecords(device: Device, { changeSettings }: SettingRecord
     },
     /** The invented machine with its readings. @returns its id */
     addDemo: async (): Promise<string> => {
-      const [{ demoMachine, demoCheck }, { demoReadings }, { loadCalculator }] = await Promise.all([
-        import('../../../machine/demo'),
-        import('../demo-readings'),
-        import('../../../engine/list'),
-      ]);
-      const check = await loadCalculator(demoCheck);
+      const [{ demoMachine, demoCheck }, { demoReadings }, { loadCalculator }] = await fetchPart(() =>
+        Promise.all([import('../../../machine/demo'), import('../demo-readings'), import('../../../engine/list')]),
+      );
+      const check = await fetchPart(() => loadCalculator(demoCheck));
       const seen = beginner();
       if (await save(demoMachine, ...(check ? demoReadings(check.calculator) : [])))
         await changeSettings({ machine: demoMachine.id, ...seen });

@@ -2,6 +2,7 @@ import { photoKey, readingKey } from '../../../machine/keys';
 import { edited, newId, type MachineEdit } from '../../../machine/edit';
 import type { Latest, Page } from '../../../machine/find';
 import { VERSION, type Photo, type Reading } from '../../../machine/schema';
+import { fetchPart } from '../parts/fetch-part';
 import { askToPersist } from '../persist';
 import { printTime } from '../time';
 import type { Device } from './device';
@@ -15,7 +16,7 @@ const PART = 100;
 type Taken = Pick<Reading, 'machine' | 'at' | 'id'>;
 /** Readings of an earlier version are completed as they are taken out; what is stored stays. */
 const named = async (readings: readonly Reading[]): Promise<readonly Reading[]> =>
-  readings.every(({ whole }) => whole) ? readings : (await import('../explain')).explainAll(readings);
+  readings.every(({ whole }) => whole) ? readings : (await fetchPart(() => import('../explain'))).explainAll(readings);
 
 const keyFor = ({ machine, at, id }: Taken) => readingKey(machine, at, id);
 

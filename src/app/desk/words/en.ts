@@ -5,6 +5,20 @@ const en = {
   promised: (name: string, expected: string, read: string, held: boolean) =>
     `${name}: expected ${expected}, read ${read}: ${held ? 'as predicted' : 'not as predicted'}.`,
   expects: (name: string, expected: string) => `${name} ${expected}`,
+  copy: {
+    coming: (have: number, of: number) => `Getting ready to work without a signal: ${have} of ${of} files.`,
+    whole: (of: number) => `Ready to work without a signal: all ${of} files are on this device.`,
+    failed: (have: number, of: number, file: string, why: string) =>
+      `Not ready to work without a signal: ${have} of ${of} files are on this device. ${file}: ${why}.`,
+    why: {
+      unreachable: 'it could not be fetched',
+      'not there': 'the host does not have it',
+      'wrong type': 'something else came in its place, perhaps a sign-in page',
+      'wrong content': 'it came damaged, or in another version',
+      'no room': 'there is no room left on this device',
+    },
+    again: 'Try again',
+  },
   machine: {
     label: 'Machine on the bench',
     none: 'None yet: checks work without, but nothing is remembered.',

@@ -13,6 +13,7 @@ const en = {
   },
   page: {
     demo: 'demo, invented',
+    casesList: 'the list of cases',
     onBench: 'On the bench',
     putOnBench: 'Put on the bench',
     card: 'Card to hang on it',

@@ -22,7 +22,7 @@ const en = {
       key: 'Lay the phone on it',
     },
   },
-  fetching: 'Fetching the instrument…',
+  instrument: 'the instrument',
   dialog: { back: 'Back to the sheet' },
   screen: {
     unknown: 'No such instrument',

@@ -1,7 +1,8 @@
 /** Words of the bench sheet of a check. */
 const en = {
   screen: {
-    fetching: 'Fetching the sheet…',
+    ofCase: 'what the case says of this check',
+    what: 'the sheet',
     unknown: 'No such check',
     all: 'All checks',
   },

@@ -1,4 +1,5 @@
 import { For } from 'solid-js';
+import { A } from '@solidjs/router';
 import type { Settings } from '../../../machine/schema';
 import { ChoiceField } from '../../../ui/choice-field';
 import { useRecords } from '../../desk/context';
@@ -35,6 +36,9 @@ export function SettingsScreen() {
       </For>
       <StorageStatus />
       <Files store={records.store} />
+      <p>
+        <A href="/licences">{say.licences}</A>
+      </p>
     </main>
   );
 }

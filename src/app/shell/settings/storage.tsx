@@ -2,6 +2,7 @@ import { createResource, createSignal, For, Show } from 'solid-js';
 import type { Unreadable } from '../../../machine/aside';
 import { useRecords } from '../../desk/context';
 import { ExportReminder } from '../../files/export-reminder';
+import { CopyStage } from '../../desk/copy-stage';
 import { askToPersist, lasting, room } from '../../desk/persist';
 import say from './words/en';
 
@@ -55,7 +56,9 @@ export function StorageStatus() {
         </Show>
         <Show when={space.latest}>{(now) => <p>{say.storage.room(inMb(now().used), inMb(now().free))}</p>}</Show>
       </Show>
-      <p>{records.worksOffline() ? say.storage.offline : say.storage.notYetOffline}</p>
+      <Show when={!records.copyStage()} fallback={<CopyStage />}>
+        <p>{records.worksOffline() ? say.storage.offline : say.storage.notYetOffline}</p>
+      </Show>
       <ExportReminder />
       <SetAside />
     </section>

@@ -1,6 +1,7 @@
 /** Words of the settings and of what is kept on this device. */
 const en = {
   title: 'Settings',
+  licences: 'Licences of Trammel and of what it is built from',
   mark: 'Decimal mark (both are read)',
   theme: {
     label: 'Page',

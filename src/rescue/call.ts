@@ -1,0 +1,2 @@
+/** Event of the window that calls the rescue. */
+export const RESCUE = 'trammel:rescue';
