@@ -4,7 +4,6 @@
  */
 
 export interface WindowClient {
-  readonly id: string;
   readonly postMessage: (message: unknown) => void;
 }
 

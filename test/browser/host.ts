@@ -28,6 +28,8 @@ export interface Host {
   readonly faults: Map<string, HostFault>;
   /** Answers of these files wait until the promise is kept. */
   readonly held: Map<string, Promise<void>>;
+  /** Answers nothing at all, as without a signal. */
+  dark: boolean;
   close(): void;
 }
 
@@ -39,13 +41,14 @@ export async function openHost(): Promise<Host> {
   cpSync(outDir, folder, { recursive: true });
   const faults: Host['faults'] = new Map();
   const held: Host['held'] = new Map();
+  const host = { dark: false };
   const server = createServer((request, response) => {
     const path =
       decodeURI(new URL(request.url ?? '/', 'http://localhost').pathname).replace(/^\/bench\//, '') || 'index.html';
     const file = join(folder, path);
     const fault = faults.get(path);
     const answer = (): void => {
-      if (fault === 'dead') response.destroy();
+      if (fault === 'dead' || host.dark) response.destroy();
       else if (fault === 'page') response.writeHead(200, { 'content-type': 'text/html; charset=utf-8' }).end(SIGN_IN);
       else if (fault === 'missing' || !existsSync(file) || !statSync(file).isFile())
         response.writeHead(404).end('not here');
@@ -60,7 +63,7 @@ export async function openHost(): Promise<Host> {
   });
   await new Promise<void>((resolve) => server.listen(0, 'localhost', resolve));
   const { port } = server.address() as AddressInfo;
-  return {
+  return Object.assign(host, {
     folder,
     url: `http://localhost:${port}/bench/`,
     faults,
@@ -70,7 +73,7 @@ export async function openHost(): Promise<Host> {
       server.close();
       rmSync(folder, { recursive: true, force: true });
     },
-  };
+  });
 }
 
 interface Listed {

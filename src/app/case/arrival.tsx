@@ -1,5 +1,5 @@
 import { createMemo, createResource, Show } from 'solid-js';
-import { useLocation } from '@solidjs/router';
+import { A, useLocation } from '@solidjs/router';
 import { catalogue } from '../../diagnosis/catalogue';
 import { hazardOf } from '../../diagnosis/dangers';
 import { decodeCase, type Letter } from '../../diagnosis/link';
@@ -29,6 +29,11 @@ export function CaseArrival() {
           <>
             <h1>{say.arrival.bad}</h1>
             <p class="problem">{((now) => (now.ok ? '' : now.reason))(read())}</p>
+            <p>
+              <A class="button" href="/case/new">
+                {say.fresh.title}
+              </A>
+            </p>
           </>
         }
       >

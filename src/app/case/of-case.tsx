@@ -33,7 +33,17 @@ export function OfCase(props: { children: (found: () => Case, machine: () => Mac
         }
       >
         {(one) => (
-          <Show when={machine()} fallback={<h1>{say.gone.machine}</h1>}>
+          <Show
+            when={machine()}
+            fallback={
+              <>
+                <h1>{say.gone.machine}</h1>
+                <p>
+                  <A href="/case/new">{say.fresh.title}</A>
+                </p>
+              </>
+            }
+          >
             {(of) => props.children(one, of)}
           </Show>
         )}
