@@ -1,26 +1,18 @@
-import type { BuildFile, Fault, Stage } from './stage';
-import { hashOf, NotTheFile, verified } from './verify';
-
-/** What the copy stands on, so that it runs outside a worker too. */
-export interface Ground {
-  /** Address that every file's is relative to, with a slash at its end. */
-  readonly scope: string;
-  readonly caches: CacheStorage;
-  readonly fetch: (url: string, how: RequestInit) => Promise<Response>;
-}
+import type { BuildFile, Stage } from './stage';
+import { createStock, type Ground, type Stock } from './stock';
+import { NotTheFile, verified } from './verify';
 
 /** How many files are fetched at a time. */
 const AT_ONCE = 6;
 
-/** Caches of earlier versions, which another library made. */
-const FORMER = 'workbox-precache-v2-';
+type Tell = (stage: Stage) => void;
 
 /** One release kept for offline: no byte comes in or goes out that is not the build's own. */
 export interface Copy {
   /** Fetches what is not there yet. @throws NotTheFile: then nothing but whole files of the build is in the cache */
-  fill(told: (stage: Stage) => void): Promise<void>;
+  fill(told: Tell): Promise<void>;
   /** Looks at every file, fetches anew what is missing or damaged, and says how it ended. */
-  mend(told: (stage: Stage) => void): Promise<Stage>;
+  mend(told: Tell): Promise<Stage>;
   /** The file of that address; undefined where this release has none. @throws NotTheFile where it cannot be had */
   find(path: string): Promise<Response> | undefined;
   /** A file of another release that is still kept, for a page that was opened with it. */
@@ -35,90 +27,53 @@ export interface Copy {
   dropOld(entries: readonly string[] | undefined, which: 'older' | 'all'): Promise<void>;
 }
 
-export function createCopy(files: readonly BuildFile[], { scope, caches, fetch }: Ground): Copy {
-  const prefix = `trammel ${scope} `;
-  const byUrl = new Map(files.map((file) => [file.url, file]));
-  const own = hashOf(new TextEncoder().encode(JSON.stringify(files))).then((name) => prefix + name);
-  const address = (url: string): string => scope + url;
-  // In the order in which they came.
-  const ours = async (): Promise<string[]> =>
-    (await caches.keys()).filter((key) => key.startsWith(prefix) || key === FORMER + scope);
-  const others = async (): Promise<string[]> => {
-    const name = await own;
-    return (await ours()).filter((key) => key !== name);
-  };
-  const match = async (name: string, url: string): Promise<Response | undefined> =>
-    (await caches.open(name)).match(address(url), { ignoreSearch: true, ignoreVary: true });
+const others = async (stock: Stock): Promise<string[]> => {
+  const own = await stock.own;
+  return (await stock.names()).filter((name) => name !== own);
+};
 
-  /** Out of the caches: this release's, and any other that happens to hold the same file. */
-  async function kept(file: BuildFile, among: readonly string[]): Promise<Response | undefined> {
-    for (const name of among) {
-      const found = await match(name, file.url);
-      const whole = found && (await verified(file, found).catch(() => undefined));
-      if (whole) return whole;
-    }
-    return undefined;
-  }
-
-  async function fetched(file: BuildFile): Promise<Response> {
-    let fault: Fault = 'unreachable';
-    // What the browser itself has kept of it may be what is wrong: then past that.
-    for (const cache of ['default', 'reload'] as const) {
+/** Sees to every file, several at a time; goes on after a fault, so that what can be had is there. @returns the first fault */
+async function seeToAll(files: readonly BuildFile[], stock: Stock, told: Tell): Promise<NotTheFile | undefined> {
+  const [own, rest, of] = [await stock.own, await others(stock), files.length];
+  const queue = [...files];
+  let have = 0;
+  let fault: NotTheFile | undefined;
+  const work = async (): Promise<void> => {
+    for (let file = queue.shift(); file; file = queue.shift()) {
       try {
-        return await verified(file, await fetch(address(file.url), { cache }));
-      } catch (error) {
-        fault = error instanceof NotTheFile ? error.why : 'unreachable';
-      }
-    }
-    throw new NotTheFile(file.url, fault);
-  }
-
-  async function put(file: BuildFile, response: Response): Promise<Response> {
-    const answer = response.clone();
-    try {
-      await (await caches.open(await own)).put(address(file.url), response);
-    } catch {
-      throw new NotTheFile(file.url, 'no room');
-    }
-    return answer;
-  }
-
-  async function ensure(file: BuildFile, rest: readonly string[]): Promise<void> {
-    if (await kept(file, [await own])) return;
-    await put(file, (await kept(file, rest)) ?? (await fetched(file)));
-  }
-
-  /** Every file in turn, several at a time; goes on after a fault, so that what can be had is there. */
-  async function all(told: (stage: Stage) => void): Promise<NotTheFile | undefined> {
-    const rest = await others();
-    const queue = [...files];
-    let have = 0;
-    let fault: NotTheFile | undefined;
-    const work = async (): Promise<void> => {
-      for (let file = queue.shift(); file; file = queue.shift()) {
-        try {
-          await ensure(file, rest);
-          have += 1;
-          if (!fault) told({ kind: 'coming', have, of: files.length });
-        } catch (error) {
-          fault ??= error instanceof NotTheFile ? error : new NotTheFile(file.url, 'unreachable');
+        if (!(await stock.kept(file, [own]))) {
+          await stock.put(file, (await stock.kept(file, rest)) ?? (await stock.fetched(file)));
         }
+        have += 1;
+        if (!fault) told({ kind: 'coming', have, of });
+      } catch (error) {
+        fault ??= error instanceof NotTheFile ? error : new NotTheFile(file.url, 'unreachable');
       }
-    };
-    await Promise.all(Array.from({ length: AT_ONCE }, work));
-    const of = files.length;
-    told(fault ? { kind: 'failed', have, of, file: fault.file, why: fault.why } : { kind: 'whole', have, of });
-    return fault;
-  }
+    }
+  };
+  await Promise.all(Array.from({ length: AT_ONCE }, work));
+  told(fault ? { kind: 'failed', have, of, file: fault.file, why: fault.why } : { kind: 'whole', have, of });
+  return fault;
+}
 
+export function createCopy(files: readonly BuildFile[], ground: Ground): Copy {
+  const stock = createStock(files, ground);
+  const byUrl = new Map(files.map((file) => [file.url, file]));
+  const found = async (file: BuildFile): Promise<Response> => {
+    const here = await stock.kept(file, [await stock.own]);
+    if (here) return here;
+    const whole = (await stock.kept(file, await others(stock))) ?? (await stock.fetched(file));
+    // Where there is no room to keep it, it is shown all the same.
+    return stock.put(file, whole.clone()).catch(() => whole);
+  };
   return {
     async fill(told) {
-      const fault = await all(told);
+      const fault = await seeToAll(files, stock, told);
       if (fault) throw fault;
     },
     async mend(told) {
       let last: Stage = { kind: 'coming', have: 0, of: files.length };
-      await all((stage) => {
+      await seeToAll(files, stock, (stage) => {
         last = stage;
       });
       told(last);
@@ -126,19 +81,12 @@ export function createCopy(files: readonly BuildFile[], { scope, caches, fetch }
     },
     find(path) {
       const file = byUrl.get(path === '' ? 'index.html' : path);
-      if (!file) return undefined;
-      return (async () => {
-        const here = await kept(file, [await own]);
-        if (here) return here;
-        const found = (await kept(file, await others())) ?? (await fetched(file));
-        // Where there is no room to keep it, it is shown all the same.
-        return put(file, found.clone()).catch(() => found);
-      })();
+      return file && found(file);
     },
     async findOld(path) {
-      for (const name of await others()) {
-        const found = await match(name, path);
-        if (found) return found;
+      for (const name of await others(stock)) {
+        const response = await stock.match(name, path);
+        if (response) return response;
       }
       return undefined;
     },
@@ -148,12 +96,11 @@ export function createCopy(files: readonly BuildFile[], { scope, caches, fetch }
     },
     async dropOld(entries, which) {
       if (!entries) return;
-      const [all, name] = [await ours(), await own];
-      const dropped =
-        which === 'all' ? all.filter((one) => one !== name) : all.slice(0, Math.max(0, all.indexOf(name)));
-      for (const one of dropped) {
-        const runs = await Promise.all(entries.map(async (entry) => !byUrl.has(entry) && (await match(one, entry))));
-        if (!runs.some(Boolean)) await caches.delete(one);
+      const [all, own] = [await stock.names(), await stock.own];
+      const out = which === 'all' ? all.filter((name) => name !== own) : all.slice(0, Math.max(0, all.indexOf(own)));
+      for (const name of out) {
+        const runs = await Promise.all(entries.map(async (one) => !byUrl.has(one) && (await stock.match(name, one))));
+        if (!runs.some(Boolean)) await stock.drop(name);
       }
     },
   };

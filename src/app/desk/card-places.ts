@@ -2,6 +2,7 @@ import type { InputSpec } from '../../engine/calculator';
 import { machinePlaces, type Place } from '../../engine/places';
 import { angle, frequency, length, perLength } from '../../quantity/kinds';
 import type { Measure } from '../../quantity/unit';
+import { fetchPart } from './parts/fetch-part';
 import say from './words/en';
 
 type Own = keyof typeof say.places;
@@ -31,7 +32,7 @@ const kept: readonly Place[] = [
 
 /** Every place of a machine's card: those that checks draw from and those kept for their own sake. */
 export async function cardPlaces(): Promise<readonly Place[]> {
-  const drawn = await machinePlaces();
+  const drawn = await fetchPart(() => machinePlaces());
   const taken = new Set(drawn.map((place) => place.place));
   return [...drawn, ...kept.filter((place) => !taken.has(place.place))].sort((a, b) => a.place.localeCompare(b.place));
 }

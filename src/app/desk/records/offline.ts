@@ -25,27 +25,32 @@ async function register(): Promise<ServiceWorkerRegistration | undefined> {
   }
 }
 
+/** Tells of every new version that waits, with what changes over to it. */
+function followUpdates(
+  registration: ServiceWorkerRegistration,
+  offer: (changeOver: () => Promise<void>) => void,
+): void {
+  const offered = (waiting: ServiceWorker): void =>
+    offer(() => {
+      navigator.serviceWorker.addEventListener('controllerchange', () => location.reload(), { once: true });
+      ask(waiting, { type: 'SKIP_WAITING' });
+      return Promise.resolve();
+    });
+  if (registration.waiting && registration.active) offered(registration.waiting);
+  registration.addEventListener('updatefound', () => {
+    const coming = registration.installing;
+    coming?.addEventListener('statechange', () => {
+      if (coming.state === 'installed' && registration.active) offered(coming);
+    });
+  });
+}
+
 /** Whether the page works without a signal, how far its copy is, and the new version that waits, if one does. */
 export function createOffline() {
   const [stage, setStage] = createSignal<Stage>();
   const [update, setUpdate] = createSignal<() => Promise<void>>();
   const [active, setActive] = createSignal(false);
 
-  const offer = (waiting: ServiceWorker): void =>
-    void setUpdate(() => () => {
-      navigator.serviceWorker.addEventListener('controllerchange', () => location.reload(), { once: true });
-      ask(waiting, { type: 'SKIP_WAITING' });
-      return Promise.resolve();
-    });
-  const follow = (registration: ServiceWorkerRegistration): void => {
-    if (registration.waiting && registration.active) offer(registration.waiting);
-    registration.addEventListener('updatefound', () => {
-      const coming = registration.installing;
-      coming?.addEventListener('statechange', () => {
-        if (coming.state === 'installed' && registration.active) offer(coming);
-      });
-    });
-  };
   /** Looks whether all of the copy is there, and fetches what is not. */
   const check = async (): Promise<void> => {
     const registration = await navigator.serviceWorker.getRegistration();
@@ -64,7 +69,7 @@ export function createOffline() {
     void serviceWorker.ready.then(() => setActive(true));
     const start = async (): Promise<void> => {
       const registration = await register();
-      if (registration) follow(registration);
+      if (registration) followUpdates(registration, (changeOver) => void setUpdate(() => changeOver));
       await check();
     };
     // What the screen needs comes first.
