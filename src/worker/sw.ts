@@ -4,13 +4,12 @@ import type { Scope, WindowClient } from './scope';
 import { LOCK, type Asked, type BuildFile, type Stage } from './stage';
 
 const worker = self as unknown as Scope;
-// The build puts its list of files in place of this name.
-const listed = (self as unknown as { readonly __WB_MANIFEST: readonly (BuildFile & { revision: unknown })[] })
-  .__WB_MANIFEST;
+// The build puts its list of files in place of this name; icons and manifest stand in it once more, without a hash.
+const listed = (self as unknown as { readonly __WB_MANIFEST: readonly Partial<BuildFile>[] }).__WB_MANIFEST;
 
 const { scope } = worker.registration;
 const copy = createCopy(
-  listed.map(({ url, hash }) => ({ url, hash })),
+  listed.flatMap(({ url, hash }) => (url === undefined || hash === undefined ? [] : [{ url, hash }])),
   { scope, caches, fetch: (url, how) => fetch(url, how) },
 );
 

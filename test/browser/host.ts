@@ -87,7 +87,8 @@ const LIST = /\[\{"hash":.*?\}\]/s;
 export function listedIn(folder: string): readonly Listed[] {
   const [list] = LIST.exec(readFileSync(join(folder, 'sw.js'), 'utf8')) ?? [];
   if (list === undefined) throw new Error('sw.js has no list of files');
-  return JSON.parse(list) as Listed[];
+  // Icons and manifest stand in it once more, without a hash.
+  return (JSON.parse(list) as Partial<Listed>[]).filter((one): one is Listed => one.hash !== undefined);
 }
 
 /** Base64 of the SHA-256, by Node. */
