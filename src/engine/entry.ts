@@ -25,6 +25,8 @@ export interface KeptValue {
   readonly tool: string;
   /** ISO 8601. */
   readonly at: string;
+  /** Place in the order of the machine's changes; none where it was not counted. */
+  readonly ordinal?: number;
 }
 
 /** An input that can be used. SI. */

@@ -58,12 +58,13 @@ export const demoMachine: Machine = {
   demo: true,
   created: NOTED,
   changed: AFTER,
+  ordinal: 2,
   values,
   choices: { 'z.drive': 'belt', 'z.hand': 'right' },
 };
 
 /** What was typed for a reading of the demo machine, and what was noted; the rest its check makes of it. */
-export interface DemoTaking extends Pick<Reading, 'id' | 'at' | 'note'> {
+export interface DemoTaking extends Pick<Reading, 'id' | 'at' | 'ordinal' | 'note'> {
   readonly entries: Draft['entries'];
 }
 
@@ -78,6 +79,6 @@ const taking = (dh: string): DemoTaking['entries'] => ({
 
 /** Oldest first; numbers with a decimal point. */
 export const demoTakings: readonly DemoTaking[] = [
-  { id: 'before', at: BEFORE, note: say.demo.notes.before, entries: taking('+0.75') },
-  { id: 'after', at: AFTER, note: say.demo.notes.after, entries: taking('+0.02') },
+  { id: 'before', at: BEFORE, ordinal: 1, note: say.demo.notes.before, entries: taking('+0.75') },
+  { id: 'after', at: AFTER, ordinal: 2, note: say.demo.notes.after, entries: taking('+0.02') },
 ];

@@ -1,3 +1,4 @@
+import { LIMITS } from './schema-parts';
 import { VERSION, type KeptValue, type Machine } from './schema';
 
 const ID_LETTERS = 12;
@@ -22,10 +23,14 @@ export function blankMachine(name: string, now: Date, id = newId()): Machine {
     demo: false,
     created: at,
     changed: at,
+    ordinal: 1,
     values: {},
     choices: {},
   };
 }
+
+/** One more; a file may have brought the last there is, and the next thing is kept all the same. */
+export const nextOrdinal = (most: number): number => Math.min(most + 1, LIMITS.ordinal);
 
 /** What to change of a machine; undefined at a place forgets what is kept there. Values in SI. */
 export interface MachineEdit {
@@ -42,15 +47,27 @@ function merged<T>(old: Readonly<Record<string, T>>, edit: Readonly<Record<strin
   return Object.fromEntries(all.flatMap(([place, value]) => (value === undefined ? [] : [[place, value]])));
 }
 
-/** The machine with these changes and nothing else touched: for the store's `change`. */
-export function edited(machine: Machine, edit: MachineEdit, now: Date): Machine {
+/**
+ * The machine with these changes and nothing else touched: for the store's `change`.
+ * @param ordinal of what is done here, where it is done to more than the machine: one more than the machine's else
+ */
+export function edited(
+  machine: Machine,
+  edit: MachineEdit,
+  now: Date,
+  ordinal = nextOrdinal(machine.ordinal),
+): Machine {
+  const values = Object.entries(edit.values ?? {}).map(
+    ([place, value]) => [place, value === undefined ? undefined : ({ ...value, ordinal } satisfies KeptValue)] as const,
+  );
   return {
     ...machine,
     name: edit.name ?? machine.name,
     note: edit.note ?? machine.note,
-    values: merged(machine.values, edit.values ?? {}),
+    values: merged<KeptValue>(machine.values, Object.fromEntries(values)),
     choices: merged(machine.choices, edit.choices ?? {}),
     ...(edit.intervals ? { intervals: merged(machine.intervals ?? {}, edit.intervals) } : {}),
     changed: now.toISOString(),
+    ordinal,
   };
 }

@@ -14,6 +14,7 @@ export const SECTIONS = {
   reading: 'readings',
   photo: 'photos',
   draft: 'drafts',
+  typed: 'typed',
   case: 'cases',
   settings: 'settings',
 } as const;

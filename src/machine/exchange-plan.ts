@@ -1,5 +1,5 @@
 import { canonical } from './exchange';
-import { differences, merge, takesFile, type Choice, type Difference } from './exchange-merge';
+import { differences, laterOf, merge, stampOf, takesFile, type Choice, type Difference } from './exchange-merge';
 import type { GoodFile, RefusedRecord } from './exchange-read';
 import { keyOf, proofPhoto, type Key } from './keys';
 import type { Machine, Restored, StoredRecord } from './schema';
@@ -55,6 +55,8 @@ function called(record: StoredRecord): string {
       return say.which.photo(record.reading);
     case 'draft':
       return say.which.draft(record.calculator);
+    case 'typed':
+      return say.which.typed(record.field);
     case 'case':
       return say.which.case(record.opened.slice(0, 10));
     case 'settings':
@@ -69,17 +71,17 @@ function stateOf(found: readonly Difference[]): ItemState {
   return is('file') ? 'newer' : 'older';
 }
 
-/** Other records than a machine are one thing: the record's own time decides, not who has more in it. */
-function wholeState(here: StoredRecord, file: StoredRecord): ItemState {
-  if (!('changed' in here) || !('changed' in file) || here.changed === file.changed) return 'conflict';
-  return file.changed > here.changed ? 'newer' : 'older';
+/** Other records than a machine are one thing: the record's own stamp decides, not who has more in it. */
+function wholeState(here: StoredRecord, file: StoredRecord, now: Date): ItemState {
+  const order = 'ordinal' in here && 'ordinal' in file ? laterOf(stampOf(here), stampOf(file), now) : 'unknown';
+  return order === 'unknown' ? 'conflict' : order === 'file' ? 'newer' : 'older';
 }
 
-function itemOf(file: StoredRecord, here: StoredRecord | undefined): Item {
+function itemOf(file: StoredRecord, here: StoredRecord | undefined, now: Date): Item {
   const key = keyOf(file);
   if (!here) return { key, state: 'added', file, here, differences: [] };
-  const found = differences(here, file);
-  const state = found.length > 0 && file.type !== 'machine' ? wholeState(here, file) : stateOf(found);
+  const found = differences(here, file, now);
+  const state = found.length > 0 && file.type !== 'machine' ? wholeState(here, file, now) : stateOf(found);
   return { key, state, file, here, differences: found };
 }
 
@@ -126,9 +128,9 @@ function knownFrom(items: readonly Item[], here: Here): Known {
 }
 
 /** What taking in this file would add, change and leave. Writes nothing. */
-export function makePlan(file: GoodFile, here: Here): Plan {
+export function makePlan(file: GoodFile, here: Here, now = new Date()): Plan {
   const standing = new Map(here.records.map((record) => [keyOf(record), record]));
-  const all = file.records.map((record) => itemOf(record, standing.get(keyOf(record))));
+  const all = file.records.map((record) => itemOf(record, standing.get(keyOf(record)), now));
   const known = knownFrom(all, here);
   const refused = [...file.refused];
   const groups = new Map<string | null, Item[]>();

@@ -34,6 +34,7 @@ const envelope = fields({
   readings: list,
   photos: list,
   drafts: list,
+  typed: list,
   cases: list,
   settings: v.optional(v.unknown()),
 });
@@ -134,7 +135,7 @@ export function readFile(text: string): FileRead {
     const [issue] = read.issues;
     return refusal(say.file.unreadableAt(v.getDotPath(issue) ?? say.file.itsStart, issue.message));
   }
-  const { machines, readings, cases, photos, drafts, settings, made } = read.output;
+  const { machines, readings, cases, photos, drafts, typed, settings, made } = read.output;
   const numbered = (type: StoredRecord['type'], raws: readonly unknown[]) =>
     raws.map((raw, i) => ({ type, number: i + 1, raw }));
   const raws = [
@@ -143,6 +144,7 @@ export function readFile(text: string): FileRead {
     ...numbered('case', cases),
     ...numbered('photo', photos),
     ...numbered('draft', drafts),
+    ...numbered('typed', typed),
     ...numbered('settings', SECTIONS.settings in value ? [settings] : []),
   ];
   if (raws.length > FILE_LIMITS.records) return refusal(say.file.tooMany(FILE_LIMITS.records));

@@ -59,6 +59,7 @@ export function gather(store: Reader, scope: Scope): Promise<Stored<Here>> {
   return together(
     ...machines,
     () => all(store, 'draft:'),
+    () => all(store, 'typed:'),
     () => one(store, 'settings'),
   );
 }
@@ -72,6 +73,7 @@ export async function planFor(store: Reader, file: GoodFile): Promise<Stored<Pla
     () => all(store, 'reading:'),
     () => all(store, 'case:'),
     () => all(store, 'draft:'),
+    () => all(store, 'typed:'),
     () => one(store, 'settings'),
     ...photos.map((key) => () => one(store, key)),
   );

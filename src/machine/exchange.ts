@@ -46,7 +46,7 @@ export function writeFile(records: readonly StoredRecord[], made: string): strin
     `"${SECTIONS.machine}": ${list(of('machine'))}`,
     `"${SECTIONS.reading}": ${list(of('reading'))}`,
   ];
-  for (const type of ['case', 'photo', 'draft'] as const) {
+  for (const type of ['case', 'photo', 'draft', 'typed'] as const) {
     const found = of(type);
     if (found.length > 0) parts.push(`"${SECTIONS[type]}": ${list(found)}`);
   }

@@ -1,13 +1,22 @@
 import { asUnreadable, inPlace, type Unreadable } from './aside';
 import type { Backend } from './database';
 import { done, failed, type Failure, type Stored } from './failure';
-import { readingAt, readingsOf, restoreAt, type Key, type Prefix, type RecordAt } from './keys';
+import {
+  readingAt,
+  readingKey,
+  readingsOf,
+  restoreAt,
+  type Key,
+  type Prefix,
+  type ReadingAt,
+  type RecordAt,
+} from './keys';
 import type { Reading, Restored, StoredRecord } from './schema';
 import { isPlain } from './schema-parts';
 import { checkNow } from '../reference/renamed';
 
 export interface Listing<R> {
-  /** In order of keys: readings oldest first. */
+  /** In order of keys: a machine's readings from the first to the last. */
   readonly records: readonly R[];
   readonly unreadable: readonly Unreadable[];
 }
@@ -87,6 +96,22 @@ export function finding(backend: Backend) {
         else unreadable.push(inPlace(key, stored, restored.reason));
       }
       return done({ records, unreadable });
+    },
+    async reading({ machine, at, id }: Pick<ReadingAt, 'machine' | 'at' | 'id'>): Promise<Stored<Reading | undefined>> {
+      const bare = readingKey({ machine, ordinal: 0, at, id });
+      const found = await backend.run('readonly', async (transaction) => {
+        const uncounted = await transaction.get(bare);
+        if (uncounted !== undefined) return [bare, uncounted] as const;
+        const keys = await transaction.keys(readingsOf(machine));
+        const key = keys.findLast((one) => {
+          const taken = readingAt(one);
+          return taken?.id === id && taken.at === at;
+        });
+        return key === undefined ? undefined : ([key, await transaction.get(key)] as const);
+      });
+      if (!found.ok || found.value === undefined) return found.ok ? done(undefined) : found;
+      const restored = restoreAt(...found.value);
+      return restored.ok ? done(typed<`reading:${string}`>(restored.record)) : cannotRead(restored);
     },
     latest: (machine: string, want: Latest) => latest(backend, machine, want),
     async countReadings(after = ''): Promise<Stored<ReadonlyMap<string, number>>> {

@@ -16,6 +16,8 @@ export const LIMITS = {
   args: 1000,
   /** Entries of a case. */
   log: 300,
+  /** Things done to one machine. */
+  ordinal: 999_999_999_999,
   /** Days between two readings of a check. */
   days: 3650,
   /** Pixels of a photo along its longer side. */
@@ -117,6 +119,17 @@ export const base64 = v.pipe(
 /** A whole number from 1 to `max`. */
 export const wholeUpTo = (max: number) =>
   v.pipe(number, v.integer(field.shouldBeWhole), v.minValue(1, field.belowOne), v.maxValue(max, field.above(max)));
+
+/**
+ * Place in the order of what was done to one machine: a counter beside the clock, which can be wrong. Whatever is done next has
+ * one more than the most that the machine has seen, here or in a file. Zero where an earlier version did not count.
+ */
+export const ordinal = v.pipe(
+  number,
+  v.integer(field.shouldBeWhole),
+  v.minValue(0, field.belowZero),
+  v.maxValue(LIMITS.ordinal, field.above(LIMITS.ordinal)),
+);
 
 export const choices = (key: typeof place | typeof symbol) => map(key, option);
 

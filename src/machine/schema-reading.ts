@@ -75,6 +75,8 @@ export const readingFields = {
   machine: part.id,
   calculator: part.id,
   at: part.time,
+  /** Readings of a machine stand in this order, those of one ordinal (taken on two devices) in order of time. */
+  ordinal: part.ordinal,
   entries: part.map(part.symbol, entry),
   /** Options by their ids. */
   choices: part.choices(part.symbol),
@@ -111,6 +113,9 @@ export function fromVersion3({ headline, steps, entries, results, ...rest }: Raw
     whole: false,
   };
 }
+
+/** A reading of version 5, which had its time alone: it stands before all that are counted. */
+export const fromVersion5 = (reading: Raw): Raw => ({ ...reading, ordinal: 0 });
 
 /** A reading of version 4, which kept neither what its order assumed nor what was to be expected of it. */
 export function fromVersion4({ order, ...rest }: Raw): Raw {

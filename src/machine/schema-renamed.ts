@@ -47,7 +47,7 @@ function ofCheck(record: Raw): Raw {
 }
 
 /** A record of version 5, whose checks, symbols and places had other names. */
-export function fromVersion5(record: Raw): Raw {
+export function underNamesOfToday(record: Raw): Raw {
   if (record.type === 'reading' || record.type === 'draft') return ofCheck(record);
   if (record.type !== 'machine') return record;
   const { intervals } = record;

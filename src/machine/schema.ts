@@ -1,8 +1,8 @@
 import * as v from 'valibot';
 import type { Args } from './schema-args';
 import * as part from './schema-parts';
-import { fromVersion3, fromVersion4, readingFields } from './schema-reading';
-import { fromVersion5 } from './schema-renamed';
+import { fromVersion3, fromVersion4, fromVersion5, readingFields } from './schema-reading';
+import { underNamesOfToday } from './schema-renamed';
 import say from './words/en';
 
 /** Read-only to the last part. What words are made from is so already, and has no end that the compiler could walk to. */
@@ -21,6 +21,8 @@ const keptValue = part.fields({
   origin: part.origin,
   tool: part.idOrNone,
   at: part.time,
+  /** Of the change it came with; none where an earlier version kept it. */
+  ordinal: v.exactOptional(part.ordinal),
 });
 
 const machine = part.fields({
@@ -33,6 +35,8 @@ const machine = part.fields({
   demo: v.boolean(say.field.shouldBeYesOrNo),
   created: part.time,
   changed: part.time,
+  /** The most that was given to anything done to this machine. */
+  ordinal: part.ordinal,
   values: part.map(part.place, keptValue),
   choices: part.choices(part.place),
   /** Days after which a check is to be taken again, by calculator; none where the person set none. */
@@ -41,6 +45,13 @@ const machine = part.fields({
 
 const reading = part.fields({ v: version, type: v.literal('reading'), ...readingFields });
 
+const picture = {
+  width: part.wholeUpTo(part.LIMITS.photoSide),
+  height: part.wholeUpTo(part.LIMITS.photoSide),
+  /** JPEG in base64. */
+  jpeg: part.base64,
+};
+
 /** A photo to a reading, apart from it so that lists stay light. */
 const photo = part.fields({
   v: version,
@@ -48,11 +59,16 @@ const photo = part.fields({
   machine: part.id,
   /** Id of the reading or of the case it belongs to; the photo of a case's proof has `-proof` after it. */
   reading: part.id,
-  width: part.wholeUpTo(part.LIMITS.photoSide),
-  height: part.wholeUpTo(part.LIMITS.photoSide),
-  /** JPEG in base64. */
-  jpeg: part.base64,
+  ...picture,
 });
+
+const entered = {
+  entries: part.map(
+    part.symbol,
+    part.fields({ text: part.text(part.LIMITS.typed), unit: part.idOrNone, tool: part.idOrNone }),
+  ),
+  choices: part.choices(part.symbol),
+};
 
 const draft = part.fields({
   v: version,
@@ -60,12 +76,30 @@ const draft = part.fields({
   /** Null while no machine is chosen. */
   machine: v.nullable(part.id),
   calculator: part.id,
-  entries: part.map(
-    part.symbol,
-    part.fields({ text: part.text(part.LIMITS.typed), unit: part.idOrNone, tool: part.idOrNone }),
-  ),
-  choices: part.choices(part.symbol),
+  ...entered,
+  /** What stood here before a link, an example or a blank sheet took its place: it can be put back. */
+  before: v.exactOptional(part.fields(entered)),
+  /** The reading that was kept of what stands here; null where something was entered since, none where it was not kept which. */
+  kept: v.exactOptional(v.nullable(part.id)),
   changed: part.time,
+  /** How often it was written. */
+  ordinal: part.ordinal,
+});
+
+/** One field of a case's screens while it is being typed, or the picture picked there. */
+const typed = part.fields({
+  v: version,
+  type: v.literal('typed'),
+  /** Both null for a case that is not opened yet. */
+  machine: v.nullable(part.id),
+  case: v.nullable(part.id),
+  field: part.ownId,
+  text: part.text(part.LIMITS.note),
+  /** What another tab typed there at the same time: neither is lost. */
+  other: v.exactOptional(part.text(part.LIMITS.note)),
+  picture: v.exactOptional(part.fields(picture)),
+  changed: part.time,
+  ordinal: part.ordinal,
 });
 
 /** Which reading an entry of a case rests on. */
@@ -105,6 +139,10 @@ const repairCase = part.fields({
   complaint: part.text(part.LIMITS.note),
   opened: part.time,
   changed: part.time,
+  /** Of its last change. */
+  ordinal: part.ordinal,
+  /** Of its opening: readings with more were taken since. None where an earlier version opened it. */
+  since: v.exactOptional(part.ordinal),
   facts: part.map(part.ownId, v.boolean(say.field.shouldBeYesOrNo)),
   log: part.listOf(caseEntry, part.LIMITS.log),
   /** How it ended and what shows it; null while it is open. */
@@ -141,10 +179,11 @@ export type Machine = Frozen<v.InferOutput<typeof machine>>;
 export type Reading = Frozen<v.InferOutput<typeof reading>>;
 export type Photo = Frozen<v.InferOutput<typeof photo>>;
 export type Draft = Frozen<v.InferOutput<typeof draft>>;
+export type Typed = Frozen<v.InferOutput<typeof typed>>;
 export type Settings = Frozen<v.InferOutput<typeof settings>>;
 /** A case of repair. */
 export type Case = Frozen<v.InferOutput<typeof repairCase>>;
-export type StoredRecord = Machine | Reading | Photo | Draft | Case | Settings;
+export type StoredRecord = Machine | Reading | Photo | Draft | Typed | Case | Settings;
 
 export const defaultSettings: Settings = {
   v: VERSION,
@@ -189,7 +228,11 @@ const migrations: Readonly<Record<number, Migration>> = {
     if (record.type === 'reading') return fromVersion4(record);
     return record.type === 'case' ? caseFromVersion4(record) : record;
   },
-  5: fromVersion5,
+  5: (record) => {
+    const named = underNamesOfToday(record);
+    if (named.type === 'reading') return fromVersion5(named);
+    return ['machine', 'case', 'draft'].includes(String(named.type)) ? { ...named, ordinal: 0 } : named;
+  },
 };
 
 const refused = (reason: string, newer = false): Restored => ({ ok: false, newer, reason });
@@ -230,6 +273,7 @@ function check(record: Raw): v.SafeParseResult<v.GenericSchema<unknown, StoredRe
   if (record.type === 'photo') return v.safeParse(photo, record, options);
   if (record.type === 'case') return v.safeParse(repairCase, record, options);
   if (record.type === 'draft') return v.safeParse(draft, record, options);
+  if (record.type === 'typed') return v.safeParse(typed, record, options);
   if (record.type === 'settings') return v.safeParse(settings, record, options);
   return undefined;
 }

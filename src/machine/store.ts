@@ -11,12 +11,15 @@ import {
   keyOf,
   machineKey,
   photosOf,
+  readingAt,
   readingsOf,
+  typedOn,
   restoreAt,
   type Key,
   type Prefix,
   type RecordAt,
 } from './keys';
+import { nextOrdinal } from './edit';
 import { memory } from './memory';
 import { restore, type Machine, type Photo, type Reading, type StoredRecord } from './schema';
 import say from './words/en';
@@ -36,6 +39,8 @@ export type Removed = Entries;
 export interface Store {
   get<K extends Key>(key: K): Promise<Stored<RecordAt<K> | undefined>>;
   list<P extends Prefix>(prefix: P): Promise<Stored<Listing<RecordAt<P>>>>;
+  /** The reading of this time and id, wherever it stands in its machine's order. */
+  reading(taken: Pick<Reading, 'machine' | 'at' | 'id'>): Promise<Stored<Reading | undefined>>;
   /**
    * A machine's readings, newest first, no more than are wanted: read in parts, so that a long history holds up neither
    * the page nor a write.
@@ -57,10 +62,24 @@ export interface Store {
     edit: (record: RecordAt<K> | undefined) => RecordAt<K> | undefined,
   ): Promise<Stored<RecordAt<K> | undefined>>;
   /**
-   * Saves a reading, its photo and what it taught about its machine, all or none. Refused where the machine is no longer
+   * `change` for a record of a machine, as the last of all that was done to the machine: `edit` gets the ordinal of that.
+   * Counts up in the machine's record within the same transaction.
+   */
+  changeOn<K extends Key>(
+    key: K,
+    machine: string,
+    edit: (record: RecordAt<K> | undefined, ordinal: number) => RecordAt<K> | undefined,
+  ): Promise<Stored<RecordAt<K> | undefined>>;
+  /**
+   * Saves a reading, its photo and what it taught about its machine, all or none, as the last of all that was done to the
+   * machine, whatever the clock says. Refused where the machine is no longer
    * there: nobody would find the reading again.
    */
-  keep(reading: Reading, edit: (machine: Machine) => Machine, photo?: Photo): Promise<Stored<undefined>>;
+  keep(
+    reading: Omit<Reading, 'ordinal'>,
+    edit: (machine: Machine, ordinal: number) => Machine,
+    photo?: Photo,
+  ): Promise<Stored<Reading>>;
   remove(...keys: readonly Key[]): Promise<Stored<Removed>>;
   /** Removes a machine with its readings, photos, drafts and cases. */
   removeMachine(id: string): Promise<Stored<Removed>>;
@@ -100,7 +119,59 @@ function checked(record: StoredRecord, key: string): StoredRecord {
   return restored.record;
 }
 
-function changing(backend: Backend, announce: Announcer, now: () => Date): Pick<Store, 'save' | 'change'> {
+/** @throws Refusal where the machine is gone or cannot be read */
+async function machineIn(transaction: Transaction, id: string, gone: string): Promise<Machine> {
+  const key = machineKey(id);
+  const found = await transaction.get(key);
+  if (found === undefined) throw new Refusal(failed('refused', gone));
+  const restored = restoreAt(key, found);
+  if (!restored.ok) throw new Refusal(cannotRead(restored));
+  return typed<typeof key>(restored.record);
+}
+
+/** For what is done to a machine now: after all that it has seen, in a file too. */
+async function ordinalFor(transaction: Transaction, machine: Machine): Promise<number> {
+  const [last] = await transaction.last(readingsOf(machine.id), 1);
+  return nextOrdinal(Math.max(machine.ordinal, (last && readingAt(last[0])?.ordinal) ?? 0));
+}
+
+/** The machine with one thing more done to it. @throws Refusal where it is gone or cannot be read */
+async function countUp(transaction: Transaction, id: string): Promise<Machine> {
+  const machine = await machineIn(transaction, id, say.store.machineGone);
+  return { ...machine, ordinal: await ordinalFor(transaction, machine) };
+}
+
+function changing(backend: Backend, announce: Announcer, now: () => Date): Pick<Store, 'save' | 'change' | 'changeOn'> {
+  async function changed<K extends Key>(
+    key: K,
+    edit: (record: RecordAt<K> | undefined, ordinal: number) => RecordAt<K> | undefined,
+    machine: string | undefined,
+  ): Promise<Stored<RecordAt<K> | undefined>> {
+    let mistake: { readonly error: unknown } | undefined;
+    const result = await backend.run('readwrite', async (transaction) => {
+      const counted = machine === undefined ? undefined : await countUp(transaction, machine);
+      const stored = await transaction.get(key);
+      const restored = restoreAt(key, stored);
+      const old = restored.ok ? typed<K>(restored.record) : undefined;
+      let edited: RecordAt<K> | undefined;
+      try {
+        edited = edit(old, counted?.ordinal ?? 0);
+      } catch (error) {
+        mistake = { error };
+        throw new Refusal(failed('refused', say.store.notSaved));
+      }
+      if (edited === undefined) return { record: old, keys: [] };
+      const kept = checked(edited, key);
+      await makeRoom(transaction, key, stored, now());
+      transaction.put(key, kept);
+      if (counted) transaction.put(keyOf(counted), counted);
+      return { record: typed<K>(kept), keys: [key, ...(counted ? [keyOf(counted)] : [])] };
+    });
+    if (mistake) throw mistake.error;
+    if (!result.ok) return result;
+    announce.say(result.value.keys);
+    return done(result.value.record);
+  }
   return {
     async save(...records) {
       const result = await backend.run('readwrite', async (transaction) => {
@@ -115,55 +186,32 @@ function changing(backend: Backend, announce: Announcer, now: () => Date): Pick<
       if (result.ok) announce.say(records.map(keyOf));
       return result;
     },
-    async change<K extends Key>(key: K, edit: (record: RecordAt<K> | undefined) => RecordAt<K> | undefined) {
-      let mistake: { readonly error: unknown } | undefined;
-      const result = await backend.run('readwrite', async (transaction) => {
-        const stored = await transaction.get(key);
-        const restored = restoreAt(key, stored);
-        const old = restored.ok ? typed<K>(restored.record) : undefined;
-        let edited: RecordAt<K> | undefined;
-        try {
-          edited = edit(old);
-        } catch (error) {
-          mistake = { error };
-          throw new Refusal(failed('refused', say.store.notSaved));
-        }
-        if (edited === undefined) return { record: old, wrote: false };
-        const kept = checked(edited, key);
-        await makeRoom(transaction, key, stored, now());
-        transaction.put(key, kept);
-        return { record: typed<K>(kept), wrote: true };
-      });
-      if (mistake) throw mistake.error;
-      if (!result.ok) return result;
-      if (result.value.wrote) announce.say([key]);
-      return done(result.value.record);
-    },
+    change: (key, edit) => changed(key, edit, undefined),
+    changeOn: (key, machine, edit) => changed(key, edit, machine),
   };
 }
 
 function keeping(backend: Backend, announce: Announcer, now: () => Date): Pick<Store, 'keep'> {
   return {
-    async keep(reading, edit, photo) {
-      const key = machineKey(reading.machine);
+    async keep(given, edit, photo) {
+      const key = machineKey(given.machine);
       const result = await backend.run('readwrite', async (transaction) => {
-        const found = await transaction.get(key);
-        if (found === undefined) throw new Refusal(failed('refused', say.store.gone));
-        const restored = restoreAt(key, found);
-        if (!restored.ok) throw new Refusal(cannotRead(restored));
+        const machine = await machineIn(transaction, given.machine, say.store.gone);
+        const ordinal = await ordinalFor(transaction, machine);
+        const reading: Reading = { ...given, ordinal };
         const records = [reading, ...(photo ? [photo] : [])].map((record) => checked(record, keyOf(record)));
-        const machine = checked(edit(typed<typeof key>(restored.record)), key);
+        const learned = checked(edit(machine, ordinal), key);
         for (const record of records) {
           const at = keyOf(record);
           await makeRoom(transaction, at, await transaction.get(at), now());
           transaction.put(at, record);
         }
-        transaction.put(key, machine);
-        return [key, ...records.map(keyOf)];
+        transaction.put(key, learned);
+        return { keys: [key, ...records.map(keyOf)], reading };
       });
       if (!result.ok) return result;
-      announce.say(result.value);
-      return done(undefined);
+      announce.say(result.value.keys);
+      return done(result.value.reading);
     },
   };
 }
@@ -200,6 +248,7 @@ function removing(
         ...(await transaction.entries(readingsOf(id))),
         ...(await transaction.entries(photosOf(id))),
         ...(await transaction.entries(draftsOf(id))),
+        ...(await transaction.entries(typedOn(id))),
         ...(await transaction.entries(casesOf(id))),
       ]),
     discard: (key) =>

@@ -23,6 +23,7 @@ describe.each(examples)('%s, worked example %i, kept as a reading', (id, _, calc
       machine: 'm1',
       calculator: id,
       at: '2026-05-06T07:08:09.000Z',
+      ordinal: 1,
       note: '',
     },
     ...readingOf(calc, found, now),

@@ -78,6 +78,7 @@ export const draft: Draft = {
   entries: { dh: { text: '0.4', unit: 'mm', tool: 'caliper' } },
   choices: { drive: 'belt' },
   changed: '2026-04-01T00:00:00.000Z',
+  ordinal: 1,
 };
 
 export const second: Machine = {

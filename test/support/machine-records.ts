@@ -8,7 +8,9 @@ import {
   type Reading,
   type Settings,
   type StoredRecord,
+  type Typed,
 } from '../../src/machine/schema';
+import { LIMITS } from '../../src/machine/schema-parts';
 import type { Arg } from '../../src/machine/schema-args';
 
 /** Records as the app could write them, for the tests of the door and of the store. */
@@ -30,6 +32,9 @@ const option = letters(/^[a-zA-Z0-9][a-zA-Z0-9.-]{0,10}$/).filter((name) => !(na
 const map = <T>(key: fc.Arbitrary<string>, value: fc.Arbitrary<T>) =>
   fc.dictionary(key, value, { maxKeys: 6, noNullPrototype: true });
 const v = fc.constant(VERSION);
+const ordinal = fc.oneof(fc.integer({ min: 0, max: 9 }), fc.integer({ min: 0, max: LIMITS.ordinal }));
+
+const KEPT = ['value', 'half', 'unit', 'origin', 'tool', 'at'] as const;
 
 const machine: fc.Arbitrary<Machine> = fc
   .record({
@@ -41,7 +46,11 @@ const machine: fc.Arbitrary<Machine> = fc
     demo: fc.boolean(),
     created: time,
     changed: time,
-    values: map(place, fc.record({ value: number, half, unit, origin, tool, at: time })),
+    ordinal,
+    values: map(
+      place,
+      fc.record({ value: number, half, unit, origin, tool, at: time, ordinal }, { requiredKeys: [...KEPT] }),
+    ),
     choices: map(place, option),
   })
   .chain((base) =>
@@ -55,14 +64,17 @@ const machine: fc.Arbitrary<Machine> = fc
       .map((intervals) => (intervals === null ? base : { ...base, intervals })),
   );
 
+const picture = {
+  width: fc.integer({ min: 1, max: 1280 }),
+  height: fc.integer({ min: 1, max: 1280 }),
+  jpeg: fc.base64String({ minLength: 4, maxLength: 80 }),
+};
 const photo: fc.Arbitrary<Photo> = fc.record({
   v,
   type: fc.constant('photo' as const),
   machine: id,
   reading: id,
-  width: fc.integer({ min: 1, max: 1280 }),
-  height: fc.integer({ min: 1, max: 1280 }),
-  jpeg: fc.base64String({ minLength: 4, maxLength: 80 }),
+  ...picture,
 });
 
 const kind = fc.constantFrom('length', 'count', 'second moment of area', '');
@@ -104,6 +116,7 @@ const reading: fc.Arbitrary<Reading> = fc.record({
   machine: id,
   calculator: id,
   at: time,
+  ordinal,
   entries: map(symbol, fc.record({ name: text, value: number, half, kind, unit, origin, tool })),
   choices: map(symbol, option),
   options: map(symbol, fc.record({ name: text, text })),
@@ -123,15 +136,37 @@ const reading: fc.Arbitrary<Reading> = fc.record({
   whole: fc.boolean(),
 });
 
-const draft: fc.Arbitrary<Draft> = fc.record({
-  v,
-  type: fc.constant('draft' as const),
-  machine: fc.option(id),
-  calculator: id,
-  entries: map(symbol, fc.record({ text, unit, tool })),
-  choices: map(symbol, option),
-  changed: time,
-});
+const entered = { entries: map(symbol, fc.record({ text, unit, tool })), choices: map(symbol, option) };
+const draft: fc.Arbitrary<Draft> = fc.record(
+  {
+    v,
+    type: fc.constant('draft' as const),
+    machine: fc.option(id),
+    calculator: id,
+    ...entered,
+    before: fc.record(entered),
+    kept: fc.option(id),
+    changed: time,
+    ordinal,
+  },
+  { requiredKeys: ['v', 'type', 'machine', 'calculator', 'entries', 'choices', 'changed', 'ordinal'] },
+);
+
+const typed: fc.Arbitrary<Typed> = fc.record(
+  {
+    v,
+    type: fc.constant('typed' as const),
+    machine: fc.option(id),
+    case: fc.option(id),
+    field: id.filter((name) => !(name in Object.prototype)),
+    text,
+    other: text,
+    picture: fc.record(picture),
+    changed: time,
+    ordinal,
+  },
+  { requiredKeys: ['v', 'type', 'machine', 'case', 'field', 'text', 'changed', 'ordinal'] },
+);
 
 const ownId = id.filter((name) => !(name in Object.prototype));
 const said = { at: time, note: text };
@@ -139,7 +174,7 @@ const rests = fc.option(fc.record({ at: time, id }));
 const withReading = <T extends object>(base: T, reading: { at: string; id: string } | null) =>
   reading === null ? base : { ...base, reading };
 
-const repairCase: fc.Arbitrary<Case> = fc.record({
+const caseFields = {
   v,
   type: fc.constant('case' as const),
   id,
@@ -149,6 +184,7 @@ const repairCase: fc.Arbitrary<Case> = fc.record({
   complaint: text,
   opened: time,
   changed: time,
+  ordinal,
   facts: map(ownId, fc.boolean()),
   log: fc.array(
     fc.oneof(
@@ -191,7 +227,10 @@ const repairCase: fc.Arbitrary<Case> = fc.record({
       )
       .map(([base, reading]) => withReading(base, reading)),
   ),
-});
+};
+const repairCase: fc.Arbitrary<Case> = fc
+  .tuple(fc.record(caseFields), fc.option(ordinal))
+  .map(([base, since]) => (since === null ? base : { ...base, since }));
 
 const settings: fc.Arbitrary<Settings> = fc.record({
   v,
@@ -207,4 +246,4 @@ const settings: fc.Arbitrary<Settings> = fc.record({
   persistAsked: fc.option(time),
 });
 
-export const record: fc.Arbitrary<StoredRecord> = fc.oneof(machine, reading, photo, draft, repairCase, settings);
+export const record: fc.Arbitrary<StoredRecord> = fc.oneof(machine, reading, photo, draft, typed, repairCase, settings);

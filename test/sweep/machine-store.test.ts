@@ -119,6 +119,7 @@ describe.each([
       entries: {},
       choices: {},
       changed: NOW.toISOString(),
+      ordinal: 1,
     } as const;
     must(await store.save(demoMachine, ...demoReadings, draft, { ...draft, machine: null }, bench));
     must(await store.removeMachine(demoMachine.id));
@@ -204,9 +205,10 @@ describe.each([
     expect(await store.keep(reading, bad)).toMatchObject({ ok: false, kind: 'refused' });
     expect(must(await store.countReadings())).toEqual(new Map());
     must(await store.keep(reading, learn));
-    expect(must(await store.get(machineKey(demoMachine.id)))?.values['bed.width']).toEqual(lead);
-    expect(must(await store.latest(demoMachine.id, {})).records).toEqual([reading]);
-    expect(told.map(({ keys }) => keys)).toEqual([[machineKey(demoMachine.id), keyOf(reading)]]);
+    expect(must(await store.get(machineKey(demoMachine.id)))?.values['bed.width']).toEqual({ ...lead, ordinal: 3 });
+    const kept = { ...reading, ordinal: 3 };
+    expect(must(await store.latest(demoMachine.id, {})).records).toEqual([kept]);
+    expect(told.map(({ keys }) => keys)).toEqual([[machineKey(demoMachine.id), keyOf(kept)]]);
   });
 
   it('are not shared with what the caller does to them later', async () => {

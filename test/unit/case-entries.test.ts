@@ -28,6 +28,7 @@ const blank: Case = {
   complaint: 'It comes down overnight.',
   opened: AT,
   changed: AT,
+  ordinal: 1,
   facts: {},
   log: [],
   closed: null,

@@ -117,7 +117,7 @@ describe('reading a file', () => {
         settings: { ...old, v: 1 },
       }),
     );
-    expect(read.records).toEqual([demoMachine, defaultSettings]);
+    expect(read.records).toEqual([{ ...demoMachine, ordinal: 0 }, defaultSettings]);
     expect(read.refused).toEqual([
       { what: 'machine 2, “Left bench”', reason: expect.stringContaining('newer Trammel') as string },
     ]);

@@ -8,7 +8,7 @@ import type { Arg, Args } from '../../machine/schema-args';
 import { printSymbol } from './print-result';
 
 /** What a reading keeps of an evaluation: all but whose it is, and when. */
-export type Kept = Omit<Reading, 'v' | 'type' | 'id' | 'machine' | 'calculator' | 'at' | 'note'>;
+export type Kept = Omit<Reading, 'v' | 'type' | 'id' | 'machine' | 'calculator' | 'at' | 'ordinal' | 'note'>;
 
 /** As the store and a file hold it alike: what is undefined is left out. */
 function plain(arg: ToldArg): Arg | undefined {

@@ -43,6 +43,8 @@ export function printWhat({ file, here }: Item, { path }: Difference, places: Pl
       return say.difference.photo(known === 'jpeg' ? say.difference.picture : known);
     case 'draft':
       return say.difference.draft(file.calculator, name ?? known);
+    case 'typed':
+      return say.difference.typed(file.field);
     case 'case':
       return say.difference.case(printTime(file.opened), name ?? known);
     case 'settings':

@@ -44,7 +44,7 @@ const plain = (words: string): string =>
     .slice(0, 40);
 
 function count(records: readonly StoredRecord[]): Made['counts'] {
-  const counts = { machine: 0, reading: 0, photo: 0, draft: 0, case: 0, settings: 0 };
+  const counts = { machine: 0, reading: 0, photo: 0, draft: 0, typed: 0, case: 0, settings: 0 };
   for (const { type } of records) counts[type] += 1;
   return counts;
 }

@@ -9,6 +9,7 @@ const kinds = {
   reading: 'reading',
   photo: 'photo',
   draft: 'draft',
+  typed: 'typed text',
   case: 'case',
   settings: 'the settings',
 };
@@ -42,6 +43,7 @@ const en = {
     tooManySteps: (max: number) => `more than ${max} steps`,
     shouldBeWhole: 'this should be a whole number',
     belowOne: 'this is below one',
+    belowZero: 'this is below zero',
     above: (max: number) => `this is above ${max}`,
     shouldBeOneOf: (words: string) => `this should be one of: ${words}`,
     shouldBeYesOrNo: 'this should be yes or no',
@@ -70,6 +72,7 @@ const en = {
     cutShort: 'cut short',
     leftAlone: (reason: string) => `${reason} It was left as it is; nothing was changed.`,
     gone: 'Not saved: this machine is no longer there; it may have been removed in another tab. The reading is still on the sheet: choose or make a machine and keep it again.',
+    machineGone: 'Not saved: this machine is no longer there; it may have been removed in another tab.',
     notSaved: 'Not saved.',
     notSavedFor: (reason: string) => `Not saved. ${reason}`,
     notSavedElsewhere: 'Not saved. The record belongs elsewhere.',
@@ -103,6 +106,7 @@ const en = {
     reading: (calculator: string, time: string) => `reading of ${calculator}, ${time} UTC`,
     photo: (reading: string) => `photo to reading ${reading}`,
     draft: (calculator: string) => `entries for ${calculator}`,
+    typed: (field: string) => `text typed for a case (${field})`,
     case: (day: string) => `case opened ${day}`,
   },
   csv: {

@@ -5,7 +5,7 @@ import type { Device } from './device';
 import { undoable } from './removals';
 import say from './words/en';
 
-const newestFirst = (a: Case, b: Case): number => (a.changed < b.changed ? 1 : -1);
+const newestFirst = (a: Case, b: Case): number => b.ordinal - a.ordinal || (a.changed < b.changed ? 1 : -1);
 
 /** Cases of repair, one at a time or a machine's. */
 export function caseRecords(device: Device) {
@@ -23,18 +23,22 @@ export function caseRecords(device: Device) {
     findCase: async (id: string): Promise<Case | undefined> =>
       told(await (await opened).list('case:'))?.records.find((one) => one.id === id),
     /** @returns the case as it was kept; undefined where it was not, which the person has been told */
-    addCase: async (given: Omit<Case, 'v' | 'type' | 'id'> & { readonly id?: string }): Promise<Case | undefined> => {
-      const made: Case = { v: VERSION, type: 'case', ...given, id: given.id ?? newId() };
-      const result = await (await opened).save(made);
-      told(result);
-      return result.ok ? made : undefined;
+    addCase: async (
+      given: Omit<Case, 'v' | 'type' | 'id' | 'ordinal'> & { readonly id?: string },
+    ): Promise<Case | undefined> => {
+      const id = given.id ?? newId();
+      const make = (ordinal: number): Case => ({ since: ordinal, ...given, v: VERSION, type: 'case', id, ordinal });
+      const result = await (
+        await opened
+      ).changeOn(caseKey(given.machine, id), given.machine, (_, ordinal) => make(ordinal));
+      return told(result);
     },
     /** Edits the case as it stands by now, whatever another tab wrote. @returns false where it is gone or not kept */
     changeCase: async (machine: string, id: string, edit: (old: Case) => Case): Promise<boolean> => {
       const changed = new Date().toISOString();
       const result = await (
         await opened
-      ).change(caseKey(machine, id), (old) => (old ? { ...edit(old), changed } : undefined));
+      ).changeOn(caseKey(machine, id), machine, (old, ordinal) => old && { ...edit(old), changed, ordinal });
       told(result);
       return result.ok && result.value !== undefined;
     },

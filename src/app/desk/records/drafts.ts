@@ -9,8 +9,13 @@ export function draftRecords({ opened, told }: Device) {
     draftFor: async (machine: string | null, calculator: string): Promise<Draft | undefined> =>
       told(await (await opened).get(draftKey(machine, calculator))),
     /** @returns false where there is no room at the moment: worth another attempt. What else fails is told. */
-    saveDraft: async (draft: Omit<Draft, 'v' | 'type'>): Promise<boolean> => {
-      const result = await (await opened).save({ v: VERSION, type: 'draft', ...draft });
+    saveDraft: async (draft: Omit<Draft, 'v' | 'type' | 'ordinal'>): Promise<boolean> => {
+      const result = await (
+        await opened
+      ).change(draftKey(draft.machine, draft.calculator), (old) => ({
+        ...{ v: VERSION, type: 'draft', ...draft },
+        ordinal: (old?.ordinal ?? 0) + 1,
+      }));
       // The state says so already, and goes on saying it: not once more at each keystroke.
       if (!result.ok && isStorageFailure(result)) return false;
       told(result);

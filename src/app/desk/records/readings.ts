@@ -1,6 +1,7 @@
-import { photoKey, readingKey } from '../../../machine/keys';
+import { photoKey, readingKey, type ReadingAt } from '../../../machine/keys';
 import { edited, newId, type MachineEdit } from '../../../machine/edit';
 import type { Latest, Page } from '../../../machine/find';
+import { compareReadings } from '../../../machine/stamp';
 import { VERSION, type Photo, type Reading } from '../../../machine/schema';
 import { fetchPart } from '../parts/fetch-part';
 import { askToPersist } from '../persist';
@@ -18,19 +19,18 @@ type Taken = Pick<Reading, 'machine' | 'at' | 'id'>;
 const named = async (readings: readonly Reading[]): Promise<readonly Reading[]> =>
   readings.every(({ whole }) => whole) ? readings : (await fetchPart(() => import('../explain'))).explainAll(readings);
 
-const keyFor = ({ machine, at, id }: Taken) => readingKey(machine, at, id);
-
 /** One reading at a time: looked up, noted on, given a photo, removed. */
 function singleReadings(device: Device) {
   const { opened, told } = device;
   return {
     /** Undefined where it was removed. */
     readingAt: async (taken: Taken): Promise<Reading | undefined> => {
-      const found = told(await (await opened).get(keyFor(taken)));
+      const found = told(await (await opened).reading(taken));
       return found && (await named([found]))[0];
     },
     /** The next reading of the same check on the same machine; undefined while there is none. */
-    readingAfter: async ({ machine, calculator, at, id }: Reading): Promise<Reading | undefined> => {
+    readingAfter: async (of: Reading): Promise<Reading | undefined> => {
+      const { machine, calculator } = of;
       const store = await opened;
       let after: Reading | undefined;
       let before: string | undefined;
@@ -38,7 +38,7 @@ function singleReadings(device: Device) {
         const want = { calculator, limit: PART, ...(before === undefined ? {} : { before }) };
         const page = told(await store.latest(machine, want));
         for (const reading of page?.records ?? []) {
-          if (reading.at < at || reading.id === id) return after && (await named([after]))[0];
+          if (compareReadings(reading, of) <= 0) return after && (await named([after]))[0];
           after = reading;
         }
         before = page?.next;
@@ -46,22 +46,24 @@ function singleReadings(device: Device) {
       return after && (await named([after]))[0];
     },
     /** The reading before it of the same check on the same machine; undefined for the first. */
-    readingBefore: async ({ machine, calculator, at, id }: Reading): Promise<Reading | undefined> => {
+    readingBefore: async (of: Reading): Promise<Reading | undefined> => {
       const store = await opened;
-      const page = told(await store.latest(machine, { calculator, limit: 1, before: keyFor({ machine, at, id }) }));
+      const page = told(
+        await store.latest(of.machine, { calculator: of.calculator, limit: 1, before: readingKey(of) }),
+      );
       const before = page?.records[0];
       return before && (await named([before]))[0];
     },
-    noteOn: async (taken: Taken, note: string): Promise<boolean> => {
-      const result = await (await opened).change(keyFor(taken), (old) => (old ? { ...old, note } : undefined));
+    noteOn: async (taken: ReadingAt, note: string): Promise<boolean> => {
+      const result = await (await opened).change(readingKey(taken), (old) => (old ? { ...old, note } : undefined));
       told(result);
       return result.ok && result.value !== undefined;
     },
     /** With its photo. */
-    removeReading: async (taken: Taken): Promise<boolean> => {
+    removeReading: async (taken: ReadingAt): Promise<boolean> => {
       const store = await opened;
       const said = say.removed.reading(printTime(taken.at));
-      return undoable(device, said, await store.remove(keyFor(taken), photoKey(taken.machine, taken.id)));
+      return undoable(device, said, await store.remove(readingKey(taken), photoKey(taken.machine, taken.id)));
     },
     photoOf: async (taken: Taken): Promise<Photo | undefined> =>
       told(await (await opened).get(photoKey(taken.machine, taken.id))),
@@ -101,15 +103,17 @@ export function readingRecords(device: Device, { changeSettings }: SettingRecord
     },
     /** Keeps a reading together with what it taught about the machine; undefined where it was not kept. */
     keepReading: async (
-      reading: Omit<Reading, 'v' | 'type' | 'id'>,
+      reading: Omit<Reading, 'v' | 'type' | 'id' | 'ordinal'>,
       lesson: MachineEdit,
     ): Promise<Reading | undefined> => {
-      const full: Reading = { v: VERSION, type: 'reading', id: newId(), ...reading };
-      const result = await (await opened).keep(full, (machine) => edited(machine, lesson, new Date()));
+      const full = { v: VERSION, type: 'reading', id: newId(), ...reading } as const;
+      const result = await (
+        await opened
+      ).keep(full, (machine, ordinal) => edited(machine, lesson, new Date(), ordinal));
       told(result);
       if (!result.ok) return undefined;
       if (!invented(reading.machine)) await askOnce();
-      return full;
+      return result.value;
     },
   };
 }

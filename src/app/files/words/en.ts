@@ -7,6 +7,7 @@ const kinds = {
   photo: ['photo', 'photos'],
   case: ['case', 'cases'],
   draft: ['half-typed check', 'half-typed checks'],
+  typed: ['half-typed text', 'half-typed texts'],
 } as const;
 
 const counted = (kind: Kind, count: number) => `${count} ${count === 1 ? kinds[kind][0] : kinds[kind][1]}`;
@@ -132,6 +133,7 @@ const en = {
     photo: (what: string) => `Photo: ${what}`,
     picture: 'the picture',
     draft: (check: string, what: string) => `Half typed, ${check}: ${what}`,
+    typed: (field: string) => `Half typed in a case: ${field}`,
     case: (time: string, what: string) => `Case opened ${time}: ${what}`,
     nothing: '–',
     valueAt: (value: string, time: string) => `${value}, ${time}`,
