@@ -1,3 +1,4 @@
+import { compareStamps, isAhead } from './stamp';
 import type { Machine, Reading } from './schema';
 
 /** What readings say when laid side by side, each by its own limits. Pure; values in SI; nothing here knows a calculator. */
@@ -81,7 +82,7 @@ export function stateOf(reading: Reading, limit: Limited): State {
 /** A point of a trend: a result with the limit then in force. */
 export interface Point extends Interval {
   readonly reading: Reading;
-  /** Milliseconds since 1970. */
+  /** Where it is drawn, milliseconds since 1970: its time, or one that it can have had where its own has not come. */
   readonly at: number;
   readonly min: number | undefined;
   readonly max: number | undefined;
@@ -92,15 +93,17 @@ export interface Point extends Interval {
  * One result over time, oldest first.
  * @param readings of one check on one machine, newest first
  */
-export function trendOf(readings: readonly Reading[], symbol: string): readonly Point[] {
+export function trendOf(readings: readonly Reading[], symbol: string, now = new Date()): readonly Point[] {
+  let next = now.getTime();
   return readings
     .flatMap((reading): Point[] => {
+      if (!isAhead(reading.at, now)) next = Date.parse(reading.at);
       const x = intervalAt(reading, symbol);
       if (!x) return [];
       const limit = reading.limits.find((one) => one.of === symbol);
       const ends = limit ? endsOf(reading, limit) : { min: undefined, max: undefined };
       const { value, low, high } = x;
-      return [{ reading, at: Date.parse(reading.at), value, low, high, ...ends, state: limit?.verdict ?? 'none' }];
+      return [{ reading, at: next, value, low, high, ...ends, state: limit?.verdict ?? 'none' }];
     })
     .reverse();
 }
@@ -231,7 +234,7 @@ const same = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-9 * Math.m
 export function changedSince(reading: Reading, machine: Machine, uses: Uses): readonly Changed[] {
   const values = Object.entries(uses.values).flatMap(([symbol, place]): Changed[] => {
     const [entry, kept] = [reading.entries[symbol], machine.values[place]];
-    if (!entry || !kept || kept.at <= reading.at || same(entry.value, kept.value)) return [];
+    if (!entry || !kept || compareStamps(kept, reading) <= 0 || same(entry.value, kept.value)) return [];
     return [{ kind: 'value', symbol, was: entry.value, now: kept.value, unit: kept.unit }];
   });
   const choices = Object.entries(uses.choices).flatMap(([name, place]): Changed[] => {
@@ -261,6 +264,8 @@ const DAY_MS = 86_400_000;
 export type Due =
   | { readonly kind: 'changed'; readonly changes: readonly Changed[] }
   | { readonly kind: 'old'; readonly days: number; readonly age: number }
+  /** Its last reading is dated after now: how old it is cannot be told. */
+  | { readonly kind: 'ahead'; readonly days: number }
   | { readonly kind: 'never'; readonly days: number };
 
 /**
@@ -280,6 +285,7 @@ export function dueFor(
   const age = Math.floor((now.getTime() - Date.parse(latest.at)) / DAY_MS);
   return [
     ...(changes.length > 0 ? [{ kind: 'changed', changes } as const] : []),
+    ...(days !== undefined && isAhead(latest.at, now) ? [{ kind: 'ahead', days } as const] : []),
     ...(days !== undefined && age >= days ? [{ kind: 'old', days, age } as const] : []),
   ];
 }

@@ -19,11 +19,14 @@ export const isAhead = (at: string, now: Date): boolean => Date.parse(at) > now.
 
 const sign = (a: string | number, b: string | number): number => (a < b ? -1 : a > b ? 1 : 0);
 
-/** Below zero where `a` came first, above where `b` did; zero where it cannot be told. A time that has not come tells nothing. */
-export function compareStamps(a: Stamp, b: Stamp, now: Date): number {
+/**
+ * Below zero where `a` came first, above where `b` did; zero where it cannot be told.
+ * @param now where it is given, a time that has not come tells nothing
+ */
+export function compareStamps(a: Stamp, b: Stamp, now?: Date): number {
   const counted = sign(a.ordinal ?? 0, b.ordinal ?? 0);
   if (counted !== 0) return counted;
-  const told = (at: string) => (isAhead(at, now) ? '' : at);
+  const told = (at: string) => (now && isAhead(at, now) ? '' : at);
   return sign(told(a.at), told(b.at));
 }
 

@@ -27,8 +27,6 @@ const newest = async (store: Store): Promise<readonly Reading[]> => must(await s
 const text = async (store: Store): Promise<string> =>
   writeFile([must(await store.get(machineKey('bench')))!, ...(await newest(store))], '2026-05-06T07:08:09.000Z');
 
-const taken = ({ ordinal, ...rest }: Reading): Omit<Reading, 'ordinal'> => rest;
-
 describe('one device whose clock jumps', () => {
   it('has the reading that was kept last for its latest, and all of them in the order of keeping', async () => {
     await fc.assert(
@@ -37,7 +35,7 @@ describe('one device whose clock jumps', () => {
         const ids: string[] = [];
         for (const [i, now] of clocks.entries()) {
           const id = `r${i}`;
-          const reading = taken({ ...base, machine: 'bench', id, at: now.toISOString() });
+          const reading = { ...base, machine: 'bench', id, at: now.toISOString() };
           must(await store.keep(reading, (old, ordinal) => edited(old, { values: { 'z.lead': lead } }, now, ordinal)));
           ids.unshift(id);
           expect(must(await store.latest('bench', { limit: 1 })).records.map((one) => one.id)).toEqual([id]);
@@ -54,11 +52,7 @@ describe('one device whose clock jumps', () => {
   it('gives no ordinal twice, though the last reading was removed in between', async () => {
     const store = await storeWith(machine);
     const keep = async (id: string) =>
-      must(
-        await store.keep(taken({ ...base, machine: 'bench', id }), (old, ordinal) =>
-          edited(old, {}, new Date(), ordinal),
-        ),
-      );
+      must(await store.keep({ ...base, machine: 'bench', id }, (old, ordinal) => edited(old, {}, new Date(), ordinal)));
     const first = await keep('a');
     must(await store.remove(keyOf(first)));
     expect((await keep('b')).ordinal).toBeGreaterThan(first.ordinal);
@@ -93,7 +87,7 @@ describe('devices that exchange files, each with a clock of its own that jumps',
           }
           const id = `r${i}`;
           known.set(id, new Set(seen[one.on]));
-          const reading = taken({ ...base, machine: 'bench', id, at: one.now.toISOString() });
+          const reading = { ...base, machine: 'bench', id, at: one.now.toISOString() };
           const value = { ...lead, value: 0.001 * (i + 1), at: one.now.toISOString() };
           must(
             await store.keep(reading, (old, ordinal) => edited(old, { values: { 'z.lead': value } }, one.now, ordinal)),
@@ -170,7 +164,7 @@ describe('what version 5 kept', () => {
     expect(plan.refused).toEqual([]);
     expect(file.records.map(({ v }) => v)).toEqual(file.records.map(() => VERSION));
     const now = new Date('2026-11-27T12:00:00.000Z');
-    const reading = taken({ ...base, machine: 'second', id: 'fresh', at: now.toISOString() });
+    const reading = { ...base, machine: 'second', id: 'fresh', at: now.toISOString() };
     must(await store.keep(reading, (old, ordinal) => edited(old, {}, now, ordinal)));
     expect(must(await store.latest('second', {})).records.map(({ id }) => id)).toEqual(['fresh', 'ahead', 'third']);
   });

@@ -217,8 +217,8 @@ describe('due', () => {
   };
   const later = (days: number) => new Date(Date.parse(after.at) + days * 86_400_000);
   const lead = demoMachine.values['z.lead']!;
-  const withLead = (value: number, at: string) =>
-    edited(demoMachine, { values: { 'z.lead': { ...lead, value, at } } }, later(1));
+  const withLead = (value: number, at: string, ordinal?: number) =>
+    edited(demoMachine, { values: { 'z.lead': { ...lead, value, at } } }, later(1), ordinal);
   const id = 'two-z-screws';
 
   it('is nothing while nothing has changed and no days are set', () => {
@@ -231,8 +231,18 @@ describe('due', () => {
     expect(dueFor(id, after, withLead(4e-3, later(1).toISOString()), uses, later(2))).toEqual([
       { kind: 'changed', changes: [changed] },
     ]);
-    expect(dueFor(id, after, withLead(4e-3, before.at), uses, later(2))).toEqual([]);
+    expect(dueFor(id, after, withLead(4e-3, before.at, before.ordinal), uses, later(2))).toEqual([]);
+    // What came first is told by the count, whatever the clock said then.
+    expect(dueFor(id, after, withLead(4e-3, later(900).toISOString(), before.ordinal), uses, later(2))).toEqual([]);
+    expect(dueFor(id, after, withLead(4e-3, before.at), uses, later(2))).toHaveLength(1);
     expect(dueFor(id, after, withLead(8e-3 * (1 + 1e-14), later(1).toISOString()), uses, later(2))).toEqual([]);
+  });
+
+  it('is a check with days set whose last reading is dated after now: how old it is cannot be told', () => {
+    const machine = edited(demoMachine, { intervals: { [id]: 30 } }, later(0));
+    const ahead = { ...after, at: later(3000).toISOString() };
+    expect(dueFor(id, ahead, machine, uses, later(2))).toEqual([{ kind: 'ahead', days: 30 }]);
+    expect(dueFor(id, ahead, demoMachine, uses, later(2))).toEqual([]);
   });
 
   it('is a check whose option is another now', () => {

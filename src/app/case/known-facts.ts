@@ -1,6 +1,7 @@
 import { createMemo, createResource, createSignal } from 'solid-js';
 import { catalogue, type WordedFact } from '../../diagnosis/catalogue';
 import type { FactId } from '../../diagnosis/types';
+import { compareStamps } from '../../machine/stamp';
 import type { Case } from '../../machine/schema';
 import { useRecords } from '../desk/context';
 
@@ -9,7 +10,11 @@ type Facts = Readonly<Record<FactId, boolean>>;
 /** How a machine is built, as its cases tell it: the newest word on each fact that lasts. */
 function lastingFacts(cases: readonly Case[]): Facts {
   const lasting = new Set(catalogue.facts.flatMap((fact) => (fact.lasting ? [fact.id] : [])));
-  const told = [...cases].sort((a, b) => (a.opened < b.opened ? -1 : 1)).flatMap((one) => Object.entries(one.facts));
+  const opening = (one: Case) => ({ at: one.opened, ordinal: one.since });
+  const now = new Date();
+  const told = [...cases]
+    .sort((a, b) => compareStamps(opening(a), opening(b), now))
+    .flatMap((one) => Object.entries(one.facts));
   return Object.fromEntries(told.filter(([fact]) => lasting.has(fact)));
 }
 

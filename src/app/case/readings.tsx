@@ -8,6 +8,9 @@ import { printTime } from '../desk/time';
 import type { WordedInspection } from '../../diagnosis/catalogue';
 import type { Case, Reading } from '../../machine/schema';
 
+const isSince = (reading: Reading, { since, opened }: Case): boolean =>
+  since === undefined || reading.ordinal === 0 ? reading.at > opened : reading.ordinal > since;
+
 /** Readings offered as an answer: the newest ones. */
 const OFFERED = 3;
 
@@ -23,7 +26,7 @@ export function CaseReadings(props: { case: Case; check: WordedInspection; onEnt
   );
   const offered = () =>
     (page.latest?.records ?? []).filter(
-      (reading) => reading.at > props.case.opened && answersTo(props.check, reading.verdict).length > 0,
+      (reading) => isSince(reading, props.case) && answersTo(props.check, reading.verdict).length > 0,
     );
   return (
     <For each={offered()}>

@@ -69,6 +69,7 @@ export function printDue(
   mark: DecimalMark,
 ): string {
   if (due.kind === 'never') return say.due.never(due.days);
+  if (due.kind === 'ahead') return say.due.ahead(due.days);
   if (due.kind === 'old') return say.due.old(due.age, due.days);
   // What stands on the machine now is no reading's: the check of today names it.
   const optionNow = (choice: string, option: string) => calculator?.choices[choice]?.options[option]?.label;

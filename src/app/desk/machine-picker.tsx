@@ -26,7 +26,7 @@ export function MachinePicker(props: { onPicked?: () => void }) {
         <Show when={records.machines().length > 0} fallback={<span class="faint">{say.machine.none}</span>}>
           <select
             id={id}
-            value={records.settings().machine ?? ''}
+            value={records.onBench() ?? ''}
             onChange={(event) => {
               void records.choose(event.currentTarget.value || null);
               props.onPicked?.();
@@ -35,7 +35,7 @@ export function MachinePicker(props: { onPicked?: () => void }) {
             <option value="">{say.machine.no}</option>
             <For each={records.machines()}>
               {(machine) => (
-                <option value={machine.id} selected={machine.id === records.settings().machine}>
+                <option value={machine.id} selected={machine.id === records.onBench()}>
                   {machine.demo ? say.machine.demo(machine.name) : machine.name}
                 </option>
               )}

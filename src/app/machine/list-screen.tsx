@@ -57,7 +57,7 @@ export function MachinesScreen() {
                   <Show when={machine.demo}>
                     <span class="stamp">{say.list.demo}</span>
                   </Show>{' '}
-                  <Show when={records.settings().machine === machine.id}>
+                  <Show when={records.onBench() === machine.id}>
                     <span class="stamp">{say.list.onBench}</span>
                   </Show>
                   <br />

@@ -22,7 +22,7 @@ export function MachineScreen() {
 
 function MachineSheet(props: { machine: Machine }) {
   const records = useRecords();
-  const onBench = () => records.settings().machine === props.machine.id;
+  const onBench = () => records.onBench() === props.machine.id;
   return (
     <>
       <h1>

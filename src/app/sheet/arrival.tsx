@@ -1,43 +1,66 @@
-import { createEffect, createMemo, createSignal, For, on, Show, untrack } from 'solid-js';
+import { batch, createEffect, createMemo, createSignal, For, on, onCleanup, Show, untrack } from 'solid-js';
 import { useLocation, useNavigate, useParams } from '@solidjs/router';
 import type { Calculator } from '../../engine/calculator';
 import { decodeLink, hasValues, queryNow, type Decoded } from '../../engine/link';
 import type { Bench } from './bench';
 import { useRecords } from '../desk/context';
+import type { Records } from '../desk/records';
 import say from './words/en';
 
 /** A link that was opened: held until the person goes on from its numbers or puts their own back. */
 export interface Arrival {
   readonly id: string;
-  readonly query: string;
-  /** The machine that was on the bench and is not the one the link speaks of. */
-  readonly machine: string | null;
+  readonly decoded: Decoded;
   spent: boolean;
 }
 
 /**
- * Follows the address of the checks' screen: takes the values out of it, so that a reload shows the draft, and the machine
- * off the bench, so that none of its values stand in for the link's typical ones.
+ * Follows the address of the checks' screen: takes the values out of it, so that a reload shows the draft. Where the link is
+ * understood, the machine goes off the bench of this tab, so that none of its values stand in for the link's typical ones;
+ * nothing is written before the person goes on from its numbers.
+ *
+ * @param calculator the check that the address names, once it is loaded
  */
-export function createArrivals(): () => Arrival | undefined {
+export function createArrivals(calculator: () => Calculator | undefined) {
   const records = useRecords();
   const location = useLocation();
   const params = useParams();
   const navigate = useNavigate();
   const [arrival, setArrival] = createSignal<Arrival>();
+  const leave = () => {
+    const last = arrival();
+    if (last && !last.spent && last.decoded.ok) records.linkBench.decline();
+  };
   createEffect(() => {
     const { search, pathname } = location;
-    const { id } = params;
-    if (!records.ready() || id === undefined || !hasValues(search)) return;
-    untrack(() => {
-      const { machine } = records.settings();
-      setArrival({ id, query: queryNow(id, search), machine, spent: false });
-      if (machine !== null) void records.choose(null);
-      navigate(pathname, { replace: true, scroll: false });
-    });
+    const [{ id }, check] = [params, calculator()];
+    if (!records.ready() || id === undefined || !check || !hasValues(search)) return;
+    untrack(() =>
+      batch(() => {
+        const decoded = decodeLink(check, queryNow(id, search), records.settings().mark);
+        if (decoded.ok) records.linkBench.layAside();
+        setArrival({ id, decoded, spent: false });
+        navigate(pathname, { replace: true, scroll: false });
+      }),
+    );
   });
-  const here = createMemo(() => (arrival()?.id === params.id ? arrival() : undefined));
-  return here;
+  // Another check, or another screen: a link that was only looked at has changed nothing.
+  createEffect(
+    on(
+      () => params.id,
+      () => {
+        leave();
+        setArrival(undefined);
+      },
+      { defer: true },
+    ),
+  );
+  onCleanup(leave);
+  return {
+    here: createMemo(() => (arrival()?.id === params.id ? arrival() : undefined)),
+    /** A link stands in the address and is not yet read. */
+    pending: () => hasValues(location.search),
+  };
 }
 
 /**
@@ -46,12 +69,14 @@ export function createArrivals(): () => Arrival | undefined {
  *
  * @returns what the link held, for the notice
  */
-export function takeArrival(arrival: Arrival | undefined, calculator: Calculator, bench: Bench): Decoded | undefined {
+export function takeArrival(arrival: Arrival | undefined, bench: Bench, records: Records): Decoded | undefined {
   if (!arrival || arrival.spent) return undefined;
-  const decoded = decodeLink(calculator, arrival.query, bench.situation().mark);
-  if (decoded.ok) bench.replace(decoded.values);
+  const { decoded } = arrival;
+  if (!decoded.ok) return decoded;
+  bench.replace(decoded.values);
   const spend = () => {
     arrival.spent = true;
+    records.linkBench.accept();
   };
   createEffect(on(bench.changes, spend, { defer: true }));
   return decoded;
@@ -61,8 +86,8 @@ export function takeArrival(arrival: Arrival | undefined, calculator: Calculator
 export function ArrivalNotice(props: { arrival: Arrival | undefined; decoded: Decoded | undefined; bench: Bench }) {
   const records = useRecords();
   const off = () => {
-    const id = props.arrival?.machine;
-    if (id === undefined || id === null || records.settings().machine !== null) return undefined;
+    const id = records.linkBench.off();
+    if (id === null || records.onBench() !== null) return undefined;
     return records.machines().find((machine) => machine.id === id);
   };
   const reason = () => (props.decoded?.ok === false ? props.decoded.reason : undefined);
@@ -73,7 +98,7 @@ export function ArrivalNotice(props: { arrival: Arrival | undefined; decoded: De
     void records.choose(id);
   };
   return (
-    <Show when={reason() !== undefined || leftOut().length > 0 || stands() || (props.decoded && off())}>
+    <Show when={reason() !== undefined || leftOut().length > 0 || stands() || off()}>
       <div class="panel no-print" role="status">
         <Show when={reason()}>{(sentence) => <p class="problem">{sentence()}</p>}</Show>
         <Show when={stands()}>

@@ -6,7 +6,8 @@ import { usualTool } from '../../engine/tooled';
 import { toTyped, toTypedMeasured } from '../../quantity/parse';
 import { unitById, type Unit } from '../../quantity/unit';
 import { AS_MARKED } from '../../reference/tools';
-import { createEntries, withoutReadings, type Entered } from './entries';
+import type { Sheet } from '../../machine/draft';
+import { createEntries, withoutReadings } from './entries';
 import { createFollowing, type Surroundings } from './follow';
 import { nudged } from './nudge';
 
@@ -17,7 +18,7 @@ function toolMeant(spec: InputSpec | undefined, choices: Choices): string {
 }
 
 /** The state of one calculator's screen: entries, options, and everything that follows from them. */
-export function createBench(calc: Calculator, around: Surroundings, start: Entered, startsAgain = false) {
+export function createBench(calc: Calculator, around: Surroundings, start: Sheet, startsAgain = false) {
   const { write, ...entries } = createEntries(startsAgain ? withoutReadings(calc, start) : start);
   const { entered } = entries;
   const [isRepeat, setRepeat] = createSignal(startsAgain);

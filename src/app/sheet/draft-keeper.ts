@@ -1,48 +1,55 @@
-import { unwrap } from 'solid-js/store';
-import type { Entered } from './entries';
+import { onCleanup } from 'solid-js';
+import { mergeSheets, sameSheet, type Sheet } from '../../machine/draft';
+import { createBehind } from '../desk/behind';
 import type { Records } from '../desk/records';
+import type { Bench } from './bench';
 
-const PAUSE_MS = 120;
-/** Until the next attempt where there was no room. */
-const RETRY_MS = 3000;
-
-/** Writes what is being entered a moment after each change, and at once when the page goes out of sight. */
-export function createDraftKeeper(records: Records, machine: string | null, calculator: string) {
-  let waiting: Entered | undefined;
-  let timer: ReturnType<typeof setTimeout> | undefined;
-  let ended = false;
-  const flush = () => {
-    clearTimeout(timer);
-    if (!waiting) return;
-    const entered = waiting;
-    const { entries, choices } = structuredClone(unwrap(entered));
-    waiting = undefined;
-    void records
-      .saveDraft({ machine, calculator, entries, choices, changed: new Date().toISOString() })
-      .then((written) => {
-        if (written || waiting || ended) return;
-        waiting = entered;
-        timer = setTimeout(flush, RETRY_MS);
-      });
-  };
-  const onHide = () => {
-    if (document.visibilityState === 'hidden') flush();
-  };
-  document.addEventListener('visibilitychange', onHide);
-  window.addEventListener('pagehide', flush);
+/**
+ * Writes what is being entered a moment after each change, each field by itself, and follows what another tab writes to the
+ * same sheet. A field that is being changed here is never taken from the hand.
+ * @param found what the store held when the sheet was opened
+ */
+export function createDraftKeeper(
+  records: Records,
+  machine: string | null,
+  calculator: string,
+  bench: Pick<Bench, 'sheet' | 'follow'>,
+  found: Sheet,
+) {
+  /** What the store holds, as far as this tab knows. */
+  let base = found;
+  let kept: string | null = null;
+  const behind = createBehind(async () => {
+    const [from, mine] = [base, bench.sheet()];
+    if (kept === null && sameSheet(from, mine)) return true;
+    base = mine;
+    const written = await records.changeDraft(machine, calculator, (old) => ({
+      ...mergeSheets(from, mine, old ?? { entries: {}, choices: {} }),
+      kept,
+    }));
+    if (!written) base = from;
+    return written;
+  });
+  onCleanup(
+    records.onDraft(machine, calculator, (theirs) => {
+      const merged = mergeSheets(base, bench.sheet(), theirs);
+      base = theirs;
+      if (!sameSheet(merged, bench.sheet())) bench.follow(merged);
+    }),
+  );
+  onCleanup(() => behind.end());
   return {
-    note(entered: Entered): void {
-      waiting = entered;
-      clearTimeout(timer);
-      timer = setTimeout(flush, PAUSE_MS);
+    note(): void {
+      kept = null;
+      behind.note();
     },
     /** Writes at once what waits. */
-    flush,
-    end(): void {
-      flush();
-      ended = true;
-      document.removeEventListener('visibilitychange', onHide);
-      window.removeEventListener('pagehide', flush);
+    flush: behind.flush,
+    /** What stands here was kept as this reading. */
+    spend(reading: string): Promise<boolean> {
+      kept = reading;
+      behind.note();
+      return behind.flush();
     },
   };
 }

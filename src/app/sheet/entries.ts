@@ -1,13 +1,8 @@
-import { batch, createSignal } from 'solid-js';
+import { batch, createSignal, untrack } from 'solid-js';
 import { createStore, reconcile, unwrap } from 'solid-js/store';
 import type { Calculator } from '../../engine/calculator';
+import type { Entered, Sheet } from '../../machine/draft';
 import type { Entry } from '../../engine/entry';
-
-/** What a person has entered for one calculator: kept as a draft, so it must stay plain data. */
-export interface Entered {
-  readonly entries: Record<string, Entry>;
-  readonly choices: Record<string, string>;
-}
 
 /** What is entered without the readings: what is set, and what is known of the machine, stays. */
 export function withoutReadings(calc: Calculator, { entries, choices }: Entered): Entered {
@@ -18,10 +13,15 @@ export function withoutReadings(calc: Calculator, { entries, choices }: Entered)
   };
 }
 
+interface Stored {
+  readonly entries: Record<string, Entry>;
+  readonly choices: Record<string, string>;
+}
+
 /** What is entered on a sheet, and what stood there before it was cleared or an example put in. */
-export function createEntries(start: Entered) {
-  const [entered, setEntered] = createStore<Entered>({ entries: { ...start.entries }, choices: { ...start.choices } });
-  const [before, setBefore] = createSignal<Entered>();
+export function createEntries(start: Sheet) {
+  const [entered, setEntered] = createStore<Stored>({ entries: { ...start.entries }, choices: { ...start.choices } });
+  const [before, setBefore] = createSignal<Entered | undefined>(start.before);
   const [changes, setChanges] = createSignal(0);
   const changed = () => setChanges((count) => count + 1);
   return {
@@ -42,15 +42,26 @@ export function createEntries(start: Entered) {
     },
     /** Puts other entries in; what stood there can be put back. */
     replace(to: Entered): void {
-      setBefore(before() ?? structuredClone(unwrap(entered)));
+      setBefore(before() ?? structuredClone<Entered>(unwrap(entered)));
       setEntered(reconcile({ entries: { ...to.entries }, choices: { ...to.choices } }));
       changed();
     },
+    /** All that is kept as the draft, as it stands now. */
+    sheet: (): Sheet => untrack(() => structuredClone({ ...unwrap(entered), before: unwrap(before()) })),
+    /** Takes over what another tab wrote. */
+    follow: (to: Sheet): void =>
+      batch(() => {
+        setEntered(reconcile({ entries: { ...to.entries }, choices: { ...to.choices } }));
+        setBefore(to.before);
+        changed();
+      }),
+    /** What stood here before is no longer to be put back: what stands now was kept. */
+    settle: (): void => void setBefore(undefined),
     canPutBack: () => before() !== undefined,
     putBack(): void {
       const to = before();
       setBefore(undefined);
-      if (to) setEntered(reconcile(to));
+      if (to) setEntered(reconcile({ entries: { ...to.entries }, choices: { ...to.choices } }));
       changed();
     },
   };

@@ -3,10 +3,10 @@ import { useParams } from '@solidjs/router';
 import { loadCalculator } from '../../engine/list';
 import { useRecords } from '../desk/context';
 import { fetchPart } from '../desk/parts/fetch-part';
-import type { Reading } from '../../machine/schema';
+import type { Entered } from '../../machine/draft';
+import type { Draft, Reading } from '../../machine/schema';
 import type { Records } from '../desk/records';
 import { createArrivals } from './arrival';
-import type { Entered } from './entries';
 import type { Opening } from './open-sheet';
 
 /** The newest reading of a check on a machine. */
@@ -15,19 +15,26 @@ async function newestOf(records: Records, machine: string, calculator: string): 
   return page.records[0];
 }
 
+/** Nothing was entered since a reading was kept: what stands there is that reading. By the clock where it was not kept which. */
+const isSpent = ({ kept, changed }: Draft, last: Reading): boolean =>
+  kept === undefined ? changed <= last.at : kept !== null;
+
 /** Finds the check that the address names and what was being entered for it. */
 export function createFinding() {
   const records = useRecords();
   const params = useParams();
-  const arrival = createArrivals();
   const [loaded] = createResource(
     () => params.id,
     async (id) => ({ id, found: await fetchPart(() => loadCalculator(id)) }),
   );
+  const arrivals = createArrivals(() => {
+    const now = loaded();
+    return now?.id === params.id ? now?.found?.calculator : undefined;
+  });
   const draftOf = createMemo(
     () =>
-      records.ready() && params.id
-        ? { id: params.id, machine: records.settings().machine, arrival: arrival() }
+      records.ready() && params.id && !arrivals.pending()
+        ? { id: params.id, machine: records.onBench(), arrival: arrivals.here() }
         : undefined,
     undefined,
     {
@@ -41,8 +48,7 @@ export function createFinding() {
     const last = of.machine === null ? undefined : await newestOf(records, of.machine, of.id);
     const adopted = of.machine !== null && carried?.id === of.id ? carried.entered : undefined;
     if (of.machine !== null) carried = undefined;
-    // Nothing entered since the last reading was kept: what stands there is that reading.
-    const startsAgain = last !== undefined && !adopted && (found === undefined || found.changed <= last.at);
+    const startsAgain = last !== undefined && !adopted && (found === undefined || isSpent(found, last));
     return { ...of, draft: found ?? adopted, carried: !found && adopted !== undefined, last, startsAgain };
   });
   const found = createMemo<Opening | undefined>(() => {

@@ -5,7 +5,7 @@ import { evaluate, type Evaluation, type Situation } from '../../engine/evaluate
 import type { DecimalMark } from '../../quantity/parse';
 import type { Unit } from '../../quantity/unit';
 import type { Reading } from '../../machine/schema';
-import type { Entered } from './entries';
+import type { Entered } from '../../machine/draft';
 
 /** What a sheet takes from around it. */
 export interface Surroundings {

@@ -36,7 +36,7 @@ export function Keeper(props: {
     setKept(undefined);
     setSaving(true);
     const standing = props.sheet.bench.changes();
-    props.sheet.flush();
+    void props.sheet.flush();
     const at = new Date().toISOString();
     const evaluation = props.sheet.bench.evaluation();
     const reading = readingOf(props.sheet.calculator, evaluation, props.sheet.bench.situation());
@@ -48,7 +48,7 @@ export function Keeper(props: {
       )
       .finally(() => setSaving(false));
     if (done) {
-      props.sheet.kept(done);
+      props.sheet.kept(done, props.sheet.bench.changes() === standing);
       props.onKept(done);
     }
     // Words about what was kept must not stand beside numbers typed meanwhile.

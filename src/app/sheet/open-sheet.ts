@@ -1,8 +1,8 @@
 import { createEffect, createMemo, createSignal, on, onCleanup, type Component } from 'solid-js';
-import { unwrap } from 'solid-js/store';
 import type { Calculator, FigureProps } from '../../engine/calculator';
 import type { Decoded } from '../../engine/link';
 import { listed, type Download, type Loaded } from '../../engine/list';
+import type { Entered, Sheet as Drafted } from '../../machine/draft';
 import type { Machine, Reading, Settings } from '../../machine/schema';
 import { force, length, temperature } from '../../quantity/kinds';
 import type { Unit } from '../../quantity/unit';
@@ -10,7 +10,6 @@ import type { Records } from '../desk/records';
 import { takeArrival, type Arrival } from './arrival';
 import { createBench, type OnBench } from './bench';
 import { createDraftKeeper } from './draft-keeper';
-import type { Entered } from './entries';
 import { takeHanded } from './take-handed';
 
 /** All that a sheet is made from: fixed for its life, since another check, machine or link makes another sheet. */
@@ -19,7 +18,7 @@ export interface Opening {
   /** Id of the machine on the bench; null where there is none. */
   readonly machine: string | null;
   readonly loaded: Loaded;
-  readonly draft: Entered | undefined;
+  readonly draft: Drafted | undefined;
   /** The draft came along from before the machine was chosen, and is not yet kept under it. */
   readonly carried: boolean;
   readonly arrival: Arrival | undefined;
@@ -42,9 +41,9 @@ export interface Sheet extends OnBench {
   /** What the link held that opened the sheet. */
   readonly decoded: Decoded | undefined;
   /** Writes the draft at once, so that it is no newer than the reading kept of it. */
-  readonly flush: () => void;
-  /** Told of a reading kept from here: the next one is taken beside it. */
-  readonly kept: (reading: Reading) => void;
+  readonly flush: () => Promise<boolean>;
+  /** Told of a reading kept from here: the next one is taken beside it. `stands`: nothing was entered since. */
+  readonly kept: (reading: Reading, stands: boolean) => void;
 }
 
 const BLANK: Entered = { entries: {}, choices: {} };
@@ -86,22 +85,26 @@ export function openSheet(
     draft ?? BLANK,
     startsAgain,
   );
-  const keeper = createDraftKeeper(records, machineId, id);
-  const decoded = takeArrival(arrival, calculator, bench);
-  createEffect(on(bench.changes, () => keeper.note(bench.entered), { defer: true }));
+  const keeper = createDraftKeeper(records, machineId, id, bench, carried ? BLANK : (draft ?? BLANK));
+  const decoded = takeArrival(arrival, bench, records);
+  createEffect(on(bench.changes, () => keeper.note(), { defer: true }));
   takeHanded(id, calculator, bench);
   if (carried) {
-    keeper.note(bench.entered);
-    keeper.flush();
+    keeper.note();
+    void keeper.flush();
   }
   onCleanup(() => {
-    keeper.end();
-    if (machineId === null) onLeave(id, structuredClone(unwrap(bench.entered)));
+    if (machineId === null) onLeave(id, bench.sheet());
   });
   const { title = '', question = '' } = meta ?? {};
   return {
     ...{ id, title, question, calculator, Figure, download, bench, machineId, machine, arrival, decoded },
     flush: keeper.flush,
-    kept: (reading) => void setNewest(reading),
+    kept: (reading, stands) => {
+      setNewest(reading);
+      if (!stands) return;
+      bench.settle();
+      void keeper.spend(reading.id);
+    },
   };
 }

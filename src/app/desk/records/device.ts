@@ -1,7 +1,9 @@
 import { createSignal, onCleanup } from 'solid-js';
 import { defaultSettings, type Machine, type Settings } from '../../../machine/schema';
+import type { Change } from '../../../machine/announce';
 import type { Removed, StorageState, Store } from '../../../machine/store';
 import type { Stored } from '../../../machine/failure';
+import { createBenchOfTab } from './bench-of-tab';
 import { applyTheme } from './theme';
 
 /** What was removed last, until it is put back or the next thing is removed. */
@@ -39,6 +41,7 @@ export function createDevice(opening: Promise<Store>) {
   const [readingsTick, setReadingsTick] = createSignal(0);
   const [casesTick, setCasesTick] = createSignal(0);
   const news = createNews();
+  const bench = createBenchOfTab();
 
   const loadMachines = async (store: Store) => {
     const found = news.told(await store.list('machine:'));
@@ -51,6 +54,7 @@ export function createDevice(opening: Promise<Store>) {
     applyTheme(found.theme);
   };
 
+  const followers = new Set<(change: Change) => void>();
   let ended = false;
   const endings: (() => void)[] = [];
   function follow(store: Store): void {
@@ -61,7 +65,9 @@ export function createDevice(opening: Promise<Store>) {
         // Said of a write that failed: by now another has gone through.
         if (now.kind === 'kept') news.setTrouble(undefined);
       }),
-      store.subscribe(({ keys }) => {
+      store.subscribe((change) => {
+        const { keys } = change;
+        for (const follower of [...followers]) follower(change);
         if (keys.some((key) => key.startsWith('machine:'))) void loadMachines(store);
         if (keys.includes('settings')) void loadSettings(store);
         if (keys.some((key) => /^(reading|photo):/.test(key))) setReadingsTick((tick) => tick + 1);
@@ -79,10 +85,16 @@ export function createDevice(opening: Promise<Store>) {
     setState(store.state());
     follow(store);
     await Promise.all([loadMachines(store), loadSettings(store)]);
+    bench.begin(settings().machine, (id) => machines().some((one) => one.id === id));
     setReady(true);
     return store;
   });
-  return { opened, ready, machines, settings, state, readingsTick, casesTick, ...news };
+  /** Calls back with the keys that changed, here or in another tab. @returns a function that ends it */
+  const onChange = (follower: (change: Change) => void): (() => void) => {
+    followers.add(follower);
+    return () => void followers.delete(follower);
+  };
+  return { opened, ready, machines, settings, state, readingsTick, casesTick, onChange, bench, ...news };
 }
 
 export type Device = ReturnType<typeof createDevice>;

@@ -1,28 +1,46 @@
+import type { Sheet } from '../../../machine/draft';
 import { isStorageFailure } from '../../../machine/failure';
 import { draftKey } from '../../../machine/keys';
 import { VERSION, type Draft } from '../../../machine/schema';
 import type { Device } from './device';
 
 /** Half-typed checks, one for each check and machine, or for none. */
-export function draftRecords({ opened, told }: Device) {
+export function draftRecords({ opened, told, onChange }: Device) {
+  const draftFor = async (machine: string | null, calculator: string): Promise<Draft | undefined> =>
+    told(await (await opened).get(draftKey(machine, calculator)));
   return {
-    draftFor: async (machine: string | null, calculator: string): Promise<Draft | undefined> =>
-      told(await (await opened).get(draftKey(machine, calculator))),
-    /** @returns false where there is no room at the moment: worth another attempt. What else fails is told. */
-    saveDraft: async (draft: Omit<Draft, 'v' | 'type' | 'ordinal'>): Promise<boolean> => {
+    draftFor,
+    /**
+     * Edits the draft as it stands by now, whatever another tab wrote.
+     * @returns false where there is no room at the moment: worth another attempt. What else fails is told.
+     */
+    changeDraft: async (
+      machine: string | null,
+      calculator: string,
+      edit: (old: Draft | undefined) => Sheet & Pick<Draft, 'kept'>,
+    ): Promise<boolean> => {
+      const changed = new Date().toISOString();
       const result = await (
         await opened
-      ).change(draftKey(draft.machine, draft.calculator), (old) => ({
-        ...{ v: VERSION, type: 'draft', ...draft },
-        ordinal: (old?.ordinal ?? 0) + 1,
-      }));
+      ).change(draftKey(machine, calculator), (old): Draft => {
+        const { before, ...sheet } = edit(old);
+        return {
+          ...{ v: VERSION, type: 'draft', machine, calculator, ...sheet, changed, ordinal: (old?.ordinal ?? 0) + 1 },
+          ...(before === undefined ? {} : { before }),
+        };
+      });
       // The state says so already, and goes on saying it: not once more at each keystroke.
       if (!result.ok && isStorageFailure(result)) return false;
       told(result);
       return true;
     },
-    forgetDraft: async (machine: string | null, calculator: string): Promise<void> => {
-      told(await (await opened).remove(draftKey(machine, calculator)));
+    /** Calls back with the draft as another tab wrote it. @returns a function that ends it */
+    onDraft: (machine: string | null, calculator: string, listener: (draft: Draft) => void): (() => void) => {
+      const key = draftKey(machine, calculator);
+      return onChange(({ keys, elsewhere }) => {
+        if (!elsewhere || !keys.includes(key)) return;
+        void draftFor(machine, calculator).then((draft) => draft && listener(draft));
+      });
     },
   };
 }

@@ -82,7 +82,11 @@ const en = {
     value: (name: string, was: string, now: string) => `${name}: ${was} then, ${now} now`,
     option: (name: string, was: string, now: string) => `${name}: “${was}” then, “${now}” now`,
   },
+  /** Beside a time at which something was kept. */
+  ahead: (time: string) => `${time} (after now: a clock was wrong)`,
   due: {
+    ahead: (every: number) =>
+      `The last reading is dated after now, so how old it is cannot be told; wanted ${days(every)}.`,
     never: (every: number) => `Not taken yet; wanted ${days(every)}.`,
     old: (age: number, every: number) =>
       `The last reading is ${age === 1 ? 'one day' : `${age} days`} old; wanted ${days(every)}.`,
