@@ -104,7 +104,7 @@ const typed = part.fields({
 
 /** Which reading an entry of a case rests on. */
 const readingOf = v.exactOptional(part.fields({ at: part.time, id: part.id }));
-const said = { at: part.time, note: part.text(part.LIMITS.line) };
+const said = { at: part.time, note: part.text(part.LIMITS.line), ordinal: v.exactOptional(part.ordinal) };
 
 /** The same kinds as in src/diagnosis/types.ts (a test holds them equal), with when and what was said of it. */
 const caseEntry = v.variant(

@@ -381,9 +381,19 @@ test('tabs killed in the middle of writing, a hundred times: every reading that 
   const openAndKill = async (tab: number, kill: number): Promise<boolean> => {
     const mine = (numbers: ReadonlySet<number>) => [...numbers].filter((number) => number % TABS === tab);
     const page = await context.newPage();
+    const said: string[] = [];
+    page.on('console', (message) => said.push(message.text()));
+    page.on('requestfailed', (request) => said.push(`failed: ${request.url()}`));
+    page.on('pageerror', (error) => said.push(String(error)));
     await page.goto(SHEET);
-    // Four tabs at once on a busy computer: longer than the usual wait.
-    await line(page, DH).waitFor();
+    // The driver's own report shows the first page of all, which stands on the home screen: this tab speaks for itself.
+    await line(page, DH)
+      .waitFor()
+      .catch(async (error: unknown) => {
+        const shown = await page.evaluate(() => document.body.innerText);
+        throw new Error(`fresh tab ${kill}, at ${page.url()}: ${shown}\n${said.join('\n')}`, { cause: error });
+      });
+    expect(page.url()).toContain(SHEET.slice(SHEET.indexOf('#')));
     await field(page, DH);
     const before = mine(began).length;
     const under = before - mine(kept).length;

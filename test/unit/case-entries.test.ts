@@ -12,7 +12,7 @@ import { restore, VERSION, type Case } from '../../src/machine/schema';
 
 type Kept = Case['log'][number];
 /** An entry as kept, without when it was made, what was said of it, and the reading it rests on. */
-type Bare = Kept extends infer E ? (E extends Kept ? Omit<E, 'at' | 'note' | 'reading'> : never) : never;
+type Bare = Kept extends infer E ? (E extends Kept ? Omit<E, 'at' | 'note' | 'reading' | 'ordinal'> : never) : never;
 /** TypeScript compares `Omit<…>` and a plain object as alike only once both are written out. */
 type Flat<T> = T extends object ? { readonly [K in keyof T]: T[K] } : T;
 

@@ -1,4 +1,4 @@
-import { createSignal, Show } from 'solid-js';
+import { Show } from 'solid-js';
 import { A, useNavigate } from '@solidjs/router';
 import { catalogue } from '../../diagnosis/catalogue';
 import { proofPhoto } from '../../machine/keys';
@@ -10,6 +10,7 @@ import { readingHref } from '../desk/reading-entry';
 import { ReadingPhoto } from '../desk/reading-photo';
 import { printTime } from '../desk/time';
 import { StopAt } from '../desk/stop';
+import { createTypedText, OtherText } from '../desk/typed-text';
 
 /** How a closed case ended, what shows it, and the key that opens it again. */
 export function CaseClosed(props: { case: Case; closed: NonNullable<Case['closed']> }) {
@@ -53,10 +54,11 @@ export function CaseClosed(props: { case: Case; closed: NonNullable<Case['closed
 export function CaseEnd(props: { case: Case }) {
   const records = useRecords();
   const navigate = useNavigate();
-  const [words, setWords] = createSignal('');
-  const end = (how: 'handed over' | 'given up') => {
-    const closed = { at: new Date().toISOString(), how, proof: words().trim() };
-    void records.changeCase(props.case.machine, props.case.id, (old) => ({ ...old, closed }));
+  const at = { machine: props.case.machine, case: props.case.id, field: 'end' };
+  const words = createTypedText(at);
+  const end = async (how: 'handed over' | 'given up') => {
+    const closed = { at: new Date().toISOString(), how, proof: words.text().trim() };
+    if (await records.changeCase(props.case.machine, props.case.id, (old) => ({ ...old, closed }))) await words.used();
   };
   return (
     <>
@@ -66,16 +68,17 @@ export function CaseEnd(props: { case: Case }) {
           class="text-input"
           rows="2"
           maxlength={LIMITS.line}
-          value={words()}
-          onInput={(event) => setWords(event.currentTarget.value)}
+          value={words.text()}
+          onInput={(event) => words.type(event.currentTarget.value)}
         />
       </label>
-      <StopAt text={words()} />
+      <OtherText typed={words} />
+      <StopAt text={words.text()} />
       <div class="row section">
-        <button type="button" class="button" onClick={() => end('handed over')}>
+        <button type="button" class="button" onClick={() => void end('handed over')}>
           {say.end.handOver}
         </button>
-        <button type="button" class="button" onClick={() => end('given up')}>
+        <button type="button" class="button" onClick={() => void end('given up')}>
           {say.end.giveUp}
         </button>
         <RemoveCase case={props.case} onGone={() => navigate(`/machines/${props.case.machine}`)} />

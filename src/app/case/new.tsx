@@ -1,4 +1,4 @@
-import { createMemo, createSignal, Show } from 'solid-js';
+import { createMemo, createResource, createSignal, Show } from 'solid-js';
 import { useLocation, useNavigate } from '@solidjs/router';
 import { catalogue } from '../../diagnosis/catalogue';
 import { dangerIn } from '../../diagnosis/danger';
@@ -15,7 +15,7 @@ import { complaintAddress, StopGate } from './stop-gate';
 import say from './words/en';
 import { useRecords } from '../desk/context';
 import { MachinePicker } from '../desk/machine-picker';
-import type { Picture } from '../desk/photo';
+import { createTypedText, OtherText } from '../desk/typed-text';
 import './case.css';
 
 /** Questions asked at the start: those that move the most. The others can be answered in the case. */
@@ -23,6 +23,9 @@ const ASKED = 5;
 
 /** The fact that words of a shock answer. */
 const SHOCK_FELT = 'shock-felt';
+
+/** Where what is typed for a case lies until it is opened. */
+const typedAt = (field: string) => ({ machine: null, case: null, field });
 
 /** A new case: the complaint, what it looks like, the machine, and what is known of it. */
 export function CaseNew() {
@@ -32,9 +35,15 @@ export function CaseNew() {
   const query = () => new URLSearchParams(location.search);
   // The address gives the first choice; after that the person picks.
   const [picked, setPicked] = createSignal(symptomById(query().get('symptom'))?.id ?? null);
-  const [complaint, setComplaint] = createSignal((query().get('said') ?? '').slice(0, LIMITS.note));
-  const [owner, setOwner] = createSignal((query().get('who') ?? '').slice(0, LIMITS.name));
-  const [picture, setPicture] = createSignal<Picture>();
+  // What a link says stands in the fields; what the person had typed stays in the store until they go on from the link's words.
+  const said = createTypedText(typedAt('complaint'), (query().get('said') ?? '').slice(0, LIMITS.note));
+  const who = createTypedText(typedAt('owner'), (query().get('who') ?? '').slice(0, LIMITS.name));
+  const [complaint, owner] = [said.text, who.text];
+  const [pictured] = createResource(
+    () => (records.ready() ? { tick: records.typedTick() } : undefined),
+    () => records.typedIn(typedAt('photo')),
+  );
+  const picture = () => pictured.latest?.picture;
   const [tried, setTried] = createSignal(false);
   const [saving, setSaving] = createSignal(false);
   const danger = createMemo(() => dangerIn(complaint()));
@@ -58,9 +67,10 @@ export function CaseNew() {
     return machine() === undefined ? say.fresh.noMachine : undefined;
   };
 
-  /** In the address, so that a page that was put to sleep comes back with it. */
+  /** In the address, so that a page that was put to sleep comes back with it. What is typed is kept in the store. */
   const remember = (safety = tick()) => {
-    const typed = { said: complaint(), who: owner(), tick: safety };
+    const [link, from] = [query().get('said') ?? '', query().get('who') ?? ''];
+    const typed = { said: link === complaint() ? link : '', who: from === owner() ? from : '', tick: safety };
     navigate(complaintAddress('case/new', typed, { symptom: picked() ?? '' }), { replace: true, scroll: false });
   };
   const open = async () => {
@@ -82,6 +92,7 @@ export function CaseNew() {
     });
     const photo = picture();
     if (made && photo) await records.keepPhoto({ machine: on.id, at, id: made.id }, photo);
+    if (made) await Promise.all([said.used(), who.used(), records.forgetTyped(typedAt('photo'), '')]);
     setSaving(false);
     if (made) navigate(`/case/${made.machine}/${made.id}`, { replace: true });
   };
@@ -125,11 +136,13 @@ export function CaseNew() {
         complaint={complaint()}
         owner={owner()}
         pictured={picture() !== undefined}
-        onComplaint={setComplaint}
-        onOwner={setOwner}
+        onComplaint={said.type}
+        onOwner={who.type}
         onTyped={() => remember()}
-        onPicture={setPicture}
+        onPicture={(taken) => void records.keepTypedPicture(typedAt('photo'), taken)}
       />
+      <OtherText typed={said} />
+      <OtherText typed={who} />
       <Show when={danger()}>
         {(of) => <StopGate danger={of()} said={complaint()} who={owner()} tick={tick()} onTick={remember} />}
       </Show>

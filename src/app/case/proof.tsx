@@ -16,6 +16,11 @@ import { titleOf, verdictWord } from '../desk/reading-entry';
 import { ReadingPhoto } from '../desk/reading-photo';
 import { printTime } from '../desk/time';
 import { StopAt } from '../desk/stop';
+import { createTypedText, OtherText } from '../desk/typed-text';
+
+/** By the count; by the clock where an earlier version kept one of the two. */
+const isAfter = (reading: Reading, cure: Case['log'][number] | undefined): boolean =>
+  cure?.ordinal === undefined || reading.ordinal === 0 ? reading.at > (cure?.at ?? '') : reading.ordinal > cure.ordinal;
 
 /** Readings offered as a proof: the newest ones. */
 const OFFERED = 6;
@@ -23,7 +28,8 @@ const OFFERED = 6;
 /** A mend has cured: what shows it closes the case, a reading kept after the mend or the reprint. */
 export function CaseProof(props: { case: Case; cause: CauseId }) {
   const records = useRecords();
-  const [words, setWords] = createSignal('');
+  const at = { machine: props.case.machine, case: props.case.id, field: 'proof' };
+  const words = createTypedText(at);
   const [picked, setPicked] = createSignal<Reading>();
   const [problem, setProblem] = createSignal<string>();
   const cause = () => causeOf(catalogue, props.cause);
@@ -32,7 +38,7 @@ export function CaseProof(props: { case: Case; cause: CauseId }) {
     () => ({ machine: props.case.machine, tick: records.readingsTick() }),
     ({ machine }) => records.latestReadings(machine, { limit: OFFERED }),
   );
-  const after = () => (page.latest?.records ?? []).filter(({ at }) => at > (cure()?.at ?? ''));
+  const after = () => (page.latest?.records ?? []).filter((reading) => isAfter(reading, cure()));
   const [promises] = createResource(after, async (readings) =>
     Promise.all(
       readings.map(async (reading) => {
@@ -48,19 +54,16 @@ export function CaseProof(props: { case: Case; cause: CauseId }) {
   const photo = () => ({ machine: props.case.machine, at: props.case.opened, id: proofPhoto(props.case.id) });
   const close = async () => {
     const reading = picked();
-    const shown = reading !== undefined || words().trim() !== '' || (await records.photoOf(photo())) !== undefined;
+    const shown = reading !== undefined || words.text().trim() !== '' || (await records.photoOf(photo())) !== undefined;
     if (!shown) {
       setProblem(say.proof.ask);
       return;
     }
-    const said = words().trim() || (reading ? readingNote(reading) : say.proof.seePhoto);
+    const said = words.text().trim() || (reading ? readingNote(reading) : say.proof.seePhoto);
     const how = cure()?.remedy === 'replace' ? 'replaced' : 'cured';
     const proof = reading ? { reading: { at: reading.at, id: reading.id } } : {};
-    const at = new Date().toISOString();
-    await records.changeCase(props.case.machine, props.case.id, (old) => ({
-      ...old,
-      closed: { at, how, proof: said, ...proof },
-    }));
+    const closed = { at: new Date().toISOString(), how, proof: said, ...proof } as const;
+    if (await records.changeCase(props.case.machine, props.case.id, (old) => ({ ...old, closed }))) await words.used();
   };
   return (
     <>
@@ -102,11 +105,12 @@ export function CaseProof(props: { case: Case; cause: CauseId }) {
           class="text-input"
           rows="2"
           maxlength={LIMITS.line}
-          value={words()}
-          onInput={(event) => setWords(event.currentTarget.value)}
+          value={words.text()}
+          onInput={(event) => words.type(event.currentTarget.value)}
         />
       </label>
-      <StopAt text={words()} />
+      <OtherText typed={words} />
+      <StopAt text={words.text()} />
       <Problem sentence={problem()} />
       <button type="button" class="button button-main case-wide" onClick={() => void close()}>
         {say.proof.close}

@@ -3,6 +3,7 @@ import { A, useNavigate } from '@solidjs/router';
 import type { Machine } from '../../machine/schema';
 import { LIMITS } from '../../machine/schema-parts';
 import { useRecords } from '../desk/context';
+import { createBehindText } from '../desk/typed-text';
 import { Files } from '../files/section';
 import { Glance } from './glance';
 import { MachineValues } from './values';
@@ -76,6 +77,10 @@ function MachineSheet(props: { machine: Machine }) {
 function Rename(props: { machine: Machine }) {
   const records = useRecords();
   const [problem, setProblem] = createSignal<string>();
+  const note = createBehindText(
+    () => props.machine.note,
+    (text) => records.changeMachine(props.machine.id, { note: text }),
+  );
   const rename = (name: string) => {
     if (name.trim() === '') {
       setProblem(say.page.nameless(props.machine.name));
@@ -106,14 +111,11 @@ function Rename(props: { machine: Machine }) {
           class="text-input"
           rows="3"
           maxlength={LIMITS.note}
-          value={props.machine.note}
-          onChange={(event) => {
-            const note = event.currentTarget.value;
-            void records.changeMachine(props.machine.id, { note });
-          }}
+          value={note.text()}
+          onInput={(event) => note.type(event.currentTarget.value)}
         />
       </label>
-      <StopAt text={props.machine.note} />
+      <StopAt text={note.text()} />
     </>
   );
 }

@@ -8,6 +8,7 @@ import { toolById } from '../../reference/tools';
 import { VerdictMark } from '../../ui/verdict-mark';
 import { inSheetOrder, loadFacts, type CheckFacts } from '../desk/check-facts';
 import { useRecords } from '../desk/context';
+import { createBehindText } from '../desk/typed-text';
 import { OfMachine } from '../desk/of-machine';
 import { printExpects } from '../desk/promised';
 import { shownIn, unbroken } from '../desk/reading-print';
@@ -64,6 +65,10 @@ function ReadingSheet(props: { machine: Machine; reading: Reading }) {
   const navigate = useNavigate();
   const [facts] = createResource(() => props.reading.calculator, loadFacts);
   const told = createMemo(() => retold(props.reading.order, facts.latest?.calculator, records.settings().mark));
+  const note = createBehindText(
+    () => props.reading.note,
+    (text) => records.noteOn(props.reading, text),
+  );
   const remove = async () => {
     if (await records.removeReading(props.reading)) navigate(`/machines/${props.machine.id}`);
   };
@@ -110,10 +115,10 @@ function ReadingSheet(props: { machine: Machine; reading: Reading }) {
                   rows="3"
                   aria-label={say.reading.note}
                   maxlength={LIMITS.note}
-                  value={props.reading.note}
-                  onChange={(event) => void records.noteOn(props.reading, event.currentTarget.value)}
+                  value={note.text()}
+                  onInput={(event) => note.type(event.currentTarget.value)}
                 />
-                <StopAt text={props.reading.note} />
+                <StopAt text={note.text()} />
               </section>
               <ReadingPhoto reading={props.reading} />
             </div>

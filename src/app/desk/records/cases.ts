@@ -7,6 +7,13 @@ import say from './words/en';
 
 const newestFirst = (a: Case, b: Case): number => b.ordinal - a.ordinal || (a.changed < b.changed ? 1 : -1);
 
+/** The case with a change, and each entry that came with it, stamped with the ordinal of the change. */
+const counted = (old: Case, edited: Case, changed: string, ordinal: number): Case => ({
+  ...edited,
+  ...{ changed, ordinal },
+  log: edited.log.map((entry) => (old.log.includes(entry) ? entry : { ...entry, ordinal })),
+});
+
 /** Cases of repair, one at a time or a machine's. */
 export function caseRecords(device: Device) {
   const { opened, told } = device;
@@ -38,7 +45,7 @@ export function caseRecords(device: Device) {
       const changed = new Date().toISOString();
       const result = await (
         await opened
-      ).changeOn(caseKey(machine, id), machine, (old, ordinal) => old && { ...edit(old), changed, ordinal });
+      ).changeOn(caseKey(machine, id), machine, (old, ordinal) => old && counted(old, edit(old), changed, ordinal));
       told(result);
       return result.ok && result.value !== undefined;
     },

@@ -40,6 +40,7 @@ export function createDevice(opening: Promise<Store>) {
   const [state, setState] = createSignal<StorageState>({ kind: 'kept' });
   const [readingsTick, setReadingsTick] = createSignal(0);
   const [casesTick, setCasesTick] = createSignal(0);
+  const [typedTick, setTypedTick] = createSignal(0);
   const news = createNews();
   const bench = createBenchOfTab();
 
@@ -72,6 +73,7 @@ export function createDevice(opening: Promise<Store>) {
         if (keys.includes('settings')) void loadSettings(store);
         if (keys.some((key) => /^(reading|photo):/.test(key))) setReadingsTick((tick) => tick + 1);
         if (keys.some((key) => key.startsWith('case:'))) setCasesTick((tick) => tick + 1);
+        if (keys.some((key) => key.startsWith('typed:'))) setTypedTick((tick) => tick + 1);
       }),
       () => store.close(),
     );
@@ -94,7 +96,7 @@ export function createDevice(opening: Promise<Store>) {
     followers.add(follower);
     return () => void followers.delete(follower);
   };
-  return { opened, ready, machines, settings, state, readingsTick, casesTick, onChange, bench, ...news };
+  return { opened, ready, machines, settings, state, readingsTick, casesTick, typedTick, onChange, bench, ...news };
 }
 
 export type Device = ReturnType<typeof createDevice>;

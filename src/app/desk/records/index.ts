@@ -6,6 +6,7 @@ import { machineRecords } from './machines';
 import { createOffline } from './offline';
 import { readingRecords } from './readings';
 import { removals } from './removals';
+import { typedRecords } from './typed';
 import { settingRecords } from './settings';
 import say from './words/en';
 
@@ -20,6 +21,7 @@ export function createRecords(opening: Promise<Store> = openStore()) {
     ready: device.ready,
     readingsTick: device.readingsTick,
     casesTick: device.casesTick,
+    typedTick: device.typedTick,
     trouble: device.trouble,
     forgetTrouble: () => device.setTrouble(undefined),
     keeping: () => device.state().kind === 'kept',
@@ -39,6 +41,7 @@ export function createRecords(opening: Promise<Store> = openStore()) {
     ...readingRecords(device, settings),
     ...caseRecords(device),
     ...draftRecords(device),
+    ...typedRecords(device),
   };
 }
 

@@ -1,4 +1,5 @@
 import { createSignal, onMount } from 'solid-js';
+import { keepAll } from '../behind';
 import { isTold, LOCK, type Asked, type Stage } from '../../../worker/stage';
 
 const ask = (worker: ServiceWorker | null | undefined, asked: Asked): void => worker?.postMessage(asked);
@@ -25,16 +26,25 @@ async function register(): Promise<ServiceWorkerRegistration | undefined> {
   }
 }
 
+/** Loads the page anew once all that was typed is kept. */
+const reload = (): void => void keepAll().then((kept) => kept && location.reload());
+
 /** Tells of every new version that waits, with what changes over to it. */
 function followUpdates(
   registration: ServiceWorkerRegistration,
   offer: (changeOver: () => Promise<void>) => void,
 ): void {
   const offered = (waiting: ServiceWorker): void =>
-    offer(() => {
-      navigator.serviceWorker.addEventListener('controllerchange', () => location.reload(), { once: true });
+    offer(async () => {
+      // Where something could not be kept the page stays: the notice says that nothing is kept.
+      if (!(await keepAll())) return;
+      // Taken over in another tab, which changed nothing here: this page still runs what it was loaded with.
+      if (waiting.state !== 'installed') {
+        location.reload();
+        return;
+      }
+      navigator.serviceWorker.addEventListener('controllerchange', reload, { once: true });
       ask(waiting, { type: 'SKIP_WAITING' });
-      return Promise.resolve();
     });
   if (registration.waiting && registration.active) offered(registration.waiting);
   registration.addEventListener('updatefound', () => {

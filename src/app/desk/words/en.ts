@@ -82,6 +82,12 @@ const en = {
     value: (name: string, was: string, now: string) => `${name}: ${was} then, ${now} now`,
     option: (name: string, was: string, now: string) => `${name}: “${was}” then, “${now}” now`,
   },
+  /** Two texts for one field. */
+  typed: {
+    other: (words: string) => `Something else was typed here, in another tab or before: “${words}”`,
+    take: 'Take that one',
+    leave: 'Leave it',
+  },
   /** Beside a time at which something was kept. */
   ahead: (time: string) => `${time} (after now: a clock was wrong)`,
   due: {
