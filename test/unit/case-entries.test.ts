@@ -8,6 +8,8 @@ import { propose } from '../../src/diagnosis/order';
 import { causeOf, inspectionOf } from '../../src/diagnosis/pick';
 import { firstActs } from '../../src/diagnosis/stop';
 import type { Entry } from '../../src/diagnosis/types';
+import { answeredOtherwise, withEntry, withFact, without } from '../../src/app/case/edit';
+import { isOvertaken } from '../../src/app/desk/records/cases';
 import { restore, VERSION, type Case } from '../../src/machine/schema';
 
 type Kept = Case['log'][number];
@@ -160,5 +162,42 @@ describe('the sheet of a case', () => {
     const text = sheetText(caseSheet(catalogue, still, 'Left bench', []));
     expect(text).toContain(say.log.not);
     expect(text).not.toContain(say.sheet.parts.found.toUpperCase());
+  });
+});
+
+describe('an edit from a tab that has not heard of another’s', () => {
+  const answer = { kind: 'answer', check: 'period', answer: 'lead' } as const;
+  const other = { kind: 'answer', check: 'listen', answer: 'knock' } as const;
+  const closed = { at: LATER, how: 'cured', proof: 'A plain wall.' } as const;
+
+  it('goes beside what the other did: another answer, another fact', () => {
+    const theirs = withEntry(other, AT)(blank);
+    const both = withEntry(answer, LATER)(theirs);
+    expect(isOvertaken(theirs, both)).toBe(false);
+    expect(both.log).toHaveLength(2);
+    const facts = withFact('two-screws', true)(theirs);
+    expect(isOvertaken(theirs, facts)).toBe(false);
+    expect(isOvertaken(facts, withFact('two-screws', true)(facts))).toBe(false);
+  });
+
+  it.each<[string, Case, (old: Case) => Case]>([
+    [
+      'answers what was answered meanwhile',
+      withEntry(answer, AT)(blank),
+      withEntry({ ...answer, answer: 'belt' }, LATER),
+    ],
+    ['adds to a case that was ended', { ...blank, closed }, withEntry(answer, LATER)],
+    ['ends it again', { ...blank, closed }, (old) => ({ ...old, closed: { ...closed, proof: 'Another wall.' } })],
+    ['takes back what was taken back', blank, without({ ...answer, at: AT, note: '' })],
+    ['changes what was taken back', blank, answeredOtherwise({ ...answer, at: AT, note: '' }, 'belt')],
+  ])('is not written where it %s', (_, old, edit) => {
+    expect(isOvertaken(old, edit(old))).toBe(true);
+  });
+
+  it('opens an ended case again, and takes an entry back', () => {
+    expect(isOvertaken({ ...blank, closed }, blank)).toBe(false);
+    const one = withEntry(answer, AT)(blank);
+    expect(isOvertaken(one, without(one.log[0]!)(one))).toBe(false);
+    expect(isOvertaken(one, answeredOtherwise(one.log[0]!, 'belt')(one))).toBe(false);
   });
 });

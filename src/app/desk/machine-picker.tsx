@@ -26,7 +26,7 @@ export function MachinePicker(props: { onPicked?: () => void }) {
         <Show when={records.machines().length > 0} fallback={<span class="faint">{say.machine.none}</span>}>
           <select
             id={id}
-            value={records.onBench() ?? ''}
+            value={records.current()?.id ?? ''}
             onChange={(event) => {
               void records.choose(event.currentTarget.value || null);
               props.onPicked?.();

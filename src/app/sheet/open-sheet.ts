@@ -94,7 +94,8 @@ export function openSheet(
     void keeper.flush();
   }
   onCleanup(() => {
-    if (machineId === null) onLeave(id, bench.sheet());
+    // A machine that was removed, here or in another tab, takes its draft along: what stands on the sheet does not go with it.
+    if (!machine()) onLeave(id, bench.sheet());
   });
   const { title = '', question = '' } = meta ?? {};
   return {

@@ -35,7 +35,9 @@ function remember(on: OnBench): void {
 /** The machine on the bench belongs to the tab: no other tab and no link changes it under the hand. */
 export function createBenchOfTab() {
   const [on, setOn] = createSignal<OnBench>(EMPTY);
+  let kept = EMPTY;
   const put = (next: OnBench): void => {
+    kept = next;
     setOn(next);
     remember(next);
   };
@@ -52,8 +54,8 @@ export function createBenchOfTab() {
     /** Clears the bench for a link's numbers: until they are accepted, a tab that is loaded anew has the machine back. */
     layAside: (): void => void setOn(({ machine, off }) => ({ machine: null, off: machine ?? off })),
     /** The link's numbers were accepted: the bench stays clear. */
-    accept: (): void => remember(on()),
+    accept: (): void => put(on()),
     /** They were not: the bench is as it was. */
-    decline: (): void => void setOn(remembered() ?? EMPTY),
+    decline: (): void => void setOn(kept),
   };
 }

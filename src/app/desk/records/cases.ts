@@ -1,6 +1,7 @@
 import { caseKey, casesOf, photoKey, proofPhoto } from '../../../machine/keys';
 import { newId } from '../../../machine/edit';
 import { VERSION, type Case } from '../../../machine/schema';
+import { canonical } from '../../../machine/exchange';
 import type { Device } from './device';
 import { undoable } from './removals';
 import say from './words/en';
@@ -14,9 +15,22 @@ const counted = (old: Case, edited: Case, changed: string, ordinal: number): Cas
   log: edited.log.map((entry) => (old.log.includes(entry) ? entry : { ...entry, ordinal })),
 });
 
+/**
+ * Whether an edit made in view of an older state of the case no longer holds: another tab has ended it, answered the same
+ * check, or changed what was to be changed.
+ */
+export function isOvertaken(old: Case, edited: Case): boolean {
+  if (old.closed !== null && edited.closed !== null) return true;
+  const answered = new Set(old.log.flatMap((entry) => (entry.kind === 'answer' ? [entry.check] : [])));
+  const fresh = edited.log.filter((entry) => !old.log.includes(entry));
+  const twice = fresh.some((entry) => entry.kind === 'answer' && answered.has(entry.check));
+  if (twice && edited.log.length > old.log.length) return true;
+  return edited.log !== old.log && canonical(old.log) === canonical(edited.log);
+}
+
 /** Cases of repair, one at a time or a machine's. */
 export function caseRecords(device: Device) {
-  const { opened, told } = device;
+  const { opened, told, setTrouble } = device;
   return {
     /** Undefined where there is none. */
     caseAt: async (machine: string, id: string): Promise<Case | undefined> =>
@@ -40,14 +54,24 @@ export function caseRecords(device: Device) {
       ).changeOn(caseKey(given.machine, id), given.machine, (_, ordinal) => make(ordinal));
       return told(result);
     },
-    /** Edits the case as it stands by now, whatever another tab wrote. @returns false where it is gone or not kept */
+    /**
+     * Edits the case as it stands by now, whatever another tab wrote: what both did stays, and what cannot is said.
+     * @returns false where it is gone, not kept, or overtaken by another tab
+     */
     changeCase: async (machine: string, id: string, edit: (old: Case) => Case): Promise<boolean> => {
       const changed = new Date().toISOString();
+      let overtaken = false;
       const result = await (
         await opened
-      ).changeOn(caseKey(machine, id), machine, (old, ordinal) => old && counted(old, edit(old), changed, ordinal));
+      ).changeOn(caseKey(machine, id), machine, (old, ordinal) => {
+        const edited = old && edit(old);
+        if (!old || !edited) return undefined;
+        overtaken = isOvertaken(old, edited);
+        return overtaken ? undefined : counted(old, edited, changed, ordinal);
+      });
       told(result);
-      return result.ok && result.value !== undefined;
+      if (result.ok && overtaken) setTrouble(say.caseOvertaken);
+      return result.ok && result.value !== undefined && !overtaken;
     },
     /** With its photos. */
     removeCase: async (machine: string, id: string, called: string): Promise<boolean> => {
