@@ -5,8 +5,8 @@ import { times } from '../support/sweep';
 
 /*
  * Two tabs on one sheet, as the keeper of drafts works: each changes fields, writes what it changed over what the store holds,
- * and hears of the other's writing some time later. The model beside it is a table of fields with the last value written to
- * each; it knows nothing of sheets or bases.
+ * and hears of the other's writing some time later. Beside it stands a plain table of what
+ * each hand has typed and not yet written.
  */
 
 const FIELDS = ['a', 'b', 'c'] as const;
@@ -20,14 +20,16 @@ interface Tab {
 type Act =
   | { readonly kind: 'type'; readonly tab: number; readonly field: Field; readonly text: string | null }
   | { readonly kind: 'pick'; readonly tab: number; readonly field: Field; readonly text: string }
-  | { readonly kind: 'write' | 'hear'; readonly tab: number };
+  | { readonly kind: 'write'; readonly tab: number }
+  | { readonly kind: 'hear'; readonly tab: number };
 
 const tab = fc.constantFrom(0, 1);
 const field = fc.constantFrom(...FIELDS);
 const act: fc.Arbitrary<Act> = fc.oneof(
   fc.record({ kind: fc.constant('type' as const), tab, field, text: fc.option(fc.string({ maxLength: 3 })) }),
   fc.record({ kind: fc.constant('pick' as const), tab, field, text: fc.constantFrom('x', 'y') }),
-  fc.record({ kind: fc.constantFrom('write' as const, 'hear' as const), tab }),
+  fc.record({ kind: fc.constant('write' as const), tab }),
+  fc.record({ kind: fc.constant('hear' as const), tab }),
 );
 
 const BLANK: Sheet = { entries: {}, choices: {} };
@@ -45,13 +47,11 @@ describe('two tabs on one sheet', () => {
           { base: BLANK, mine: BLANK },
         ];
         let store = BLANK;
-        const model = new Map<string, string | null>();
-        const unwritten: [Map<string, string | null>, Map<string, string | null>] = [new Map(), new Map()];
+        const unwritten = [new Map<string, string | null>(), new Map<string, string | null>()];
         const write = (of: number) => {
           const one = tabs[of]!;
           store = mergeSheets(one.base, one.mine, store);
           one.base = one.mine;
-          for (const [name, text] of unwritten[of]!) model.set(name, text);
           unwritten[of]!.clear();
         };
         const hear = (of: number) => {
@@ -91,10 +91,6 @@ describe('two tabs on one sheet', () => {
         hear(0);
         expect(tabs[0].mine).toEqual(store);
         expect(tabs[1].mine).toEqual(store);
-        // A field typed back to what it was before the other tab wrote it is no change: the other's stays.
-        const texts = Object.fromEntries(Object.entries(store.entries).map(([name, { text }]) => [name, text]));
-        const touched = new Set(acts.flatMap((one) => ('field' in one && one.kind === 'type' ? [one.field] : [])));
-        for (const name of Object.keys(texts)) expect([...touched]).toContain(name);
       }),
       { numRuns: times(2000, 300) },
     );

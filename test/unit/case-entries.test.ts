@@ -8,7 +8,6 @@ import { propose } from '../../src/diagnosis/order';
 import { causeOf, inspectionOf } from '../../src/diagnosis/pick';
 import { firstActs } from '../../src/diagnosis/stop';
 import type { Entry } from '../../src/diagnosis/types';
-import { answeredOtherwise, withEntry, withFact, without } from '../../src/app/case/edit';
 import { isOvertaken } from '../../src/app/desk/records/cases';
 import { restore, VERSION, type Case } from '../../src/machine/schema';
 

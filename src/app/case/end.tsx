@@ -54,8 +54,7 @@ export function CaseClosed(props: { case: Case; closed: NonNullable<Case['closed
 export function CaseEnd(props: { case: Case }) {
   const records = useRecords();
   const navigate = useNavigate();
-  const at = { machine: props.case.machine, case: props.case.id, field: 'end' };
-  const words = createTypedText(at);
+  const words = createTypedText(() => ({ machine: props.case.machine, case: props.case.id, field: 'end' }));
   const end = async (how: 'handed over' | 'given up') => {
     const closed = { at: new Date().toISOString(), how, proof: words.text().trim() };
     if (await records.changeCase(props.case.machine, props.case.id, (old) => ({ ...old, closed }))) await words.used();

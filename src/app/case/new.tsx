@@ -36,8 +36,8 @@ export function CaseNew() {
   // The address gives the first choice; after that the person picks.
   const [picked, setPicked] = createSignal(symptomById(query().get('symptom'))?.id ?? null);
   // What a link says stands in the fields; what the person had typed stays in the store until they go on from the link's words.
-  const said = createTypedText(typedAt('complaint'), (query().get('said') ?? '').slice(0, LIMITS.note));
-  const who = createTypedText(typedAt('owner'), (query().get('who') ?? '').slice(0, LIMITS.name));
+  const said = createTypedText(() => typedAt('complaint'), (query().get('said') ?? '').slice(0, LIMITS.note));
+  const who = createTypedText(() => typedAt('owner'), (query().get('who') ?? '').slice(0, LIMITS.name));
   const [complaint, owner] = [said.text, who.text];
   const [pictured] = createResource(
     () => (records.ready() ? { tick: records.typedTick() } : undefined),

@@ -28,8 +28,7 @@ const OFFERED = 6;
 /** A mend has cured: what shows it closes the case, a reading kept after the mend or the reprint. */
 export function CaseProof(props: { case: Case; cause: CauseId }) {
   const records = useRecords();
-  const at = { machine: props.case.machine, case: props.case.id, field: 'proof' };
-  const words = createTypedText(at);
+  const words = createTypedText(() => ({ machine: props.case.machine, case: props.case.id, field: 'proof' }));
   const [picked, setPicked] = createSignal<Reading>();
   const [problem, setProblem] = createSignal<string>();
   const cause = () => causeOf(catalogue, props.cause);

@@ -21,29 +21,28 @@ export async function keepAll(): Promise<boolean> {
 /** A writer that runs behind: a moment after the last note, at most `MOST_MS` after the first, and when the page goes out of sight. */
 export interface Behind {
   /** There is something to write. */
-  note(): void;
+  readonly note: () => void;
   /** Writes at once what waits. @returns whether all that was noted is kept */
-  flush(): Promise<boolean>;
+  readonly flush: () => Promise<boolean>;
   /** Writes what waits and stops. */
-  end(): void;
+  readonly end: () => void;
 }
 
 /** @param write writes what has been noted; false where there was no room and it is worth another attempt by and by */
 export function createBehind(write: () => Promise<boolean>, retryMs = 3000): Behind {
-  let waiting = false;
+  const state = { waiting: false, ended: false };
   let since = 0;
   let timer: ReturnType<typeof setTimeout> | undefined;
-  let ended = false;
   let last: Promise<boolean> = Promise.resolve(true);
   const run = async (): Promise<boolean> => {
     clearTimeout(timer);
-    if (!waiting) return last;
-    waiting = false;
+    if (!state.waiting) return last;
+    state.waiting = false;
     const mine = write();
     last = mine;
     const kept = await mine;
-    if (kept || waiting || ended) return kept;
-    waiting = true;
+    if (kept || state.waiting || state.ended) return kept;
+    state.waiting = true;
     since = Date.now();
     timer = setTimeout(() => void run(), retryMs);
     return false;
@@ -58,15 +57,15 @@ export function createBehind(write: () => Promise<boolean>, retryMs = 3000): Beh
   return {
     note() {
       const now = Date.now();
-      if (!waiting) since = now;
-      waiting = true;
+      if (!state.waiting) since = now;
+      state.waiting = true;
       clearTimeout(timer);
       timer = setTimeout(() => void run(), Math.max(0, Math.min(PAUSE_MS, since + MOST_MS - now)));
     },
     flush: run,
     end() {
       void run();
-      ended = true;
+      state.ended = true;
       open.delete(run);
       document.removeEventListener('visibilitychange', onHide);
       window.removeEventListener('pagehide', onLeave);

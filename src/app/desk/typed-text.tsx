@@ -18,14 +18,14 @@ export interface TypedText {
 }
 
 /** @param start what the field begins with where a link brought it: kept only once the person goes on typing */
-export function createTypedText(at: TypedAt, start = ''): TypedText {
+export function createTypedText(at: () => TypedAt, start = ''): TypedText {
   const records = useRecords();
   const [text, setText] = createSignal(start);
   const [base, setBase] = createSignal('');
   const ours = () => text() !== base();
   const [found] = createResource(
     () => (records.ready() ? { tick: records.typedTick() } : undefined),
-    () => records.typedIn(at),
+    () => records.typedIn(at()),
   );
   const [left, setLeft] = createSignal(false);
   /** What the person had typed before a link brought something else; undefined once they go on from the link's words. */
@@ -38,7 +38,7 @@ export function createTypedText(at: TypedAt, start = ''): TypedText {
   const behind = createBehind(async () => {
     const [mine, from] = [untrack(text), untrack(base)];
     setBase(mine);
-    const kept = await records.keepTyped(at, mine, from);
+    const kept = await records.keepTyped(untrack(at), mine, from);
     if (!kept) setBase(from);
     return kept;
   });
@@ -65,7 +65,7 @@ export function createTypedText(at: TypedAt, start = ''): TypedText {
     settle: (take) => {
       const mine = untrack(own);
       if (mine === undefined) {
-        void behind.flush().then(() => records.settleTyped(at, take));
+        void behind.flush().then(() => records.settleTyped(at(), take));
         return;
       }
       setLeft(!take);
@@ -75,7 +75,7 @@ export function createTypedText(at: TypedAt, start = ''): TypedText {
     },
     used: async () => {
       await behind.flush();
-      await records.forgetTyped(at, text());
+      await records.forgetTyped(at(), text());
     },
   };
 }

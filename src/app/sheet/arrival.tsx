@@ -56,8 +56,9 @@ export function createArrivals(calculator: () => Calculator | undefined) {
     ),
   );
   onCleanup(leave);
+  const here = createMemo(() => (arrival()?.id === params.id ? arrival() : undefined));
   return {
-    here: createMemo(() => (arrival()?.id === params.id ? arrival() : undefined)),
+    here,
     /** A link stands in the address and is not yet read. */
     pending: () => hasValues(location.search),
   };

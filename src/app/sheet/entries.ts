@@ -56,7 +56,9 @@ export function createEntries(start: Sheet) {
         changed();
       }),
     /** What stood here before is no longer to be put back: what stands now was kept. */
-    settle: (): void => void setBefore(undefined),
+    settle(): void {
+      setBefore(undefined);
+    },
     canPutBack: () => before() !== undefined,
     putBack(): void {
       const to = before();

@@ -44,10 +44,10 @@ export function createBenchOfTab() {
   return {
     machine: () => on().machine,
     off: () => on().off,
-    /** Once, as the tab opens. @param usual what a new tab begins with */
-    begin(usual: string | null, isThere: (id: string) => boolean): void {
+    /** Once, as the tab opens. @param usual what a new tab begins with @param all the machines there are */
+    begin(usual: string | null, all: ReadonlySet<string>): void {
       const { machine, off } = remembered() ?? { machine: usual, off: null };
-      const there = (id: string | null) => (id !== null && isThere(id) ? id : null);
+      const there = (id: string | null) => (id !== null && all.has(id) ? id : null);
       put({ machine: there(machine), off: there(off) });
     },
     choose: (machine: string | null): void => put({ machine, off: null }),

@@ -60,18 +60,18 @@ export function caseRecords(device: Device) {
      */
     changeCase: async (machine: string, id: string, edit: (old: Case) => Case): Promise<boolean> => {
       const changed = new Date().toISOString();
-      let overtaken = false;
+      const found = { overtaken: false };
       const result = await (
         await opened
       ).changeOn(caseKey(machine, id), machine, (old, ordinal) => {
         const edited = old && edit(old);
         if (!old || !edited) return undefined;
-        overtaken = isOvertaken(old, edited);
-        return overtaken ? undefined : counted(old, edited, changed, ordinal);
+        found.overtaken = isOvertaken(old, edited);
+        return found.overtaken ? undefined : counted(old, edited, changed, ordinal);
       });
       told(result);
-      if (result.ok && overtaken) setTrouble(say.caseOvertaken);
-      return result.ok && result.value !== undefined && !overtaken;
+      if (result.ok && found.overtaken) setTrouble(say.caseOvertaken);
+      return result.ok && result.value !== undefined && !found.overtaken;
     },
     /** With its photos. */
     removeCase: async (machine: string, id: string, called: string): Promise<boolean> => {

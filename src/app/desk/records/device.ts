@@ -1,4 +1,4 @@
-import { createSignal, onCleanup } from 'solid-js';
+import { createSignal, onCleanup, untrack } from 'solid-js';
 import { defaultSettings, type Machine, type Settings } from '../../../machine/schema';
 import type { Change } from '../../../machine/announce';
 import type { Removed, StorageState, Store } from '../../../machine/store';
@@ -83,11 +83,12 @@ export function createDevice(opening: Promise<Store>) {
     for (const end of endings) end();
   });
 
+  const beginBench = () => untrack(() => bench.begin(settings().machine, new Set(machines().map(({ id }) => id))));
   const opened = opening.then(async (store) => {
     setState(store.state());
     follow(store);
     await Promise.all([loadMachines(store), loadSettings(store)]);
-    bench.begin(settings().machine, (id) => machines().some((one) => one.id === id));
+    beginBench();
     setReady(true);
     return store;
   });
