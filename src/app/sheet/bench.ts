@@ -19,7 +19,10 @@ function toolMeant(spec: InputSpec | undefined, choices: Choices): string {
 
 /** The state of one calculator's screen: entries, options, and everything that follows from them. */
 export function createBench(calc: Calculator, around: Surroundings, start: Sheet, startsAgain = false) {
-  const { write, ...entries } = createEntries(startsAgain ? withoutReadings(calc, start) : start);
+  const { write, ...entries } = createEntries(
+    startsAgain ? { ...start, ...withoutReadings(calc, start) } : start,
+    startsAgain,
+  );
   const { entered } = entries;
   const [isRepeat, setRepeat] = createSignal(startsAgain);
   const following = createFollowing(calc, around, entered, isRepeat);

@@ -18,11 +18,21 @@ interface Stored {
   readonly choices: Record<string, string>;
 }
 
+/** A store writes into the objects that it is given: others hold them too. */
+const copyOf = ({ entries, choices }: Entered): Stored =>
+  structuredClone({ entries: { ...entries }, choices: { ...choices } });
+
 /** What is entered on a sheet, and what stood there before it was cleared or an example put in. */
-export function createEntries(start: Sheet) {
-  const [entered, setEntered] = createStore<Stored>({ entries: { ...start.entries }, choices: { ...start.choices } });
+export function createEntries(start: Sheet, spent = false) {
+  const [entered, setEntered] = createStore(copyOf(start));
   const [before, setBefore] = createSignal<Entered | undefined>(start.before);
   const [changes, setChanges] = createSignal(0);
+  /** What stands here was kept: once something new is entered, what stood here before it is of no use. */
+  let isSpent = spent;
+  const begin = () => {
+    if (isSpent) setBefore(undefined);
+    isSpent = false;
+  };
   const changed = () => setChanges((count) => count + 1);
   return {
     entered,
@@ -31,19 +41,22 @@ export function createEntries(start: Sheet) {
     /** Writes several lines at once, as one change. */
     write: (entries: Readonly<Record<string, Entry>>): void =>
       batch(() => {
+        begin();
         for (const [symbol, entry] of Object.entries(entries)) setEntered('entries', symbol, entry);
         changed();
       }),
     pick(name: string, option: string): void {
       batch(() => {
+        begin();
         setEntered('choices', name, option);
         changed();
       });
     },
     /** Puts other entries in; what stood there can be put back. */
     replace(to: Entered): void {
+      begin();
       setBefore(before() ?? structuredClone<Entered>(unwrap(entered)));
-      setEntered(reconcile({ entries: { ...to.entries }, choices: { ...to.choices } }));
+      setEntered(reconcile(copyOf(to)));
       changed();
     },
     /** All that is kept as the draft, as it stands now. */
@@ -51,19 +64,19 @@ export function createEntries(start: Sheet) {
     /** Takes over what another tab wrote. */
     follow: (to: Sheet): void =>
       batch(() => {
-        setEntered(reconcile({ entries: { ...to.entries }, choices: { ...to.choices } }));
+        setEntered(reconcile(copyOf(to)));
         setBefore(to.before);
         changed();
       }),
-    /** What stood here before is no longer to be put back: what stands now was kept. */
+    /** What stands here was kept as a reading. */
     settle(): void {
-      setBefore(undefined);
+      isSpent = true;
     },
     canPutBack: () => before() !== undefined,
     putBack(): void {
       const to = before();
       setBefore(undefined);
-      if (to) setEntered(reconcile({ entries: { ...to.entries }, choices: { ...to.choices } }));
+      if (to) setEntered(reconcile(copyOf(to)));
       changed();
     },
   };
