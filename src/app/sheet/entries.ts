@@ -19,8 +19,10 @@ interface Stored {
 }
 
 /** A store writes into the objects that it is given: others hold them too. */
-const copyOf = ({ entries, choices }: Entered): Stored =>
-  structuredClone({ entries: { ...entries }, choices: { ...choices } });
+const copyOf = ({ entries, choices }: Entered): Stored => ({
+  entries: Object.fromEntries(Object.entries(entries).map(([symbol, entry]) => [symbol, { ...entry }])),
+  choices: { ...choices },
+});
 
 /** What is entered on a sheet, and what stood there before it was cleared or an example put in. */
 export function createEntries(start: Sheet, spent = false) {
