@@ -140,7 +140,7 @@ export function createListener(rate: number, options: Omit<NoteOptions, 'before'
   const finish = (to: number, events: ListenerEvent[]) => {
     if (onset === undefined) return;
     const length = to - onset;
-    const cut = { kind: 'pluck', note: { status: 'refused', reason: 'too short' }, at: onset / rate } as const;
+    const cut: ListenerEvent = { kind: 'pluck', note: { status: 'refused', reason: 'too short' }, at: onset / rate };
     if (length >= seconds(SAME)) events.push(length < seconds(LEAST) ? cut : judge(onset, to));
     onset = undefined;
   };
