@@ -1,7 +1,7 @@
 import { parseSync } from 'vite';
 import { accented, inStyle, mark, padding, type Style } from './strange.ts';
 
-interface Node {
+export interface Node {
   readonly type: string;
   readonly start: number;
   readonly end: number;
@@ -15,14 +15,14 @@ interface Stretch {
   readonly text: string;
 }
 
-const isNode = (value: unknown): value is Node => typeof value === 'object' && value !== null && 'type' in value;
+export const isNode = (value: unknown): value is Node => typeof value === 'object' && value !== null && 'type' in value;
 
 const COMPARISONS = new Set(['===', '!==', '==', '!=', '<', '>', '<=', '>=', 'in', 'instanceof']);
 const LOOK_UPS = new Set(['includes', 'startsWith', 'endsWith', 'indexOf', 'has', 'get', 'match', 'test', 'split']);
 const TYPED = new Set(['TSAsExpression', 'TSSatisfiesExpression', 'TSNonNullExpression', 'TSTypeAssertion']);
 
 /** Parts of a node in which a string is text; elsewhere it names something: a key, a module, a case, a type. */
-function partsWithText(node: Node): readonly unknown[] {
+export function partsWithText(node: Node): readonly unknown[] {
   const { type } = node;
   if (type.startsWith('TS')) return TYPED.has(type) ? [node.expression] : [];
   switch (type) {

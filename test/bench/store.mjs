@@ -179,8 +179,8 @@ const save = (page) =>
     () =>
       new Promise((resolve, reject) => {
         const bench = document.querySelector('.bench');
-        const key = [...bench.querySelectorAll('button')].find((b) => b.textContent.trim() === 'Keep reading');
-        const kept = () => bench.querySelector('[role=status]')?.textContent.startsWith('Kept on') ?? false;
+        const key = [...bench.querySelectorAll('button')].find((b) => b.textContent.trim() === 'Save reading');
+        const kept = () => bench.querySelector('[role=status]')?.textContent.startsWith('Saved on') ?? false;
         const began = performance.now();
         const watch = new MutationObserver(() => {
           if (!kept()) return;

@@ -84,7 +84,7 @@ test('one case from complaint to printed sheet, at phone size, with the network 
     'A case waits for this check: “One side of the first layer is thin”',
   );
   await enter(page, 'Height difference of the two sides', '0.75');
-  await bench(page).getByRole('button', { name: 'Keep reading' }).click();
+  await bench(page).getByRole('button', { name: 'Save reading' }).click();
   const banner = page.getByRole('status').filter({ hasText: 'Taken as the answer' });
   await expect(banner).toContainText('Beyond its limit');
   await banner.getByRole('link', { name: 'Back to the case' }).click();
@@ -112,8 +112,8 @@ test('one case from complaint to printed sheet, at phone size, with the network 
     .click();
   await expect(page.locator('main')).not.toContainText('A case waits');
   await enter(page, 'Height difference of the two sides', '0.02');
-  await bench(page).getByRole('button', { name: 'Keep reading' }).click();
-  await expect(bench(page)).toContainText('Kept on Left bench');
+  await bench(page).getByRole('button', { name: 'Save reading' }).click();
+  await expect(bench(page)).toContainText('Saved on Left bench');
   await page.goto('./');
   await page.getByRole('link', { name: /One side of the first layer is thin/ }).click();
   await step(page)
@@ -130,7 +130,7 @@ test('one case from complaint to printed sheet, at phone size, with the network 
   // Days later: still there, still readable, and on one sheet.
   await page.reload();
   await expect(end).toContainText('Mended');
-  await page.getByRole('link', { name: 'The sheet, to print or send' }).click();
+  await page.getByRole('link', { name: 'Case report, to print or send' }).click();
   const sheet = page.locator('.case-sheet');
   await expect(sheet).toHaveAttribute('data-ready', 'true');
   for (const words of [
@@ -283,7 +283,7 @@ test('a verdict that several answers share is left to the person', async ({ page
   await enter(page, 'Spaces between those two crests', '10');
   await enter(page, 'Screw lead', '8');
   await expect(bench(page)).toContainText('One part fits');
-  await bench(page).getByRole('button', { name: 'Keep reading' }).click();
+  await bench(page).getByRole('button', { name: 'Save reading' }).click();
   await expect(page.getByText('Which of these does it show?')).toBeVisible();
   expect(await inDatabase(page, 'case:')).toMatchObject([[expect.anything(), { log: [] }]]);
   // Left for later, it is still offered on the case.
@@ -336,7 +336,7 @@ test('repair and replacement stand side by side at an hour’s worth that is typ
   await expect(worth).toBeFocused();
   await expect(total('Replace')).toHaveText(String(Math.round(parts + (minutes / 60) * 360)));
   await worth.fill('much');
-  await expect(step(page).getByRole('alert')).toContainText('until then it is reckoned with 360');
+  await expect(step(page).getByRole('alert')).toContainText('until then 360 counts');
 
   await step(page).getByRole('button', { name: 'Replace it instead' }).click();
   await step(page).getByRole('button', { name: 'Yes, it is gone' }).click();
@@ -477,7 +477,7 @@ for (const scheme of ['light', 'dark'] as const) {
     await expect(page.getByRole('region', { name: 'How it ended' })).toBeVisible();
     await sound(page, 'a closed case');
     const link = await linkOf(page);
-    await page.getByRole('link', { name: 'The sheet, to print or send' }).click();
+    await page.getByRole('link', { name: 'Case report, to print or send' }).click();
     await expect(page.locator('.case-sheet')).toHaveAttribute('data-ready', 'true');
     await sound(page, 'the sheet');
     await page.goto(link);

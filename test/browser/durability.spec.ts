@@ -5,7 +5,7 @@ import { give } from './words-watch';
 
 const DH = 'Height difference of the two sides';
 const SHEET = './#/check/two-z-screws';
-const keep = (page: Page) => bench(page).getByRole('button', { name: 'Keep reading' });
+const keep = (page: Page) => bench(page).getByRole('button', { name: 'Save reading' });
 
 /** A page on which writing can be made to fail as on a full disk: `full(page, true)`. */
 async function withDisk(context: BrowserContext): Promise<Page> {
@@ -43,7 +43,7 @@ test.describe('a full disk', () => {
     await page.goto(SHEET);
     await enter(page, DH, '0.42');
     await keep(page).click();
-    await expect(bench(page)).toContainText('Kept on Full');
+    await expect(bench(page)).toContainText('Saved on Full');
     const before = await inDatabase(page, 'reading:');
     expect(before).toHaveLength(1);
 
@@ -52,13 +52,13 @@ test.describe('a full disk', () => {
     await keep(page).click();
     await expect(page.getByRole('alert').first()).toContainText('no room left');
     // The words of the reading before must not stand for this one.
-    await expect(bench(page)).not.toContainText('Kept on');
+    await expect(bench(page)).not.toContainText('Saved on');
     expect(await inDatabase(page, 'reading:')).toEqual(before);
     await expect(await field(page, DH)).toHaveValue('0.75');
 
     await full(page, false);
     await keep(page).click();
-    await expect(bench(page)).toContainText('Kept on Full');
+    await expect(bench(page)).toContainText('Saved on Full');
     await expect(page.getByRole('alert')).toHaveCount(0);
     const after = await inDatabase(page, 'reading:');
     expect(after).toHaveLength(2);
@@ -119,8 +119,8 @@ test.describe('no database', () => {
       await enter(page, DH, '0.75');
       await keep(page).click();
       await expect(bench(page)).toContainText('For now');
-      await expect(bench(page)).not.toContainText('Kept on');
-      await expect(page.locator('main')).toContainText('Kept for this machine');
+      await expect(bench(page)).not.toContainText('Saved on');
+      await expect(page.locator('main')).toContainText('Saved for this machine');
       await page.getByRole('link', { name: 'Settings' }).click();
       await expect(page.locator('main')).toContainText(sentence);
     });
@@ -145,7 +145,7 @@ test.describe('a corrupt record', () => {
     for (const text of ['0.1', '0.2', '0.3']) {
       await enter(page, DH, text);
       await keep(page).click();
-      await expect(bench(page)).toContainText('Kept on Damaged');
+      await expect(bench(page)).toContainText('Saved on Damaged');
       await enter(page, DH, '');
       await enter(page, DH, '9');
     }
@@ -155,7 +155,7 @@ test.describe('a corrupt record', () => {
     const damaged = { ...(value as object), verdict: 'perhaps' };
     await plant(page, key, damaged);
     await page.reload();
-    await expect(page.locator('main .section', { hasText: 'Kept for this machine' }).last().locator('li')).toHaveCount(
+    await expect(page.locator('main .section', { hasText: 'Saved for this machine' }).last().locator('li')).toHaveCount(
       2,
     );
 
@@ -205,13 +205,13 @@ test.describe('two tabs at one machine', () => {
         pages.map(async (page, i) => {
           await enter(page, DH, `0.${round}${i}`);
           await keep(page).click();
-          await expect(bench(page)).toContainText('Kept on Shared');
+          await expect(bench(page)).toContainText('Saved on Shared');
         }),
       );
     }
     await expect.poll(async () => (await inDatabase(one, 'reading:')).length).toBe(6);
     for (const page of pages) {
-      const list = page.locator('main .section', { hasText: 'Kept for this machine' }).last();
+      const list = page.locator('main .section', { hasText: 'Saved for this machine' }).last();
       await expect(list.locator('li')).toHaveCount(5);
     }
   });
@@ -248,7 +248,7 @@ test.describe('two tabs at one machine', () => {
     await two.goto(SHEET);
     await enter(two, DH, '0.42');
     await keep(two).click();
-    await expect(bench(two)).toContainText('Kept on Short-lived');
+    await expect(bench(two)).toContainText('Saved on Short-lived');
     await enter(two, DH, '0.75');
 
     await one.goto('./#/machines');
@@ -259,7 +259,7 @@ test.describe('two tabs at one machine', () => {
 
     await keep(two).click();
     await expect(two.getByRole('alert')).toContainText('no longer there');
-    await expect(bench(two)).not.toContainText('Kept on');
+    await expect(bench(two)).not.toContainText('Saved on');
     await expect(await field(two, DH)).toHaveValue('0.75');
     expect(await inDatabase(two, 'reading:')).toEqual([]);
 
@@ -267,7 +267,7 @@ test.describe('two tabs at one machine', () => {
     await expect(one.getByRole('link', { name: /Short-lived/ })).toBeVisible();
     expect(await inDatabase(one, 'reading:')).toHaveLength(1);
     await keep(two).click();
-    await expect(bench(two)).toContainText('Kept on Short-lived');
+    await expect(bench(two)).toContainText('Saved on Short-lived');
     expect(await inDatabase(two, 'reading:')).toHaveLength(2);
   });
 });
@@ -297,7 +297,7 @@ test.describe('keeping for good', () => {
     await page.reload();
     await enter(page, DH, '0.5');
     await keep(page).click();
-    await expect(bench(page)).toContainText('Kept on Asked');
+    await expect(bench(page)).toContainText('Saved on Asked');
     expect(await asked(page)).toBe(0);
 
     await page.getByRole('link', { name: 'Settings' }).click();
@@ -321,7 +321,7 @@ test.describe('keeping for good', () => {
     await page.goto(SHEET);
     await enter(page, DH, '0.42');
     await keep(page).click();
-    await expect(bench(page)).toContainText('Kept on Counted');
+    await expect(bench(page)).toContainText('Saved on Counted');
     await page.getByRole('link', { name: 'Settings' }).click();
     await expect(page.getByText('One reading is in no exported file')).toBeVisible();
     await page.getByRole('button', { name: 'Later' }).click();
@@ -346,9 +346,10 @@ const keepOnAndOn = ([label, first, step]: readonly [label: string, first: numbe
   // A marked build has a sign without width after each word.
   const plainly = (text: string | null | undefined): string => (text ?? '').replaceAll('\u200B', '').trim();
   const box = [...document.querySelectorAll('input')].find((input) => plainly(input.ariaLabel) === label);
-  const key = [...document.querySelectorAll('button')].find((button) => plainly(button.textContent) === 'Keep reading');
+  const key = [...document.querySelectorAll('button')].find((button) => plainly(button.textContent) === 'Save reading');
   if (!box || !key) throw new Error('the sheet is not there');
-  const shown = () => plainly(key.closest('.bench')?.querySelector('[role=status]')?.textContent).startsWith('Kept on');
+  const shown = () =>
+    plainly(key.closest('.bench')?.querySelector('[role=status]')?.textContent).startsWith('Saved on');
   const next = (number: number): void => {
     // The sign picks the side.
     box.value = `+${(number / 1000).toFixed(3)}`;

@@ -30,11 +30,11 @@ const plan = (page: Page) => page.getByRole('group', { name: 'What the file woul
 async function takeIn(page: Page, text: string): Promise<void> {
   await openSettings(page);
   await choose(page, text);
-  await plan(page).getByRole('button', { name: 'Take it in' }).click();
-  await expect(page.getByText('Taken in:')).toBeVisible();
+  await plan(page).getByRole('button', { name: 'Read it in' }).click();
+  await expect(page.getByText('Read in:')).toBeVisible();
 }
 
-async function saved(page: Page, make = 'Make the file'): Promise<{ name: string; text: string }> {
+async function saved(page: Page, make = 'Put the file together'): Promise<{ name: string; text: string }> {
   await page.getByRole('button', { name: make }).click();
   const [download] = await Promise.all([
     page.waitForEvent('download'),
@@ -64,8 +64,8 @@ test('everything goes to another phone in a file and comes back byte for byte', 
   await choose(other, first.text);
   await expect(plan(other)).toContainText('4 to be added, 0 to be changed, 0 the same.');
   await expect(plan(other)).toContainText('A new machine, with 9 values.');
-  await plan(other).getByRole('button', { name: 'Take it in' }).click();
-  await expect(other.getByText('Taken in: 4 added, 0 changed.')).toBeVisible();
+  await plan(other).getByRole('button', { name: 'Read it in' }).click();
+  await expect(other.getByText('Read in: 4 added, 0 changed.')).toBeVisible();
   const second = await saved(other);
   expect(second.text.replace(MADE_LINE, '')).toBe(first.text.replace(MADE_LINE, ''));
 
@@ -81,7 +81,7 @@ test('the same file twice changes nothing', async ({ page }) => {
   await choose(page, plain);
   await expect(plan(page)).toContainText('0 to be added, 0 to be changed, 3 the same.');
   await expect(plan(page)).toContainText('Taking it in would change nothing.');
-  await expect(plan(page).getByRole('button', { name: 'Take it in' })).toBeDisabled();
+  await expect(plan(page).getByRole('button', { name: 'Read it in' })).toBeDisabled();
   await plan(page).getByRole('button', { name: 'Leave it' }).click();
   await expect(plan(page)).toBeHidden();
   expect(await stored(page)).toBe(before);
@@ -101,10 +101,10 @@ test('what changed on both sides is shown, and the person decides per machine', 
   await expect(row('Screw lead').locator('strong')).toHaveText(/8\smm/);
   await plan(page).getByText('keep what is here', { exact: true }).click();
   await expect(row('Name').locator('strong')).toContainText('Left bench');
-  await expect(plan(page).getByRole('button', { name: 'Take it in' })).toBeDisabled();
+  await expect(plan(page).getByRole('button', { name: 'Read it in' })).toBeDisabled();
   await plan(page).getByText('the newer of each').click();
-  await plan(page).getByRole('button', { name: 'Take it in' }).click();
-  await expect(page.getByText('Taken in: 0 added, 1 changed.')).toBeVisible();
+  await plan(page).getByRole('button', { name: 'Read it in' }).click();
+  await expect(page.getByText('Read in: 0 added, 1 changed.')).toBeVisible();
   const [[, kept]] = (await inDatabase(page, 'machine:left')) as [[string, Machine]];
   expect(kept).toMatchObject({ name: 'From the corner shop', changed: LATER });
   expect(kept.values['z.lead']?.value).toBe(0.002);
@@ -142,8 +142,8 @@ test('names with script in them are words, here as elsewhere; one bad record doe
   await choose(page, JSON.stringify(file));
   await expect(plan(page)).toContainText('3 to be added, 0 to be changed, 0 the same, 2 refused.');
   await expect(plan(page)).toContainText('written by a newer Trammel');
-  await plan(page).getByRole('button', { name: 'Take it in' }).click();
-  await expect(page.getByText('Taken in: 3 added')).toBeVisible();
+  await plan(page).getByRole('button', { name: 'Read it in' }).click();
+  await expect(page.getByText('Read in: 3 added')).toBeVisible();
   await page.getByRole('link', { name: 'Machines' }).click();
   await expect(page.locator('main')).toContainText(words);
   await page.getByRole('link', { name: /onerror/ }).click();
@@ -167,8 +167,8 @@ test('a full disk in mid-write takes in nothing of the file, and says so', async
   });
   const more = Array.from({ length: 20 }, (_, i): Reading => ({ ...readings[0]!, id: `more-${i}` }));
   await choose(page, writeFile([machine, ...more], MADE));
-  await plan(page).getByRole('button', { name: 'Take it in' }).click();
-  await expect(page.getByText('Nothing was taken in. There is no room left')).toBeVisible();
+  await plan(page).getByRole('button', { name: 'Read it in' }).click();
+  await expect(page.getByText('Nothing was read in. There is no room left')).toBeVisible();
   expect(await stored(page)).toBe(before);
 });
 
@@ -181,7 +181,7 @@ test('what another tab changed after the plan was shown is not written over', as
   await other.getByLabel('Name', { exact: true }).fill('From the other tab');
   await other.getByLabel('Name', { exact: true }).blur();
   await expect(other.locator('h1')).toContainText('From the other tab');
-  await plan(page).getByRole('button', { name: 'Take it in' }).click();
+  await plan(page).getByRole('button', { name: 'Read it in' }).click();
   await expect(page.getByRole('alert')).toContainText('Something was changed here meanwhile');
   const [[, kept]] = (await inDatabase(page, 'machine:left')) as [[string, Machine]];
   expect(kept.name).toBe('From the other tab');
@@ -196,8 +196,8 @@ test('10,000 readings are taken in and saved again byte for byte', async ({ page
   await openSettings(page);
   await choose(page, text);
   await expect(plan(page)).toContainText('10001 to be added');
-  await plan(page).getByRole('button', { name: 'Take it in' }).click();
-  await expect(page.getByText('Taken in: 10001 added')).toBeVisible();
+  await plan(page).getByRole('button', { name: 'Read it in' }).click();
+  await expect(page.getByText('Read in: 10001 added')).toBeVisible();
   await page.getByText('machines and readings', { exact: true }).click();
   const again = await saved(page);
   expect(again.text.replace(MADE_LINE, '')).toBe(text.replace(MADE_LINE, ''));
@@ -219,7 +219,7 @@ test('one machine is shared from its page, as text, where the phone shares files
   const another: Machine = { ...machine, id: 'other', name: 'Not this one' };
   await takeIn(page, writeFile([machine, another, ...readings], MADE));
   await page.goto('./#/machines/left');
-  await page.getByRole('button', { name: 'Make the file' }).click();
+  await page.getByRole('button', { name: 'Put the file together' }).click();
   await page.getByRole('button', { name: 'Share it' }).click();
   const sent = () =>
     page.evaluate(() => (window as unknown as { shared: { name: string; type: string; text: string }[] }).shared);
@@ -242,7 +242,7 @@ test('one machine is shared from its page, as text, where the phone shares files
 test('without sharing there is only the link', async ({ page }) => {
   await page.addInitScript(() => Object.assign(navigator, { canShare: undefined, share: undefined }));
   await takeIn(page, plain);
-  await page.getByRole('button', { name: 'Make the file' }).click();
+  await page.getByRole('button', { name: 'Put the file together' }).click();
   await expect(page.getByRole('link', { name: 'Save the file' })).toBeVisible();
   await expect(page.getByRole('button', { name: 'Share it' })).toHaveCount(0);
 });
@@ -299,7 +299,7 @@ test('saving everything ends the reminder; saving one machine or a spreadsheet d
 
 test('the plan fits a small phone, and axe finds nothing in it', async ({ page }) => {
   await takeIn(page, plain);
-  await page.getByRole('button', { name: 'Make the file' }).click();
+  await page.getByRole('button', { name: 'Put the file together' }).click();
   const theirs: Machine = { ...machine, name: 'W'.repeat(110), note: 'x'.repeat(400), changed: LATER };
   await choose(page, writeFile([theirs, { ...readings[0]!, note: 'another' }], MADE));
   await expect(plan(page).getByRole('table')).toBeVisible();

@@ -50,11 +50,11 @@ test('a check goes to a phone that has no such machine, by copied link', async (
   await enter(page, 'Screw lead', '12');
   await enter(page, HEIGHT, '0,75');
   await bench(page).getByRole('button', { name: say.keeper.keep }).click();
-  await expect(bench(page)).toContainText('Kept on Left bench');
+  await expect(bench(page)).toContainText('Saved on Left bench');
   const headline = await bench(page).locator('.bench-headline').textContent();
 
   // The lead stands on the machine only, as on the next day.
-  await page.getByRole('button', { name: 'Clear the sheet' }).click();
+  await page.getByRole('button', { name: 'Clear all entries' }).click();
   await enter(page, HEIGHT, '0,75');
   await expect(line(page, 'Screw lead')).toContainText('machine');
   const link = await open(page);
@@ -129,7 +129,7 @@ test('what the machine on the bench keeps does not creep into a link’s check; 
   await enter(page, 'Screw lead', '12');
   await enter(page, HEIGHT, '0.31');
   await bench(page).getByRole('button', { name: say.keeper.keep }).click();
-  await expect(bench(page)).toContainText('Kept on Left bench');
+  await expect(bench(page)).toContainText('Saved on Left bench');
 
   await page.goto('./#/check/two-z-screws?v=1&dh=0.75;mm;caliper');
   await expect(page.getByText('Left bench is off the bench')).toBeVisible();

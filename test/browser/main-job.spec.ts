@@ -22,7 +22,7 @@ test('a reading becomes an instruction, is kept, and is found again without a si
 
   await enter(page, 'Screw lead', '8');
   await bench(page).getByRole('button', { name: say.keeper.keep }).click();
-  await expect(bench(page)).toContainText('Kept on Left bench');
+  await expect(bench(page)).toContainText('Saved on Left bench');
 
   await page.waitForFunction(async () => (await navigator.serviceWorker.ready).active?.state === 'activated');
   await context.setOffline(true);

@@ -147,7 +147,7 @@ test('a repeated reading starts empty, the old one beside it; what is set stays'
   await expect(keep).toHaveAccessibleDescription(/\S{3,}/);
   await enter(page, DH, '0.01');
   await keep.click();
-  await expect(bench(page)).toContainText('Kept on Left bench');
+  await expect(bench(page)).toContainText('Saved on Left bench');
 
   // The next time, too: nothing was entered since.
   await page.goto('./#/');

@@ -14,8 +14,8 @@ async function keepOne(page: Page): Promise<void> {
   await makeMachine(page, 'Left bench');
   await page.goto('./#/check/two-z-screws');
   await enter(page, DH, '0.75');
-  await bench(page).getByRole('button', { name: 'Keep reading' }).click();
-  await expect(bench(page)).toContainText('Kept on Left bench');
+  await bench(page).getByRole('button', { name: 'Save reading' }).click();
+  await expect(bench(page)).toContainText('Saved on Left bench');
   await page.getByRole('link', { name: /Two Z screws in step: beyond limit/ }).click();
   await expect(page.getByRole('heading', { name: 'Entered' })).toBeVisible();
 }
@@ -344,7 +344,7 @@ test('the card goes to another app as plain text, or to the clipboard', async ({
   });
   await context.grantPermissions(['clipboard-read', 'clipboard-write']);
   await withDemo(page);
-  await page.getByRole('link', { name: 'Card to hang on it' }).click();
+  await page.getByRole('link', { name: 'Card for the machine' }).click();
   await page.getByRole('button', { name: 'Send as text' }).click();
   const shared = await page.evaluate(() => (window as unknown as { shared: { title: string; text: string }[] }).shared);
   expect(unmarked(shared[0]!.title)).toBe(demoMachine.name);

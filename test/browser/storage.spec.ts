@@ -31,12 +31,12 @@ test('a killed tab loses nothing that was typed', async ({ context }) => {
 test('what was typed before a machine was chosen goes along to it', async ({ page }) => {
   await page.goto('./#/check/two-z-screws');
   await enter(page, DH, '0.75');
-  await bench(page).getByRole('button', { name: 'Keep reading' }).click();
+  await bench(page).getByRole('button', { name: 'Save reading' }).click();
   await bench(page).getByRole('button', { name: 'New machine' }).click();
   await bench(page).getByLabel('Name of the machine').fill('Owner from the corner shop');
   await bench(page).getByRole('button', { name: 'Make it' }).click();
   await expect(await field(page, DH)).toHaveValue('0.75');
-  await expect(bench(page)).toContainText('Kept on Owner from the corner shop');
+  await expect(bench(page)).toContainText('Saved on Owner from the corner shop');
   await page.reload();
   // It was kept: the next reading starts empty, this one beside it.
   await expect(await field(page, DH)).toHaveValue('');

@@ -26,7 +26,7 @@ export function ExportReminder(props: { href?: string }) {
         <Show when={props.href}>
           {(href) => (
             <A class="button" href={href()}>
-              {say.reminder.export}
+              {say.reminder.save}
             </A>
           )}
         </Show>

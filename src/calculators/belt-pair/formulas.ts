@@ -84,7 +84,7 @@ export const formulas = [
     frequency.Hz,
     between,
   ),
-  formula('x_1 = p / (2 * sin(theta_w / 2))', length.mm, derived('eachStrandsGrows')),
+  formula('x_1 = p / (2 * sin(theta_w / 2))', length.mm, derived('eachRunGrows')),
   formula('n = (x - x_d) / x_1', ratio.one, oneTooth),
   formula('n_w = round(n)', count.one, derived('nearestWholeNumber')),
   formula('r_x = x - x_d - n_w * x_1', length.mm, derived('difference')),

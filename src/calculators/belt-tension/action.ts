@@ -60,7 +60,7 @@ function outsideModel(ask: Ask): Order | undefined {
 
 /** The span is too stiff to tell its tension by, now or where it is to go. */
 function tooStiff(ask: Ask): Order {
-  const steps = [step('longestStrand'), ...(ask.choice('by') === 'press' ? [] : [step('pressMiddle')])];
+  const steps = [step('longestRun'), ...(ask.choice('by') === 'press' ? [] : [step('pressMiddle')])];
   return tell('tooStiff', {}, { steps, measureAgain: true });
 }
 

@@ -108,7 +108,7 @@ export const formulas = [
   ),
   formula('dT = T_aim - T', force.N, derived('difference')),
   formula('dl_t = dT * L_t / C', length.mm, springRate),
-  formula('dx = dl_t / (2 * sin(theta_w / 2))', length.mm, derived('eachStrandsGrows')),
+  formula('dx = dl_t / (2 * sin(theta_w / 2))', length.mm, derived('eachRunGrows')),
   formula('psi = rev * dx / P_a', angle.turn, derived('pitchTurn'), screw),
   formula('F_s = 2 * T', force.N, twoStrands),
 ] as const;

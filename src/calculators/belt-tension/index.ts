@@ -33,7 +33,7 @@ export default calculator(
       'microphoneHearsOctave',
       'leftOutStiffness',
       'pressedStiffBelt',
-      'strandsLoopPull',
+      'runsLoopPull',
       'pullShaftTwice',
       'beltHeldTight',
       'valuesRubberBelts',

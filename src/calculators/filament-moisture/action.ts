@@ -47,14 +47,14 @@ function tooHot(ask: Ask): Order | undefined {
   if (most === undefined) return tell('noOven', { soft }, { steps: [step('desiccantOnly')] });
   if (ask.choice('ask') === 'weigh') {
     const args = { oven: ask.quantity('T_b'), to: ofOven(most), soft };
-    return tell('driedTooHot', args, { steps: [step('softStrands'), step('coolerAgain')], heats: heated(ask, most) });
+    return tell('driedTooHot', args, { steps: [step('softFilament'), step('coolerAgain')], heats: heated(ask, most) });
   }
   const set = settingFor(ask, 'hottest') ?? { T_b: most };
   return tell(
     'ovenDown',
     { to: ofOven(most), soft, time: timed(ask, set) },
     {
-      steps: [step('softStrands'), step('weigh'), step('away')],
+      steps: [step('softFilament'), step('weigh'), step('away')],
       movements: movementsTo(ask, set),
       effect: { ...set },
       heats: heated(ask, most),
@@ -130,7 +130,7 @@ function dry(ask: Ask): Order {
 function liesTooWarm(ask: Ask): Order | undefined {
   const state = ask.check('T');
   if (state !== 'beyond' && state !== 'too close') return undefined;
-  return tell('lieCooler', { air: ask.quantity('T'), soft: ask.quantity('T_g') }, { steps: [step('softStrands')] });
+  return tell('lieCooler', { air: ask.quantity('T'), soft: ask.quantity('T_g') }, { steps: [step('softFilament')] });
 }
 
 function stored(ask: Ask): Order {
@@ -139,11 +139,7 @@ function stored(ask: Ask): Order {
   const water = step('water', { taken: sharesOf('W_o', ask), allowed: ask.quantity('W_lim') });
   if (ask.verdict === 'within') return tell('printFromIt', {}, { steps: [water, step('away')] });
   if (ask.verdict === 'too close') {
-    return tell(
-      'listenOrWeigh',
-      {},
-      { steps: [water, step('feedIntoAir'), step('looseStrandTells')], measureAgain: true },
-    );
+    return tell('listenOrWeigh', {}, { steps: [water, step('feedIntoAir'), step('looseTells')], measureAgain: true });
   }
   const most = hottest(ask);
   const noHotter = most === undefined ? [] : [step('noHotter', { most: ofOven(most), soft: ask.quantity('T_g') })];
@@ -156,7 +152,7 @@ function weighed(ask: Ask): Order {
   if (hot) return hot;
   const [had, left] = [ask.quantity('W_0'), sharesOf('W_2', ask)];
   if (ask.number('w_l') <= 0) {
-    return tell('weighAgain', {}, { steps: [step('scaleTooCoarse'), step('weighStrand')], measureAgain: true });
+    return tell('weighAgain', {}, { steps: [step('scaleTooCoarse'), step('weighLoose')], measureAgain: true });
   }
   if (ask.verdict === 'within') return tell('stopDrying', { had, left }, { steps: [step('away')] });
   const [allowed, heats] = [ask.quantity('W_lim'), heated(ask, ask.number('T_b'))];

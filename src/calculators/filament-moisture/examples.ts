@@ -16,7 +16,7 @@ const strand = {
 
 export const examples = [
   {
-    key: 'looseStrandMm',
+    key: 'looseMm',
     given: { ...strand, q: '10 %', t: '80 h', U_0: '50 % ± 0', T_g: '60 °C ± 0' },
     expect: { x_q: [0.3344, 1e-4], t_q: [71.1, 0.3], U_b: [9.447, 0.01], u_e: [18.89, 0.02], Q: [27, 0.02] },
     verdict: 'within',

@@ -141,7 +141,7 @@ function OnFlat(props: Laid & { readonly standing: number }) {
         <line class="d-thin" x1={MIDDLE} y1={REST - props.drawn} x2={RIGHT - 54} y2={REST - props.drawn} />
       </Show>
       <text class="d-text d-text-accent" x={MIDDLE} y={74} text-anchor="middle">
-        {props.choice.touch === 'none' ? say.figure.noLeaf : say.figure.leaf(props.text('g'))}
+        {props.choice.touch === 'none' ? say.figure.noFeeler : say.figure.feeler(props.text('g'))}
       </text>
       <text class="d-text" x={MIDDLE} y={28} text-anchor="middle">
         {say.figure.unweighted(props.text('s'))}

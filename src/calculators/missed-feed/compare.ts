@@ -7,7 +7,7 @@ import type { WayId } from './words/en/orders';
 const { fact, why, need } = telling<typeof words>();
 
 const NEEDS = {
-  resume: ['knifeAndFile', 'caliperOrLeaf', 'jobCutOff'],
+  resume: ['knifeAndFile', 'caliperOrFeeler', 'jobCutOff'],
   glue: ['fineSaw', 'glue', 'dowels'],
   anew: ['filament'],
 } as const satisfies Readonly<Record<WayId, readonly string[]>>;

@@ -51,7 +51,7 @@ export const examples = [
     source: derived('cameOffBed'),
   },
   {
-    key: 'weightGroundStrand',
+    key: 'weightGroundFilament',
     given: {
       ...job,
       ...sure,
@@ -66,7 +66,7 @@ export const examples = [
     choices: { by: 'fed', band: 'left' },
     expect: { n_g: [400, 1e-9], s_b: [15, 1e-9], z_b: [2, 1e-9] },
     verdict: 'beyond',
-    source: derived('weightGroundStrand'),
+    source: derived('weightGroundFilament'),
   },
   {
     key: 'typicalStrengthsPart',

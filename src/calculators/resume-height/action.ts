@@ -62,7 +62,7 @@ const hundredths = (si: number): Amount => exact(Math.round(si * 1e5) / 1e5, len
 const CURES = {
   H: 'fivePlaces',
   Z_r: 'feelThrice',
-  g_f: 'steelLeaf',
+  g_f: 'steelFeeler',
   s: 'feelInstead',
   T_m: 'warmIt',
   T_p: 'warmIt',

@@ -14,7 +14,7 @@ const heat = cite('Machinery’s Handbook, 29th edition (2012)', 'expansionLengt
 const stack = derived('heightsAddedUp');
 
 export const formulas = [
-  formula('Z_c = Z_r - g_f', length.mm, derived('leafLiesBetween'), { plan: 'nozzle' }),
+  formula('Z_c = Z_r - g_f', length.mm, derived('feelerLiesBetween'), { plan: 'nozzle' }),
   formula('Z_c = H + s', length.mm, derived('firstLayerLost'), close),
   formula('Z_c = H - s', length.mm, derived('firstLayerLost'), far),
   formula('c = alpha * (T_p - T_m)', ratio.percent, heat, { heat: 'cold' }),

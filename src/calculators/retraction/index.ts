@@ -9,7 +9,7 @@ import words from './words/en';
 
 export default calculator(
   {
-    cautions: ['nozzleHeaterBlock', 'hotPlasticGives', 'driveGearPinches'],
+    cautions: ['nozzleHeaterBlock', 'hotPlasticGives', 'feedGearCrushes'],
     choices,
     inputs,
     formulas,

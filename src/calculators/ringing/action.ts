@@ -164,5 +164,5 @@ export function contradiction(ask: Ask) {
     return contradict('oneSpeed', { first: ask.quantity('v'), second: ask.quantity('v_2') }, ['v', 'v_2']);
   }
   if (ask.number('L_1') < ask.number('L_t1')) return undefined;
-  return contradict('strandOverBelt', { strand: ask.quantity('L_1'), belt: ask.quantity('L_t1') }, ['L_1', 'L_t1']);
+  return contradict('runOverBelt', { run: ask.quantity('L_1'), belt: ask.quantity('L_t1') }, ['L_1', 'L_t1']);
 }

@@ -87,7 +87,7 @@ const model: SecondModel = {
       given: { x_N: '8 mm', v: '80', x_0: '30 mm', a: '900', x_N2: '8 mm', v_2: '80' },
       choices: { test: 'two' },
     },
-    strandOverBelt: { given: { x_N: '8 mm', v: '80', x_0: '30 mm', a: '900', L_1: '1200 mm', L_t1: '1000 mm' } },
+    runOverBelt: { given: { x_N: '8 mm', v: '80', x_0: '30 mm', a: '900', L_1: '1200 mm', L_t1: '1000 mm' } },
   },
 };
 export default model;

@@ -71,7 +71,7 @@ const en = {
     failedWith: (error: string) => `Storage failed (${error}). Reload; if it stays, save to a file.`,
     cutShort: 'cut short',
     leftAlone: (reason: string) => `${reason} It was left as it is; nothing was changed.`,
-    gone: 'Not saved: this machine is no longer there; it may have been removed in another tab. The reading is still on the sheet: choose or make a machine and keep it again.',
+    gone: 'Not saved: this machine is no longer there; it may have been removed in another tab. The reading still stands on the screen: choose or make a machine and save it again.',
     machineGone: 'Not saved: this machine is no longer there; it may have been removed in another tab.',
     notSaved: 'Not saved.',
     notSavedFor: (reason: string) => `Not saved. ${reason}`,

@@ -10,7 +10,7 @@ const en = {
     rule: 'steel rule',
     'long-caliper': '300 mm caliper',
     caliper: 'caliper',
-    feeler: 'feeler gauge',
+    feeler: 'feeler',
     dial: 'dial indicator',
     micrometer: 'micrometer',
     protractor: 'protractor',

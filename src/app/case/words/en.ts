@@ -10,7 +10,7 @@ const en = {
   ...door,
   ...paper,
   /** What comes before a step. */
-  cautions: 'First',
+  cautions: 'Before you touch it',
   quote: (words: string) => `“${words}”`,
   back: 'Back to the case',
 };

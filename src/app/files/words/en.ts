@@ -1,4 +1,4 @@
-/** Words of saving to files and taking files in. */
+/** Words of saving to files and reading files in. */
 type Kind = keyof typeof kinds;
 
 const kinds = {
@@ -21,17 +21,17 @@ const en = {
     scopes: { everything: 'everything, settings too', machines: 'machines and readings' },
     whatFor: 'What for',
     forms: { file: 'for Trammel, here or on another phone', csv: 'readings, for a spreadsheet' },
-    make: 'Make the file',
-    making: 'Making the file…',
-    withoutPhotos: 'Make it without photos',
+    make: 'Put the file together',
+    making: 'Putting the file together…',
+    withoutPhotos: 'Without photos',
     /** Stands in the name of a file. */
     machinesFile: 'machines',
     noReadings: 'There are no readings to save yet.',
     nothing: 'There is nothing to save yet.',
     tooMuch: (size: string, records: number) =>
-      `This file would be too large to be taken in again (${size}, ${records} records). Save each machine by itself, from its own page.`,
+      `This file would be too large to be read in again (${size}, ${records} records). Save each machine by itself, from its own page.`,
     tooMuchWithPhotos: (size: string, records: number) =>
-      `This file would be too large to be taken in again (${size}, ${records} records). Leave the photos out, or save each machine by itself, from its own page.`,
+      `This file would be too large to be read in again (${size}, ${records} records). Leave the photos out, or save each machine by itself, from its own page.`,
     bytes: (count: number) => `${count} bytes`,
     kilobytes: (count: number) => `${count} kB`,
     megabytes: (count: string) => `${count} MB`,
@@ -51,25 +51,25 @@ const en = {
   reminder: {
     waiting: (count: number) =>
       count === 1
-        ? 'One reading is in no exported file. A lost phone or a cleared browser would take it along.'
-        : `${count} readings are in no exported file. A lost phone or a cleared browser would take them along.`,
+        ? 'One reading is saved in no file. A lost phone or a cleared browser would take it along.'
+        : `${count} readings are saved in no file. A lost phone or a cleared browser would take them along.`,
     waitingAgain: (count: number) =>
       count === 1
-        ? 'One reading is in no exported file yet. A lost phone or a cleared browser would take it along.'
-        : `${count} readings are in no exported file yet. A lost phone or a cleared browser would take them along.`,
-    export: 'Export',
+        ? 'One reading is saved in no file yet. A lost phone or a cleared browser would take it along.'
+        : `${count} readings are saved in no file yet. A lost phone or a cleared browser would take them along.`,
+    save: 'Save to a file',
     later: 'Later',
   },
   takeIn: {
-    title: 'Take in a file',
+    title: 'Read a file in',
     choose: 'A file that Trammel saved',
     safe: 'Nothing is written before you have seen what it would change.',
     reading: 'Reading the file…',
     writing: 'Writing…',
     notOpened: 'This file could not be opened. It may have been moved; choose it again.',
-    failed: (reason: string) => `Nothing was taken in. ${reason}`,
-    lookedAgain: 'Something was changed here meanwhile, so nothing was taken in yet. This is how it stands now.',
-    done: (added: number, changed: number) => `Taken in: ${added} added, ${changed} changed.`,
+    failed: (reason: string) => `Nothing was read in. ${reason}`,
+    lookedAgain: 'Something was changed here meanwhile, so nothing was read in yet. This is how it stands now.',
+    done: (added: number, changed: number) => `Read in: ${added} added, ${changed} changed.`,
   },
   plan: {
     label: 'What the file would do',
@@ -85,8 +85,8 @@ const en = {
         : `${count} records stand in the file twice over and are taken once.`,
     refused: 'Refused',
     refusal: (what: string, reason: string) => `${what}: ${reason}`,
-    nothing: 'Taking it in would change nothing.',
-    take: 'Take it in',
+    nothing: 'Reading it in would change nothing.',
+    take: 'Read it in',
     leave: 'Leave it',
   },
   group: {

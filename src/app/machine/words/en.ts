@@ -1,4 +1,4 @@
-/** Words of the machines: their list, a machine's page, its values, the card to hang on it. */
+/** Words of the machines: their list, a machine's page, its values, its card. */
 const en = {
   lookingUp: 'Looking up…',
   list: {
@@ -16,7 +16,7 @@ const en = {
     casesList: 'the list of cases',
     onBench: 'On the bench',
     putOnBench: 'Put on the bench',
-    card: 'Card to hang on it',
+    card: 'Card for the machine',
     glance: 'At a glance',
     cases: 'Cases',
     readings: 'Readings',

@@ -1,4 +1,4 @@
-/** Words of the phone's instruments as a whole: their list, one over a sheet, one by itself. */
+/** Words of the phone's instruments as a whole: their list, one over a check, one by itself. */
 const en = {
   instruments: {
     note: {
@@ -23,7 +23,7 @@ const en = {
     },
   },
   instrument: 'the instrument',
-  dialog: { back: 'Back to the sheet' },
+  dialog: { back: 'Back to the check' },
   screen: {
     unknown: 'No such instrument',
     all: 'All checks',

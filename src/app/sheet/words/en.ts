@@ -1,12 +1,12 @@
-/** Words of the bench sheet of a check. */
+/** Words of the screen of a check. */
 const en = {
   screen: {
     ofCase: 'what the case says of this check',
-    what: 'the sheet',
+    what: 'the check',
     unknown: 'No such check',
     all: 'All checks',
   },
-  cautions: { title: 'First' },
+  cautions: { title: 'Before you touch it' },
   folds: {
     limits: 'Limits',
     workings: 'Formulas, numbers put in, doubt',
@@ -20,7 +20,7 @@ const en = {
     seldom: (count: number) => `Seldom changed (${count})`,
     optional: 'optional',
     useAs: (label: string) => `Use as: ${label}`,
-    clear: 'Clear the sheet',
+    clear: 'Clear all entries',
     asked: 'This entry and another cannot both be right: see the question below.',
     earlier: (value: string, day: string) => `Before: ${value} (${day})`,
   },
@@ -67,13 +67,13 @@ const en = {
     restsOn: (names: readonly string[]) => `Rests on typical values: ${names.join('; ')}.`,
   },
   keeper: {
-    keep: 'Keep reading',
+    keep: 'Save reading',
     again: 'Measure again',
     which: 'Which machine is this reading of?',
-    kept: (machine: string, time: string) => `Kept on ${machine}, ${time}.`,
+    kept: (machine: string, time: string) => `Saved on ${machine}, ${time}.`,
     passing: (machine: string) =>
       `With ${machine} for as long as this page stays open. Save or write down what you need.`,
-    past: 'Kept for this machine',
+    past: 'Saved for this machine',
   },
   ask: {
     wanted: 'I want the result',
@@ -104,7 +104,7 @@ const en = {
   share: {
     what: 'The link opens this check with these numbers on another phone, which needs no machine for it. The numbers stand in the link itself: no server gets them.',
     onPaper: 'On paper: one card with the cautions, the drawing, the steps and the numbers.',
-    print: 'Print this sheet',
+    print: 'Print this check',
   },
   card: {
     /** "Left bench, 3 March 2026" */

@@ -41,7 +41,7 @@ const en = {
     },
     P_s: {
       label: 'Pitch of the adjusters',
-      hint: 'Travel in one turn: the pitch of a plain screw (M3 0.5 mm, M4 0.7 mm), the lead of a Z screw.',
+      hint: 'Travel in one turn. A plain screw: its pitch (M3 0.5 mm, M4 0.7 mm). A Z screw: its lead.',
     },
     d_b: {
       label: 'Plate thickness',
@@ -78,7 +78,7 @@ const en = {
   choices: {
     by: {
       label: 'What is read',
-      hint: 'A feeler gauge or paper under the nozzle, which stays at one Z, reads gaps: the wider the gap, the lower the bed. An indicator carried in place of the nozzle reads heights: its number grows where the bed is higher.',
+      hint: 'A feeler or paper under the nozzle, which stays at one Z, reads gaps: a wider gap is a lower bed. An indicator in place of the nozzle reads heights: its number grows where the bed is higher.',
       options: {
         gap: 'gaps under the nozzle, by feeler',
         height: 'heights of the bed, by indicator',
@@ -244,7 +244,7 @@ const en = {
     points: {
       label: 'Points of the bed',
       line: 'Point',
-      hint: 'Bed at the heat it prints at, and soaked for a quarter of an hour; bed and nozzle wiped, the nozzle below the heat at which it oozes (150 °C or less, common practice): a drop of plastic reads as bed. Seen from above, front towards you: x runs from the left edge to the right, y from the front to the back. Any height may count as zero.',
+      hint: 'Bed at printing heat for a quarter of an hour. Wipe bed and nozzle: a drop of plastic reads as bed. Keep the nozzle too cool to ooze (150 °C or less, common practice). Front towards you: x runs from the left edge to the right, y from the front to the back. Any height may count as zero.',
       columns: {
         x: { head: 'x, from left', cell: (line: number) => `Point ${line}, from the left edge` },
         y: { head: 'y, from front', cell: (line: number) => `Point ${line}, from the front edge` },
@@ -266,10 +266,10 @@ const en = {
   },
   cautions: {
     warmBedBurns:
-      'The bed is read hot, and the nozzle is warm: both burn. Take the readings with a gauge, not a finger, wear gloves where a hand comes near, and let nothing loose touch a heater or its wires.',
+      'Bed and nozzle are hot: both burn the hand. Reach in with the tool, not with a finger. Wear gloves. Let nothing loose touch a heater or its wires.',
     switchMotorsOff:
-      'Switch the motors off before turning a screw by hand; keep fingers from under the bed, which is sprung or can drop.',
-    liftNozzleClear: 'Lift the nozzle clear before any adjuster is turned: a bed that rises under it is scored.',
+      'Switch the motors off before you turn a screw by hand. Keep fingers out from under the bed: it can drop and crush them.',
+    liftNozzleClear: 'Lift the nozzle clear before you turn an adjuster: it scores a bed that rises under it.',
   },
   proof:
     'Measure the same points again: the tilt along both diagonals should now be within its limit, and what no screw can fix as before. Then print one layer over the whole bed.',

@@ -54,13 +54,13 @@ const en = {
     },
     x: {
       label: 'Offset of the tensioners',
-      hint: 'May be left empty. Once both pull alike: from the same edge of the frame to each tensioned pulley, the difference of the two; pick which stands further out.',
+      hint: 'May be left empty. Once both pull alike, measure from one edge of the frame to each tensioned pulley. Enter the difference and pick which stands further out.',
     },
     x_d: {
       label: 'Offset that the machine has by design',
     },
     theta_w: {
-      hint: 'Half round is 180°. Where a clamp is moved in line with the belt, enter 60°: it takes up once its way.',
+      hint: 'Half round is 180°. Where a clamp is moved in line with the belt, enter 60°: it takes up as much as it travels.',
     },
     d_lim: {
       label: 'Difference allowed, of the mean tension',
@@ -121,7 +121,7 @@ const en = {
     },
     mass: {
       label: 'Mass of the belts',
-      hint: 'For two belts of one sort the difference does not hang on it, only the tension itself does.',
+      hint: 'For two belts of one sort the difference does not depend on it, only the tension itself does.',
       options: {
         weigh: 'weighed: a known length',
         table: 'from the table, by width',
@@ -168,7 +168,7 @@ const en = {
     T_hi1: 'Allowable tension, first belt',
     T_lo2: 'Least tension, second belt',
     T_hi2: 'Allowable tension, second belt',
-    x_1: 'Way of a tensioner that takes up one tooth',
+    x_1: 'Travel of a tensioner that takes up one tooth',
     n: 'Teeth by which the second loop is longer, as measured',
     n_w: 'Whole teeth by which the second loop is longer',
     r_x: 'Offset that whole teeth leave',
@@ -181,13 +181,14 @@ const en = {
     epsilon_2: 'Second belt’s stiffness small',
   },
   cautions: {
-    motorsOffUnplugged: 'Motors off and unplugged: a moving belt takes a finger in between belt and pulley.',
+    motorsOffUnplugged: 'Motors off and unplugged: a moving belt pulls a finger in and can crush it.',
     beltUnderTension:
-      'A belt under tension stores energy: ease the tensioner before a clamp is undone, keep the face away, hold what it carries.',
-    blockUprightCarriage: 'Block an upright carriage before its belts are eased: it drops. Let hot parts cool first.',
+      'A tight belt can whip into the face. Ease the tensioner before you undo a clamp, and hold what the belt carries.',
+    blockUprightCarriage:
+      'Block an upright carriage before you ease its belts: it drops and can crush a hand. Let hot parts cool first.',
   },
   proof:
-    'Move the carriage through its whole way and back to the same place, pluck both again: the difference must stay within the limit. Then print or draw a square and compare its diagonals.',
+    'Move the carriage through all its travel and back to the same place, pluck both again: the difference must stay within the limit. Then print or draw a square and compare its diagonals.',
   beware: {
     sameTensionSame:
       'The same tension is the same note only where the spans are alike: f₂ = f₁ · L₁ / L₂ for belts of one sort.',
@@ -234,7 +235,7 @@ const en = {
     entered: 'as entered',
     sortWidth: 'of one sort and width',
     differenceOverMean: 'difference over the mean of both',
-    eachStrandsGrows: 'each of two strands grows by the way times the sine of half the wrap: half a pitch at 180°',
+    eachRunGrows: 'each of two runs grows by the travel times the sine of half the wrap: half a pitch at 180°',
     nearestWholeNumber: 'nearest whole number',
     difference: 'difference',
     exactFrequencyHeld: 'exact frequency of a held span: there the corrected tension is 0.5 % high',
@@ -287,7 +288,7 @@ const en = {
     weighForMass: 'Weigh a known length of the belt.',
     weighSecond: 'Weigh a known length of the second belt.',
     longerForEnds:
-      'Choose longer spans: how firmly their ends hold is the weakest number here, and long spans hang on it least.',
+      'Choose longer spans: how firmly their ends hold is the weakest number here, and long spans depend on it least.',
     droopForStiffness:
       'Let a piece of the belt droop over an edge (Belt tension), choose “stiffness measured” above and enter it.',
     longerSpans: 'Choose longer spans: the bending stiffness is the weakest number here.',

@@ -36,7 +36,7 @@ const en = {
       hint: 'Hook the scale round the middle and pull square to the belt.',
     },
     y: {
-      label: 'Way the middle moves under it',
+      label: 'Deflection of the middle',
       hint: 'Against a straightedge along the belt at rest. About a sixtieth of the span is usual.',
     },
     m_s: {
@@ -71,7 +71,7 @@ const en = {
       hint: 'May be left empty: then no turn is named, the reading tells where to stop.',
     },
     theta_w: {
-      hint: 'Half round is 180°. Where a clamp is moved in line with the belt, enter 60°: it takes up once its way.',
+      hint: 'Half round is 180°. Where a clamp is moved in line with the belt, enter 60°: it takes up as much as it travels.',
     },
     w_0: {
       label: 'Width that the table’s values stand for',
@@ -116,8 +116,8 @@ const en = {
     which: {
       label: 'Belt on this machine',
       options: {
-        first: 'the first (X, or A)',
-        second: 'the second (Y, or B)',
+        first: 'the first',
+        second: 'the second',
       },
     },
     belt: {
@@ -134,7 +134,7 @@ const en = {
     },
     ends: {
       label: 'Ends of the span, and its stiffness',
-      hint: 'Held ends raise the note far more than free ones. Short and stiff spans hang on it most.',
+      hint: 'Held ends raise the note far more than free ones. Short and stiff spans depend on it most.',
       options: {
         string: 'on pulleys: between free and held; stiffness from the table',
         between: 'on pulleys: between free and held; stiffness measured',
@@ -186,7 +186,7 @@ const en = {
     F_hi: 'Force for this deflection at the most tension',
     dT: 'Tension to add',
     dl_t: 'Belt to take up',
-    dx: 'Way of the tensioner, outwards',
+    dx: 'Travel of the tensioner, outwards',
     psi: 'Turn of its screw, tightening',
     F_s: 'Pull on the shaft of a pulley wrapped half round',
   },
@@ -197,10 +197,11 @@ const en = {
     s: 'Pressed no further than needed',
   },
   cautions: {
-    motorsOffUnplugged: 'Motors off and unplugged: a moving belt takes a finger in between belt and pulley.',
+    motorsOffUnplugged: 'Motors off and unplugged: a moving belt pulls a finger in and can crush it.',
     beltUnderTension:
-      'A belt under tension stores energy: ease the tensioner before a clamp is undone, keep the face away, hold what it carries.',
-    blockUprightCarriage: 'Block an upright carriage before its belt is eased: it drops. Let hot parts cool first.',
+      'A tight belt can whip into the face. Ease the tensioner before you undo a clamp, and hold what the belt carries.',
+    blockUprightCarriage:
+      'Block an upright carriage before you ease its belt: it drops and can crush a hand. Let hot parts cool first.',
   },
   proof:
     'Move the carriage to and fro by hand, bring it back to the same place and read again, the mean of five: the tension must lie in the range and stay there. Then print a circle: a flat where an axis turns round means it is still slack.',
@@ -213,12 +214,12 @@ const en = {
       'A belt on pulleys lies between free and held ends: the tension is stated with the doubt between both. On a short span that is most of it; a longer one tells more.',
     pressedStiffBelt:
       'Pressed, a stiff belt carries part of the force itself: twice its stiffness ratio ε with free ends, four times with held ones. Both are counted.',
-    strandsLoopPull:
-      'The strands of a loop pull alike only at rest and after the carriage was moved to and fro; friction of a tight guide holds the difference.',
+    runsLoopPull:
+      'The runs of a loop pull alike only at rest and after the carriage was moved to and fro; friction of a tight guide holds the difference.',
     pullShaftTwice:
       'The pull on a shaft is twice the tension or nearly so. Hold it against the motor’s or bearing’s data sheet, above all where the pulley sits far out on the shaft.',
     beltHeldTight:
-      'A belt held tight by a spring has the spring’s tension: another spring changes it, not the way of the tensioner.',
+      'A belt held tight by a spring has the spring’s tension: another spring changes it, not the travel of the tensioner.',
     valuesRubberBelts:
       'The values of the belts in the table are common practice; belts of one name differ. Where the belt’s own data sheet states them, enter those.',
     narrowBeltsCarry:
@@ -237,7 +238,7 @@ const en = {
     spanMmG: '4 × 0.0084 × 0.15² × 110² = 9.1476',
     chapterWavesStretched: 'chapter 16, waves on a stretched string',
     slackBeltMm:
-      '15.5 × 0.6 + 0.5; 43.7 × 0.6 − 0.5; √(9.8 / 0.0078) / 0.5; 12.885 N × 1000 mm / 18 600 N, half of it for the way, over 0.5 mm a turn',
+      '15.5 × 0.6 + 0.5; 43.7 × 0.6 − 0.5; √(9.8 / 0.0078) / 0.5; 12.885 N × 1000 mm / 18 600 N, half of it for the travel, over 0.5 mm a turn',
     shortSpanEnds: 'exact frequency of a held beam under 20 N, E·I 10⁻⁴ N·m², by a root finder of a numerical library',
     sameSpanEnds: 'π² × 10⁻⁴ / 0.15² = 0.043865 N on top of 20 N; 0.0084 × 9.80665 × 0.04⁴ / (8 × 10⁻⁴)',
     pressedNMm:
@@ -268,10 +269,10 @@ const en = {
     ratio: 'ratio of the two',
     newtonsSecondLaw: 'Newton’s second law',
     leastKeptAccelerating:
-      'the least tension by width, kept also on the strand that accelerating relieves of all its force',
-    mostLessAccelerating: 'the allowable working tension by width, less the force that accelerating adds to one strand',
+      'the least tension by width, kept also on the run that accelerating relieves of all its force',
+    mostLessAccelerating: 'the allowable working tension by width, less the force that accelerating adds to one run',
     difference: 'difference',
-    eachStrandsGrows: 'each of two strands grows by the way times the sine of half the wrap',
+    eachRunGrows: 'each of two runs grows by the travel times the sine of half the wrap',
     pitchTurn: 'one pitch a turn',
     leastTensionBelow: 'least tension below the most',
     exactFrequencyHeld: 'exact frequency of a held span: there the corrected tension is 0.5 % high',
@@ -328,7 +329,7 @@ const en = {
     pluckFive: 'Pluck five times and take the middle note.',
     measureSpan: 'Measure the free span again, from tangent point to tangent point.',
     longerForEnds:
-      'Bring the carriage where this span is longest: how firmly its ends hold is the weakest number here, and a long span hangs on it least.',
+      'Bring the carriage where this span is longest: how firmly its ends hold is the weakest number here, and a long span depends on it least.',
     droopForStiffness:
       'Let a piece of this belt droop over an edge, choose “stiffness measured” above and enter it: the table’s bending stiffness is the weakest number here.',
     measureDroop:
@@ -340,8 +341,8 @@ const en = {
     repeatFive: 'Repeat the reading five times and take the mean.',
     stretchesBelt: (a: { share: Amount }, p: Print) =>
       `A deflection of ${p(a.share)} of the span stretches the belt itself; a sixtieth of the span is usual.`,
-    longestStrand:
-      'Bring the carriage where this strand is longest, or take another strand of the same belt: the pull is the same all along a belt at rest.',
+    longestRun:
+      'Bring the carriage where this run is longest, or take another run of the same belt: the pull is the same all along a belt at rest.',
     pressMiddle: 'Or press its middle and read the force.',
     wouldNeed: (a: { least: Amount; most: Amount }, p: Print) =>
       `To stay taut it would need ${p(a.least)}, and it may carry ${p(a.most)} at rest.`,
@@ -355,12 +356,12 @@ const en = {
     pressUntil: (a: Range & { deflection: Amount }, p: Print) =>
       `Press to the same ${p(a.deflection)} after each step: aim at ${p(a.aim)} on the scale, anything from ${p(a.low)} to ${p(a.high)} will do.`,
     startWith: (a: { slides: boolean; slack: boolean; by: Amount | undefined }, p: Print) =>
-      `${a.slides ? 'Motors off. Ease the clamping screws until it just moves.' : 'Motors off.'} ${a.slack ? 'Tighten' : 'Slacken'} by ${a.by ? `about ${p(a.by)}` : a.slides ? 'a little' : 'an eighth of a turn'} first; then move the carriage to and fro once, so that all strands share.`,
+      `${a.slides ? 'Motors off. Ease the clamping screws until it just moves.' : 'Motors off.'} ${a.slack ? 'Tighten' : 'Slacken'} by ${a.by ? `about ${p(a.by)}` : a.slides ? 'a little' : 'an eighth of a turn'} first; then move the carriage to and fro once, so that all runs share.`,
     tuneTo: (a: { how: How; to: Amount; pressing: boolean }, p: Print) =>
       `Then ${hows[a.how]} until ${a.pressing ? `the same deflection takes ${p(a.to)}` : `the plucked span sounds ${p(a.to)}`}.`,
     lighterStronger: 'Less mass, or a wider or stronger belt, would do as well.',
     stretchAlone:
-      'The way rests on the belt’s stretch alone; frame and brackets give too, so the reading decides, not the way.',
+      'The travel rests on the belt’s stretch alone; frame and brackets give too, so the reading decides, not the travel.',
     note: (a: { by: 'note' | 'press' }) =>
       a.by === 'note'
         ? 'Write the note and the place of the carriage down; a new belt settles, so pluck again after a day and after a week.'

@@ -39,7 +39,7 @@ const en = {
   inputs: {
     L: {
       label: 'Guide length',
-      hint: 'Along the travel, between the outer ends of what guides sideways: one bush, or from the first to the last of several; wheels from axle to axle.',
+      hint: 'Along the travel, between the outer ends of what guides sideways. One bush, or the first to the last of several. Wheels: from axle to axle.',
     },
     d_0: {
       label: 'Drive’s line from the guide',
@@ -61,7 +61,7 @@ const en = {
     },
     F_a: {
       label: 'Pull near the guide',
-      hint: 'Motors off, belt off. Hook the scale in at the drive’s point, or nearer, and pull slowly along the travel: the steady reading, mean of five.',
+      hint: 'Motors off, belt off. Hook the scale in at the drive’s point, or nearer. Pull slowly along the travel. Take the steady reading, mean of five.',
     },
     a_1: {
       label: 'That pull’s line from the guide',
@@ -79,7 +79,7 @@ const en = {
     },
     e: {
       label: 'Mass centre from the guide',
-      hint: 'Where it would balance, square to the travel; pick the side that it hangs on.',
+      hint: 'Where it would balance, square to the travel; pick the side where it hangs.',
     },
     e_l: {
       label: 'Mass centre from the guide, two drives',
@@ -183,11 +183,10 @@ const en = {
     F_t: 'Force that gets through, against what the carriage needs',
   },
   cautions: {
-    motorsOffUnplugged: 'Motors off and unplugged before a hand goes to carriage or belt: a homing move pinches.',
+    motorsOffUnplugged: 'Motors off and unplugged before you touch carriage or belt: a homing move can crush a finger.',
     supportCarriageRuns:
-      'Support a carriage that runs up and down before its drive is freed or its guide loosened: what hangs by friction drops without warning.',
-    pullSlowlyHand:
-      'Pull slowly, with the hand clear of where it may jump to when it comes free. Hot end and bed cold.',
+      'An upright carriage drops without warning and can crush a hand. Support it before you free its drive or loosen its guide.',
+    pullSlowlyHand: 'Pull slowly. Keep the hand clear of where it may jump. Hot end and bed cold.',
   },
   proof:
     'Motors off: push the carriage with one finger at the drive’s point, at both ends and in the middle of its travel: it must start without a jerk. Then pull with the luggage scale in the guide’s line and at the drive’s point: the second pull may be at most 1/(1 − allowed share) of the first, twice at 50 %.',
@@ -195,9 +194,9 @@ const en = {
     whetherBindsDepends:
       'Whether it binds depends on offset, length and friction alone, not on force or load: a stronger motor only presses harder.',
     ruleTakesGuide:
-      'The rule takes the guide to touch at its two ends. A snug, soft or short bush presses over part of its length: count two thirds of it.',
+      'The sums take the guide to touch at its two ends. A snug, soft or short bush presses over part of its length: count two thirds of it.',
     playDoesChange:
-      'Play does not change the rule, but it lets the carriage tilt, and a bush that stands on its edge bites: look for two bright spots crosswise.',
+      'Play does not change that, but it lets the carriage tilt, and a bush that stands on its edge bites: look for two bright spots crosswise.',
     drivesCancelOnly:
       'Two drives cancel only while they pull alike. Out of step they clamp the guide instead; that part is counted under the tilt forced on it.',
     frictionRestGreater:
@@ -208,7 +207,7 @@ const en = {
       'Offsets count square to the travel, in both planes: look from above and from the side, and enter the worse.',
   },
   examples: {
-    ruleFrictionQuarter: 'The rule of two to one: a friction of a quarter binds at twice the length',
+    ruleFrictionQuarter: 'A friction of a quarter binds at an offset of twice the length',
     halfWayBinding: 'Half of the way to binding doubles the force',
     pullsNLine: 'Two pulls: 2 N in line, 3 N at 60 mm',
     armUprightRail: 'An arm on an upright rail, lifted near the rail: hangs up on the way down',

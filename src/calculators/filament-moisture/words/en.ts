@@ -37,10 +37,10 @@ const en = {
     },
     m_s: {
       label: 'Of that, empty spool',
-      hint: 'A loose strand has none: 0. A spool of card gives off water of its own; weigh a strand instead.',
+      hint: 'Loose filament has none: 0. A spool of card gives off water of its own; weigh loose filament instead.',
     },
     k_s: {
-      label: 'Times slower than a strand with air all round',
+      label: 'Times slower than loose filament, air all round',
     },
     D_1: {
       label: 'Diffusion coefficient of water',
@@ -95,13 +95,13 @@ const en = {
       label: 'Wound or loose',
       options: {
         spool: 'wound on its spool',
-        loose: 'a loose coil or strand, air all round',
+        loose: 'a loose coil, air all round',
       },
     },
   },
   results: {
     D: 'Diffusion coefficient at this temperature',
-    a: 'Radius of the strand',
+    a: 'Radius of the filament',
     e_w: 'Vapour pressure of saturated air in the room',
     e_b: 'Vapour pressure saturated in the oven',
     U_b: 'Relative humidity in the oven',
@@ -112,7 +112,7 @@ const en = {
     Q: 'Share of its water left in the end',
     W_e: 'Water left in the end, of the dry mass',
     T_max: 'Hottest it may dry',
-    x: 'Time against the strand’s thickness',
+    x: 'Time against the filament’s thickness',
     x_l: 'The same, from nothing to where all is done',
     q_l: 'Share still to go, long times',
     x_s: 'The same, as far as the short-time form goes',
@@ -134,12 +134,12 @@ const en = {
   },
   cautions: {
     neverLeaveUnattended:
-      'Never leave it unattended: hot air and plastics burn. Use a thermostat with a second cut-out, on a surface that does not burn, with a smoke alarm in the room.',
-    ovenDryerFilament: 'An oven or dryer that filament has been in is not for food any more, nor the other way round.',
+      'It can start a fire: never leave it alone. Use a thermostat with a second cut-out, a surface that does not burn, and a smoke alarm in the room.',
+    ovenDryerFilament: 'Fumes poison food: never use one oven for filament and for food.',
     warmPlasticGives:
-      'Warm plastic gives off fumes, fibre-filled ones dust: air the room, and keep to the plastic’s safety sheet.',
+      'Warm plastic gives off fumes, fibre-filled plastic dust: both harm the lungs. Air the room, and keep to the plastic’s safety sheet.',
     ovenWallsSpool:
-      'Oven walls and spool burn the skin; use gloves. The spool itself may soften before the filament does: turn it so that nothing rests on its rim, and look after ten minutes.',
+      'Oven walls and spool burn the skin: gloves. The spool may soften before the filament does: let nothing rest on its rim, and look after ten minutes.',
   },
   proof:
     'Weigh it before drying and after, warm, on the same scale; dry for the same time again: when the second loss is under a tenth of the first it is dry. The share lost is how wet it was. Fed into the air, 10 cm then come out smooth and silent.',
@@ -147,10 +147,10 @@ const en = {
     publishedRatesPlastic:
       'Published rates of one plastic differ ten to a hundred times, with grade, crystals, fillers and how they were measured. So there is a band, not a time; the middle is no better than its ends.',
     sumsBareStrand:
-      'The sums are for a bare strand. A wound spool dries from its outside: twice as long, give or take, is a guess of the trade. It also takes an hour or two to get warm through.',
+      'The sums are for bare filament. A wound spool dries from its outside: twice as long, give or take, is a guess of the trade. It also takes an hour or two to get warm through.',
     waterPolylacticAcid:
       'Water in polylactic acid and polyamide does not quite follow this law: polylactic acid takes up a second, slow part, and in polyamide water moves ten times faster when wet than when dry. The last tenth of polyamide is slow. Polyamide’s uptake bends upwards with the humidity, too: at 50 % it holds about a third of what it holds saturated, not half.',
-    softenedWaterDamp: 'Softened by water, a damp strand gives way at a lower temperature than a dry one.',
+    softenedWaterDamp: 'Softened by water, damp filament gives way at a lower temperature than dry.',
     waterHasAlready:
       'Water that has already cut the chains in the nozzle cannot be dried out of the part, and filament that stayed hot and wet for long is weaker for good.',
     allowedWaterMoulding:
@@ -158,7 +158,7 @@ const en = {
     solventsPlasticiserLeave: 'Solvents and plasticiser leave with the heat as well and count as water on the scale.',
   },
   examples: {
-    looseStrandMm: 'A loose strand of 1.75 mm at 10⁻¹² m²/s: nine tenths of the water are out after 71 h',
+    looseMm: 'Loose filament of 1.75 mm at 10⁻¹² m²/s: nine tenths of the water are out after 71 h',
     plaSpoolH: 'PLA on its spool, 6 h at 45 °C: the published rates do not settle it',
     ovenTooHot: 'An oven too hot for it',
     halfWayH: 'Half-way: 13.4 h in the oven leave half of what it can take out',
@@ -191,7 +191,7 @@ const en = {
       'activation energy of diffusion; of the other plastics 30 to 50 kJ/mol, common practice',
     broughtSaturatedAir: 'brought to saturated air; of the plastics not named common practice',
     glassTransitionPolyamide:
-      'glass transition. Common practice: ASA; polyamide, partly crystalline, where it yellows; TPU and polypropylene, where a wound strand takes a set',
+      'glass transition. Common practice: ASA; polyamide, partly crystalline, where it yellows; TPU and polypropylene, where wound filament takes a set',
   },
   works: {
     diffusion:
@@ -204,7 +204,7 @@ const en = {
   orders,
   steps,
   figure: {
-    label: 'Water in the strand over time, as a band of the published rates',
+    label: 'Water in the filament over time, as a band of the published rates',
     taken: 'taken up, of what this air gives in the end',
     left: 'left, of the water the oven can take out',
     open: (time: string) => `open ${time}`,

@@ -4,14 +4,14 @@ import { orders, problems, steps } from './en/orders';
 const en = {
   inputs: {
     R_h: {
-      hint: 'Unplugged and cold, at the heater’s own wires, taken off the board. 24 V 40 W has 14.4 Ω, 12 V 40 W has 3.6 Ω.',
+      hint: 'Unplugged and cold, at the heater’s own wires, off the board. A heater of 24 V 40 W has 14.4 Ω, one of 12 V 40 W has 3.6 Ω.',
     },
     V: {
       hint: 'As marked on the supply. Measuring on mains is for qualified people.',
     },
     D_h: {
       label: 'Share of full power that holds it',
-      hint: 'Held at its working temperature for five minutes: the power the screen shows in per cent, or the time the heater’s lamp is on over the time of a whole cycle.',
+      hint: 'Hold it at its working temperature for five minutes. Read the power in per cent on the screen. Or time the heater’s lamp: time on, over a whole cycle.',
     },
     T_w: {
       hint: 'PLA is printed near 215 °C.',

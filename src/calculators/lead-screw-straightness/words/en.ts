@@ -5,10 +5,10 @@ const en = {
   inputs: {
     g: {
       label: 'Largest gap under the middle',
-      hint: 'Roll it until the bow stands up: both ends touch, the middle is clear. Take the thickest leaf that slides in. Half a turn on, the middle touches and each end rises by as much.',
+      hint: 'Roll it until the bow stands up: both ends touch, the middle is clear. Take the thickest feeler that slides in. Half a turn on, the middle touches and each end rises by as much.',
     },
     g_0: {
-      label: 'Thinnest leaf, which does not go in',
+      label: 'Thinnest feeler, which does not go in',
     },
     f_w: {
       label: 'Part of what the flat can hide that is there',
@@ -86,8 +86,8 @@ const en = {
     touch: {
       label: 'Under the middle',
       options: {
-        gap: 'a feeler leaf goes in',
-        none: 'not even the thinnest leaf goes in',
+        gap: 'a feeler goes in',
+        none: 'not even the thinnest feeler goes in',
       },
     },
     ends: {
@@ -133,10 +133,10 @@ const en = {
   },
   cautions: {
     switchOffUnplug:
-      'Switch off and unplug before a hand goes to a screw; turn it by the coupling, by hand. Never hold or touch a turning screw.',
-    holdGantryUp: 'Hold the gantry up before a screw, coupling or bearing is loosened: it can drop.',
+      'Switch off and unplug before you touch a screw; turn it by the coupling, by hand. A turning screw winds up sleeves and hair: never touch it.',
+    holdGantryUp: 'Block the gantry up before you loosen a screw, coupling or bearing: it can drop and crush a hand.',
     screwsThreadsCan:
-      'A screw’s threads can carry sharp swarf and burrs, and grease: wipe it with a rag, not with bare fingers, and keep grease off the print.',
+      'A screw’s threads can carry sharp swarf that cuts. Wipe them with a rag, not with bare fingers. Keep the grease off the print.',
   },
   proof:
     'Stand the dial indicator on the frame against the carriage, level with the nut, and run one lead up in eighths of a turn: the swing of the needle should be no more than the wobble allowed. Then print a tall wall: ridges spaced one lead apart should be gone; ridges at another spacing have another cause.',
@@ -168,7 +168,7 @@ const en = {
     propertiesRoundSections: 'table A.1, properties of round sections',
     straightBeamsUniform: 'table 8.1, straight beams, uniform load, ends supported',
     weightClosesPart: 'the weight closes part of the gap; crests open or close it',
-    withoutGapMost: 'without a gap: at most what leaf and weight hide',
+    withoutGapMost: 'without a gap: at most what feeler and weight hide',
     pointEOff: 'a point e off the axis swings from −e to +e: TIR = 2·e',
     shareBowEnds: 'share of the bow that the ends leave',
     tirELess: 'TIR = 2·e, less the coupling’s part',
@@ -186,7 +186,7 @@ const en = {
     straightScrewSwing: 'all follow the bow',
     moduliElasticitySteels: 'table A-5, moduli of elasticity of steels',
     tablesHotRolled: 'table A-20, hot-rolled and cold-drawn steels; stainless ones within the same spread',
-    withoutGapBow: 'without a gap the bow lies anywhere between nil and all that leaf and weight hide',
+    withoutGapBow: 'without a gap the bow lies anywhere between nil and all that feeler and weight hide',
     steelKgM: 'steel of 7850 kg/m³ at a pitch diameter of 7 mm: 302 g/m',
     dDP: 'd₃ = d − P − 2a_c: 8 mm with a pitch of 2 mm',
     beamSmoothBow:
@@ -199,8 +199,8 @@ const en = {
     tir: (runout: string) => `TIR = ${runout}`,
     label: 'Side view of the screw on its supports, with its bow',
     flat: 'flat',
-    noLeaf: 'no leaf goes in',
-    leaf: (gap: string) => `leaf g = ${gap}`,
+    noFeeler: 'no feeler goes in',
+    feeler: (gap: string) => `feeler g = ${gap}`,
     unweighted: (bow: string) => `bow without its weight (dashed) s = ${bow}`,
     bow: (bow: string) => `bow s = ${bow}`,
     coupling: 'coupling',

@@ -18,7 +18,7 @@ const en = {
     },
     t_d: {
       label: 'Time that it ran without feed',
-      hint: 'From the last time it was seen to print well to the stop, less half of what is not known, with that half after ±: between 10 and 30 min ago is 20 ± 10.',
+      hint: 'From the last time it was seen to print well, to the stop. Not known exactly: between 10 and 30 min ago is 20 ± 10.',
     },
     m_f: {
       label: 'Filament used until the stop',
@@ -193,14 +193,15 @@ const en = {
   },
   cautions: {
     jamClearedHot:
-      'A jam is cleared hot, at 200 °C and more: goggles, heat-proof gloves, sleeves down. Melt under pressure spits.',
+      'A jam is cleared at 200 °C and more. Melt under pressure spits and burns eyes and skin: goggles, heat-proof gloves, sleeves down.',
     wireDrillNeedle:
-      'No wire, drill or needle up into a hot nozzle with bare hands, and no steel near the heater’s leads: a short can leave it on.',
+      'No wire, drill or needle into a hot nozzle with bare hands: it burns. No steel near the heater’s leads: a short can leave the heater on.',
     heaterOffMachine:
-      'Heater off and machine unplugged before the hot end is taken apart; it stays hot for a quarter of an hour.',
+      'Heater off, machine unplugged before you take the hot end apart. It burns for a quarter of an hour.',
     plasticBakedBlocked:
-      'Plastic baked in a blocked nozzle fumes: air the room, and never heat it above its own range.',
-    knifeSawAway: 'Knife and saw away from the hand, part clamped; mask against dust, gloves and fresh air for glue.',
+      'Plastic baked in a blocked nozzle gives off fumes that harm the lungs. Air the room. Never heat plastic above its own range.',
+    knifeSawAway:
+      'Knife and saw cut: clamp the part, and work away from the hand. Mask against dust, gloves and fresh air for glue.',
     partHoldsPerson: 'A part that holds a person, heat, mains or a raised load is never saved with a seam.',
   },
   proof:
@@ -211,26 +212,26 @@ const en = {
     layersDifferArea:
       'Layers that differ in area take different times and plastic: the figures are for the average one. Give layer time and evenness their ±.',
     strengthsTypicalWide:
-      'Strengths are typical and wide: they hang on heat, dust and skill. They are for a pull across the layers, the way a print is weakest.',
+      'Strengths are typical and wide: they depend on heat, dust and skill. They are for a pull across the layers, the way a print is weakest.',
     starvedLayerLooks: 'A starved layer looks closed from outside when only the infill has run dry: cut into a corner.',
-    strandHasRun:
-      'A strand that has run out stops at once, but the last of it may already have been ground thin: look at the end.',
-    sensorStrandStops: 'A sensor for the strand that stops the machine costs less than most of these repairs.',
+    filamentHasRun:
+      'Filament that has run out stops at once, but the last of it may already have been ground thin: look at the end.',
+    sensorFilamentStops: 'A sensor for the filament that stops the machine costs less than most of these repairs.',
   },
   examples: {
     ranOutNight: 'Ran out at night, 4 mm below the nozzle: it stands, and going on pays',
     sameWorkCosts: 'The same with work that costs nothing: worth it',
     cameOffBed: 'Came off the bed: only gluing is left, here known by the time it ran dry',
-    weightGroundStrand: 'By weight, with a ground strand and a thin band left in: too weak to be used',
+    weightGroundFilament: 'By weight, with ground filament and a thin band left in: too weak to be used',
     typicalStrengthsPart: 'Typical strengths for a part that carries a load: too close to call',
   },
   sources: {
     ranOutNight: '0.2 · 0.5 · 50 = 5 mm³/s, 48 s of 60: 240 mm³, 0.3 g; 25 min of work cost more than a new one',
     sameWorkCosts: '20 · 0.15 + 0.5 · 8.333 = 7.167; 20 · 0.03 + 0.5 · 1.667 + 0.2 · 7.167 = 2.867',
     cameOffBed: '20 min of 60 s are 20 layers, give or take ten; 1 h 40 min and 40 min of work',
-    weightGroundStrand: '500 · 120 / 150 = 400; 75 % · 0.1 / 0.5 = 15 %, and 40 % is wanted',
+    weightGroundFilament: '500 · 120 / 150 = 400; 75 % · 0.1 / 0.5 = 15 %, and 40 % is wanted',
     typicalStrengthsPart: '40 · 25 % / 5 = 2 s; 2 · ln 10 = 4.605 s; 0.2 · 4.605 / 48',
-    lineWideHigh: 'a line is as wide and high as set, and as long as the way travelled',
+    lineWideHigh: 'a line is as wide and high as set, and as long as the travel',
     firstLayerAll: 'the first layer, and all others alike on top of it',
     goesComesOut: 'what goes in comes out',
     flowProportionLeft:

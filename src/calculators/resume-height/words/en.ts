@@ -4,12 +4,12 @@ import type { Amount, Print } from '../../../engine/order';
 const en = {
   inputs: {
     Z_r: {
-      label: 'Nozzle height Z at which the leaf just drags',
-      hint: 'Nozzle clean and warm, not oozing. Lower it over a sound, flat place of the top until the leaf just drags.',
+      label: 'Nozzle height Z at which the feeler just drags',
+      hint: 'Nozzle clean and warm, not oozing. Lower it over a sound, flat place of the top until the feeler just drags.',
     },
     g_f: {
-      label: 'Thickness of the leaf',
-      hint: 'A steel leaf. Paper gives: take ± 0.03 mm.',
+      label: 'Thickness of the feeler',
+      hint: 'Of steel. Paper gives: take ± 0.03 mm.',
     },
     H: {
       label: 'Height of the part',
@@ -34,7 +34,7 @@ const en = {
     },
     s: {
       label: 'First layer off its set thickness by',
-      hint: 'Zero set close to the bed gives a foot that is squeezed wide and a part that is too low by this; set far, one that is too high.',
+      hint: 'Zero set too close squeezes the foot wide, and the part is too low by this. Set too far, it is too high.',
     },
     g: {
       label: 'Thickness of the glue',
@@ -105,24 +105,24 @@ const en = {
   limits: {},
   cautions: {
     nozzleHotHold:
-      'The nozzle is hot: hold the leaf with pliers, and let nothing drip on the hand. No fingers between nozzle and part.',
+      'The nozzle burns: hold the feeler with pliers, and let nothing drip on the hand. No finger between nozzle and part: Z can crush it.',
     moveZSmallest:
-      'Move Z by the smallest steps near the part; a nozzle that meets it breaks it loose, and the drive is stronger than a finger.',
-    neverLetZ: 'Never let Z look for its zero above the part.',
-    cuttingSandingBlade: 'Cutting and sanding: the blade away from you, the part clamped, a mask against dust.',
+      'The Z drive can crush a finger. Move it by the smallest steps near the part: a nozzle that meets it breaks it loose.',
+    neverLetZ: 'Never let Z look for its zero above the part: it runs into it.',
+    cuttingSandingBlade: 'A blade cuts the hand: clamp the part, cut away from you. Mask against dust.',
     gluesSolventsGloves:
-      'Glues and solvents: gloves, goggles, fresh air, no flame, and what the label says. Some stick skin within seconds.',
+      'Glue sticks skin within seconds, solvents burn: gloves, goggles, fresh air, no flame, and what the label says.',
     partHoldsPerson: 'A part that holds a person, heat, mains or a raised load is never saved with a seam.',
   },
   proof:
-    'Before the first new layer, stop the nozzle over the top at the Z given, cold or not oozing: a leaf as thick as the new layer must just drag. Glued: measure the whole; it must be as drawn within the error allowed.',
+    'Before the first new layer, stop the nozzle over the top at the Z given, cold or not oozing: a feeler as thick as the new layer must just drag. Glued: measure the whole; it must be as drawn within the error allowed.',
   beware: {
     partMeasuredCold:
       'A part measured cold is lower than it was: PLA by about 0.12 mm, ABS by 0.4 mm for each 100 mm of height. That is most of a layer, or two.',
     assumesAllLayers:
       'It assumes that all layers but the first are alike. Where they change with height, add them up by hand.',
-    elephantFootSqueezed:
-      'Elephant foot: the squeezed-out first layers stand up at the edge and lift a caliper’s jaw. Trim the edge or measure inside it.',
+    footBulges:
+      'The foot bulges: first layers squeezed out stand up at the edge and lift a caliper’s jaw. Trim the edge or measure inside it.',
     plasticAlsoShrinks:
       'Plastic also shrinks as it sets and crystallises, but mostly while layers still follow at the right height; what comes after the stop is not counted.',
     offBedPart: 'Off the bed the part cannot go back: no stop finds the place again to a tenth of a line.',
@@ -147,7 +147,7 @@ const en = {
     firstLayerAll: 'the first layer, and all others alike on top of it',
     expansionLengthTimes: 'expansion: length times coefficient times change of temperature',
     heightsAddedUp: 'heights added up, both pieces shrinking alike',
-    leafLiesBetween: 'the leaf lies between nozzle and part',
+    feelerLiesBetween: 'the feeler lies between nozzle and part',
     firstLayerLost: 'what the first layer lost is missing from the measured height',
     definition: 'definition',
     gapBetweenNozzle: 'the gap between nozzle and top',
@@ -188,12 +188,12 @@ const en = {
   steps: {
     printWhole: 'Find why it stopped, then print it whole, in one go.',
     fivePlaces: 'Measure five places of the top and take the mean, or feel it with the nozzle.',
-    feelThrice: 'Feel the same place three times, coming down each time, with a steel leaf.',
-    steelLeaf: 'Take a steel feeler leaf instead of paper.',
+    feelThrice: 'Feel the same place three times, coming down each time, with a steel feeler.',
+    steelFeeler: 'Take a steel feeler instead of paper.',
     feelInstead: 'Feel the top with the nozzle instead: how far the first layer was pressed then drops out.',
     warmIt:
       'Warm it as it was: part untouched, bed at its printing heat for half an hour; then choose “as warm as it was” and measure. Nearly all of the shrinkage then drops out.',
-    hourAtHeat: 'Give the bed an hour at its printing heat, hood shut, and measure then.',
+    hourAtHeat: 'Give the bed an hour at its printing heat, cover shut, and measure then.',
     knownTo: (a: { half: Amount }, p: Print) => `It would be settled if the top were known to ± ${p(a.half)}.`,
     topStands: (a: { off: Amount; higher: boolean; first: Amount; layer: Amount }, p: Print) =>
       `The top stands ${p(a.off)} ${a.higher ? 'higher' : 'lower'} than its layer should: the first new layer comes out ${p(a.first)} thick instead of ${p(a.layer)}.`,

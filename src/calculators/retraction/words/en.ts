@@ -5,11 +5,11 @@ import { sources, works } from './en/sources';
 const en = {
   inputs: {
     x_set: {
-      label: 'Pull-back length now',
+      label: 'Retraction now',
     },
     x_p: {
-      label: 'Length that the test piece showed',
-      hint: 'The shortest that left the gap clean and started each line at full width. Empty until it is printed: listed flow values settle nothing by themselves.',
+      label: 'Retraction that the test piece showed',
+      hint: 'Length in the foot under the last gap that stayed clean. Empty until it is printed: listed flow values settle nothing by themselves.',
     },
     d: {
       label: 'Nozzle bore',
@@ -41,7 +41,7 @@ const en = {
     },
     F_m: {
       label: 'Push force measured at this flow',
-      hint: 'Hot end at heat, tube off: at the hot end’s inlet press the filament in with a scale or a weight at the feed speed given below.',
+      hint: 'Hot end at heat, tube off. Press the filament into the hot end’s inlet with a scale or a weight, at the feed speed given below.',
     },
     n: {
       label: 'Flow index of the melt',
@@ -77,7 +77,7 @@ const en = {
       hint: 'How far the filament moves to and fro while the motor holds still.',
     },
     v_x: {
-      label: 'Pull-back speed',
+      label: 'Retraction speed',
     },
     v_t: {
       label: 'Travel speed',
@@ -90,7 +90,7 @@ const en = {
       hint: 'More than the shortfall: the springiness of the melt wants some and is not in the figure.',
     },
     x_max: {
-      label: 'Most to pull back: the soft end stays below the cold part',
+      label: 'Most retraction: the soft end stays below the cold part',
       hint: 'Softened filament pulled into the cold part swells, sets there and jams. Less where the hot end is metal all through.',
     },
     F_max: {
@@ -122,7 +122,7 @@ const en = {
   },
   choices: {
     drive: {
-      label: 'Filament drive',
+      label: 'Feeder',
       options: {
         tube: 'pushes through a tube',
         head: 'sits on the hot end',
@@ -170,22 +170,22 @@ const en = {
     s_f: 'Filament compressed',
     s_t: 'Slack of the filament in the tube',
     s_m: 'Melt compressed, as filament',
-    x_r: 'Length to pull back',
+    x_r: 'Retraction that is needed',
     x_lo: 'Band, lower end',
     x_hi: 'Band, upper end',
     x_d: 'Set length less the computed one',
     dx_p: 'Set length less that of the test piece',
-    t_x: 'Time the pull-back takes',
+    t_x: 'Time the retraction takes',
     k_q: 'Other nozzle, same flow: pressure over the land, times',
     k_v: 'Other nozzle, same speed, line and layer in proportion: pressure over the land, times',
     k_c: 'Other nozzle, same flow: pressure over the cone, times',
-    x_q: 'Other nozzle, same flow: length to pull back',
-    x_v: 'Other nozzle, same speed: length to pull back',
-    t_b: 'Time for the pressure to fall to that share, nothing pulled back',
+    x_q: 'Other nozzle, same flow: retraction',
+    x_v: 'Other nozzle, same speed: retraction',
+    t_b: 'Time for the pressure to fall to that share, without retraction',
     q_b: 'Share of the flow left then',
     gamma_b: 'Shear rate left then',
     x_b: 'Travel in that time: the nozzle oozes over this length',
-    t_1: 'Time for a drop as wide as the bore, nothing pulled back',
+    t_1: 'Time for a drop as wide as the bore, without retraction',
     x_1: 'Travel before that drop: shorter ones hardly show',
     V_o: 'Plastic that oozes in the bleeding time',
     d_s: 'Hair it draws across the planned gap, thickness',
@@ -194,8 +194,8 @@ const en = {
     m_p: 'Plastic for the planned piece, solid',
   },
   limits: {
-    x_set: 'Pull-back length against the computed band',
-    dx_p: 'Pull-back length against the test piece',
+    x_set: 'Retraction against the computed band',
+    dx_p: 'Retraction against the test piece',
     x_r: 'Computed length leaves the soft end below the cold part',
     x_max: 'Length set now leaves the soft end below the cold part',
     F_g: 'Push that the drive can give',
@@ -204,14 +204,13 @@ const en = {
     d_0: 'Cone wider above than at the tip',
   },
   cautions: {
-    nozzleHeaterBlock:
-      'Nozzle, heater block and fresh plastic burn the skin at once: keep hands off, and use pliers for strings.',
+    nozzleHeaterBlock: 'Nozzle, heater block and fresh plastic burn the skin at once. Hands off: pliers for hairs.',
     hotPlasticGives:
-      'Hot plastic gives off fumes: print and purge only where the air is changed, and follow the plastic’s safety sheet.',
-    driveGearPinches: 'The drive gear pinches: keep fingers and sleeves away from it while it is powered.',
+      'Hot plastic gives off fumes that harm the lungs: print only where the air is changed, and follow the plastic’s safety sheet.',
+    feedGearCrushes: 'The feed gear can crush a finger: keep fingers and sleeves away while it has power.',
   },
   proof:
-    'Print the test piece at the new length. The gap should stay clean and the first line after each travel should start full width; a thin or late start means too much was pulled back.',
+    'Print the test piece at the new length. The gap should stay clean and the first line after each travel should start full width; a thin or late start means too much retraction.',
   beware: {
     absolutePressuresTabulated:
       'Absolute pressures from tabulated flow values are good to a factor of three at best; trust the ratios between nozzles and flows, and let the test piece decide the rest.',
@@ -219,9 +218,9 @@ const en = {
       'The cone’s formula counts shear only. Stretching of the melt is in it as a judged factor, from none to as much again.',
     bendsTakenEven:
       'The bends are taken as even along the tube, and one friction coefficient for all of it; a kink or a scraped wall holds more.',
-    partLagSpringiness: 'Part of the lag is the springiness of the melt itself: no pull-back length takes it up.',
+    partLagSpringiness: 'Part of the lag is the springiness of the melt itself: no retraction takes it up.',
     slackCountsWhole:
-      'The slack counts the whole way from the outer wall of the tube to the inner; filament that keeps the curl of its spool moves less.',
+      'The slack counts all the room from the outer wall of the tube to the inner; filament that keeps the curl of its spool moves less.',
     coldDriveWorn:
       'A cold drive, a worn bore, or plastic leaking back past the filament adds force that is not in the figures. Wet filament foams and strings whatever the length.',
     towardsEndBleeding:

@@ -43,7 +43,7 @@ const apart = (one: Parting, p: Print) => {
     case 'machine':
       return `To part ${pair} no reading of the ridges is good enough until this is known better: ${p.called(one.symbol)}.`;
     case 'period':
-      return `To part ${pair} the period must be known to ± ${p(one.half)} or better: take in more ridges.`;
+      return `To part ${pair} the period must be known to ± ${p(one.half)} or better: measure over more ridges.`;
     case 'spaces':
       return `To part ${pair}: measure over ${one.spaces} spaces, a wall of ${p(one.wall)}${one.tool === undefined ? '' : `, or the same length with a ${p.tool(one.tool)}`}.`;
   }
@@ -53,7 +53,7 @@ const en = {
   inputs: {
     L: {
       label: 'Length over the ridges',
-      hint: 'From the crest of one ridge to the crest of another, as far apart as the caliper and the wall allow, at right angles to the ridges.',
+      hint: 'From the crest of one ridge to the crest of another, square to the ridges. Take them as far apart as caliper and wall allow.',
     },
     N: {
       label: 'Spaces between those two crests',
@@ -99,11 +99,11 @@ const en = {
     },
     s: {
       label: 'Shrinkage of the print',
-      hint: 'The wall is shorter than the machine moved. Stiff plastics that print near 210 °C shrink about 0.3 %, those that want a hot chamber up to 1 %.',
+      hint: 'The wall is shorter than the machine moved. Stiff plastics that print near 210 °C shrink about 0.3 %, those that want a warm cover up to 1 %.',
     },
     a: {
       label: 'Belt’s cords above what the idler touches',
-      hint: 'The cords set the length. Back of a 2 mm belt about 0.4 mm; over a toothed idler 0.25 mm; teeth on a smooth idler about 1 mm.',
+      hint: 'The cords set the length. Back of a 2 mm belt: about 0.4 mm. Over a toothed idler: 0.25 mm. Teeth on a smooth idler: about 1 mm.',
     },
     k_A: {
       label: 'Share of width × height that a line fills',
@@ -170,17 +170,19 @@ const en = {
   },
   limits: {},
   cautions: {
-    switchOffUnplug: 'Switch off and unplug before a hand goes near a belt, a screw or a gear; a homing move pinches.',
-    supportGantryBed: 'Support the gantry or bed before a screw’s coupling or its belt is freed: it can drop.',
-    hotEndStays: 'The hot end stays hot for long: let it cool before a hand goes near the feed gear below it.',
+    switchOffUnplug:
+      'Switch off and unplug before you touch a belt, a screw or a gear: a homing move can crush a finger.',
+    supportGantryBed:
+      'Block the gantry or bed up before you free a screw’s coupling or belt: it can drop and crush a hand.',
+    hotEndStays: 'The hot end burns for a quarter of an hour: let it cool before you reach for the feed gear.',
   },
   proof:
-    'Turn the part half a turn against its mate and print the same wall again: the ridges must move by half their spacing, with the part. What cannot be turned is proved by changing what its period hangs on: the ridges must change their spacing with it. After the repair print the wall a third time: the ridges are gone.',
+    'Turn the part half a turn against its mate and print the same wall again: the ridges must move by half their spacing, with the part. What cannot be turned is proved by changing what its period depends on: the ridges must change their spacing with it. After the repair print the wall a third time: the ridges are gone.',
   beware: {
     periodAgreesSuspicion:
       'A period that agrees is a suspicion, not a proof: parts are many and periods common. The half turn proves it.',
     onlyPartsListed:
-      'Only the parts listed are compared. Bearings, balls of a guide, gears inside a feed drive and the room’s heating are not.',
+      'Only the parts listed are compared. Bearings, balls of a guide, gears inside a feeder and the room’s heating are not.',
     wavesAfterCorner:
       'Waves after a corner that die away are ringing: their spacing goes with the speed, that of a part does not.',
     wallDoesRun:

@@ -68,7 +68,7 @@ const en = {
     },
     L_1: {
       label: 'Belt from the carriage to the motor pulley',
-      hint: 'The straight strand, the carriage where the ripples were printed.',
+      hint: 'The straight run, the carriage where the ripples were printed.',
     },
     L_t1: {
       hint: 'All of it that stretches: round the pulleys, from one clamp to the other.',
@@ -85,7 +85,7 @@ const en = {
       hint: 'May be left empty. Level, along the axis, where its rail is held; machine on its usual table, motors off.',
     },
     y_f: {
-      label: 'Way the frame gives under it',
+      label: 'Deflection of the frame under it',
       hint: 'Dial indicator at the same height, its stand on the table beside the machine.',
     },
     M_f: {
@@ -167,7 +167,7 @@ const en = {
     l_10: 'Length of wall that they take',
     k_r: 'Stiffness that the ripples speak for, if this mass swings',
     C: 'Spring rate of this belt',
-    k_b: 'Stiffness of the belt, both strands',
+    k_b: 'Stiffness of the belt, both runs',
     f_b: 'Frequency of the mass on its belt',
     r_b: 'Ripples against the belt’s frequency',
     k_f: 'Stiffness of the frame',
@@ -184,9 +184,9 @@ const en = {
     x_c: 'Ripple of the corner speed alone',
   },
   cautions: {
-    keepHandsOut: 'Keep hands out of the machine while it prints; look at ripples on the finished part.',
+    keepHandsOut: 'Keep hands out while it prints: it can crush a finger. Look at ripples on the finished part.',
     motorsOffUnplugged:
-      'Motors off, unplugged, nozzle and bed cold before the frame is pulled. Hold the machine on its table: pulled high up, it tips.',
+      'Motors off, unplugged, nozzle and bed cold before you pull the frame. Hold the machine on its table: pulled high up, it tips over.',
   },
   proof:
     'Print the same corner again with nothing else changed, light from the side: count the ripples and measure them over as many as before. They must be lower; after stiffening or lightening they must also be closer together.',
@@ -198,7 +198,7 @@ const en = {
     xYSwing:
       'X and Y swing by themselves: a corner into X shows Y’s ripples as steps of width on the next wall, and the other way round. Measure both.',
     stifferBeltMore:
-      'A stiffer belt is one of more or shorter cords. Tension hardly changes a belt’s stiffness, unless it is so slack that one strand hangs loose: then half the stiffness is gone.',
+      'A stiffer belt is one of more or shorter cords. Tension hardly changes a belt’s stiffness, unless it is so slack that one run hangs loose: then half the stiffness is gone.',
     motorsMagneticField:
       'The motor’s magnetic field is a spring too, in line with the belt: a weak current softens it.',
     dampingShiftsFrequency:
@@ -206,7 +206,7 @@ const en = {
     rampLastsWhole:
       'A ramp that lasts whole swings cancels its own ripples only for that one speed and only as well as the frequency is known: a help, no remedy.',
     accelerationStartsSoftly:
-      'Acceleration that starts softly rings less than reckoned here. The limit is for a start at once, the worst case.',
+      'Acceleration that starts softly rings less than worked out here. The limit is for a start at once, the worst case.',
   },
   examples: {
     fiveRipplesOver: 'Five ripples over 8 mm at 80 mm/s swing at 50 Hz',
@@ -228,7 +228,7 @@ const en = {
     sectionLogarithmicDecrement: 'section 2.7, logarithmic decrement',
     responseSuddenlyApplied: 'response to a suddenly applied force: twice the static one',
     pushOppositeWhole: 'a push and its opposite a whole period later leave nothing',
-    springRateStiffness: 'Hooke’s law for both strands: stiffness = C / length of each',
+    springRateStiffness: 'Hooke’s law for both runs: stiffness = C / length of each',
     uniformAccelerationV: 'uniform acceleration: v² = 2 · a · l',
     frequencyOverOther: 'one frequency over the other',
     nozzleGoesRipple: 'the nozzle goes one ripple in one swing',
@@ -238,10 +238,10 @@ const en = {
     spacingGrowsSpeed: 'spacing grows as speed to this power: λ = v / f for what swings, constant for a part',
     logarithmRatio: 'logarithm of the ratio',
     fourFullSteps: 'four full steps make one electrical period',
-    forceMassAcceleration: 'force = mass × acceleration against stiffness × way: way = a / ω²',
+    forceMassAcceleration: 'force = mass × acceleration against stiffness × deflection: deflection = a / ω²',
     rampTimeV: 'ramp time v / a times frequency',
-    freeVibrationSudden: 'free vibration from a sudden speed: way = speed / ω',
-    forceOverWay: 'force over way',
+    freeVibrationSudden: 'free vibration from a sudden speed: deflection = speed / ω',
+    forceOverDeflection: 'force over deflection',
     forceOnceBends: 'a force at once bends twice as far as at rest',
     rampSpeedYet: 'in the ramp the speed is not yet that of the wall',
     midwayBetweenPart: 'midway between 0 for a part and 1 for what swings',
@@ -259,7 +259,7 @@ const en = {
     lookAtWall: {
       glance: '⟳ Which height is seen?',
       sentence:
-        'Leave the acceleration: whether the ripples are too high hangs on which height is seen on this wall. Say that closer first.',
+        'Leave the acceleration: whether the ripples are too high depends on which height is seen on this wall. Say that closer first.',
     },
     lowerTo: (a: { from: Amount; to: Amount; times: Amount }, p: Print) => ({
       glance: `▾ Acceleration, at most ${p(a.to)}`,
@@ -299,8 +299,8 @@ const en = {
   contradictions: {
     oneSpeed: (a: { first: Amount; second: Amount }, p: Print) =>
       `The two prints are at ${p(a.first)} and ${p(a.second)}, which is one speed. At which were they printed?`,
-    strandOverBelt: (a: { strand: Amount; belt: Amount }, p: Print) =>
-      `From carriage to pulley the belt is ${p(a.strand)}, all of it ${p(a.belt)}. Which of the two is right?`,
+    runOverBelt: (a: { run: Amount; belt: Amount }, p: Print) =>
+      `From carriage to pulley the belt is ${p(a.run)}, all of it ${p(a.belt)}. Which of the two is right?`,
   },
   steps: {
     wholeSwings: (a: { one: Amount; next: { readonly at: Amount; readonly swings: number } | undefined }, p: Print) =>
@@ -348,7 +348,7 @@ const en = {
       'Frame: screw its corners tight, brace it with a diagonal or a panel, stand it on something heavy that does not rock.',
     belt: 'Belt: see that it is tight enough (Belt tension), then shorten it, or take a wider one or one with steel cord.',
     somethingSofter: (a: { than: 'belt' | 'frame'; frameUnknown: boolean }) =>
-      `Something softer than ${a.than === 'belt' ? 'the belt' : 'the frame'} swings: a slack belt of which one strand hangs loose, wheels without preload (Wheel preload), a motor or idler bracket${a.frameUnknown ? ', or the frame on its table. Pull the frame with a luggage scale and enter what it gives, to clear it or convict it.' : '.'}`,
+      `Something softer than ${a.than === 'belt' ? 'the belt' : 'the frame'} swings: a slack belt of which one run hangs loose, wheels without preload (Wheel preload), a motor or idler bracket${a.frameUnknown ? ', or the frame on its table. Pull the frame with a luggage scale and enter what it gives, to clear it or convict it.' : '.'}`,
     smallParts:
       'What swings is stiffer or lighter than that: look at small parts on the carriage, such as a fan, a cable loop, a hot end that can be wagged by hand.',
   },

@@ -137,7 +137,7 @@ const en = {
       },
     },
     screws: {
-      label: 'Hangs on',
+      label: 'Carried by',
       options: {
         one: 'one screw',
         two: 'two screws',
@@ -207,13 +207,12 @@ const en = {
   },
   cautions: {
     gantryBedMay:
-      'The gantry or bed may fall the moment the current goes: put blocks under it first, whatever the numbers say.',
-    keepHandsOther:
-      'Keep hands, and the other hand, out from under it, and away from nuts and screws: a falling gantry turns them.',
+      'The gantry or bed can fall and crush a hand the moment the current goes. Put blocks under it first, whatever the numbers say.',
+    keepHandsOther: 'Keep both hands out from under it, and off nuts and screws: a falling gantry turns them.',
     trialLetHave:
-      'For the trial let it have a finger’s breadth to fall, onto blocks, never onto a hand: pull by a cord, from beside it. Hot end and bed cold.',
+      'For the trial leave a finger’s breadth to fall, onto blocks, never onto a hand. Pull by a cord, from beside it. Hot end and bed cold.',
     fallingLoadMakes:
-      'A falling load makes a generator of the motor: unplug the motors only with the power off, and never let the gantry run down freely on a connected board.',
+      'A falling gantry makes current in the motors and can destroy the board. Never let it run down freely. Unplug motors with the power off only.',
   },
   proof:
     'Gantry a finger’s breadth above blocks, a pen line on each coupling and its mount. Motors off for an hour, a fan or a door slammed now and then; then the trial again, as told. The pen lines must still meet. Repeat after every cleaning, greasing or new nut.',
@@ -226,7 +225,7 @@ const en = {
     withoutCurrentMotor:
       'Without current a motor goes to its nearest full step: even a gantry that holds can move by up to half a step, two motors not alike.',
     factorsCriticalSpeed:
-      'Printed factors of critical speed often hold the 80 % already (3.4, 9.7, 15.1, 21.9), others do not (the inch form with 4.76 million). Here the margin is taken once, and shown.',
+      'Printed factors of critical speed often hold a margin already, others do not. Here the margin is taken once, and shown.',
     bucklingCountsOnly:
       'Buckling counts only a screw that is pushed. One that hangs from a bearing at the top is pulled by the load, and pushed when the gantry is driven down onto something.',
     pitchesMmMm:
@@ -332,7 +331,7 @@ const en = {
       p: Print,
     ) =>
       `Slide the carriage ${p(a.by)} to the ${sides[a.towards]}, seen from the front, to the middle, before switching off: the ${sides[a.near]} screw carries ${p(a.load)}, the other ${p(a.other)}, so the ${sides[a.near]} side lets go first (margins ${p(a.margin)} and ${p(a.otherMargin)}).`,
-    park: 'Before every switching-off, drive the gantry down onto blocks or its rest, low, so that it has no way to fall. In pauses keep the motors’ holding current on.',
+    park: 'Before every switching-off, drive the gantry down onto blocks or its rest, low, so that it cannot fall. In pauses keep the motors’ holding current on.',
     grease:
       'Never count on dry or dirty thread to hold. With the load on a support, clean it and give it the same thin grease as before, then measure again: fresh grease lowers the margin, and so does shaking.',
     brake: (a: { torque: Amount; wanted: Amount }, p: Print) =>

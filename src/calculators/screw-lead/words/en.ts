@@ -16,7 +16,7 @@ const en = {
     },
     P: {
       label: 'Pitch, if the screw is marked with one',
-      hint: 'Tr 8×8(P2) is a diameter of 8 mm, a lead of 8 mm and a pitch of 2 mm; Tr 8×2 has a lead of 2 mm and one start.',
+      hint: 'Tr 8×8(P2): diameter 8 mm, lead 8 mm, pitch 2 mm. Tr 8×2: lead 2 mm, one start.',
     },
     n_s: {
       label: 'Starts of its thread',
@@ -39,7 +39,7 @@ const en = {
   },
   cautions: {
     switchOffUnplug:
-      'Switch off and unplug; turn the screw by its coupling and keep fingers out of the gap under the nut.',
+      'Switch off and unplug. Turn the screw by its coupling. The nut can crush a finger: keep out of the gap under it.',
   },
   proof: 'Command a known travel, the longest the machine has, and measure it: it should agree within the tool.',
   beware: {
@@ -91,7 +91,7 @@ const en = {
     toScale: 'to scale',
   },
   steps: {
-    keep: 'Keep the reading for this machine.',
+    keep: 'Save the reading for this machine.',
     moreTurns: 'Twice the turns halve the doubt about one turn.',
     sameSide: 'Always come from the same side, so that play does not count.',
     countStarts: 'Count the thread starts at the end of the screw: lead = pitch × starts.',

@@ -90,10 +90,10 @@ const en = {
   },
   cautions: {
     switchOffUnplug:
-      'Switch off and unplug before a hand goes near the screw or belt of the Z drive; a homing move pinches.',
-    supportGantryBed: 'Support the gantry or bed before the drive is freed or uncoupled: it can drop.',
+      'Switch off and unplug before you touch the screw or belt of the Z drive: a homing move can crush a finger.',
+    supportGantryBed: 'Block the gantry or bed up before you free or uncouple the drive: it can drop and crush a hand.',
     motorsTheirDrivers:
-      'Motors and their drivers run hot. Never pull a motor’s plug with the power on: it can destroy the driver.',
+      'Motors and their drivers burn the hand. Never pull a motor’s plug with the power on: it can destroy the driver.',
   },
   proof:
     'Print two plain walls, at least ten repeats of the pattern high, one at the old layer height and one at the new, and look along them under a low lamp: the ridges at the spacing of the pattern should be gone from the second. For friction: put a dial indicator on the gantry, ask for ten single microsteps up, then ten down; each may fall short by the smallest reliable move, after a change of direction by twice that, and no more.',

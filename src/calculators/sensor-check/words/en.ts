@@ -164,11 +164,11 @@ const en = {
   },
   cautions: {
     switchOffUnplug:
-      'Switch off, unplug and let it go cold before a wire is touched or resistance is measured: a meter set to ohms on a live wire is destroyed, and you with it on mains.',
+      'Switch off, unplug, let it go cold before you touch a wire or measure ohms. On mains, a meter set to ohms can kill you.',
     mainsHeaters: 'Mains heaters and their covers are for qualified people, to the local code.',
     blockBurns: 'The block burns at once and stays hot for a quarter of an hour.',
     heaterWrongVoltage:
-      'A heater of the wrong voltage starts fires. A switch that has failed closed is beyond any program: what cuts it off is a separate thermal cut-off in the heater’s supply, or the supply switched off by hand.',
+      'A heater of the wrong voltage starts fires. No program opens a switch that has failed closed. A separate thermal cut-off in the heater’s supply does, or your hand at the supply’s switch.',
     neverRunHeater: 'Never run the heater with the sensor out of its hole, but for the cold test of the heater check.',
   },
   proof:

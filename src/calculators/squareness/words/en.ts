@@ -23,7 +23,7 @@ const en = {
   inputs: {
     d_1: {
       label: 'Diagonal, front left to back right',
-      hint: 'As it lay or stands, seen from above, front towards you: mark the front left corner of a print before taking it off.',
+      hint: 'As it lay or stands, seen from above, front towards you. Mark a print’s front left corner before you take it off.',
     },
     d_2: {
       label: 'Diagonal, back left to front right',
@@ -103,9 +103,10 @@ const en = {
     e_0: 'Skew over the stated length',
   },
   cautions: {
-    switchOffUnplug: 'Switch off and unplug before hands go near beam, belts or screws.',
-    supportBeamUpright: 'Support a beam or an upright before its screws are slackened: it can drop or tip.',
-    letNozzleBed: 'Let nozzle and bed cool before a square is laid on the bed.',
+    switchOffUnplug: 'Switch off and unplug before you touch beam, belts or screws: a homing move can crush a finger.',
+    supportBeamUpright:
+      'Support a beam or an upright before you slacken its screws: it can drop or tip and crush a hand.',
+    letNozzleBed: 'Let nozzle and bed cool before you lay a square on the bed: both burn.',
   },
   proof:
     'Measure again in the same way, a print printed anew: both diagonals should be alike to within the tool, or the square’s gap gone. Measure a second piece turned by a quarter on the bed: a piece that warped tells another story each time.',

@@ -34,7 +34,7 @@ const en = {
     },
     x_2: {
       label: 'Place after the move',
-      hint: 'From the same stop; the move goes away from it. With an indicator: touch a gauge of known length at both ends and enter the gauge and what the indicator shows beyond it, or less what it falls short.',
+      hint: 'From the same stop; the move goes away from it. With an indicator: touch a gauge of known length at both ends. Enter its length plus what the indicator shows beyond it, or less what is short.',
     },
     b: {
       label: 'Lost motion not taken up before the start',
@@ -120,7 +120,7 @@ const en = {
     },
     C_0: {
       label: 'Specific spring rate of the belt, at 10 mm width',
-      hint: 'Force that would stretch it to double its length. Both stand for one width: the stretch does not hang on it.',
+      hint: 'Force that would stretch it to double its length. Both stand for one width: the stretch does not depend on it.',
     },
     q_p: {
       label: 'Tolerance of the belt’s pitch',
@@ -137,8 +137,8 @@ const en = {
     axis: {
       label: 'Steps of',
       options: {
-        x: 'X (or A), by a belt',
-        y: 'Y (or B), by a belt',
+        x: 'X, or the left motor, by a belt',
+        y: 'Y, or the right motor, by a belt',
         z: 'Z, by a screw',
         zb: 'Z, by a belt and pinion',
         feed: 'the filament feed',
@@ -216,11 +216,11 @@ const en = {
   },
   cautions: {
     keepFingersCaliper:
-      'Keep fingers and caliper out of the way while the axis moves: a homing move pinches. Measure only when it stands still.',
+      'Keep fingers and caliper out while the axis moves: a homing move can crush a finger. Measure only when it stands still.',
     filamentFedThrough:
-      'Filament is fed through a hot end at printing heat: it burns, and what comes out as well. Keep clear of the nozzle.',
+      'The hot end is at printing heat: it burns, and what comes out as well. Keep clear of the nozzle.',
     switchOffUnplug:
-      'Switch off and unplug before a pulley, belt or plug is touched. A motor’s plug pulled under power can destroy the driver.',
+      'Switch off and unplug before you touch a pulley, belt or plug. A motor’s plug pulled under power can destroy the driver.',
   },
   proof:
     'Command the longest move the machine has, both ways, and measure it against a rule or a gauge: it must agree within the limit. For the feed, mark and feed again. Then print the same piece once more and compare it with the drawing.',

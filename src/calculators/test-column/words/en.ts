@@ -187,11 +187,10 @@ const en = {
     sigma: 'Pull at the edge of the foot',
   },
   cautions: {
-    keepHandsOut: 'Keep hands out of the machine while it moves, and off nozzle and bed while they are hot.',
-    tallPieceLets:
-      'A tall piece that lets go is dragged about and can block an axis: stay near, with a hand on the switch.',
+    keepHandsOut: 'Keep hands out while it moves: it can crush a finger. Nozzle and bed burn.',
+    tallPieceLets: 'A tall piece that lets go is dragged about and can block an axis: stay near, a hand on the switch.',
     pushingTestBlock:
-      'Pushing a test block off: eye protection on, switched off, bed cold or as hot as gloves allow. It lets go with a snap.',
+      'A test block lets go with a snap that can hurt an eye. Eye protection on, switched off, bed cold or as hot as gloves allow.',
   },
   proof:
     'Print the piece beside one of half the height, or with the foot or bridge added. If roughness goes, it was the piece that swayed. If it stays at the same height above the bed, look at the machine instead.',

@@ -11,7 +11,7 @@ const en = {
     },
     grade: {
       label: 'Marking on the screw’s head',
-      hint: 'No marking: reckon with 4.6. Black socket-head screws are mostly 12.9, zinc-plated ones 8.8. Inch (SAE J429): three lines are like 8.8, six like 10.9.',
+      hint: 'No marking: take 4.6. Black socket-head screws are mostly 12.9, zinc-plated ones 8.8. Inch (SAE J429): three lines are like 8.8, six like 10.9.',
       options: {
         '4.6': '4.6',
         'A2-70': 'A2-70, stainless',
@@ -148,14 +148,14 @@ const en = {
     eyeProtectionChips:
       'Eye protection on: chips fly. Brush them away, never with the hand, and keep them out of belts, screws and boards.',
     clampPartNever:
-      'Clamp the part. Never hold it by hand against a drill: it climbs and spins. No gloves, no loose sleeves.',
-    drillChipsHot: 'Drill and chips are hot. Let plastics cool between passes.',
+      'Clamp the part. Held by hand it climbs the drill and spins: it can break a finger. No gloves, no loose sleeves.',
+    drillChipsHot: 'Drill and chips burn. Let plastics cool between passes.',
     hotIron:
       'Heat-set insert: iron and insert are at 200 to 300 °C, and molten plastic sticks to skin. Hold the iron by its handle only, eye protection on; air the room, for the plastic fumes. Unplug the iron before you leave it.',
     takeOutBoards:
       'Take out boards, cables and bearings, or cover them. A tap is glass-hard: stop when it binds, and beware of splinters if it snaps.',
     whereScrewHolds:
-      'Where a screw holds up a gantry or a heater, replace the part rather than trust a doubtful thread; leave mains parts to qualified people and the local code.',
+      'Where a screw holds up a gantry or a heater, replace the part: a thread that lets go can crush or burn. Mains parts are for qualified people, to the local code.',
   },
   proof:
     'Tighten in three steps to the torque given, waiting a minute between: at each the wrench must come up firm, without turning on. Mark screw and part with one pen line; after a day of printing the line must be unbroken and the torque still there.',
@@ -167,7 +167,7 @@ const en = {
     thinWallWidens:
       'A thin wall widens under load and lets the flanks slip by: below the wall wanted, the strength shown is too high.',
     torqueCoefficientScatters:
-      'The torque coefficient scatters by a quarter or more between dry and oiled; stainless on stainless seizes: grease it, and reckon with less.',
+      'The torque coefficient scatters by a quarter or more between dry and oiled; stainless on stainless seizes: grease it, and take less.',
     headsLowButton: 'Heads that are low or button-shaped bear less than the class says, and are so marked.',
     plasticsLoadCreeps:
       'In plastics the load creeps away in days; a thread in a print depends on walls and layers more than on any table. Prefer a bolt with a nut.',

@@ -32,7 +32,7 @@ const en = {
   inputs: {
     dh: {
       label: 'Height difference of the two sides',
-      hint: 'Of what the screws lift, from the frame up, at two places. Tap the side that stands higher, seen from the front. A gauge under the nozzle reads gaps: the wider gap is where a lifted gantry stands higher, and where a lifted bed stands lower.',
+      hint: 'Of what the screws lift, from the frame up, at two places. Tap the side that stands higher, seen from the front. A feeler under the nozzle reads gaps. At the wider gap a lifted gantry stands higher, a lifted bed lower.',
     },
     S_m: {
       label: 'Distance between the two places',
@@ -44,13 +44,13 @@ const en = {
     },
     i_f: {
       label: 'Slope of the frame below',
-      hint: 'The same way on what the screws stand on: a printer on a crooked table leans as a whole, and that is no fault. Enter 0 ± 0 only for a frame that was levelled with something finer.',
+      hint: 'The same on what the screws stand on. A printer on a crooked table leans as a whole: that is no fault. Enter 0 ± 0 only for a frame that was levelled with something finer.',
     },
     P_h: {
       hint: 'Lead = pitch × starts: travel of the nut in one turn.',
     },
     z: {
-      label: 'Teeth of a sync pulley',
+      label: 'Teeth of a pulley of the joining belt',
     },
     k_1: {
       label: 'Share of the first layer allowed',
@@ -91,15 +91,15 @@ const en = {
     dh_bed: 'Height difference across the bed',
   },
   cautions: {
-    switchOffUnplug: 'Switch off and unplug before a hand goes near belts or screws; a homing move pinches.',
-    supportGantryBefore: 'Support the gantry before loosening a screw or a belt: it can drop.',
-    letNozzleBed: 'Let nozzle and bed cool before a gauge or a hand goes under the nozzle.',
+    switchOffUnplug: 'Switch off and unplug before you touch belts or screws: a homing move can crush a finger.',
+    supportGantryBefore: 'Block the gantry up before you loosen a screw or a belt: it can drop and crush a hand.',
+    letNozzleBed: 'Let nozzle and bed cool before you reach under the nozzle: both burn.',
   },
   proof:
     'Measure both ends again at the same places: the difference across the bed should now be within the limit. Then run the gantry up and down once and measure a third time; if it has moved again, something slips.',
   beware: {
     heightsTakenBent:
-      'Two heights taken from a bent frame or an untrue bed show the frame, not the sync: measure from something flat.',
+      'Two heights taken from a bent frame or an untrue bed show the frame, not the screws: measure from something flat.',
     wholeNumberTeeth:
       'A whole number of teeth can also come from a grub screw that slipped; mark screw and pulley with a pen and look again in a week.',
   },
@@ -173,7 +173,7 @@ const en = {
     notTheMotor:
       'Do not turn the motor by hand instead: switched on, it springs to the nearest of its own places, four full steps apart.',
     byTeeth: (a: { high: Side; way: Turn; teeth: number }) =>
-      `Slacken the sync belt, lift it off the ${sides[a.high]} pulley, turn that screw ${ways[a.way]} (seen from above) by ${teeth(a.teeth)}, put the belt back.`,
+      `Slacken the joining belt, lift it off the ${sides[a.high]} pulley, turn that screw ${ways[a.way]} (seen from above) by ${teeth(a.teeth)}, put the belt back.`,
     thenTurn: (a: { after: boolean; high: Side; way: Turn; by: Turned }) =>
       `${a.after ? 'Then loosen' : 'Loosen'} the pulley’s grub screw on the ${sides[a.high]} side, turn that screw ${ways[a.way]} (seen from above) by ${turned(a.by)}, tighten.`,
     leaveRest: (a: { stays: boolean }) =>

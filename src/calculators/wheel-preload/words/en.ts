@@ -16,7 +16,7 @@ const en = {
   inputs: {
     F_slip: {
       label: 'Slip force at the tread',
-      hint: 'Hold the wheel back at its tread while the carriage is pushed slowly; the pull at which it just slides on the rail. Mean of five.',
+      hint: 'Push the carriage slowly and hold the wheel back at its tread. Enter the pull at which it just slides. Mean of five.',
     },
     theta_t: {
       label: 'Bush angle where the wheel first touched',
@@ -32,7 +32,7 @@ const en = {
     },
     d: {
       label: 'Mass centre out from the wheels',
-      hint: 'Level distance from the middle between the wheels to the point where the carriage would balance, in the plane of the wheels only: an arm on an upright rail, an overhang along a level one.',
+      hint: 'Level distance from the middle between the wheels to where the carriage would balance, in the plane of the wheels. Upright rail: the arm. Level rail: the overhang along it.',
     },
     h: {
       label: 'Mass centre above or below the wheels',
@@ -53,7 +53,7 @@ const en = {
     },
     mu: {
       label: 'Friction coefficient, wheel on rail, dry',
-      hint: 'Lay a wheel on its flat face on the rail’s flat side and tilt: the tangent of the tilt at which it slides.',
+      hint: 'Lay a wheel flat on the rail’s flat side and tilt. Enter the tangent of the tilt at which it slides.',
     },
     c_rr: {
       label: 'Rolling friction coefficient',
@@ -94,7 +94,7 @@ const en = {
     },
     p_lim: {
       label: 'Allowable contact pressure, standing',
-      hint: 'First yield under a line contact is at 1.67 times the yield stress; a third of that for a load that stands for days.',
+      hint: 'A line contact first yields at 1.67 times the yield stress. For a load that stands for days, take a third of that.',
     },
     j: {
       label: 'Play felt at the wheels',
@@ -176,11 +176,12 @@ const en = {
     N_min: 'Room between holding and marking',
   },
   cautions: {
-    motorsOffUnplugged: 'Motors off and unplugged: a homing move takes a finger in between wheel and rail.',
+    motorsOffUnplugged:
+      'Motors off and unplugged: a homing move pulls a finger in between wheel and rail and can crush it.',
     pushCarriageHand:
-      'Push the carriage by hand, slowly, with the finger on the side the wheel leaves the rail, never where it runs on.',
+      'Push the carriage slowly. Finger on the side where the wheel leaves the rail: where it runs on, it crushes the finger.',
     blockCarriageUpright:
-      'Block a carriage on an upright rail before easing a bolt: it can drop. Let a hot nozzle and bed cool first.',
+      'Block a carriage on an upright rail before you ease a bolt: it can drop and crush a hand. Let nozzle and bed cool first.',
   },
   proof:
     'Slip test again at five places along the rail, both ends and the middle: every wheel must just slip under the finger and none spin freely. Rock the carriage at the end of its reach: no click, no play. Leave it standing overnight, then roll it by hand: a bump once per turn of a wheel is a flat spot, so take preload off.',
@@ -190,12 +191,12 @@ const en = {
     plasticsCreepPreload:
       'Plastics creep: the preload falls and the flats grow in the first days. Test again after a night and after a week.',
     newWheelSharp:
-      'A new wheel on a sharp rail edge is marked by almost any load; the mark widens until the flank lies along it. Then take the width of the band and reckon with a line.',
+      'A new wheel on a sharp rail edge is marked by almost any load; the mark widens until the flank lies along it. Then take the width of the band and judge as a line.',
     frictionCoefficientWeakest:
       'The friction coefficient is the weakest number here: grease or dust on the rail spoils the slip test. Wipe rail and wheels first.',
     whereWheelsFace:
       'Where the wheels face each other two against one, the single wheel carries twice what each of the two carries: test all, judge lifting by the loosest and pressure by the tightest.',
-    bushNearHardly: 'A bush near 0° or 180° hardly moves the wheel, and small angle errors then count by their square.',
+    bushNearHardly: 'A bush near 0° or 180° is near its dead centre: it hardly moves the wheel.',
   },
   examples: {
     cantileveredArmMoment: 'A cantilevered arm: moment, least preload, slip test in a V, sag',
@@ -282,7 +283,7 @@ const en = {
     repeatSlip:
       'Wipe rail and wheels, repeat the slip test five times at one place and take the mean, with ± half the span.',
     measureFriction: 'Measure the friction coefficient of this wheel on this rail by tilting.',
-    measureBand: 'Measure the bright band on the flank with a caliper: the pressure hangs on its width.',
+    measureBand: 'Measure the bright band on the flank with a caliper: the pressure depends on its width.',
     wornWheel: 'Look for a worn wheel, a worn bearing or a bent plate; replace the wheels of that carriage as a set.',
     onSpacers: 'Check that the fixed wheels sit fully on their spacers; then start again from fully retracted.',
     belongTogether:

@@ -48,7 +48,7 @@ const en = {
     },
     l_f: {
       label: 'Upright that counts',
-      hint: 'From the height where the screws are held, or from the switch, to the mount of what does not move in Z: the bed, or the nozzle’s beam.',
+      hint: 'From where the screws are held, or from the switch, to the mount of what stands still in Z.',
     },
     q_1: {
       label: 'Allowed share of the first layer',
@@ -159,9 +159,10 @@ const en = {
   },
   cautions: {
     gotWet:
-      'Anything that got wet stays unplugged until it is dry inside as well: mains and water kill. In doubt, ask someone qualified.',
-    dryBoxes: 'Heaters and dry boxes: nothing that burns against them, cables out of the heat, never unattended.',
-    freshAir: 'Do not shut a room with a fuel-burning heater in it, and keep the air fresh where plastics are melted.',
+      'Mains and water kill: what got wet stays unplugged until it is dry inside too. In doubt, ask someone qualified.',
+    dryBoxes:
+      'Heaters and dry boxes can start a fire: nothing that burns against them, cables out of the heat, never left alone.',
+    freshAir: 'A heater that burns fuel can suffocate in a shut room. Keep the air fresh where plastics melt.',
   },
   proof:
     'Breathe on a small mirror as cold as the part: if the mist goes within seconds and none comes back, the surface is above the dew point. For the gap: a feeler under the nozzle, cold and warm, shows the change worked out here.',
@@ -209,8 +210,8 @@ const en = {
       'annex 4.B, Magnus’s formula over ice solved for the temperature: 6.112 hPa · e^(22.46 t / (272.62 °C + t))',
     frostAboveDew: 'below 0 °C frost settles before dew, above it there is no frost: the warmer of the two',
     marginBelowSoftening: 'margin below softening',
-    softensThere: 'above, a wound strand sets oval and sticks; the margin is common practice',
-    softens: 'where it goes soft; TPU and polyamide: where a wound strand takes a set, common practice',
+    softensThere: 'above, wound filament sets oval and sticks; the margin is common practice',
+    softens: 'where it goes soft; TPU and polyamide: where wound filament takes a set, common practice',
     dewPointMargin: 'dew point and margin',
     waterSettlesColder: 'water settles on what is colder than the dew point; the margin is common practice',
     seaLevel: 'sea level to 300 m of height, any weather',

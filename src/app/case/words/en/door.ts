@@ -18,7 +18,7 @@ const door = {
   },
   banner: {
     waits: (symptom: string, machine: string) =>
-      `A case waits for this check: “${symptom}”. The reading you keep on ${machine} becomes its answer.`,
+      `A case waits for this check: “${symptom}”. The reading you save on ${machine} becomes its answer.`,
     asks: (symptom: string, check: string) => `The case “${symptom}” asks: ${check}.`,
     taken: (symptom: string, answer: string) => `Taken as the answer in the case “${symptom}”: ${answer}.`,
     little: 'That moves the suspicion only a little: a finer reading would say more.',

@@ -1,10 +1,10 @@
 import { lower } from './inside';
 
-/** The words of the sheet of a case. */
+/** The words of the case report. */
 const paper = {
   sheet: {
-    title: 'The case on one sheet',
-    link: 'The sheet, to print or send',
+    title: 'Case report',
+    link: 'Case report, to print or send',
     print: 'Print',
     send: 'Send as text',
     copy: 'Copy the text',
@@ -44,9 +44,9 @@ const paper = {
     mend: (headline: string, minutes: string) => `${headline} (${minutes}).`,
     proof: (proof: string) => `Proof: ${proof}`,
     prove: (proof: string) => `Prove it: ${proof}`,
-    handOver: 'Hand the case to someone else, with this sheet.',
+    handOver: 'Hand the case to someone else, with this report.',
     keepUnplugged:
-      'Keep it unplugged, with a note on the plug, and hand it over to a qualified person, with this sheet.',
+      'Keep it unplugged, with a note on the plug, and hand it over to a qualified person, with this report.',
     nothing: 'Nothing for now. If it comes back, open the case again.',
     mind: (risk: string) => `Mind: ${lower(risk)}`,
   },

@@ -51,7 +51,7 @@ const work = {
     kinds: { calculator: 'measure', look: 'look', listen: 'listen', feel: 'feel', do: 'try' },
     powered: 'This check needs power: plug in for it alone, stay beside it, and unplug again after it.',
     open: (title: string) => `Open the check: ${title}`,
-    comesBack: 'The reading kept there comes back as the answer.',
+    comesBack: 'The reading saved there comes back as the answer.',
     without: 'Answer without the check',
     skip: 'Skip this check',
   },
@@ -88,7 +88,7 @@ const work = {
     title: 'Ask someone else',
     unplugged: {
       title: 'Keep it unplugged, and hand it over to a qualified person',
-      how: 'Leave it without power, with a note on the plug. Print or send the sheet, and hand both to a qualified person.',
+      how: 'Leave it without power, with a note on the plug. Print or send the report, and hand both to a qualified person.',
       /** What was not cleared. */
       unseen: (causes: readonly string[]) =>
         `Not looked at unplugged, or not so that it said anything: ${causes.map(lower).join('; ')}.`,
@@ -98,7 +98,7 @@ const work = {
       freed: 'What was skipped or answered in doubt can be taken back in the log, once it can be looked at.',
       done: 'It is off and unplugged now',
     },
-    how: 'Nothing on the list is worth more of your time now: what is left is unlikely, or needs hands or tools that are not here. Print or send the sheet with what was found so far, then end the case below as handed over. A check that was skipped or answered in doubt can be taken back in the log.',
+    how: 'Nothing on the list is worth more of your time now. What is left is unlikely, or needs hands or tools that are not here. Print or send the report of what was found, then end the case below as handed over. A check that was skipped or answered in doubt can be taken back in the log.',
   },
   mend: {
     kicker: (minutes: string, parts: string | undefined) =>
@@ -126,14 +126,14 @@ const work = {
       'Total: parts, and minutes at your hour’s worth, in your own money. Times and prices are rough typicals. The totals are alike at these rough prices: choose by the risk.',
     worth: 'An hour of mine is worth',
     typical: (worth: number) =>
-      `Typical ${worth}, in the money you reckon prices in. Remembered until this page is closed; the order of the checks is reckoned with it too.`,
+      `Typical ${worth}, in your own money. Remembered until this page is closed. The order of the checks counts it too.`,
     bad: (from: number, to: number, worth: number) =>
-      `Give a number from ${from} to ${to}; until then it is reckoned with ${worth}.`,
+      `Give a number from ${from} to ${to}; until then ${worth} counts.`,
   },
   proof: {
     kicker: 'Last step',
     again: (check: string) => `Measure it again: ${check}`,
-    none: 'No reading was kept on this machine since the mend.',
+    none: 'No reading was saved on this machine since the mend.',
     readings: 'The reading after',
     reading: (check: string, verdict: string) => `${check}: ${verdict.toLowerCase()}`,
     words: 'What it shows, in a sentence',

@@ -17,7 +17,8 @@ const en = {
 
   start: {
     how: 'Lay the phone on its back along what is to be level, read, turn it half a turn, read again: the sensor’s own error drops out. Take off a case that is not flat; let a camera bump hang over the edge. On something narrow, lay a straight bar such as a steel rule across it first.',
-    caution: 'Motors off, nozzle and bed cold, before a phone is laid on a machine: a homing move throws it down.',
+    caution:
+      'Motors off, nozzle and bed cold, before you lay a phone on a machine: a homing move throws it down and can crush a finger.',
     key: 'Start the level',
     waiting: 'Waiting for the sensor…',
     byHand: 'A slope can always be typed by hand instead: from two heights, or a level with a scale.',
@@ -37,7 +38,7 @@ const en = {
     doubt: (degrees: number) =>
       `By its own heading the phone was turned by ${degrees}°, not by half a turn. A reading without the turn would call anything level.`,
     again: 'Read again',
-    keep: 'I did turn it: keep the reading',
+    keep: 'I did turn it: count the reading',
     strike: 'Strike the last reading',
     startOver: 'Start over',
   },

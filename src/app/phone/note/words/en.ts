@@ -5,10 +5,10 @@ const list = (words: readonly string[]): string =>
 const en = {
   cautions: {
     label: 'Cautions',
-    first: 'First',
+    first: 'Before you touch it',
     list: [
-      'Switch the machine off and pull its plug: a motor that starts takes the finger along.',
-      'Keep hands and sleeves away from moving belts and pulleys, and from the hot end and the bed until cold.',
+      'Switch off and pull the plug: a motor that starts pulls the finger in and can crush it.',
+      'Keep hands and sleeves off belts and pulleys that move. Hot end and bed burn until cold.',
     ],
   },
   how: {
@@ -44,7 +44,7 @@ const en = {
   },
   goOn: 'Go on',
   /** Where the microphone fails, the sheet does not. */
-  typeInstead: 'A note found by other means can always be typed into the sheet.',
+  typeInstead: 'A note found by other means can always be typed into the check.',
   rateOff:
     'This phone’s sound does not run at the rate it states, so these notes may be wrong by several per cent: close other apps that use sound and reload the page.',
   /** What the phone does to the sound although asked not to. */

@@ -64,7 +64,7 @@ export const orders = {
   }),
   driedTooHot: (a: { oven: Amount; to: Amount; soft: Amount }, p: Print) => ({
     glance: `⚠ Too hot: ${p(a.to)} at most`,
-    sentence: `Do not dry it at ${p(a.oven)} again: this filament goes soft at ${p(a.soft)}. Turn the oven down to ${p(a.to)} or less, and look at the strand.`,
+    sentence: `Do not dry it at ${p(a.oven)} again: this filament goes soft at ${p(a.soft)}. Turn the oven down to ${p(a.to)} or less, and look at the filament.`,
   }),
   noOven: (a: { soft: Amount }, p: Print) => ({
     glance: '⚠ Dry it without heat',
@@ -135,9 +135,9 @@ export const orders = {
 export const steps = {
   hangProbe:
     'Hang a probe where the filament will be and watch it through several swings of the oven; type the swing after ±.',
-  orCooler: 'Or set it 10 K lower and dry longer: a strand that has gone oval or stuck to its neighbour is scrap.',
-  softStrands: 'Soft strands go oval and stick to each other, and a wound spool pulls itself tight.',
-  coolerAgain: 'Oval or stuck strands are scrap. Cooler means longer: ask for the time of drying above.',
+  orCooler: 'Or set it 10 K lower and dry longer: filament that went oval or sticks together is scrap.',
+  softFilament: 'Soft filament goes oval and sticks together, and a wound spool pulls itself tight.',
+  coolerAgain: 'Oval or stuck filament is scrap. Cooler means longer: ask for the time of drying above.',
   desiccantOnly: 'Into a shut box with plenty of fresh desiccant, for weeks, at room temperature.',
   noHotter: (a: { most: Amount; soft: Amount }, p: Print) =>
     `Dry it at ${p(a.most)} or less: this filament goes soft at ${p(a.soft)}.`,
@@ -157,11 +157,11 @@ export const steps = {
   looseCoils: 'Loose coils dry sooner than a wound spool.',
   water: (a: { taken: Shares; allowed: Amount }, p: Print) =>
     `Water: ${shares(a.taken, p)} of its mass by now; ${p(a.allowed)} is allowed.`,
-  feedIntoAir: 'Feed 10 cm into the air: hissing, popping or a foamy strand means wet.',
-  looseStrandTells: 'Weighed before and after drying, a loose strand of 10 g on a 0.001 g scale tells 0.02 %.',
+  feedIntoAir: 'Feed 10 cm into the air: hissing, popping or a foamy extruded thread means wet.',
+  looseTells: 'Weighed before and after drying, 10 g of loose filament on a 0.001 g scale tells 0.02 %.',
   askForTime: 'Change the question above to the time of drying.',
   scaleTooCoarse: 'Nothing dried, or the scale is too coarse: 0.1 % of 1 kg is 1 g.',
-  weighStrand: 'Weigh a loose strand on a jeweller’s scale, and touch nothing but the strand in between.',
+  weighLoose: 'Weigh loose filament on a jeweller’s scale, and touch nothing but the filament in between.',
   leftByWeighing: (a: { left: Shares; allowed: Amount }, p: Print) =>
     `Left by this weighing: ${shares(a.left, p)}; allowed ${p(a.allowed)}.`,
   secondLoss: 'If the second drying takes out less than a tenth of the first, it is done.',

@@ -83,7 +83,7 @@ export const steps = {
   lastSoundBetween: (a: { from: number; to: number; low: Amount; high: Amount }, p: Print) =>
     `The last sound layer lies between ${p.number(a.from)} and ${p.number(a.to)}, Z = ${p(a.low)} to ${p(a.high)}.`,
   findCause:
-    'Find the cause before anything else: strand broken or tangled, gear slipping, nozzle blocked. Feed 100 mm hot and look at it before a restart.',
+    'Find the cause before anything else: filament broken or tangled, gear slipping, nozzle blocked. Feed 100 mm hot and look at it before a restart.',
   measureFirst:
     'Where exactly to go on is not to be had from times and weights: cut down to a sound, closed layer, measure its height, and take layer and Z from “Resume height”.',
   soakBand: 'Soak the thin band with thin glue, let it set, and cut off what stands above it.',
@@ -132,7 +132,7 @@ export const ways = {
   why: { against },
   needs: {
     knifeAndFile: 'sharp knife and file',
-    caliperOrLeaf: 'caliper or feeler leaf',
+    caliperOrFeeler: 'caliper or feeler',
     jobCutOff: 'the job cut off below the new layer',
     fineSaw: 'fine saw, sandpaper on a plate',
     glue: 'glue for this plastic',

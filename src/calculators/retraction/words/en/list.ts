@@ -3,7 +3,7 @@ import type { ListWords } from '../../../../engine/calculator';
 /** What the list of checks shows and the search finds. */
 const en: ListWords = {
   title: 'Retraction and nozzle',
-  question: 'How far must the filament be pulled back, and what changes with another nozzle?',
+  question: 'How much retraction does this nozzle need, and what changes with another one?',
   sayings: [
     'stringing',
     'hairs between parts',

@@ -53,35 +53,35 @@ export const orders = {
   },
   lowerToMost: (a: { from: Amount; to: Amount }, p: Print) => ({
     glance: `↓ Length: ${p(a.to)}`,
-    sentence: `Lower the pull-back length from ${p(a.from)} to ${p(a.to)}, the most for this hot end.`,
+    sentence: `Lower the retraction from ${p(a.from)} to ${p(a.to)}, the most for this hot end.`,
   }),
   lowerAndSlower: (a: { from: Amount; to: Amount }, p: Print) => ({
     glance: `↓ Length: ${p(a.to)}, print slower`,
-    sentence: `Lower the pull-back length from ${p(a.from)} to ${p(a.to)}, the most for this hot end; print slower, hotter or wider.`,
+    sentence: `Lower the retraction from ${p(a.from)} to ${p(a.to)}, the most for this hot end; print slower, hotter or wider.`,
   }),
   printSlower: (a: { set: Amount }, p: Print) => ({
     glance: '⚠ Print slower, hotter, wider',
-    sentence: `Leave the pull-back length at ${p(a.set)}: print slower, hotter or wider.`,
+    sentence: `Leave the retraction at ${p(a.set)}: print slower, hotter or wider.`,
   }),
   leave: (a: { set: Amount }, p: Print) => ({
     glance: `✓ Leave it at ${p(a.set)}`,
-    sentence: `Leave the pull-back length at ${p(a.set)}: nothing to change.`,
+    sentence: `Leave the retraction at ${p(a.set)}: nothing to change.`,
   }),
   printFirst: {
     glance: '⟳ Print the test piece',
     sentence: 'Print the test piece before changing the length: these figures do not settle it.',
   },
   setLength: (a: { longer: boolean; set: Amount; to: Amount; stored: Amount }, p: Print) => ({
-    glance: `${a.longer ? '↑' : '↓'} Pull back ${p(a.to)}`,
-    sentence: `${a.longer ? 'Raise' : 'Lower'} the pull-back length from ${p(a.set)} to ${p(a.to)}: by the push you measured ${p(a.stored)} is stored.`,
+    glance: `${a.longer ? '↑' : '↓'} Retraction ${p(a.to)}`,
+    sentence: `${a.longer ? 'Raise' : 'Lower'} the retraction from ${p(a.set)} to ${p(a.to)}: by the push you measured ${p(a.stored)} is stored.`,
   }),
   setAsPiece: (a: { longer: boolean; set: Amount; to: Amount }, p: Print) => ({
-    glance: `${a.longer ? '↑' : '↓'} Pull back ${p(a.to)}`,
-    sentence: `${a.longer ? 'Raise' : 'Lower'} the pull-back length from ${p(a.set)} to ${p(a.to)}, as the test piece showed.`,
+    glance: `${a.longer ? '↑' : '↓'} Retraction ${p(a.to)}`,
+    sentence: `${a.longer ? 'Raise' : 'Lower'} the retraction from ${p(a.set)} to ${p(a.to)}, as the test piece showed.`,
   }),
   printPiece: (a: { start: Amount; usual: Amount }, p: Print) => ({
     glance: '⟳ Print the test piece',
-    sentence: `Print the test piece, from ${p(a.start)} on in steps of ${p(a.usual)}: listed flow values settle no pull-back length.`,
+    sentence: `Print the test piece, from ${p(a.start)} on in steps of ${p(a.usual)}: listed flow values settle no retraction.`,
   }),
 };
 
@@ -110,7 +110,7 @@ export const steps = {
   lessPressure: 'Print slower, hotter or with a wider nozzle: less pressure stores less, and less oozes.',
   shorterTube: 'A shorter tube with fewer bends, or a stiffer filament, stores less as well.',
   neverMore: (a: { most: Amount }, p: Print) =>
-    `Never pull back more than ${p(a.most)}: the soft end would reach the cold part, set there and jam.`,
+    `Never set a retraction above ${p(a.most)}: the soft end would reach the cold part, set there and jam.`,
   reachesPush: (a: { most: Amount }, p: Print) =>
     `The doubt reaches a push of more than ${p(a.most)}: if the drive slips or grinds, print slower or hotter.`,
   otherTooWide: (a: { other: Amount; above: Amount }, p: Print) =>
@@ -123,11 +123,9 @@ export const steps = {
   listedValues: (a: { points: Amount }, p: Print) =>
     `The listed values point to ${p(a.points)}. They are off by more than their own interval says, so there is no verdict from them.`,
   pushNarrows: 'A push force measured at this flow narrows the figure.',
-  underPressure: 'What is stored is more than what is pulled back, so the tip stays under pressure on travels.',
-  airAndCold:
-    'What is pulled back beyond the stored length draws air into the tip and soft plastic up into the cold part.',
-  airAndWear:
-    'What is pulled back beyond the stored length draws air into the tip, and wears the filament at the gear.',
+  underPressure: 'More is stored than the retraction takes up, so the tip stays under pressure on travels.',
+  airAndCold: 'Retraction beyond the stored length draws air into the tip and soft plastic up into the cold part.',
+  airAndWear: 'Retraction beyond the stored length draws air into the tip, and wears the filament at the gear.',
   pullFaster: (a: { takes: Amount }, p: Print) =>
-    `The pull-back takes ${p(a.takes)}, longer than the pressure needs to bleed by itself: pull back faster.`,
+    `The retraction takes ${p(a.takes)}, longer than the pressure needs to bleed by itself: set it faster.`,
 };

@@ -29,7 +29,7 @@ export const sources = {
   bulkModulusV: 'bulk modulus: ΔV = V Δp / B, over the cross-section',
   storedBetweenGear: 'what is stored between gear and tip',
   difference: 'difference',
-  wayOverSpeed: 'way over speed',
+  wayOverSpeed: 'length over speed',
   pressureStoresGrows: 'what the pressure stores grows with it; slack and backlash do not',
   sameFlowSquare: 'the same, with the flow as the square of the bore',
   dpDtQ: 'dp/dt = −Q / C, Q as p^(1/n), C = stored volume over pressure; integrated',

@@ -172,7 +172,7 @@ export const parts = {
     short: 'Day and night',
     name: 'day and night in the room',
     look: ['Note the temperature of the room beside the machine at noon and at midnight.'],
-    prove: 'Print again with the room’s temperature held, or the machine under a hood that is made for it.',
+    prove: 'Print again with the room’s temperature held, or the machine under a cover that is made for it.',
     mate: '',
   },
   repeat: {

@@ -6,7 +6,7 @@ const en: ListWords = {
   question: 'Ripples after a corner: what swings, and which acceleration keeps them low?',
   sayings: [
     'ripples after corners',
-    'ripples beside letters',
+    'ripples after an edge',
     'echo of an edge on the wall',
     'ghost of the corner',
     'waves that die away',

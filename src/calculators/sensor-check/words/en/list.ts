@@ -7,8 +7,8 @@ const en: ListWords = {
   sayings: [
     'wrong temperature',
     'temperature jumps',
-    'reads zero degrees',
-    'shows minus fifteen',
+    'shows far too cold',
+    'temperature below zero in a warm room',
     'is my thermistor broken',
     'thermistor resistance',
     'how many ohms',

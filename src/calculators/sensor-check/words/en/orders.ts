@@ -122,5 +122,5 @@ export const steps = {
     `It would draw ${p(a.current)}: look at the board’s switch, the plug and the wire for browning.`,
   shouldHave: (a: { has: Amount }, p: Print) => `It should have ${p(a.has)}.`,
   terminalsFirst:
-    'Look at screw terminals and crimps first: a tinned strand under a screw works loose and burns. Measure again at the heater’s own wires.',
+    'Look at screw terminals and crimps first: a tinned wire under a screw works loose and burns. Measure again at the heater’s own wires.',
 };

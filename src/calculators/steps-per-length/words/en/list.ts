@@ -8,7 +8,7 @@ const en: ListWords = {
     'parts come out too small',
     'parts come out too large',
     'wrong size',
-    'cube measures 19.8 instead of 20',
+    'part measures too small',
     'holes too small',
     'moves twice as far as it should',
     'steps per mm',

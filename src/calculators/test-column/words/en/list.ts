@@ -12,7 +12,7 @@ const en: ListWords = {
     'test piece knocked over',
     'part breaks loose from the bed',
     'tall part comes off',
-    'do I need a brim',
+    'does it need a wider foot',
     'how wide a rim',
     'how tall can I print it',
     'is it the machine or the test piece',

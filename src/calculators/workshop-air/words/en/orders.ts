@@ -83,7 +83,7 @@ export const steps = {
   mirror: 'A mirror or a piece of sheet metal as cold as it shows dew first: lay one beside it.',
   closedBag:
     'Bring it to room temperature first, in its closed bag or under a sheet taped shut: the water then settles outside.',
-  spools: 'Spools stay in their bag; a strand with dew on it takes the water in.',
+  spools: 'Spools stay in their bag; filament with dew on it takes the water up.',
   wipeBed:
     'A bed already in the machine: wipe it dry, then warm it with its own heater before the first layer, once the electronics are dry.',
   drierAir:
@@ -91,7 +91,7 @@ export const steps = {
   letBreathe: 'Let it breathe: a wet spool in a shut box makes its own damp.',
   dampSpell: 'A damp spell raises it in proportion; look at the hygrometer again then.',
   desiccant: 'Fresh desiccant in a shut box dries further than heat; a warm box with a vent keeps to this figure.',
-  lookAfter: 'Look at the strands: oval, flattened or stuck ones are scrap.',
+  lookAfter: 'Look at the filament: oval, flattened or stuck, it is scrap.',
   probeBeside: 'Hang a probe beside the spool through several swings of the heater, and type the swing after ±.',
   belowSoft: 'Stay below the temperature at which the material or its spool goes soft.',
   warmedThrough: 'Tram and set Z zero with the machine warmed through, as it prints: bed on for half an hour or more.',
@@ -102,6 +102,6 @@ export const steps = {
     `Bring nozzle and bed ${p.size(a.moved)} ${fromEachOther[a.bring]}, then prove it with a feeler. The bed’s screws stay as they are: both sides move alike.`,
   otherEnd: 'Tram again at the other end of the day, or note both settings and take the one that fits.',
   outOfTheSun:
-    'Keep the machine off the outer wall, out of the sun and away from the radiator; a hood halves the swing.',
+    'Keep the machine off the outer wall, out of the sun and away from the radiator; a cover halves the swing.',
   zeroOnBed: 'Finding zero on the bed itself, just before the print, takes this change away.',
 };

@@ -40,7 +40,7 @@ export const bedCauses: CausesWords<typeof causes> = {
         'A stiffer spring or a lock nut where one turns by itself.',
         'Tram the bed.',
       ],
-      risk: 'The nozzle may now reach the bed: set the Z end stop first.',
+      risk: 'The nozzle may now reach the bed: set the Z limit switch first.',
     },
     proof: 'The heights are the same after a day of printing.',
   },

@@ -12,7 +12,7 @@ export const facts: FactsWords<typeof listed> = {
   'just-moved': { question: 'Was the machine carried or shipped since it last worked well?' },
   'new-build': { question: 'Was it put together in the last few weeks?' },
   'worked-on': { question: 'Was it taken apart or repaired lately?' },
-  crashed: { question: 'Did the nozzle run into the bed, a part or an end stop?' },
+  crashed: { question: 'Did the nozzle run into the bed, a part or a limit switch?' },
   'many-hours': { question: 'Has it run more than about 1000 hours?' },
   'stood-long': { question: 'Did it stand unused for months?' },
   faster: { question: 'Were speed or acceleration raised lately?' },

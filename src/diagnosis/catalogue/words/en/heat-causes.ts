@@ -10,7 +10,7 @@ const FIRE = 'A heater that does not stop can start a fire: stay beside the firs
 const MAINS = 'Mains kills. Nobody but a qualified person opens, measures or mends it.';
 const QUALIFIED = [
   'Unplugged, and left so, with a note on the plug.',
-  'Hand it over to a qualified person, with the sheet of this case.',
+  'Hand it over to a qualified person, with the case report.',
   'Let them mend, test and sign for it, by the rules where you live.',
 ] as const;
 
@@ -226,8 +226,8 @@ export const heatCauses: CausesWords<typeof causes> = {
     proof: 'Its resistance does not jump when it is bent along its length.',
   },
   'end-switch-worn': {
-    part: 'End switch',
-    title: 'The end switch or its sensor is worn or out of place',
+    part: 'Limit switch',
+    title: 'The limit switch or its sensor is worn or out of place',
     mend: {
       headline: 'Set or replace the switch',
       steps: [

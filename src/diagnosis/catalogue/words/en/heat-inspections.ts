@@ -129,7 +129,7 @@ export const heatInspections: InspectionsWords<typeof inspections> = {
     answers: { yes: 'The reading jumps', no: 'It holds', unsure: UNSURE },
   },
   'switch-click': {
-    title: 'Work the end switch by hand twenty times',
+    title: 'Work the limit switch by hand twenty times',
     how: ['Watch what the board reports, or listen for the click.', 'Nudge the switch sideways: its mount must hold.'],
     cautions: ['Motors off; fingers away from where the carriage runs.'],
     answers: { yes: 'One press is missed', no: 'All are seen', unsure: UNSURE },
@@ -151,7 +151,7 @@ export const heatInspections: InspectionsWords<typeof inspections> = {
     how: [
       'Plug out and in your hand: does it, and the socket it was in, have an earth contact?',
       'Follow the lead: a nick, a kink, a crushed or browned place, a loose grip where it goes in, anything wet.',
-      'A lead that ends in a supply standing apart, with a thin plug on to the machine, leaves no mains in the machine.',
+      'Does the lead end in a supply that stands apart, with a thin plug to the machine? Then no mains goes into the machine.',
     ],
     cautions: [
       'Plug out before anything is touched.',
@@ -169,7 +169,7 @@ export const heatInspections: InspectionsWords<typeof inspections> = {
   'mains-test': {
     title: 'Have a qualified person test the mains side',
     how: [
-      'Hand over the machine unplugged, with the sheet of this case.',
+      'Hand over the machine unplugged, with the case report.',
       'Ask for protective earth, insulation, and relays or switches of mains heaters to be tested, by the rules where you live.',
       'Write down what was found.',
     ],

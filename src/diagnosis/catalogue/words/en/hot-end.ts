@@ -16,7 +16,7 @@ export const OPEN_HOT_END = [HEAT, POWER_OFF, HOLD] as const;
 
 /** A nozzle that is in: what seats it again on the heat break. */
 export const SEAT_NOZZLE = [
-  'Turn the nozzle back by half a turn, counter-clockwise seen from its tip.',
+  'Turn the nozzle back by half a turn, anticlockwise seen from its tip.',
   'Turn the heat break home, until it meets the nozzle.',
   TIGHTEN,
   GAP,
@@ -24,7 +24,7 @@ export const SEAT_NOZZLE = [
 
 /** Another nozzle in place of the old one. */
 export const CHANGE_NOZZLE = [
-  'Turn the nozzle out, counter-clockwise seen from its tip; turn the new one in, and back by half a turn.',
+  'Turn the nozzle out, anticlockwise seen from its tip; turn the new one in, and back by half a turn.',
   'Turn the heat break home, until it meets the nozzle.',
   TIGHTEN,
   GAP,

@@ -9,17 +9,17 @@ const SEAM =
 export const meltCauses: CausesWords<typeof causes> = {
   'pull-back-short': {
     part: 'Settings',
-    title: 'The strand is pulled back too little',
+    title: 'The retraction is too small',
     mend: {
-      headline: 'Set the pull-back length that the check gives',
+      headline: 'Set the retraction that the check gives',
       steps: [
         'Enter nozzle, speed and feed path into the check.',
         'Set the length it gives; print its test piece.',
         'Change by its steps until the hairs stop.',
       ],
-      risk: 'Too long a pull-back draws melt into the cold side and jams it.',
+      risk: 'Too much retraction draws melt into the cold side and jams it.',
     },
-    proof: 'The test piece of two blocks has no hairs between.',
+    proof: 'The comb’s gaps stay clean up to the length that is set.',
   },
   'melt-hot': {
     part: 'Settings',
@@ -43,14 +43,14 @@ export const meltCauses: CausesWords<typeof causes> = {
         'Let the check give temperature and hours for this material.',
         'Dry it with the lid ajar; keep it in a closed box with drying agent afterwards.',
       ],
-      risk: 'Too hot, the strand softens and sticks to itself on the spool.',
+      risk: 'Too hot, the filament softens and sticks to itself on the spool.',
     },
     replace: {
       headline: 'Use another spool',
       steps: ['Take an unopened spool.', 'Print the same piece.'],
       risk: 'A sealed spool can be damp too.',
     },
-    proof: 'The strand leaves the nozzle without a hiss, and the reprint is clean.',
+    proof: 'The extruded thread leaves the nozzle without a hiss, and the reprint is clean.',
   },
   'tube-gap': {
     part: 'Tube',
@@ -93,22 +93,22 @@ export const meltCauses: CausesWords<typeof causes> = {
       steps: [...OPEN_HOT_END, ...CHANGE_NOZZLE],
       risk: HOT_END_RISK,
     },
-    proof: 'Pushed by hand, the strand comes out straight and even.',
+    proof: 'Pushed by hand, the extruded thread comes out straight and even.',
   },
   'feed-slips': {
     part: 'Feeder',
-    title: 'The feeder slips on the strand',
+    title: 'The feeder slips on the filament',
     mend: {
-      headline: 'Clean the drive gear and set its pressure',
+      headline: 'Clean the feed gear and set its pressure',
       steps: [
-        'Unload the strand; brush the dust out of the gear’s teeth.',
+        'Unload the filament; brush the dust out of the gear’s teeth.',
         'Tighten the pressure screw by half a turn, clockwise seen from its head.',
         'Load and feed 100 mm: the teeth’s marks should be even and shallow.',
       ],
       risk: `Too much pressure flattens soft filament and jams it. ${SEAM}`,
     },
     replace: {
-      headline: 'Fit a new drive gear',
+      headline: 'Fit a new feed gear',
       steps: ['Take the feeder’s lid off.', 'Change gear and idler.'],
       risk: 'Feed per turn changes: set the steps per length anew.',
     },
@@ -116,9 +116,9 @@ export const meltCauses: CausesWords<typeof causes> = {
   },
   'gear-eccentric': {
     part: 'Feeder',
-    title: 'The drive gear runs out of true',
+    title: 'The feed gear runs out of true',
     mend: {
-      headline: 'Seat the drive gear anew, else replace it',
+      headline: 'Seat the feed gear anew, else replace it',
       steps: [
         'Loosen its grub screw; clean shaft and bore.',
         'Push it on square, grub screw on the flat, and tighten.',
@@ -132,7 +132,7 @@ export const meltCauses: CausesWords<typeof causes> = {
     part: 'Feeder',
     title: 'The feeder or its gear has play',
     mend: {
-      headline: 'Tighten the feeder’s gear and mount',
+      headline: 'Tighten the feed gear and the feeder’s mount',
       steps: ['Hold the gear, turn the motor’s shaft: nothing may tick.', 'Tighten grub screw and mounting screws.'],
       risk: 'None worth naming.',
     },
@@ -140,11 +140,11 @@ export const meltCauses: CausesWords<typeof causes> = {
   },
   'filament-uneven': {
     part: 'Filament',
-    title: 'The strand’s diameter varies',
+    title: 'The filament’s diameter varies',
     mend: {
       headline: 'Print with another spool',
       steps: [
-        'Measure the strand every metre for ten metres, both ways.',
+        'Measure the filament every metre for ten metres, both ways.',
         'If it varies by more than 0.05 mm, send the spool back or keep it for rough work.',
       ],
       risk: 'None worth naming.',
@@ -157,31 +157,31 @@ export const meltCauses: CausesWords<typeof causes> = {
     mend: {
       headline: 'Free the spool',
       steps: [
-        'Unwind a few turns by hand and look for a crossed strand.',
+        'Unwind a few turns by hand and look for a crossed turn.',
         'Set the spool so that it turns at a finger’s touch.',
         'Never let go of the free end.',
       ],
       risk: SEAM,
     },
-    proof: 'The strand runs off under its own weight, a whole turn long.',
+    proof: 'The filament runs off under its own weight, a whole turn long.',
   },
   'heat-creeps': {
     part: 'Hot end’s cold side',
-    title: 'Heat creeps up and softens the strand too early',
+    title: 'Heat creeps up and softens the filament too early',
     mend: {
       headline: 'Cool the hot end’s cold side',
       steps: [
         'Clear hair and dust from its fan; see that it turns whenever the hot end is above 50 °C.',
         'Replace a fan that starts only when pushed.',
-        'Open the cupboard.',
+        'Open the cover.',
       ],
       risk: `Fan blades and the hot end: work with it cold and unplugged. ${SEAM}`,
     },
-    proof: 'An hour’s print with many pull-backs runs through.',
+    proof: 'An hour’s print with many retractions runs through.',
   },
   'feed-motor-hot': {
     part: 'Feeder motor',
-    title: 'The feeder’s motor overheats and softens the strand',
+    title: 'The feeder’s motor overheats and softens the filament',
     mend: {
       headline: 'Lower the motor’s current or give it air',
       steps: [
@@ -194,7 +194,7 @@ export const meltCauses: CausesWords<typeof causes> = {
   },
   'over-fed': {
     part: 'Settings',
-    title: 'More strand is fed than the lines need',
+    title: 'More filament is fed than the lines need',
     mend: {
       headline: 'Set the feed by a measured length',
       steps: ['Command 100 mm of feed, measure what went in.', 'Set the steps per length that the check gives.'],

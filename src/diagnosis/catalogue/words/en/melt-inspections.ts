@@ -6,7 +6,7 @@ const HOT = 'The hot end burns: gloves, and nothing loose near it.';
 
 export const meltInspections: InspectionsWords<typeof inspections> = {
   'gear-turn': {
-    title: 'Mark the drive gear and watch it turn',
+    title: 'Mark the feed gear and watch it turn',
     how: [
       'Put a dot on the gear’s face.',
       'Feed 50 mm slowly and watch gear and idler arm for one turn after another.',
@@ -15,43 +15,46 @@ export const meltInspections: InspectionsWords<typeof inspections> = {
     answers: { yes: 'It wobbles, or feeds in surges', no: 'It runs true', unsure: UNSURE },
   },
   'strand-caliper': {
-    title: 'Measure the strand’s diameter along ten metres',
+    title: 'Measure the filament’s diameter along ten metres',
     how: ['Measure every metre, both ways across.', 'Take the greatest less the smallest.'],
     cautions: [],
     answers: { yes: 'It varies by more than 0.05 mm', no: 'It is even', unsure: UNSURE },
   },
   'strand-teeth': {
-    title: 'Look at the strand where the gear gripped it',
-    how: ['Unload the strand and look at the last hand’s width.', 'Look into the gear’s teeth with a lamp.'],
+    title: 'Look at the filament where the gear gripped it',
+    how: ['Unload the filament and look at the last hand’s width.', 'Look into the gear’s teeth with a lamp.'],
     cautions: [],
     answers: { yes: 'Ground away, or dust in the teeth', no: 'Even, shallow marks', unsure: UNSURE },
   },
   'push-through': {
     title: 'Push filament through by hand',
-    how: ['Heat to printing temperature, open the feeder.', 'Push by hand and watch the strand leave the nozzle.'],
+    how: [
+      'Heat to printing temperature, open the feeder.',
+      'Push by hand and watch the extruded thread leave the nozzle.',
+    ],
     cautions: [HOT],
     answers: { yes: 'Hard, or it comes out askew', no: 'Easy and straight', unsure: UNSURE },
   },
   hiss: {
-    title: 'Listen to the strand leaving the nozzle',
+    title: 'Listen to the extruded thread leaving the nozzle',
     how: ['Heat to printing temperature and feed 50 mm into the air.', 'Listen close by; look for bubbles and steam.'],
     cautions: [HOT],
     answers: { yes: 'It hisses or pops', no: 'It is silent', unsure: UNSURE },
   },
   moisture: {
-    title: 'Reckon what the open spool has taken up',
+    title: 'Work out what the open spool has taken up',
     how: ['Enter the material, the room’s air and how long the spool lay open.'],
     cautions: [],
     answers: LIMIT,
   },
   'spool-pull': {
-    title: 'Pull the strand off the spool by hand',
-    how: ['Pull two turns off, slowly, where the feeder would pull.', 'Look for a strand crossed under another.'],
+    title: 'Pull the filament off the spool by hand',
+    how: ['Pull two turns off, slowly, where the feeder would pull.', 'Look for a turn crossed under another.'],
     cautions: [],
     answers: { yes: 'It drags or catches', no: 'It runs freely', unsure: UNSURE },
   },
   'pull-back': {
-    title: 'Check the pull-back length',
+    title: 'Check the retraction',
     how: ['Enter nozzle, speed, material and feed path.', 'Compare the length it gives with the one set.'],
     cautions: [],
     answers: LIMIT,
@@ -81,7 +84,7 @@ export const meltInspections: InspectionsWords<typeof inspections> = {
     answers: { yes: 'Wide, oval or flattened', no: 'Round and sharp', unsure: UNSURE },
   },
   'feeder-rock': {
-    title: 'Rock the feeder’s gear',
+    title: 'Rock the feed gear',
     how: ['Hold the motor, rock the gear to and fro.', 'Rock the feeder on its mount.'],
     cautions: ['Switched off.'],
     answers: { yes: 'It has play', no: 'It is firm', unsure: UNSURE },
@@ -103,7 +106,7 @@ export const meltInspections: InspectionsWords<typeof inspections> = {
   },
   'fed-length': {
     title: 'Measure the length that is fed',
-    how: ['Mark the strand 120 mm above the feeder.', 'Feed 100 mm slowly, hot; measure what is left.'],
+    how: ['Mark the filament 120 mm above the feeder.', 'Feed 100 mm slowly, hot; measure what is left.'],
     cautions: [HOT],
     answers: LIMIT,
   },
@@ -120,7 +123,7 @@ export const meltInspections: InspectionsWords<typeof inspections> = {
     answers: { yes: 'Rounded, shiny or sagging', no: 'Sharp but out of place', unsure: UNSURE },
   },
   column: {
-    title: 'Reckon from which height the part sways',
+    title: 'Work out from which height the part sways',
     how: ['Enter the part’s width, height and foot, material and speed.'],
     cautions: [],
     answers: LIMIT,

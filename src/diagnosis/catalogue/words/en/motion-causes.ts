@@ -102,7 +102,7 @@ export const motionCauses: CausesWords<typeof causes> = {
   },
   'carriage-binds': {
     part: 'Guides',
-    title: 'The carriage binds somewhere on its way',
+    title: 'The carriage binds somewhere along its travel',
     mend: {
       headline: 'Free the guide',
       steps: [

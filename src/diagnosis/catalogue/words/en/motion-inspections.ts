@@ -68,12 +68,12 @@ export const motionInspections: InspectionsWords<typeof inspections> = {
   },
   'carriage-push': {
     title: 'Push carriage and bed by hand from end to end',
-    how: ['Push slowly with one finger, the whole way, both axes.', 'Note where it gets stiff.'],
+    how: ['Push slowly with one finger, from stop to stop, both axes.', 'Note where it gets stiff.'],
     cautions: [STILL],
     answers: { yes: 'It sticks somewhere', no: 'It runs evenly', unsure: UNSURE },
   },
   'guide-length': {
-    title: 'Reckon whether the guide can bind',
+    title: 'Work out whether the guide can bind',
     how: ['Measure the guide’s length and how far off the pull is.', 'Pull with a luggage scale to get the friction.'],
     cautions: [STILL],
     answers: LIMIT,
@@ -113,7 +113,7 @@ export const motionInspections: InspectionsWords<typeof inspections> = {
   },
   'slower-print': {
     title: 'Print a small piece at half the acceleration',
-    how: ['Halve the acceleration, leave all else.', 'Print a cube with sharp corners.'],
+    how: ['Halve the acceleration, leave all else.', 'Print the piece again.'],
     cautions: [],
     answers: { yes: 'It is gone', no: 'It is still there', unsure: UNSURE },
   },

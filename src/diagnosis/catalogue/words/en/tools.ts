@@ -2,7 +2,7 @@ import type { Tool } from '../../make';
 
 export const tools: Readonly<Record<Tool, string>> = {
   caliper: 'caliper',
-  'feeler-gauge': 'feeler gauge',
+  'feeler-gauge': 'feeler',
   'thread-gauge': 'thread gauge',
   'luggage-scale': 'luggage scale',
   rule: 'rule',

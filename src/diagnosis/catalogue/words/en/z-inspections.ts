@@ -14,7 +14,7 @@ export const zInspections: InspectionsWords<typeof inspections> = {
       screw: 'The screw’s lead',
       step: 'The beat of layer and motor step',
       heater: 'The heater’s cycle',
-      gear: 'The feeder’s gear',
+      gear: 'The feed gear',
       wheel: 'A wheel',
       pulley: 'A pulley or idler',
       several: 'Several fit',
@@ -32,7 +32,7 @@ export const zInspections: InspectionsWords<typeof inspections> = {
   },
   'screw-run-out': {
     title: 'Measure the screw’s run-out',
-    how: ['Roll the screw on a flat plate with a feeler gauge, or turn it in place against a dial indicator.'],
+    how: ['Roll the screw on a flat plate with a feeler, or turn it in place against a dial indicator.'],
     cautions: ['Set the gantry on blocks before the screw comes out.'],
     answers: LIMIT,
   },
@@ -64,7 +64,7 @@ export const zInspections: InspectionsWords<typeof inspections> = {
     answers: LIMIT,
   },
   'screw-holds': {
-    title: 'Reckon whether the screw holds by itself',
+    title: 'Work out whether the screw holds by itself',
     how: ['Enter lead, starts, core and the gantry’s weight.'],
     cautions: [],
     answers: LIMIT,
