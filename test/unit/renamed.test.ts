@@ -1,6 +1,7 @@
 import 'fake-indexeddb/auto';
 import { createStore } from 'idb-keyval';
 import { expect, it } from 'vitest';
+import { queryNow } from '../../src/engine/link';
 import { listed } from '../../src/engine/list';
 import { restore } from '../../src/machine/schema';
 import { openStore } from '../../src/machine/store';
@@ -68,4 +69,33 @@ it('keeps a machine’s interval under the new name', () => {
     ...{ values: {}, choices: {}, intervals: { 'dual-z-sync': 30 } },
   };
   expect(restore(machine)).toMatchObject({ ok: true, record: { intervals: { 'two-z-screws': 30 } } });
+});
+
+it('splits a setting that did two jobs into both, in a draft, in a reading, on the machine and in a link', () => {
+  const set = { value: 4, half: 0, unit: 'K', origin: 'measured', tool: '', at: CHANGED };
+  const machine = restore({
+    ...{
+      v: 5,
+      type: 'machine',
+      id: 'm1',
+      name: 'By the door',
+      note: '',
+      demo: false,
+      created: CHANGED,
+      changed: CHANGED,
+    },
+    ...{ values: { 'heater.watchdog-hysteresis': set }, choices: {} },
+  });
+  expect(machine).toMatchObject({
+    ok: true,
+    record: { values: { 'heater.guard-lag': set, 'heater.guard-rise': set } },
+  });
+  const typed = { text: '4', unit: 'K', tool: '' };
+  const entries = { W: { text: '20', unit: 's', tool: '' }, H: typed };
+  expect(restore({ ...draft('heater-check', 5), entries })).toMatchObject({
+    ok: true,
+    record: { entries: { t_g: { text: '20' }, dT_l: typed, dT_g: typed } },
+  });
+  expect(queryNow('heater-check', 'v=1&W=20;s&H=4;K')).toBe('v=1&t_g=20;s&dT_l=4;K&dT_g=4;K');
+  expect(queryNow('two-z-screws', 'v=1&W=20;mm')).toBe('v=1&W=20;mm');
 });

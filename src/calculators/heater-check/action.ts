@@ -2,7 +2,7 @@ import type { VerdictState } from '../../engine/calculator';
 import { telling, type Order } from '../../engine/order';
 import type { Ask } from './asking';
 import { cutOff, holdsToo, proving } from './proving';
-import { quickEnough, watchdog } from './watchdog';
+import { guard, quickEnough } from './guard';
 import type words from './words/en';
 
 const { tell, step } = telling<typeof words>();
@@ -47,12 +47,12 @@ function stuck(ask: Ask): Order {
 
 const open = (state: VerdictState): boolean => state === 'beyond' || state === 'too close';
 
-/** What the hand does, for every state of the checks: the watchdog first, since it is set in a minute. */
+/** What the hand does, for every state of the checks: the guard first, since it is set in a minute. */
 export function instruct(ask: Ask): Order {
   // Asked first, so that a missing value is named.
   ask.number('t_x');
-  const [quick, hot, rise, worst] = [ask.check('t_x'), ask.check('T_x'), ask.check('dT_W'), ask.number('T_u')];
-  if ([quick, hot, rise].includes('beyond')) return watchdog(ask);
+  const [quick, hot, rise, worst] = [ask.check('t_x'), ask.check('T_x'), ask.check('dT_h'), ask.number('T_u')];
+  if ([quick, hot, rise].includes('beyond')) return guard(ask);
   if (ask.choice('cutoff') === 'fitted' && ask.check('T_f') === 'beyond') {
     return tell('cutOffHigher', { least: ask.quantity('T_fw') }, { steps: [...cutOff(ask), step('failedClosed')] });
   }
@@ -63,8 +63,8 @@ export function instruct(ask: Ask): Order {
   const { steps: tests, heats } = proving(ask);
   if (open(rise)) {
     return tell(
-      'leaveDog',
-      { rise: ask.quantity('dT_W') },
+      'leaveGuard',
+      { rise: ask.quantity('dT_h') },
       { steps: [step('timeRealRise'), step('failedClosed'), ...tests], measureAgain: true, heats },
     );
   }

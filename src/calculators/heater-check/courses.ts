@@ -5,10 +5,10 @@ const STEPS = 160;
 /** What the three courses are worked out from, SI. */
 export interface Setting {
   readonly lump: Lump;
-  /** Working temperature, and the time it is reckoned to take from cold. */
+  /** Working temperature, and the time it should take from cold. */
   readonly Tw: number;
   readonly tw: number;
-  /** From the fault until the watchdog acts. */
+  /** From the fault until the guard acts. */
   readonly tx: number;
   readonly tau: number;
   /** Time constant of the fallen sensor. */
@@ -29,8 +29,8 @@ export function coursesOf({ lump, Tw, tw, tx, tau, ts, Te, Tu }: Setting) {
   const fault = there + 0.25 * tw;
   const after = Math.max(5 * tx, 1.2 * tau);
   const stuck = simulate(lump, { t: fault, T: Tw }, after, STEPS).filter(({ T }) => T <= Tu);
-  const dog = simulate(lump, { t: fault, T: Tw }, tx, STEPS);
-  const trip = dog.at(-1) ?? { t: fault, T: Tw };
+  const guarded = simulate(lump, { t: fault, T: Tw }, tx, STEPS);
+  const trip = guarded.at(-1) ?? { t: fault, T: Tw };
   const cooling = simulate({ ...lump, P: 0 }, trip, after - tx, STEPS);
   const reading = Array.from({ length: STEPS }, (_, i) => {
     const t = (i / STEPS) * after;
@@ -38,7 +38,7 @@ export function coursesOf({ lump, Tw, tw, tx, tau, ts, Te, Tu }: Setting) {
   });
   const healthy = [...rise, { t: there, T: Tw }, { t: fault, T: Tw }];
   const [top, bottom] = [Math.max(Te, Tw, trip.T) + 40, Math.min(Ta, 273.15)];
-  return { healthy, stuck, dog, cooling, reading, trip, fault, Tw, end: fault + after, top, bottom };
+  return { healthy, stuck, guarded, cooling, reading, trip, fault, Tw, end: fault + after, top, bottom };
 }
 
 /** Recorded readings, slid along to where the course that they follow passes the first of them. */

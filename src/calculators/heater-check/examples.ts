@@ -8,7 +8,8 @@ const exact = {
   c_b: '897 ± 0',
   m_b: '10.37 g ± 0',
 } as const;
-const edges = { a_1: '20 mm ± 0', a_2: '16 mm ± 0', a_3: '12 mm ± 0' } as const;
+const edges = { a_1: '24 mm ± 0', a_2: '15 mm ± 0', a_3: '10 mm ± 0' } as const;
+const guard = { t_g: '20 s', dT_l: '4 K', dT_g: '3 K' } as const;
 
 /** T = 420 − 400 e^(−t/100 s), to a tenth of a kelvin. */
 const rising = {
@@ -49,11 +50,11 @@ const falling = {
 export const examples = [
   {
     key: 'heldAt54',
-    given: { ...exact, ...edges, R_h: '14.4 ohm ± 0', D_h: '54 % ± 0' },
+    given: { ...exact, ...edges, ...guard, R_h: '14.4 ohm ± 0', D_h: '54 % ± 0' },
     choices: { loss: 'held' },
     expect: {
       P: [40, 1e-9],
-      A: [1504, 1e-9],
+      A: [1500, 1e-9],
       C: [9.302, 0.001],
       G_w: [0.12, 1e-9],
       tau: [77.5, 0.05],
@@ -64,7 +65,7 @@ export const examples = [
   },
   {
     key: 'twelveOnTwentyFour',
-    given: { ...exact, ...edges, R_h: '3.6 ohm ± 0', D_h: '13.5 % ± 0' },
+    given: { ...exact, ...edges, ...guard, R_h: '3.6 ohm ± 0', D_h: '13.5 % ± 0' },
     choices: { loss: 'held' },
     expect: { P: [160, 1e-9], G_w: [0.12, 1e-9], T_l: [1353.33, 0.01] },
     verdict: 'beyond',
@@ -75,11 +76,11 @@ export const examples = [
     given: {
       ...exact,
       ...edges,
+      ...guard,
       R_h: '19.2 ohm ± 0',
       D_h: '60 % ± 0',
       T_f: '270 °C ± 10',
-      W: '25 s',
-      H: '4 K',
+      t_g: '25 s',
       t_s: '8 s ± 0',
     },
     choices: { loss: 'held', liner: 'none', cutoff: 'fitted' },
@@ -93,6 +94,7 @@ export const examples = [
       V: '24 V ± 0',
       T_a: '20 °C ± 0',
       ...edges,
+      ...guard,
       ...rising,
       R_h: '14.4 ohm ± 0',
       T_w: '250 °C',
@@ -104,7 +106,7 @@ export const examples = [
   },
   {
     key: 'fromCooling',
-    given: { ...exact, ...edges, ...falling, R_h: '14.4 ohm ± 0', epsilon: '0.02 ± 0' },
+    given: { ...exact, ...edges, ...guard, ...falling, R_h: '14.4 ohm ± 0', epsilon: '0.02 ± 0' },
     choices: { loss: 'cooling', liner: 'none' },
     expect: { P: [40, 1e-9], C: [9.302, 0.001], G_w: [0.093, 0.001], T_l: [450, 4] },
     verdict: 'beyond',

@@ -177,7 +177,7 @@ function Curves(props: Drawn) {
       <path class="d-ghost" d={path(props.courses.reading)} />
       <path class="d-accent" d={path(props.courses.stuck)} />
       <path class="d-ink" d={path(props.courses.cooling)} />
-      <path class="d-ink" d={path(props.courses.dog)} />
+      <path class="d-ink" d={path(props.courses.guarded)} />
       <line class="d-ghost" x1={fault()} y1={y(props.courses.Tw)} x2={fault()} y2={BOTTOM} />
       <path class="d-ink d-fill" d={`M${x(trip().t)} ${y(trip().T) - 5}l5 5l-5 5l-5 -5z`} />
       <text class="d-text d-text-accent" x={RIGHT} y={TOP - 4} text-anchor="end">

@@ -61,11 +61,11 @@ export const formulas = [
   formula('T_l = T_a + P / G_w', temperature.C, lumped),
   formula('t_w = -tau * ln(1 - (T_w - T_a) / (T_l - T_a))', time.s, lumped),
 
-  formula('t_d = t_s * ln((T_w - T_a) / (T_w - T_a - H))', time.s, lumped),
-  formula('t_x = t_d + W', time.s, derived('windowRunsThere')),
+  formula('t_d = t_s * ln((T_w - T_a) / (T_w - T_a - dT_l))', time.s, lumped),
+  formula('t_x = t_d + t_g', time.s, derived('timeRunsThere')),
   formula('T_x = T_l - (T_l - T_w) * exp(-t_x / tau)', temperature.C, lumped),
-  formula('dT_W = W * (T_l - T_w) / tau', temperatureDifference.K, lumped),
-  formula('H_m = f_H * H', temperatureDifference.K, commonPractice),
+  formula('dT_h = t_g * (T_l - T_w) / tau', temperatureDifference.K, lumped),
+  formula('dT_m = f_g * dT_g', temperatureDifference.K, commonPractice),
   formula('T_c = T_l - (T_l - T_a) * exp(-t_max / tau)', temperature.C, lumped),
 
   formula('T_r = ((P + G_c * T_a) / (epsilon * sigma_SB * A) + T_a^4)^(1 / 4)', temperature.K, balance),
@@ -98,7 +98,7 @@ const melting = cite('Table of materials in this app', 'meltingPointSolidus');
 export const limits = [
   { of: 't_x', max: 't_max', cite: commonPractice },
   { of: 'T_x', max: 'T_p', cite: commonPractice },
-  { of: 'dT_W', min: 'H_m', cite: commonPractice },
+  { of: 'dT_h', min: 'dT_m', cite: commonPractice },
   { of: 'T_u', max: 'T_li', cite: commonPractice, when: { liner: 'ptfe' } },
   { of: 'T_u', max: 'T_se', as: 'T_u_sensor', cite: commonPractice },
   { of: 'T_u', max: 'T_bl', as: 'T_u_block', cite: melting },

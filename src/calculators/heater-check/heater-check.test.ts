@@ -11,6 +11,8 @@ import words from './words/en';
 import { isWhole } from '../../../test/support/sweep';
 
 const ZERO = 273.15;
+/** A block of 2.7 g/cm³ and 15.04 cm² of surface, its mass by a scale. */
+const body = { a_1: '20 ± 0.5', a_2: '16 ± 0.5', a_3: '12 ± 0.5', m_b: '10.4 ± 1.5' };
 const lump: Lump = { C: 9.302, P: 40, G: 0.11392603809, R: 0.3 * 5.670374419e-8 * 1504e-6, Ta: 293.15 };
 
 interface Solution {
@@ -56,7 +58,7 @@ describe('the simulated block', () => {
 
   // solveODE never ends once it stands still; outside.ts holds the very end against scipy.
   it('closes in on the formula’s end temperature from below and from above', () => {
-    const { outcomes } = evaluate(calc, situation(calc, { R_h: '14.4', V: '24' }));
+    const { outcomes } = evaluate(calc, situation(calc, { ...body, R_h: '14.4', V: '24' }));
     const v = (symbol: string): number => {
       const outcome = outcomes[symbol];
       return outcome?.ok ? outcome.value : NaN;
@@ -164,23 +166,23 @@ describe('the fit', () => {
 
 describe('what the sheet says', () => {
   const told = (given: Record<string, string>, choices: Record<string, string> = {}) =>
-    evaluate(calc, situation(calc, given, choices));
+    evaluate(calc, situation(calc, { ...body, t_g: '20', dT_l: '4', dT_g: '4', ...given }, choices));
 
   it.each([
-    ['a quick watchdog and no cut-off', { W: '10' }, {}, 'fitCutOff'],
-    ['a slow watchdog', { W: '60' }, {}, 'shortenWindow'],
-    ['a wide hysteresis', { W: '10', H: '25' }, {}, 'lowerHysteresis'],
-    ['a cut-off that opens too late', { W: '10', T_f: '400' }, { cutoff: 'fitted' }, 'cutOffLower'],
-    ['a cut-off that opens in use', { W: '10', T_f: '200' }, { cutoff: 'fitted' }, 'cutOffHigher'],
-    ['all well', { W: '10', T_f: '248 ± 5' }, { cutoff: 'fitted' }, 'leaveAndProve'],
+    ['a quick guard and no cut-off', { t_g: '10' }, {}, 'fitCutOff'],
+    ['a slow guard', { t_g: '60' }, {}, 'shortenTime'],
+    ['a rise wanted that is too great', { t_g: '10', dT_g: '25' }, {}, 'lowerRise'],
+    ['a cut-off that opens too late', { t_g: '10', T_f: '400' }, { cutoff: 'fitted' }, 'cutOffLower'],
+    ['a cut-off that opens in use', { t_g: '10', T_f: '200' }, { cutoff: 'fitted' }, 'cutOffHigher'],
+    ['all well', { t_g: '10', T_f: '248 ± 5' }, { cutoff: 'fitted' }, 'leaveAndProve'],
   ])('%s', (_name, given, choices, say) => {
     const { instruction } = told({ R_h: '14.4 ± 0.1', ...given }, choices);
     expect(instruction?.order.say).toBe(say);
     expect(instruction?.order.steps.map((step) => step.say)).toContain('failedClosed');
   });
 
-  it('names what a stuck heater ruins, and the window that would do', () => {
-    const args = (W: string) => told({ R_h: '14.4 ± 0.1', W }).instruction?.order.args;
+  it('names what a stuck heater ruins, and the time that would do', () => {
+    const args = (t_g: string) => told({ R_h: '14.4 ± 0.1', t_g }).instruction?.order.args;
     expect(args('10')).toMatchObject({ harm: { sure: expect.arrayContaining(['liner']) as readonly string[] } });
     const { from, to } = args('60') as { from: Amount; to: number };
     expect(from.si).toBe(60);
@@ -189,27 +191,27 @@ describe('what the sheet says', () => {
   });
 
   it.each([
-    ['a slow watchdog', { W: '60' }],
-    ['one that gives false alarms', { W: '10', H: '25' }],
-    ['a short window with a small hysteresis', { W: '1', H: '3' }],
-    ['slow, and with a hysteresis too wide for any quick window', { W: '60', H: '30' }],
-  ])('sets window and hysteresis in whole steps, and the same check passes: %s', (_name, given) => {
+    ['a slow guard', { t_g: '60' }],
+    ['one that gives false alarms', { t_g: '10', dT_g: '25' }],
+    ['a short time with a small rise', { t_g: '1', dT_g: '3' }],
+    ['slow, and with a rise too great for any quick time', { t_g: '60', dT_g: '30' }],
+  ])('sets time and rise in whole steps, and the same check passes: %s', (_name, given) => {
     const all: Record<string, string> = { R_h: '14.4 ± 0.1', T_f: '248 ± 5', ...given };
     const fitted = { cutoff: 'fitted' };
     const { instruction, verdict } = told(all, fitted);
     expect(verdict.state).toBe('beyond');
-    const { W, H } = instruction!.order.effect as { W?: number; H?: number };
-    if (W !== undefined) expect(W).toBe(Math.round(W));
-    if (H !== undefined) expect(2 * H).toBe(Math.round(2 * H));
+    const { t_g, dT_g } = instruction!.order.effect as { t_g?: number; dT_g?: number };
+    if (t_g !== undefined) expect(t_g).toBe(Math.round(t_g));
+    if (dT_g !== undefined) expect(2 * dT_g).toBe(Math.round(2 * dT_g));
     const after = {
       ...all,
-      ...(W === undefined ? {} : { W: String(W) }),
-      ...(H === undefined ? {} : { H: String(H) }),
+      ...(t_g === undefined ? {} : { t_g: String(t_g) }),
+      ...(dT_g === undefined ? {} : { dT_g: String(dT_g) }),
     };
     expect(told(after, fitted).verdict.state).toBe('within');
   });
 
-  it('uses no watchdog where no window is short enough', () => {
+  it('uses no guard where no time is short enough', () => {
     const { instruction } = told({ R_h: '1.44 ± 0.01', D_h: '5 ± 0.1', T_w: '235' }, { loss: 'held' });
     expect(instruction?.order.say).toBe('doNotUse');
     expect(instruction?.order.effect).toBeUndefined();
@@ -218,23 +220,23 @@ describe('what the sheet says', () => {
   it('withholds a test that would do the damage it looks for', () => {
     const steps = (given: Record<string, string>, choices = {}) =>
       told(given, choices).instruction!.order.steps.map((step) => step.say);
-    expect(steps({ R_h: '14.4 ± 0.1', W: '10' })).toContain('testSensorOut');
+    expect(steps({ R_h: '14.4 ± 0.1', t_g: '10' })).toContain('testSensorOut');
     // A heater of 160 W: 340 °C by the pass mark of 30 s.
-    const strong = steps({ R_h: '3.6 ± 0.04', W: '2' });
+    const strong = steps({ R_h: '3.6 ± 0.04', t_g: '2' });
     expect(strong).toContain('sensorOutWithheld');
     expect(strong).not.toContain('testSensorOut');
-    const hot = steps({ R_h: '14.4 ± 0.1', W: '5', T_w: '262' });
+    const hot = steps({ R_h: '14.4 ± 0.1', t_g: '5', T_w: '262' });
     for (const heats of ['testHealthy', 'testSensorOut']) expect(hot).not.toContain(heats);
   });
 
   it('chooses a cut-off by where it holds and by where it opens, in steps of 5 °C', () => {
-    const found = told({ R_h: '14.4 ± 0.1', W: '10' }).instruction!.order.steps.find(
+    const found = told({ R_h: '14.4 ± 0.1', t_g: '10' }).instruction!.order.steps.find(
       ({ say }) => say === 'cutOffHolds',
     );
     expect(found?.args).toEqual({ holds: 225, opens: 260 });
     const text = words.steps.cutOffHolds({ holds: 225, opens: 260 }, { number: String } as never);
     expect(text).toMatch(/IEC 60691.*\(Th\).*crimp or screw.*never solder/);
-    const fitted = told({ R_h: '14.4 ± 0.1', W: '10', T_f: '248 ± 5' }, { cutoff: 'fitted' }).instruction!.order;
+    const fitted = told({ R_h: '14.4 ± 0.1', t_g: '10', T_f: '248 ± 5' }, { cutoff: 'fitted' }).instruction!.order;
     expect(fitted.steps.find(({ say }) => say === 'holdsToo')?.args).toEqual({ holds: 225 });
   });
 

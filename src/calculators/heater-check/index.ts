@@ -10,7 +10,7 @@ import words from './words/en';
 
 export default calculator(
   {
-    cautions: ['neverAlone', 'mainsKills', 'switchFails', 'blockBurns', 'keepWatchdogOn'],
+    cautions: ['neverAlone', 'mainsKills', 'switchFails', 'blockBurns', 'keepGuardOn', 'guardIsSoftware'],
     choices,
     inputs,
     tables,
@@ -18,7 +18,7 @@ export default calculator(
     formulas,
     limits,
     measured: ['R_h', 'D_h'],
-    levers: { W: { step: () => 1 }, H: { step: () => 0.5 } },
+    levers: { t_g: { step: () => 1 }, dT_l: { step: () => 0.5 }, dT_g: { step: () => 0.5 } },
     action: instruct,
     beware: ['oneLump', 'straightLoss', 'airCarriesMore', 'sensorHalfOut', 'wiresGoFirst', 'notForBeds', 'cutOffOpens'],
     examples,

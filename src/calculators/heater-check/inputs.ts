@@ -24,10 +24,9 @@ const unmeasured = ['surface', 'held', 'cooling'];
 const surface = { loss: 'surface' };
 const fitted = { cutoff: 'fitted' };
 
-const edge = (typical: number, from: string) =>
-  input(length.mm, { feature: 'outside', typical, spread: 0.5, range: [3, 60], tool: 'caliper', from });
+const edge = (from: string) => input(length.mm, { feature: 'outside', range: [3, 60], tool: 'caliper', from });
 
-/** What is asked: heater, block, how it loses heat, watchdog, what the parts stand. */
+/** What is asked: heater, block, how it loses heat, guard, what the parts stand. */
 export const inputs = {
   R_h: placed('heater.resistance', {
     range: [0.5, 3000],
@@ -50,8 +49,6 @@ export const inputs = {
   T_a: input(temperature.C, { feature: 'air', typical: 22, spread: 3, range: [-20, 80], tool: 'room-thermometer' }),
   m_b: input(mass.g, {
     feature: 'mass',
-    typical: 10.4,
-    spread: 1.5,
     range: [0.5, 1000],
     tool: 'kitchen-scale',
     from: 'heater.block-mass',
@@ -66,24 +63,12 @@ export const inputs = {
     basis: commonPractice,
     when: { loss: unmeasured },
   }),
-  a_1: edge(20, 'heater.block-length'),
-  a_2: edge(16, 'heater.block-width'),
-  a_3: edge(12, 'heater.block-height'),
-  W: input(time.s, {
-    feature: 'set',
-    typical: 20,
-    range: [1, 600],
-    from: 'heater.watchdog-window',
-    basis: commonPractice,
-  }),
-  H: input(temperatureDifference.K, {
-    decided: true,
-    feature: 'set',
-    typical: 4,
-    range: [0.5, 30],
-    from: 'heater.watchdog-hysteresis',
-    basis: commonPractice,
-  }),
+  a_1: edge('heater.block-length'),
+  a_2: edge('heater.block-width'),
+  a_3: edge('heater.block-height'),
+  t_g: input(time.s, { feature: 'set', range: [1, 600], from: 'heater.guard-time' }),
+  dT_l: input(temperatureDifference.K, { feature: 'set', range: [0.5, 30], from: 'heater.guard-lag' }),
+  dT_g: input(temperatureDifference.K, { decided: true, feature: 'set', range: [0.5, 30], from: 'heater.guard-rise' }),
   T_li: input(temperature.C, {
     typical: 260,
     range: [50, 400],
@@ -166,7 +151,7 @@ export const inputs = {
     decided: true,
     basis: commonPractice,
   }),
-  f_H: input(ratio.one, {
+  f_g: input(ratio.one, {
     seldom: true,
     typical: 1.5,
     range: [1, 10],

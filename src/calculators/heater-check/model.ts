@@ -33,7 +33,7 @@ export const model = {
     k: { measure: decayRate.per_min, cite: source },
   },
   compute(inputs, choices) {
-    // A reckoned loss needs no curve: whatever stands in the table is for the eye, beside the drawing.
+    // A loss worked out from the surface needs no curve: whatever stands in the table is for the eye, beside the drawing.
     if (choices.loss !== 'heating' && choices.loss !== 'cooling') return { ok: true, values: {} };
     const points = pointsOf(inputs);
     const no = (why: Told) => ({ ok: false, problem: why }) as const;

@@ -48,6 +48,9 @@ const block = {
   a_2: '16 mm',
   a_3: '12 mm',
   epsilon: '0.3',
+  t_g: '20 s',
+  dT_l: '4 K',
+  dT_g: '4 K',
 } as const;
 const body = { ...block, m_b: '10.37 g', c_b: '897', m_x: '0 g', T_w: '200 °C' } as const;
 const held = { ...body, D_h: '54 %' } as const;
@@ -127,7 +130,7 @@ const checks: readonly OutsideProof[] = [
       t_d: [0.17978285, 1e-6],
       t_x: [20.17978285, 1e-6],
       T_x: [235.144596, 1e-4],
-      dT_W: [SLOPE * 20, 1e-3],
+      dT_h: [SLOPE * 20, 1e-3],
       T_c: [126.973737, 1e-4],
       t_p: [38.481678, 1e-4],
       T_p: [260, 1e-9],
@@ -175,7 +178,7 @@ const checks: readonly OutsideProof[] = [
     source: 'Facts of the trade: half as much again as 4 K is 6 K; a cut-off 20 K above 215 °C',
     given: { ...held, T_w: '215 °C', T_f: '240 °C' },
     choices: { ...byPower, cutoff: 'fitted' },
-    expect: { H_m: [6, 1e-9], T_fw: [235, 1e-9] },
+    expect: { dT_m: [6, 1e-9], T_fw: [235, 1e-9] },
   },
   {
     source: 'scipy 1.17 curve_fit of the exact solution to a heating curve; its covariance gives the temperature',

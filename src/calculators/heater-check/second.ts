@@ -20,27 +20,27 @@ function blockOf(given: Given, loss: string | undefined) {
   return { Ta, Tw, warms: (T: number) => (P - conducts * (T - Ta) - radiates(T)) / C };
 }
 
-/** How hot the block is when the watchdog acts after its sensor fell out, by the clock. */
+/** How hot the block is when the guard acts after its sensor fell out, by the clock. */
 function actsAt(
   given: Given,
   loss: string | undefined,
-  W: number,
-  H: number,
+  time: number,
+  lag: number,
 ): { readonly t: number; readonly T: number } {
   const { Ta, Tw, warms } = blockOf(given, loss);
   let [T, reads, low, t] = [Tw, Tw, 0, 0];
-  while (low < W) {
+  while (low < time) {
     T += warms(T) * DT;
     reads += ((Ta - reads) / numberSeen(given, 't_s')) * DT;
     t += DT;
-    low = reads < Tw - H ? low + DT : 0;
+    low = reads < Tw - lag ? low + DT : 0;
   }
   return { t, T };
 }
 
 /**
- * A watchdog that is set by turning its two numbers up or down. Where the loss is known, the machine is then run with its sensor
- * fallen out: an order that leaves the watchdog slower, or its block hotter than before an order to shorten it, is found.
+ * A guard that is set by turning its numbers up or down. Where the loss is known, the machine is then run with its sensor
+ * fallen out: an order that leaves the guard slower, or its block hotter than before an order to shorten it, is found.
  */
 const second: SecondModel = {
   carry: ({ given, choices, movements }) => {
@@ -48,13 +48,14 @@ const second: SecondModel = {
       movements
         .filter((movement) => movement.part === part)
         .reduce((at, { direction, amount }) => at + (direction === 'raise' ? amount : -amount), from);
-    const [W, H] = [turned('window', numberSeen(given, 'W')), turned('hysteresis', numberSeen(given, 'H'))];
+    const time = turned('time', numberSeen(given, 't_g'));
+    const rise = turned('rise', numberSeen(given, 'dT_g'));
     if (choices.loss === 'surface' || choices.loss === 'held') {
-      const found = actsAt(given, choices.loss, W, H);
+      const found = actsAt(given, choices.loss, time, numberSeen(given, 'dT_l'));
       // Its time by the clock is that of the sheet's exponential.
       if (found.t > numberSeen(given, 't_max') + 2 * DT) throw new Error(`cuts after ${found.t} s`);
     }
-    return { W, H };
+    return { t_g: time, dT_g: rise };
   },
 };
 export default second;

@@ -1,6 +1,6 @@
 import { orders, problems, steps } from './en/orders';
 
-/** Words of the check “Heater and watchdog”. */
+/** Words of the check “Heater and its guard”. */
 const en = {
   inputs: {
     R_h: {
@@ -18,7 +18,7 @@ const en = {
     },
     T_a: {
       label: 'Room temperature',
-      hint: 'In the chamber, if there is one.',
+      hint: 'Under the cover, if there is one.',
     },
     m_b: {
       label: 'Mass of the block',
@@ -37,13 +37,17 @@ const en = {
     a_3: {
       label: 'Block: height',
     },
-    W: {
-      label: 'Watchdog: window',
-      hint: 'As set: how long the reading may lag before the watchdog acts.',
+    t_g: {
+      label: 'Heater guard: reaction time',
+      hint: 'As set: how long something may be wrong before the guard cuts the heater. Look it up in the machine’s settings.',
     },
-    H: {
-      label: 'Watchdog: hysteresis',
-      hint: 'As set: how far the reading may stay below its set point, and how much it must rise in one window.',
+    dT_l: {
+      label: 'Heater guard: lag allowed',
+      hint: 'As set: how far the reading may stay below its set point.',
+    },
+    dT_g: {
+      label: 'Heater guard: rise wanted in that time',
+      hint: 'As set: how much the reading must rise while it heats. One setting for lag and rise? Enter it in both.',
     },
     T_li: {
       label: 'Liner stands',
@@ -81,24 +85,24 @@ const en = {
       hint: 'In still air. Under a fan 30 to 60; under a cover 5 to 8.',
     },
     G_x: {
-      label: 'Loss along the heat break and into the strand',
+      label: 'Loss along the heat break and into the filament',
     },
     t_s: {
       label: 'Time constant of the loose sensor in air',
     },
     t_max: {
-      label: 'The watchdog acts within',
+      label: 'The guard acts within',
     },
-    f_H: {
-      label: 'Margin of a healthy rise over the hysteresis',
+    f_g: {
+      label: 'Margin of a healthy rise over the rise wanted',
     },
   },
   choices: {
     loss: {
       label: 'How the loss of heat is known',
-      hint: 'A measured loss is worth more than a reckoned one. Fan and cover as in use.',
+      hint: 'A measured loss is worth more than one worked out. Fan and cover as in use.',
       options: {
-        surface: 'reckoned from its surface',
+        surface: 'worked out from its surface',
         held: 'from the power that holds it hot',
         heating: 'from a heating curve, fully on',
         cooling: 'from a cooling curve, switched off',
@@ -154,10 +158,10 @@ const en = {
     T_l: 'Where the working curve heads for',
     t_w: 'From cold to the working temperature, fully on',
     t_d: 'Sensor fallen out: until it reads too low',
-    t_x: 'Sensor fallen out: until the watchdog acts',
-    T_x: 'Sensor fallen out: block when the watchdog acts',
-    dT_W: 'Healthy: rise in one window, at its slowest',
-    H_m: 'Rise wanted in one window',
+    t_x: 'Sensor fallen out: until the guard acts',
+    T_x: 'Sensor fallen out: block when the guard acts',
+    dT_h: 'Healthy: rise in the reaction time, at its slowest',
+    dT_m: 'Rise wanted, with the margin',
     T_c: 'Cold test, sensor out: block at the pass mark',
     T_r: 'Stuck on: scale of the balance',
     beta: 'Stuck on: other losses over radiation',
@@ -187,9 +191,9 @@ const en = {
     },
   },
   limits: {
-    t_x: 'Fallen sensor: the watchdog is quick enough',
-    T_x: 'Fallen sensor: block when the watchdog acts',
-    dT_W: 'Healthy heater: no false alarm',
+    t_x: 'Fallen sensor: the guard is quick enough',
+    T_x: 'Fallen sensor: block when the guard acts',
+    dT_h: 'Healthy heater: no false alarm',
     T_u: 'Stuck on: the liner',
     T_u_sensor: 'Stuck on: the sensor',
     T_u_block: 'Stuck on: the block',
@@ -198,30 +202,32 @@ const en = {
   },
   cautions: {
     neverAlone:
-      'Fire and burns: never leave the machine alone during these tests. A hand at the supply’s switch, a smoke alarm above, nothing that burns beside it, a fire blanket or extinguisher within reach.',
+      'Fire and burns: never leave the machine alone during these tests. A hand at the supply’s switch, a smoke alarm above, nothing that burns beside it. A fire blanket or extinguisher within reach.',
     mainsKills:
-      'Mains kills. Covers of the supply and of mains heaters stay shut; what is behind them is for qualified people, to the local code. Switch off and unplug before any wire or sensor is touched, and measure resistance only then.',
+      'Mains kills. Covers of the supply and of mains heaters stay shut: what is behind them is for qualified people. Switch off and unplug before you touch any wire or sensor, and measure resistance only then.',
     switchFails:
-      'A switch that has failed closed is beyond any program. What cuts it off is a separate thermal cut-off in the heater’s own supply, or the supply switched off by hand.',
+      'No program opens a switch that has failed closed. A separate thermal cut-off in the heater’s own supply does, or your hand at the supply’s switch.',
     blockBurns:
       'The block burns at once and stays hot for a quarter of an hour. Vent the room: hot PTFE and plastics give off harmful gas.',
-    keepWatchdogOn: 'Never switch a watchdog off because it gives alarms.',
+    keepGuardOn: 'Never switch a heater guard off because it gives alarms: the heater can then start a fire.',
+    guardIsSoftware:
+      'The heater guard is software, no protective device: it cannot open a switch that has failed closed.',
   },
   proof:
-    'Test 1: the real heating time, by the stopwatch, within a quarter of the reckoned one. Test 2, only where the sheet offers it: with the sensor out of the cold block, the watchdog cuts the heater by its pass mark. Repeat both after every change of heater, sensor, board or settings. A cut-off cannot be tested so: check that it is of the right rating, in series with the heater, crimped or screwed and never soldered, and firmly clamped.',
+    'Test 1: the real heating time, by the stopwatch, within a quarter of the time worked out. Test 2, only where the check offers it: with the sensor out of the cold block, the guard cuts the heater by its pass mark. Repeat both after every change of heater, sensor, board or settings. A cut-off cannot be tested so: check that it is of the right rating, in series with the heater, crimped or screwed and never soldered, and firmly clamped.',
   beware: {
     oneLump:
       'The block is taken as one lump of one temperature: it is, for small metal blocks (Biot number far below 0.1). Heater and sensor lag a few seconds behind: read from 50 °C on.',
     straightLoss:
-      'Times take the loss as proportional to the excess over the room, right at the working temperature; so a stuck heater is a little slower than reckoned above it and faster below. The end temperature and the drawing count radiation in full.',
+      'Times take the loss as proportional to the excess over the room, right at the working temperature; so a stuck heater is a little slower than worked out above it and faster below. The end temperature and the drawing count radiation in full.',
     airCarriesMore:
-      'Air carries more heat off a hotter block, and the strand and the fan take their share: the true end temperature of a stuck heater lies rather below the one reckoned. It is the safe side, no promise.',
+      'Air carries more heat off a hotter block, and the filament and the fan take their share: the true end temperature of a stuck heater lies rather below the one worked out. It is the safe side, no promise.',
     sensorHalfOut:
-      'A sensor half out reads something in between, and the watchdog may never see it. A sensor fixed by a screw does not fall out.',
+      'A sensor half out reads something in between, and the guard may never see it. A sensor fixed by a screw does not fall out.',
     wiresGoFirst:
-      'Insulation of wires, solder, crimps and plastic parts near by give way long before metal melts, and are not reckoned here.',
+      'Insulation of wires, solder, crimps and plastic parts near by give way long before metal melts, and are not counted here.',
     notForBeds:
-      'A heated bed obeys the same law but is no small lump, and often runs on mains: this sheet does not cover it.',
+      'A heated bed obeys the same law but is no small lump, and often runs on mains: this check does not cover it.',
     cutOffOpens: 'A cut-off opens at the temperature of its own body, later than the block gets there.',
   },
   examples: {
@@ -246,7 +252,7 @@ const en = {
     sixFaces: 'six faces',
     massSpecificHeat: 'mass × specific heat',
     sumLosses: 'sum of the losses',
-    windowRunsThere: 'its window runs from there',
+    timeRunsThere: 'its reaction time runs from there',
     nothingStops: 'nothing stops it',
     cutOffOpens: 'the cut-off opens then, if the heater gets there at all',
     lowerOfTwo: 'the lower of the two',
@@ -266,7 +272,7 @@ const en = {
     parts: { T_li: 'liner', T_se: 'sensor', T_f: 'cut-off', T_bl: 'block', T_no: 'nozzle' },
     part: (name: string, celsius: string) => `${name} ${celsius}`,
     stuck: (ends: string) => `stuck on: ends at ${ends}`,
-    cuts: (after: string, at: string) => `watchdog cuts: ${after} after the sensor fell, at ${at}`,
+    cuts: (after: string, at: string) => `guard cuts: ${after} after the sensor fell, at ${at}`,
     reads: 'what the fallen sensor reads',
     readsWithDots: 'what the fallen sensor reads; dots: your readings',
     higherUp: (parts: readonly string[]) => `higher up: ${parts.join(', ')} °C`,

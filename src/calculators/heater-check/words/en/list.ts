@@ -2,7 +2,7 @@ import type { ListWords } from '../../../../engine/calculator';
 
 /** What the list of checks shows and the search finds. */
 const en: ListWords = {
-  title: 'Heater and watchdog',
+  title: 'Heater and its guard',
   question: 'If the sensor falls out or the switch sticks, what stops the heater, and how hot does it get first?',
   sayings: [
     'hot end far too hot',
@@ -16,6 +16,7 @@ const en: ListWords = {
     'fire protection',
     'is it safe to leave it printing overnight',
     'thermal runaway',
+    'watchdog',
     'melted block',
     'which thermal fuse',
   ],

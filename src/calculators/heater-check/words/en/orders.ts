@@ -6,7 +6,7 @@ interface Harm {
   readonly sure: readonly Part[];
   readonly perhaps: readonly Part[];
 }
-/** When the watchdog acts after the sensor fell out, and how hot the block is then. */
+/** When the guard acts after the sensor fell out, and how hot the block is then. */
 interface Acts {
   readonly after: Amount;
   readonly at: Amount;
@@ -39,39 +39,39 @@ export const orders = {
   }),
   doNotUse: (a: Acts, p: Print) => ({
     glance: '⚠ Do not use it',
-    sentence: `Do not use it as it is: no window is short enough (${acts(a, p)}).`,
+    sentence: `Do not use it as it is: no reaction time is short enough (${acts(a, p)}).`,
   }),
   quickEnough: (a: Acts, p: Print) => ({
-    glance: '⟳ Watchdog: too close to call',
-    sentence: `Whether the watchdog is quick enough is too close to call: ${acts(a, p)}.`,
+    glance: '⟳ Guard: too close to call',
+    sentence: `Whether the heater guard is quick enough is too close to call: ${acts(a, p)}.`,
   }),
   /** `to` in seconds. */
-  shortenWindow: (a: Acts & { from: Amount; to: number }, p: Print) => ({
-    glance: `↓ Watchdog’s window: ${p.number(a.to)} s`,
-    sentence: `Shorten the watchdog’s window from ${p(a.from)} to ${p.number(a.to)} s or less: ${acts(a, p)}.`,
+  shortenTime: (a: Acts & { from: Amount; to: number }, p: Print) => ({
+    glance: `↓ Guard’s reaction time: ${p.number(a.to)} s`,
+    sentence: `Shorten the heater guard’s reaction time from ${p(a.from)} to ${p.number(a.to)} s or less: ${acts(a, p)}.`,
   }),
   /** `to` in kelvin. */
-  lowerHysteresis: (a: { to: number; rise: Amount }, p: Print) => ({
-    glance: `↓ Watchdog’s hysteresis: ${p.number(a.to)} K`,
-    sentence: `Lower the watchdog’s hysteresis to ${p.number(a.to)} K: a healthy heater rises only ${p(a.rise)} in one window, near its working temperature.`,
+  lowerRise: (a: { to: number; rise: Amount }, p: Print) => ({
+    glance: `↓ Rise wanted: ${p.number(a.to)} K`,
+    sentence: `Lower the rise that the heater guard wants to ${p.number(a.to)} K: a healthy heater rises only ${p(a.rise)} in the reaction time, near its working temperature.`,
   }),
   /** `to` in seconds. */
-  lengthenWindow: (a: { from: Amount; to: number; rise: Amount }, p: Print) => ({
-    glance: `↑ Watchdog’s window: ${p.number(a.to)} s`,
-    sentence: `Lengthen the watchdog’s window from ${p(a.from)} to ${p.number(a.to)} s: a healthy heater rises only ${p(a.rise)} in it now, near its working temperature.`,
+  lengthenTime: (a: { from: Amount; to: number; rise: Amount }, p: Print) => ({
+    glance: `↑ Guard’s reaction time: ${p.number(a.to)} s`,
+    sentence: `Lengthen the heater guard’s reaction time from ${p(a.from)} to ${p.number(a.to)} s: a healthy heater rises only ${p(a.rise)} in it now, near its working temperature.`,
   }),
-  /** `window` in seconds, `hysteresis` in kelvin. */
-  setBoth: (a: Acts & { window: number; hysteresis: number; rise: Amount }, p: Print) => ({
-    glance: `↕ Watchdog: ${p.number(a.window)} s, ${p.number(a.hysteresis)} K`,
-    sentence: `Set the watchdog’s window to ${p.number(a.window)} s and its hysteresis to ${p.number(a.hysteresis)} K: now ${acts(a, p)}, and a healthy heater rises ${p(a.rise)} in its window.`,
+  /** `time` in seconds, `wanted` in kelvin. */
+  setBoth: (a: Acts & { time: number; wanted: number; rise: Amount }, p: Print) => ({
+    glance: `↕ Guard: ${p.number(a.time)} s, ${p.number(a.wanted)} K`,
+    sentence: `Set the heater guard’s reaction time to ${p.number(a.time)} s and the rise wanted to ${p.number(a.wanted)} K: now ${acts(a, p)}, and a healthy heater rises ${p(a.rise)} in that time.`,
   }),
   cutOffHigher: (a: { least: Amount }, p: Print) => ({
     glance: '✕ Cut-off that opens higher',
     sentence: `Change the cut-off for one that opens at ${p(a.least)} or above: this one opens in normal use.`,
   }),
-  leaveDog: (a: { rise: Amount }, p: Print) => ({
+  leaveGuard: (a: { rise: Amount }, p: Print) => ({
     glance: '⟳ Time the real rise',
-    sentence: `Leave the watchdog: whether it gives false alarms is too close to call (${p(a.rise)} in one window).`,
+    sentence: `Leave the heater guard: whether it gives false alarms is too close to call (${p(a.rise)} in its reaction time).`,
   }),
   lookUpRating: (a: { opens: Amount }, p: Print) => ({
     glance: '⟳ Look up cut-off’s rating',
@@ -79,17 +79,17 @@ export const orders = {
   }),
   leaveAndProve: (a: { after: Amount; ends: Amount }, p: Print) => ({
     glance: '✓ Leave it, prove it',
-    sentence: `Leave it as it is and prove it: the watchdog acts after ${p(a.after)}, and a heater stuck on ends at ${p(a.ends)}.`,
+    sentence: `Leave it as it is and prove it: the heater guard acts after ${p(a.after)}, and a heater stuck on ends at ${p(a.ends)}.`,
   }),
 };
 
 export const steps = {
   failedClosed:
-    'No watchdog cuts a switch that has failed closed: it can only tell the switch to open. A separate thermal cut-off in the heater’s own supply does, or your hand at the supply’s switch.',
+    'The heater guard is software: it cannot open a switch that has failed closed. A separate thermal cut-off in the heater’s own supply does, or your hand at the supply’s switch.',
   testHealthy: (a: { to: Amount; after: Amount }, p: Print) =>
     `Test 1, healthy: cold, someone at the switch, heat to ${p(a.to)} with the stopwatch on. Pass mark: there after ${p(a.after)}, give or take a quarter. Much slower: loose heater or sensor, weak supply, wrong heater. Much faster: a heater of too much power.`,
   testSensorOut: (a: { to: Amount; within: Amount; block: Amount }, p: Print) =>
-    `Test 2, sensor out: cold again and unplugged, take the sensor out of the block and let it hang free. Hand at the supply’s switch, plug in, set ${p(a.to)}, start the stopwatch. Pass mark: the watchdog cuts the heater within ${p(a.within)}; the block is then at about ${p(a.block)}. Not cut by then: switch off by hand, and do not use it. Cold and unplugged, put the sensor back, fixed by its screw.`,
+    `Test 2, sensor out: cold again and unplugged, take the sensor out of the block and let it hang free. Hand at the supply’s switch, plug in, set ${p(a.to)}, start the stopwatch. Pass mark: the guard cuts the heater within ${p(a.within)}; the block is then at about ${p(a.block)}. Not cut by then: switch off by hand, and do not use it. Cold and unplugged, put the sensor back, fixed by its screw.`,
   testsWithheld: (a: { to: Amount; bears: Amount }, p: Print) =>
     `No test here: working at ${p(a.to)} is itself beyond the ${p(a.bears)} that the weakest part stands. Work colder, or replace that part first.`,
   sensorOutWithheld: (a: { within: Amount; block: Amount; bears: Amount }, p: Print) =>
@@ -108,10 +108,10 @@ export const steps = {
   colderOrWeaker: 'Work colder, fit a weaker heater, or replace the part that stands least.',
   /** `to` in seconds. */
   orShorten: (a: { from: Amount; to: number }, p: Print) =>
-    `Or shorten its window from ${p(a.from)} to ${p.number(a.to)} s: that is surely quick enough, and the healthy rise still clears the hysteresis.`,
-  clearsStill: 'The healthy rise still clears the hysteresis in that window, at its slowest.',
-  staysQuick: 'In that window it is still quick enough, and the block stays below what the weakest part stands.',
-  neverOff: 'A false alarm tempts people to switch the watchdog off: never do that.',
+    `Or shorten its reaction time from ${p(a.from)} to ${p.number(a.to)} s: that is surely quick enough, and a healthy rise still clears the rise wanted.`,
+  clearsStill: 'A healthy rise still clears the rise wanted in that time, at its slowest.',
+  staysQuick: 'With that time it is still quick enough, and the block stays below what the weakest part stands.',
+  neverOff: 'A false alarm tempts people to switch the guard off: never do that.',
   coverIt: 'Or cover the block against the fan, and read its loss anew.',
   timeRealRise: 'Time the real rise with the stopwatch, and take the loss from that curve.',
 };
