@@ -6,7 +6,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import download from '../../src/calculators/retraction/download';
 import { judgePiece, sizePiece, type PlannedPiece } from '../../src/calculators/retraction/model';
-import { twoBlocks } from '../../src/calculators/retraction/piece';
+import { combStl, type Comb } from '../../src/calculators/retraction/piece';
 import say from '../../src/calculators/retraction/words/en';
 
 type Vector = [number, number, number];
@@ -64,37 +64,62 @@ function faults(triangles: readonly Triangle[], solids: number, volume: number):
   return found;
 }
 
-const size = { side: 8.1e-3, height: 10e-3, gap: 34e-3 };
-const volume = 2 * 8.1 * 8.1 * 10;
+const size: Comb = { side: 8.1e-3, height: 10e-3, foot: 1.2e-3, gaps: [3e-3, 5e-3, 12e-3] };
+
+/** Squares that a digit of three by five takes, counted on squared paper. */
+const SQUARES = [12, 5, 11, 11, 9, 11, 12, 7, 13, 12];
+
+/** Foot and teeth as boxes, less what the lengths take out of half the foot, mm³. */
+function volumeOf({ side, height, foot, gaps }: Comb): number {
+  const [wide, thick] = [side * 1e3, foot * 1e3];
+  const length = (gaps.length + 1) * wide + gaps.reduce((sum, gap) => sum + gap * 1e3, 0);
+  const digits = gaps.flatMap((gap) => [...String(Math.round(gap * 1e3))].map(Number));
+  const cut = digits.reduce((sum, digit) => sum + SQUARES[digit]!, 0);
+  return length * (7 + wide) * thick + (gaps.length + 1) * wide * wide * height * 1e3 - (cut * thick) / 2;
+}
+const volume = volumeOf(size);
 
 describe('the test piece', () => {
-  it('is two closed blocks, outside out, of the volume of two blocks, for every size asked', () => {
-    const length = fc.double({ min: 1e-3, max: 0.2, noNaN: true });
+  it('is one closed comb, outside out, of the volume of its foot and teeth, for every size asked', () => {
+    const length = fc.double({ min: 1e-3, max: 0.03, noNaN: true });
+    const gaps = fc.array(fc.integer({ min: 3, max: 9 }), { minLength: 1, maxLength: 3 });
+    const wider = fc.array(fc.integer({ min: 10, max: 60 }), { maxLength: 3 });
     fc.assert(
-      fc.property(length, length, length, (side, height, gap) => {
-        const wanted = 2e9 * side * side * height;
-        expect(faults(read(twoBlocks({ side, height, gap })), 2, wanted)).toEqual([]);
+      fc.property(length, length, length, gaps, wider, (side, height, foot, narrow, wide) => {
+        const comb = { side, height, foot, gaps: [...narrow, ...wide].map((gap) => gap * 1e-3) };
+        expect(faults(read(combStl(comb)), 1, volumeOf(comb))).toEqual([]);
       }),
-      { numRuns: 200 },
+      { numRuns: 60 },
     );
   });
 
   it('would be caught with a hole, a facet turned over or a false normal', () => {
-    const whole = read(twoBlocks(size));
-    expect(faults(whole.slice(1), 2, volume)).not.toEqual([]);
+    const whole = read(combStl(size));
+    expect(faults(whole.slice(1), 1, volume)).not.toEqual([]);
     const [first, ...rest] = whole;
     const [a, b, c] = first!.corners;
-    expect(faults([{ normal: first!.normal, corners: [a, c, b] }, ...rest], 2, volume)).not.toEqual([]);
-    expect(faults([{ ...first!, normal: first!.normal.map((x) => -x) as Vector }, ...rest], 2, volume)).not.toEqual([]);
-    expect(faults(whole, 2, volume / 2)).not.toEqual([]);
+    expect(faults([{ normal: first!.normal, corners: [a, c, b] }, ...rest], 1, volume)).not.toEqual([]);
+    expect(faults([{ ...first!, normal: first!.normal.map((x) => -x) as Vector }, ...rest], 1, volume)).not.toEqual([]);
+    expect(faults(whole, 1, volume / 2)).not.toEqual([]);
   });
 
-  it('stands on the bed, as far apart as asked, and does not pass for a text file', () => {
-    const bytes = twoBlocks(size);
-    const points = read(bytes).flatMap(({ corners }) => corners);
+  it('stands on the bed, its teeth as far apart as the numbers in its foot say, and does not pass for a text file', () => {
+    const bytes = combStl(size);
+    const triangles = read(bytes);
+    const points = triangles.flatMap(({ corners }) => corners);
     expect(Math.min(...points.map((p) => p[2]))).toBe(0);
-    const xs = [...new Set(points.map((p) => p[0]))].sort((p, q) => p - q);
-    expect(xs[2]! - xs[1]!).toBeCloseTo(34, 4);
+    const crowns = points.filter((p) => Math.abs(p[2] - 11.2) < 1e-4).map((p) => p[0]);
+    const xs = [...new Set(crowns)].sort((p, q) => p - q);
+    const ends = xs.filter((x, i) => i === 0 || x - xs[i - 1]! > 1e-3);
+    expect(ends).toHaveLength(8);
+    expect([1, 3, 5].map((i) => ends[i + 1]! - ends[i]!)).toEqual(
+      [3, 5, 12].map((gap) => expect.closeTo(gap, 4) as number),
+    );
+    // The floor of what is cut in: as many squares as the digits 3, 5, 1 and 2 have, a square of 1 mm two triangles.
+    const floor = triangles.filter(
+      ({ normal, corners }) => normal[2] === 1 && corners.every((p) => Math.abs(p[2] - 0.6) < 1e-4),
+    );
+    expect(floor).toHaveLength(2 * (11 + 11 + 5 + 11));
     expect(new TextDecoder().decode(bytes.subarray(0, 5))).not.toBe('solid');
   });
 
@@ -106,10 +131,10 @@ describe('the test piece', () => {
       const folder = mkdtempSync(join(tmpdir(), 'piece-'));
       try {
         const path = join(folder, 'piece.stl');
-        writeFileSync(path, twoBlocks(size));
+        writeFileSync(path, combStl(size));
         const report = spawnSync('admesh', [path], { encoding: 'utf8' }).stdout;
         const number = (label: string): number => Number(new RegExp(`${label}\\s*:\\s*(-?[\\d.]+)`).exec(report)?.[1]);
-        expect(number('Number of parts')).toBe(2);
+        expect(number('Number of parts')).toBe(1);
         expect(number('Volume')).toBeCloseTo(volume, 1);
         for (const label of [
           'Total disconnected facets',
@@ -141,22 +166,26 @@ describe('its size', () => {
       const { side, height } = sizePiece({ w, h, x_b: 0.03 });
       expect(side / w).toBeCloseTo(Math.round(side / w), 9);
       expect(height / h).toBeCloseTo(Math.round(height / h), 9);
-      expect(side).toBeGreaterThanOrEqual(Math.max(4 * w, 8e-3) - 1e-12);
+      expect(side).toBeGreaterThanOrEqual(Math.max(4 * w, 5e-3) - 1e-12);
       expect(height / h).toBeGreaterThan(9.99);
     }
   });
 
-  it('has a gap of the oozing length, kept between what an eye can judge and a bed can hold', () => {
-    const at = (x_b: number) => sizePiece({ w: 0.45e-3, h: 0.2e-3, x_b }).gap;
-    expect(at(0.0336)).toBeCloseTo(0.034, 9);
-    expect(at(0.002)).toBe(0.02);
-    expect(at(1)).toBe(0.12);
+  it('has uneven gaps up to the first that is as long as the nozzle oozes, and fits a bed of 200 mm', () => {
+    const at = (x_b: number) => sizePiece({ w: 0.45e-3, h: 0.2e-3, x_b }).gaps.map((gap) => Math.round(gap * 1e3));
+    expect(at(0.0336)).toEqual([3, 5, 8, 12, 18, 27, 40]);
+    expect(at(0.02)).toEqual([3, 5, 8, 12, 18, 27]);
+    expect(at(0.002)).toEqual([3, 5, 8, 12, 18]);
+    expect(at(1).at(-1)).toBe(40);
+    const { side, gaps } = sizePiece({ w: 0.45e-3, h: 0.2e-3, x_b: 1 });
+    expect(gaps.reduce((sum, gap) => sum + gap, (gaps.length + 1) * side)).toBeLessThan(0.2);
   });
 
   it('becomes a file only once its values are known', () => {
     const known: Readonly<Record<string, number>> = { d: 0.4e-3, w: 0.45e-3, h: 0.2e-3, x_b: 0.034 };
     const made = download.make((symbol) => known[symbol]);
-    expect('bytes' in made && faults(read(made.bytes), 2, volume)).toEqual([]);
+    const asked = volumeOf(sizePiece({ w: 0.45e-3, h: 0.2e-3, x_b: 0.034 }));
+    expect('bytes' in made && faults(read(made.bytes), 1, asked)).toEqual([]);
     expect('name' in made && made.name).toBe(say.download.file('0.4'));
     expect(download.make((symbol) => (symbol === 'x_b' ? undefined : known[symbol]))).toEqual({
       reason: say.download.fillIn,
@@ -179,8 +208,8 @@ describe('whether a planned piece can show the difference', () => {
     expect(judgePiece(good)).toEqual({ state: 'shows', reasons: [] });
   });
 
-  it('cannot with thin blocks, a gap crossed before a drop, or a hair too thin', () => {
-    expect(judgePiece({ ...good, b: 1.7e-3 })).toEqual({ state: 'cannot show', reasons: ['thinBlocks'] });
+  it('cannot with thin teeth, a gap crossed before a drop, or a hair too thin', () => {
+    expect(judgePiece({ ...good, b: 1.7e-3 })).toEqual({ state: 'cannot show', reasons: ['thinTeeth'] });
     expect(judgePiece({ ...good, g: 0.9e-3 })).toEqual({ state: 'cannot show', reasons: ['beforeDrop'] });
     expect(judgePiece({ ...good, d_s: { low: 0.01e-3, high: 0.04e-3 } }).reasons).toEqual(['hairTooThin']);
   });

@@ -33,7 +33,7 @@ function unfit(ask: Ask): Order | undefined {
     return tell('measureBores', {}, { steps: [step('boresDoNotFit')] });
   }
   if (!doubtful(ask.check('gamma_w'))) return undefined;
-  return tell('flowTooSlow', {}, { steps: [step('noPowerLaw'), step('printBlocks'), onPiece(ask)] });
+  return tell('flowTooSlow', {}, { steps: [step('noPowerLaw'), step('printComb'), onPiece(ask)] });
 }
 
 /** What to make of a figure above all that a drive can push. */
@@ -93,13 +93,13 @@ function fromTable(ask: Ask): Order {
   const never = step('neverMore', { most });
   if (ask.check('dx_p') !== 'none') return asPiece(ask);
   if (ask.number('x_set') > most.si)
-    return lowered(ask, 'lowerToMost', mostSet(ask), [never, step('printBlocks'), onPiece(ask)]);
+    return lowered(ask, 'lowerToMost', mostSet(ask), [never, step('printComb'), onPiece(ask)]);
   return tell(
     'printPiece',
     { start: ofLength(startAt(ask)), usual },
     {
       steps: [
-        step('printBlocks'),
+        step('printComb'),
         step('listedValues', { points: ask.quantity('x_r') }),
         never,
         step('pushNarrows'),
@@ -150,7 +150,7 @@ function setLength(ask: Ask): Order {
         steps: [
           step('startAt', { ...change, most: ask.quantity('x_hi') }),
           ...never,
-          step('printBlocks'),
+          step('printComb'),
           ...onPush(ask),
           dominant(ask),
           onPiece(ask),
@@ -167,7 +167,7 @@ function setLength(ask: Ask): Order {
       steps: [
         longer ? step('underPressure') : tooLong,
         ...never,
-        step('printBlocks'),
+        step('printComb'),
         ...onPush(ask),
         ...(slow ? [step('pullFaster', { takes: ask.quantity('t_x') })] : []),
         dominant(ask),

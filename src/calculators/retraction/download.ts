@@ -1,5 +1,5 @@
 import { sizePiece } from './model';
-import { twoBlocks } from './piece';
+import { combStl } from './piece';
 import say from './words/en';
 
 const { label, fillIn, file } = say.download;
@@ -10,7 +10,7 @@ const inMm = (x: number): string => String(Number((x * 1e3).toFixed(2)));
 function make(value: (symbol: string) => number | undefined) {
   const [d, w, h, x_b] = [value('d'), value('w'), value('h'), value('x_b')];
   if (d === undefined || w === undefined || h === undefined || x_b === undefined) return { reason: fillIn };
-  return { name: file(inMm(d)), type: 'model/stl', bytes: twoBlocks(sizePiece({ w, h, x_b })) };
+  return { name: file(inMm(d)), type: 'model/stl', bytes: combStl(sizePiece({ w, h, x_b })) };
 }
 
 export default { label, make };

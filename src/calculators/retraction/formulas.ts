@@ -96,5 +96,5 @@ export const formulas = [
   formula('d_s = sqrt(4 * V_o / (pi * g))', length.mm, derived('volumeRoundThread')),
   formula('b_min = 4 * w', length.mm, commonPractice),
   formula('N_t = floor(h_b / h)', count.one, derived('heightOverLayer')),
-  formula('m_p = 2 * rho * b^2 * h_b', mass.g, derived('blocks')),
+  formula('m_p = 2 * rho * b^2 * h_b', mass.g, derived('teeth')),
 ] as const;

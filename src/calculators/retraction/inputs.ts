@@ -134,7 +134,7 @@ export const inputs = {
     typical: 40,
     range: [1, 300],
     basis: commonPractice,
-    from: 'extruder.pull-back-speed',
+    from: 'extruder.retraction-speed',
   }),
   v_t: input(speed.mm_s, {
     typical: 150,
@@ -150,7 +150,7 @@ export const inputs = {
     seldom: true,
     range: [0.1, 30],
     basis: commonPractice,
-    from: 'extruder.most-pull-back',
+    from: 'extruder.most-retraction',
   }),
   F_max: input(force.N, {
     differs: 0.2,

@@ -1,4 +1,4 @@
-import type { Blocks } from './piece';
+import type { Comb } from './piece';
 
 /** An interval of about 95 %, SI. */
 export interface Interval {
@@ -7,10 +7,10 @@ export interface Interval {
 }
 
 export interface PlannedPiece {
-  /** Side of a block and the least that prints whole, m. */
+  /** Side of a tooth and the least that prints whole, m. */
   readonly b: number;
   readonly b_min: number;
-  /** Gap between the blocks, m. */
+  /** Longest gap, m. */
   readonly g: number;
   /** Travel before a drop shows, m. */
   readonly x_1: Interval;
@@ -22,7 +22,7 @@ export interface PlannedPiece {
   readonly d_v: number;
 }
 
-export type PieceReason = 'thinBlocks' | 'beforeDrop' | 'beforeBleeding' | 'hairTooThin' | 'hairPerhapsTooThin';
+export type PieceReason = 'thinTeeth' | 'beforeDrop' | 'beforeBleeding' | 'hairTooThin' | 'hairPerhapsTooThin';
 
 export interface Judgement {
   readonly state: 'shows' | 'may show' | 'cannot show';
@@ -31,14 +31,14 @@ export interface Judgement {
 }
 
 /**
- * Whether a planned piece of two blocks can tell a relieved nozzle from one that is not: the blocks must hold four
- * lines, the gap must give a drop time to form (better, the pressure time to bleed), and the hair must be thick enough
+ * Whether a planned comb can tell a relieved nozzle from one that is not: the teeth must hold four
+ * lines, the longest gap must give a drop time to form (better, the pressure time to bleed), and the hair must be thick enough
  * to see. Where an interval straddles its bound the piece may show it. All lengths in m. Common practice, no source.
  */
 export function judgePiece(piece: PlannedPiece): Judgement {
   const cannot: PieceReason[] = [];
   const may: PieceReason[] = [];
-  if (piece.b < piece.b_min) cannot.push('thinBlocks');
+  if (piece.b < piece.b_min) cannot.push('thinTeeth');
   if (piece.g < piece.x_1.low) cannot.push('beforeDrop');
   else if (piece.g < piece.x_b.high) may.push('beforeBleeding');
   if (piece.d_s.high < piece.d_v) cannot.push('hairTooThin');
@@ -58,12 +58,15 @@ export interface PieceValues {
 }
 
 const MM = 1e-3;
-const LEAST_SIDE = 8 * MM;
+const LEAST_SIDE = 5 * MM;
 const LEAST_LINES = 4;
 const HEIGHT = 10 * MM;
 const LEAST_LAYERS = 10;
-/** A gap an eye can judge, and one that most beds can hold. */
-const GAP = { least: 20 * MM, most: 120 * MM };
+/** Half of them are left out where a length is cut in. */
+const FOOT_LAYERS = 6;
+/** Each half as long again as the one before it, in whole millimetres; all of them fit most beds. */
+const GAPS = [3, 5, 8, 12, 18, 27, 40];
+const LEAST_GAPS = 5;
 const NOISE = 1e-9;
 
 /** Least whole multiple of `step` that reaches `length`. */
@@ -72,12 +75,13 @@ function wholeSteps(length: number, step: number): number {
 }
 
 /**
- * Size of a sensible piece, m: a side of whole lines (8 mm or four lines, whichever is more), a height of whole layers
- * (10 mm or ten layers), and a gap as long as the nozzle oozes, to the next millimetre, between 20 and 120 mm.
+ * Size of a sensible comb, m: teeth of whole lines (5 mm or four lines, whichever is more) and whole layers (10 mm or ten
+ * layers), and gaps from 3 mm on up to the first that is as long as the nozzle oozes, 18 to 40 mm.
  */
-export function sizePiece(values: PieceValues): Blocks {
+export function sizePiece(values: PieceValues): Comb {
   const side = wholeSteps(Math.max(LEAST_SIDE, LEAST_LINES * values.w), values.w);
   const height = wholeSteps(Math.max(HEIGHT, LEAST_LAYERS * values.h), values.h);
-  const gap = Math.min(Math.max(wholeSteps(values.x_b, MM), GAP.least), GAP.most);
-  return { side, height, gap };
+  const long = GAPS.findIndex((gap) => gap * MM >= values.x_b - NOISE);
+  const count = long < 0 ? GAPS.length : Math.max(long + 1, LEAST_GAPS);
+  return { side, height, foot: FOOT_LAYERS * values.h, gaps: GAPS.slice(0, count).map((gap) => gap * MM) };
 }

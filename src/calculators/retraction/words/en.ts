@@ -9,7 +9,7 @@ const en = {
     },
     x_p: {
       label: 'Retraction that the test piece showed',
-      hint: 'Length in the foot under the last gap that stayed clean. Empty until it is printed: listed flow values settle nothing by themselves.',
+      hint: 'The shortest that left all gaps of the comb clean and started each line at full width. Empty until it is printed: listed flow values settle nothing by themselves.',
     },
     d: {
       label: 'Nozzle bore',
@@ -108,10 +108,10 @@ const en = {
       hint: 'The flow falls much faster than the pressure: see the share of the flow left then.',
     },
     g: {
-      label: 'Planned test piece: gap between the blocks',
+      label: 'Planned test piece: longest gap',
     },
     b: {
-      label: 'Planned test piece: side of a block',
+      label: 'Planned test piece: side of a tooth',
     },
     h_b: {
       label: 'Planned test piece: height',
@@ -189,9 +189,9 @@ const en = {
     x_1: 'Travel before that drop: shorter ones hardly show',
     V_o: 'Plastic that oozes in the bleeding time',
     d_s: 'Hair it draws across the planned gap, thickness',
-    b_min: 'Least side of a block: four lines',
+    b_min: 'Least side of a tooth: four lines',
     N_t: 'Layers of the planned piece, two travels in each',
-    m_p: 'Plastic for the planned piece, solid',
+    m_p: 'Plastic for two teeth of the planned piece, solid',
   },
   limits: {
     x_set: 'Retraction against the computed band',
@@ -251,7 +251,7 @@ const en = {
   download: {
     label: 'Save the test piece (STL)',
     fillIn: 'The size follows from nozzle, line, layer and bleeding time: fill those in first.',
-    file: (bore: string) => `two-blocks-${bore}-mm-nozzle.stl`,
+    file: (bore: string) => `comb-${bore}-mm-nozzle.stl`,
   },
 };
 export default en;

@@ -30,7 +30,7 @@ const doubts: Readonly<Record<string, string>> = {
 };
 
 const reasons: Readonly<Record<PieceReason, string>> = {
-  thinBlocks: 'The blocks are thinner than four lines: make them wider.',
+  thinTeeth: 'The teeth are thinner than four lines: make them wider.',
   beforeDrop: 'The gap is crossed before a drop can form: widen it.',
   beforeBleeding: 'The gap may be crossed before the pressure has bled away: widen it, or travel more slowly.',
   hairTooThin: 'The hair would be thinner than the eye can find: narrow the gap, or print faster before it.',
@@ -96,8 +96,8 @@ export const steps = {
     `The test piece you planned may or may not show the difference. ${why(a)} Or save the one offered here, sized for this nozzle.`,
   pieceCannotShow: (a: Reasoned) =>
     `The test piece you planned cannot show the difference. ${why(a)} Or save the one offered here, sized for this nozzle.`,
-  printBlocks:
-    'Print two blocks apart, once at each length, at the same heat and speeds. Keep the shortest length that leaves the gap clean and starts each line at full width.',
+  printComb:
+    'Print the comb at one retraction. The number under its last clean gap is the ooze length: so far the nozzle travels before a hair shows. Take the shortest retraction that leaves all gaps clean.',
   boresDoNotFit:
     'These bores do not fit each other: the tube must pass the filament, and the cone must narrow to the tip.',
   noPowerLaw:

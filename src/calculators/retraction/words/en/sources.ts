@@ -39,7 +39,7 @@ export const sources = {
   storedVolumeFalls: 'stored volume falls with the pressure',
   volumeRoundThread: 'that volume as a round thread of the gap’s length',
   heightOverLayer: 'height over layer',
-  blocks: 'two blocks',
+  teeth: 'first and last tooth',
   pass: 'it must pass',
   shapeNozzle: 'shape of a nozzle',
   judgedBetweenNone: 'judged: between none and as much again as the shear, which is all that the formula holds',
