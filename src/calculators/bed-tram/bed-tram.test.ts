@@ -14,8 +14,8 @@ const tram = calculators.find(([id]) => id === 'bed-tram')![1];
 type Line = readonly [x: number, y: number, z: number | string];
 
 function measure(lines: readonly Line[], choices: Choices = {}, more: Record<string, string> = {}) {
-  // A plate too stiff for its springs, where nothing else is said.
-  const given: Record<string, string> = { d_b: '20', ...more };
+  // A plate too stiff for its springs, its adjusters 160 mm apart, where nothing else is said.
+  const given: Record<string, string> = { d_b: '20', W: '220 ± 1', D: '220 ± 1', ...more };
   lines.forEach(([x, y, z], i) => {
     Object.assign(given, { [`x_${i + 1}`]: `${x} ± 0`, [`y_${i + 1}`]: `${y} ± 0`, [`z_${i + 1}`]: String(z) });
   });

@@ -4,7 +4,7 @@ import { formatValue } from '../../quantity/format';
 import { angle, length } from '../../quantity/kinds';
 import type { FigureProps } from '../../engine/calculator';
 import type calc from './index';
-import { heightMap, type Spot } from './map';
+import { levellingPlan, type Piece, type Spot } from './map';
 import { MOST_POINTS } from './points';
 import { adjustersOf, setTurn, turnFor, wholeTurns } from './turning';
 import say from './words/en';
@@ -14,10 +14,10 @@ const TOP = 26;
 const MOST_WIDE = 214;
 const MOST_HIGH = 200;
 
-/** Plan of the bed seen from above: heights as shade and numbers, adjusters with the way they turn, both slopes below. */
+/** Levelling plan of the bed from above: spot heights, contours with ticks that fall, adjusters with the way they turn, both slopes below. */
 export default function Figure(props: FigureProps<typeof calc>) {
-  const W = () => props.value('W') ?? 0.22;
-  const D = () => props.value('D') ?? 0.22;
+  const W = () => props.value('W') ?? 0.2;
+  const D = () => props.value('D') ?? 0.2;
   const scale = () => Math.min(MOST_WIDE / W(), MOST_HIGH / D());
   const left = () => (WIDTH - W() * scale()) / 2;
   const bottom = () => TOP + D() * scale();
@@ -32,7 +32,8 @@ export default function Figure(props: FigureProps<typeof calc>) {
     }
     return points;
   };
-  const map = createMemo(() => heightMap(read(), W(), D()));
+  const plan = createMemo(() => levellingPlan(read(), W(), D()));
+  const isBeyond = (rise: number | undefined) => Math.abs(rise ?? 0) > (props.value('t_lim') ?? Infinity);
   const print = (si: number) => {
     const hundredths = Math.round(si * 1e5);
     const text = formatValue(Math.abs(hundredths) * 1e-5, 1e-4, length.mm.unit, { mark: props.mark });
@@ -59,20 +60,12 @@ export default function Figure(props: FigureProps<typeof calc>) {
   const base = () => bottom() + 64;
   return (
     <Drawing width={WIDTH} height={base() + 40} label={say.figure.label}>
-      <For each={map().tiles}>
-        {(tile) => (
-          <rect
-            x={px(tile.x)}
-            y={py(tile.y + tile.high)}
-            width={tile.wide * scale()}
-            height={tile.high * scale()}
-            class={tile.share >= 0 ? 'd-solid' : undefined}
-            fill="currentColor"
-            shape-rendering="crispEdges"
-            fill-opacity={0.55 * Math.abs(tile.share)}
-          />
-        )}
-      </For>
+      <path
+        class="d-thin"
+        d={plan()
+          .contours.map((piece) => drawn(piece, px, py))
+          .join('')}
+      />
       <rect class="d-ink" x={px(0)} y={py(D())} width={W() * scale()} height={D() * scale()} />
       <For each={adjusters()}>
         {(one) => (
@@ -88,7 +81,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
           </Show>
         )}
       </For>
-      <For each={map().spots}>
+      <For each={plan().spots}>
         {(spot) => (
           <Height
             x={px(spot.x)}
@@ -109,6 +102,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
         y={base()}
         rise={props.value('t_x')}
         over={W()}
+        isBeyond={isBeyond(props.value('t_x'))}
         from={say.figure.left}
         to={say.figure.right}
         text={props.text('t_x')}
@@ -118,6 +112,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
         y={base()}
         rise={props.value('t_y')}
         over={D()}
+        isBeyond={isBeyond(props.value('t_y'))}
         from={say.figure.front}
         to={say.figure.back}
         text={props.text('t_y')}
@@ -129,16 +124,18 @@ export default function Figure(props: FigureProps<typeof calc>) {
   );
 }
 
+/** A piece of a contour as a path, with its tick. */
+function drawn({ from, to, tick }: Piece, px: (x: number) => number, py: (y: number) => number): string {
+  const at = ({ x, y }: Piece['from']) => `${px(x).toFixed(1)} ${py(y).toFixed(1)}`;
+  const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
+  return `M${at(from)}L${at(to)}${tick ? `M${at(middle)}L${at(tick)}` : ''}`;
+}
+
 function Height(props: { x: number; y: number; spot: Spot; text: string }) {
   return (
     <g>
       <circle class="d-ink" cx={props.x} cy={props.y} r={props.spot.extreme ? 3.4 : 1.6} />
-      <text
-        class={props.spot.extreme ? 'd-text d-text-accent' : 'd-text'}
-        x={props.x}
-        y={props.y - 5}
-        text-anchor="middle"
-      >
+      <text class="d-text" x={props.x} y={props.y - 5} text-anchor="middle">
         {props.text}
       </text>
     </g>
@@ -178,7 +175,7 @@ function Adjuster(props: {
   );
 }
 
-/** Tilt on paper for each of the bed's: so a limit of 0.05 mm on 0.22 m shows. */
+/** Tilt on paper for each of the bed's: so a limit of 0.05 mm on 0.2 m shows. */
 const EXAGGERATED = 100;
 const BAR = 130;
 const MOST_DROP = 22;
@@ -188,6 +185,7 @@ function Slope(props: {
   y: number;
   rise: number | undefined;
   over: number;
+  isBeyond: boolean;
   from: string;
   to: string;
   text: string;
@@ -199,14 +197,25 @@ function Slope(props: {
   return (
     <g>
       <line class="d-ghost" x1={props.x} y1={props.y} x2={props.x + BAR} y2={props.y} />
-      <line class="d-accent" x1={props.x} y1={props.y + drop()} x2={props.x + BAR} y2={props.y - drop()} />
+      <line
+        class={props.isBeyond ? 'd-accent' : 'd-ink'}
+        x1={props.x}
+        y1={props.y + drop()}
+        x2={props.x + BAR}
+        y2={props.y - drop()}
+      />
       <text class="d-text" x={props.x} y={props.y + 18}>
         {props.from}
       </text>
       <text class="d-text" x={props.x + BAR} y={props.y + 18} text-anchor="end">
         {props.to}
       </text>
-      <text class="d-text d-text-accent" x={props.x + BAR / 2} y={props.y - 12} text-anchor="middle">
+      <text
+        class={props.isBeyond ? 'd-text d-text-accent' : 'd-text'}
+        x={props.x + BAR / 2}
+        y={props.y - 12}
+        text-anchor="middle"
+      >
         {props.rise === undefined ? '' : props.text}
       </text>
     </g>

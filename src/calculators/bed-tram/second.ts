@@ -143,8 +143,8 @@ const second: SecondModel = {
     pastMiddle: {
       given: {
         b_a: '130 mm',
-        W: '220 mm',
-        D: '220 mm',
+        W: '240 mm',
+        D: '180 mm',
         x_1: '30',
         y_1: '30',
         z_1: '0',

@@ -293,7 +293,7 @@ const en = {
     fivePointsThree:
       'normal equations by hand: slopes −0.875 and 0.375 mm/m, residuals 4, −6, 4, −6, 4 µm; the right adjuster lies 0.175 mm low, 0.35 turn of 0.5 mm',
     fourCornersRising:
-      '1 mm/m over 160 mm between adjusters is 0.16 mm, by 0.7 mm a turn; the middle comes down half of it',
+      '1 mm/m over 140 mm between adjusters is 0.14 mm, by 0.7 mm a turn; the middle comes down half of it',
     gapsUnderNozzle:
       'mean gap 0.14 mm; the middle 0.16 mm below it, the corners 0.04 mm above: √((4·0.04² + 0.16²)/5) = 0.08',
     threeZScrews: 'mean height 0.1 mm: −0.1, +0.05, +0.05 mm at 8 mm a turn, 45° a millimetre',

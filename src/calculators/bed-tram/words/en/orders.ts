@@ -171,12 +171,12 @@ const en = {
     adjustersNeeded: 'The places of the adjusters are needed first.',
   },
   figure: {
-    label: 'Plan of the bed from above, with the heights of its points',
+    label: 'Levelling plan of the bed from above: spot heights, and contours with ticks to the side that falls',
     left: 'left',
     right: 'right',
     front: 'front',
     back: 'back',
-    frontAndHeights: 'front: mm above (+) and below the mean',
+    frontAndHeights: 'front: mm above (+) and below the mean; ticks fall',
     adjuster: (n: number, turns: number, rest: string | undefined) =>
       rest === undefined && turns === 0
         ? `${n}: leave`
