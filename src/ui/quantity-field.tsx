@@ -34,6 +34,8 @@ interface FieldProps {
   anchor?: string | undefined;
   /** It may be below zero, and its sign is typed: a key turns it. */
   signed: boolean;
+  /** Keys behind the entry: what its words mean. */
+  about?: JSX.Element;
   /** Keys that stand before the entry. */
   children?: JSX.Element;
   /** Words on the key that takes it with the phone; none where the phone cannot. */
@@ -145,6 +147,7 @@ export function QuantityField(props: FieldProps) {
           </Show>
           <ThumbRule onSlide={(divisions) => props.onNudge(divisions)} />
           <div class="field-extra">
+            {props.about}
             <Show when={props.tools.length > 0}>
               <Pick
                 label={say.field.readWith(props.label)}

@@ -3,6 +3,7 @@ import type { PhoneInstrument } from '../../engine/calculator';
 import { picturesOf, sizeOf } from '../../engine/signs';
 import { symbolMathml } from '../../formula/mathml';
 import { QuantityField } from '../../ui/quantity-field';
+import { TermKeys } from '../desk/glossary/terms';
 import { phones } from '../phone/phones';
 import type { OnBench } from './bench';
 import type { Lines } from './lines';
@@ -63,6 +64,7 @@ export function InputLine(props: OnBench & { symbol: string; lines: Lines; onPho
           onPhone={() => props.onPhone()}
           open={open()}
           onToggle={() => props.lines.toggle(props.symbol)}
+          about={<TermKeys texts={[input().label, input().hint ?? '']} />}
           onText={(text) =>
             pictures() ? props.bench.typeSize(props.symbol, text) : props.bench.change(props.symbol, { text })
           }

@@ -3,6 +3,8 @@ import { compareWays } from '../../engine/evaluate';
 import type { Reading } from '../../machine/schema';
 import { Fold } from '../../ui/fold';
 import { useRecords } from '../desk/context';
+import { TermKeys } from '../desk/glossary/terms';
+import glossary from '../desk/glossary/words/en';
 import { MachinePicker } from '../desk/machine-picker';
 import { part } from '../desk/parts/part';
 import { WaysTable } from '../desk/ways-table';
@@ -17,6 +19,7 @@ import { Inputs } from './inputs';
 import { Keeper } from './keeper';
 import type { Sheet } from './open-sheet';
 import { PastReadings } from './past-readings';
+import { textsOf } from './texts-of';
 import { HandOver } from './share';
 import say from './words/en';
 import { Limits, Workings } from './workings';
@@ -105,6 +108,9 @@ function Folds(props: { sheet: Sheet }) {
           </ul>
         </Fold>
       </Show>
+      <Fold title={glossary.title}>
+        <TermKeys texts={textsOf(props.sheet.calculator)} />
+      </Fold>
       <Fold title={say.folds.handOver}>
         <HandOver sheet={props.sheet} />
       </Fold>
