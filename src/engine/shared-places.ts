@@ -19,14 +19,17 @@ import type { ChoiceData, InputData, OptionData } from './spec';
 import type { Placed } from './words';
 import type words from './words/en';
 
+/** The usual bore of a nozzle, mm. */
+const BORE = 0.4;
+
 /*
  * Values of a machine that several checks ask for, each defined once: kind, typical value and its spread, in the unit named.
  * The first word names the part they belong to (parts.ts); their labels stand in the words of this room. A value that one
  * check alone asks for stands in that check.
  */
 export const places = {
-  'bed.width': { measure: length.mm, feature: 'span', typical: 220, spread: 1 },
-  'bed.depth': { measure: length.mm, feature: 'span', typical: 220, spread: 1 },
+  'bed.width': { measure: length.mm, feature: 'span', typical: 200, spread: 1 },
+  'bed.depth': { measure: length.mm, feature: 'span', typical: 200, spread: 1 },
   'print.first-layer': { measure: length.mm, feature: 'set', typical: 0.2 },
   'belt.span': { measure: length.mm, feature: 'span' },
   'belt.second-span': { measure: length.mm, feature: 'span' },
@@ -52,8 +55,8 @@ export const places = {
   'heater.temperature': { measure: temperature.C, feature: 'set', typical: 215 },
   'z.screw-length': { measure: length.mm, feature: 'span', typical: 400, spread: 1 },
   'z.core-diameter': { measure: length.mm, feature: 'outside', typical: 5.5, spread: 0.15 },
-  // Nine eighths of a bore of 0.4 mm.
-  'print.line-width': { measure: length.mm, feature: 'set', typical: 0.45 },
+  // A little wider than the bore, so that it is pressed onto the layer below (common practice).
+  'print.line-width': { measure: length.mm, feature: 'set', typical: 1.1 * BORE, spread: 0.1 * BORE },
   'print.layer': { measure: length.mm, feature: 'set', typical: 0.2 },
   'print.speed': { measure: speed.mm_s, typical: 50 },
   'extruder.melt-volume': { measure: volume.mm3, typical: 40, spread: 15 },

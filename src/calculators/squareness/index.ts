@@ -66,9 +66,9 @@ export default calculator(
       },
       {
         key: 'trySquareTrue',
-        given: { m: '-0.05 ± 0', l: '100 ± 0', i_e: '0 ± 0', D: '220 ± 0' },
+        given: { m: '-0.05 ± 0', l: '100 ± 0', i_e: '0 ± 0', D: '200 ± 0' },
         choices: { way: 'square' },
-        expect: { i_m: [-0.5, 1e-9], e_0: [-0.05, 1e-9], e_D: [-0.11, 1e-9] },
+        expect: { i_m: [-0.5, 1e-9], e_0: [-0.05, 1e-9], e_D: [-0.1, 1e-9] },
         verdict: 'within',
         source: derived('trySquareTrue'),
       },

@@ -35,9 +35,9 @@ export const examples = [
   },
   {
     key: 'filamentMmTold',
-    given: { S_e: '93', r_1: '120 mm ± 0.5 mm', r_2: '25 mm ± 0.5 mm', r_3: '29.75 mm ± 0.5 mm' },
+    given: { S_e: '128', r_1: '120 mm ± 0.5 mm', r_2: '25 mm ± 0.5 mm', r_3: '29.75 mm ± 0.5 mm' },
     choices: { axis: 'feed' },
-    expect: { l_d: [95, 1e-9], c: [-5, 1e-9], S_n: [97.8947, 1e-4], s_f: [5, 1e-9] },
+    expect: { l_d: [95, 1e-9], c: [-5, 1e-9], S_n: [134.7368, 1e-4], s_f: [5, 1e-9] },
     verdict: 'beyond',
     source: derived('filamentMmTold'),
   },

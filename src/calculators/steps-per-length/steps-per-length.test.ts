@@ -118,7 +118,7 @@ describe('counting alone', () => {
   });
 
   it('does not trust the diameter of a feed gear', () => {
-    const found = look({ S_e: '93' }, { axis: 'feed', fed: 'parts' });
+    const found = look({ S_e: '96' }, { axis: 'feed', fed: 'parts' });
     expect(found.verdict.state).toBe('too close');
     expect(order(found)).toMatchObject({ say: 'measureTravel', measureAgain: true });
   });
@@ -126,12 +126,12 @@ describe('counting alone', () => {
 
 describe('the filament feed', () => {
   const feed = { axis: 'feed' };
-  const told = { S_e: '93', r_1: '120 mm ± 0.3 mm' };
+  const told = { S_e: '128', r_1: '120 mm ± 0.3 mm' };
   it('raises the steps where too little is fed and lowers them where too much is', () => {
     const little = order(look({ ...told, r_2: '25 mm ± 0.3 mm' }, feed));
     expect(little).toMatchObject({ say: 'setFeed', args: { little: true }, movements: [{ direction: 'raise' }] });
-    // 93 / 0.95 = 97.8947, set to a hundredth.
-    expect(little.movements[0]!.amount / 1e3).toBeCloseTo(97.89 - 93, 9);
+    // 128 / 0.95 = 134.7368, set to a hundredth.
+    expect(little.movements[0]!.amount / 1e3).toBeCloseTo(134.74 - 128, 9);
     const much = order(look({ ...told, r_2: '15 mm ± 0.3 mm' }, feed));
     expect(much).toMatchObject({ say: 'setFeed', args: { little: false }, movements: [{ direction: 'lower' }] });
   });

@@ -136,7 +136,7 @@ const en = {
     squareBothWays: '(0.30 ± 0.10) / 2 by hand; 0.2 in 100 is 0.8 in 400',
     sameSquareFrame: '0.2 in 100 is 0.8 in 400',
     trySquareMm: '0.30 / 200 = 1.5 mm/m, less the square’s own 1 mm/m',
-    trySquareTrue: '0.05 mm in 100 mm is 0.11 mm in 220 mm',
+    trySquareTrue: '0.05 mm in 100 mm is 0.1 mm in 200 mm',
   },
   orders: {
     leave: { glance: '✓ Leave it', sentence: 'Leave it: the axes are square enough.' },

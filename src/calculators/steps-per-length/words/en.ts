@@ -256,7 +256,7 @@ const en = {
     pulleyWasChanged: '20 / 16 = 1.25; 100 × 100 / 125 = 80',
     steelRuleOver: '2 × √2 × 0.5 mm / √3 / 100 mm = 0.8 %',
     screwMmLead: '200 × 16 / 8 = 400',
-    filamentMmTold: '120 − 25 = 95; 93 × 100 / 95 = 97.8947; 1 − 90.25 / 95 = 5 %',
+    filamentMmTold: '120 − 25 = 95; 128 × 100 / 95 = 134.7368; 1 − 90.25 / 95 = 5 %',
     piecePlaOutside: '179.54 / 180 − 1; 99.86 − 100 × 0.99744444; 68 × 10⁻⁶ × 38; 0.99744444 / 0.997416 − 1',
     shortLongSize: '(119.68 − 19.92) / 100 − 1 = −0.24 %; 19.92 − 20 × 0.9976 = −0.032',
     stepAngleOver: 'step angle: 360° over steps per turn',
