@@ -49,19 +49,13 @@ function report(room: Room, cell: Cell) {
 }
 
 function peersIn(room: Room) {
-  // Two published methods (their names stand in test/support/peers.ts) and two plain ones.
-  const peers = {
-    'published 1': new Tally(),
-    'plain peak': new Tally(),
-    'five harmonics': new Tally(),
-    'published 2': new Tally(),
-  };
+  const peers = { McLeod: new Tally(), 'plain peak': new Tally(), 'five harmonics': new Tally(), aubio: new Tally() };
   const cell = runCell(room, SEED + 1000 * cells, TRIALS, ({ samples, rate, frequency }, i) => {
     const { peak, sum } = spectral(samples, rate);
-    peers['published 1'].add(mcleod(samples, rate), frequency);
+    peers.McLeod.add(mcleod(samples, rate), frequency);
     peers['plain peak'].add(peak, frequency);
     peers['five harmonics'].add(sum, frequency);
-    if (debian && i < AUBIO_TRIALS) peers['published 2'].add(debian(samples, rate), frequency);
+    if (debian && i < AUBIO_TRIALS) peers.aubio.add(debian(samples, rate), frequency);
   });
   report(room, cell);
   const ours = { wrong: cell.tally.wrongs / TRIALS, error: median(cell.tally.cents.map(Math.abs)) };
