@@ -79,7 +79,7 @@ const terms = {
   span: { name: 'Span', said: ['spans', 'span'], line: 'Free length of belt between the two places that hold it.' },
   run: {
     name: 'Run of a belt',
-    said: ['belt run', 'both runs', 'run of the belt', 'straight run'],
+    said: ['belt run', 'both runs', 'run of a belt', 'run of the belt', 'straight run'],
     line: 'One straight part of a belt loop, between two pulleys.',
   },
   idler: {
