@@ -39,7 +39,7 @@ const en = {
     stop: 'the page with what to do first',
     arrival: 'the page for a case that was sent',
     case: 'the case',
-    caseSheet: 'the sheet of the case',
+    caseSheet: 'the case report',
     settings: 'the settings',
     licences: 'the licences',
     news: 'what is new',
