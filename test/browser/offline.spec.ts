@@ -68,3 +68,37 @@ test('a new version waits for the person and loses nothing typed', async ({ page
     rmSync(server.folder, { recursive: true });
   }
 });
+
+test('a new version taken in one tab loses nothing typed in another, which changes over when its person says so', async ({
+  page,
+  context,
+}, info) => {
+  const server = await host(4420 + info.workerIndex);
+  try {
+    await page.goto(`${server.url}#/check/two-z-screws`);
+    await untilOffline(page);
+    const other = await context.newPage();
+    await other.goto(`${server.url}#/case/new`);
+    const worker = join(server.folder, 'sw.js');
+    writeFileSync(worker, `${readFileSync(worker, 'utf8')}\n// a newer version\n`);
+    await page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.update());
+    const notice = (of: typeof page) => of.getByRole('status').filter({ hasText: 'A new version is ready' });
+    for (const one of [page, other]) await expect(notice(one)).toBeVisible();
+    // Typed to the last moment before.
+    await other.getByRole('textbox').first().fill('It clicks');
+    await enter(page, DH, '0.31');
+    const loaded = page.waitForEvent('load');
+    await notice(page).getByRole('button', { name: 'Change over now' }).click();
+    await loaded;
+    await expect(await field(page, DH)).toHaveValue('0.31');
+    await expect(other.getByRole('textbox').first()).toHaveValue('It clicks');
+    await other.getByRole('textbox').first().fill('It clicks, loudly');
+    const again = other.waitForEvent('load');
+    await notice(other).getByRole('button', { name: 'Change over now' }).click();
+    await again;
+    await expect(other.getByRole('textbox').first()).toHaveValue('It clicks, loudly');
+  } finally {
+    server.process.kill();
+    rmSync(server.folder, { recursive: true });
+  }
+});
