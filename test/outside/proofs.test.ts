@@ -52,7 +52,7 @@ function table(id: string, calc: Calculator): string {
 }
 
 describe.each(calculators)('%s', (id, calc) => {
-  it.each(some(checksOf(id), onlyCalculator === undefined ? 4 : 1).map((check) => [check.source, check] as const))(
+  it.each(some(checksOf(id), onlyCalculator === undefined ? 6 : 1).map((check) => [check.source, check] as const))(
     'agrees with: %s',
     (_source, check) => {
       const choices = effectiveChoices(calc, check.choices ?? {});

@@ -40,7 +40,7 @@ describe('words of danger', () => {
   });
 
   it('are seen whatever stands round them, in capitals and without a stop', () => {
-    for (const [, text] of some(dangerPhrasings, 8)) {
+    for (const [, text] of some(dangerPhrasings, 20)) {
       const shouted = text.toUpperCase().replace(/[.!]+$/, '');
       expect(dangerIn(`Layers are rough. ${shouted}`), shouted).toBeDefined();
       expect(dangerIn(`${text}\nThe prints are fine.`), text).toBeDefined();

@@ -5,7 +5,7 @@ import { calculators } from '../../support/calculators';
 import { draws } from '../../support/second';
 import { times } from '../../support/sweep';
 
-const COUNT = times(400, 4);
+const COUNT = times(400, 2);
 /** Words that tell a person to heat something to a temperature. */
 const HEATS = /\b(?:heat|warm|dry|bake|turn the oven)\b[^.:]*\b(?:to|at) [\d.,]+\s°C/iu;
 

@@ -85,7 +85,7 @@ function situationFor(one: Calculator): fc.Arbitrary<Situation> {
 
 const RUNS = { numRuns: times(40, 3), seed: 20251125 } as const;
 
-describe.each(some(calculators, 3))('%s', (_, one) => {
+describe.each(some(calculators, 6))('%s', (_, one) => {
   it('reads the same on a phone without the machine, whatever was typed, kept and picked', () => {
     let compared = 0;
     // The more entries, the more often one of them is no number and the case tells nothing.
@@ -163,7 +163,7 @@ describe.each(some(calculators, 3))('%s', (_, one) => {
     );
   });
 
-  it.each(some(one.examples, 4))('$title comes through whole', ({ given, choices }) => {
+  it.each(some(one.examples, 9))('$title comes through whole', ({ given, choices }) => {
     const now = situation(one, given, choices);
     const query = queryOf(one, now);
     expect(told(evaluate(one, opened(one, query, 'point')))).toEqual(told(evaluate(one, now)));

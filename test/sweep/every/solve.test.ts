@@ -9,7 +9,7 @@ import { solve } from '../../../src/formula/solve';
 import type { System } from '../../../src/formula/system';
 import { toSi } from '../../../src/quantity/unit';
 import { fewCases, generator, nearbyInputs, randomInputs } from '../../support/calculators';
-import { isWhole, times } from '../../support/sweep';
+import { isWhole, some, times } from '../../support/sweep';
 
 /** Results that rest on a whole number which an input moves: saws of many teeth, of which a search need not find each. */
 function saws(system: System, input: string): Set<string> {
@@ -78,7 +78,7 @@ describe('there and back', () => {
         const pairs = pairsOf(system, outcomes, inputs);
         expectFound(twoZScrews, system, outcomes, inputs, pairs[pick % pairs.length]!);
       }),
-      { numRuns: times(500, 50), seed: 1 },
+      { numRuns: times(500, 15), seed: 1 },
     );
   });
 
@@ -93,7 +93,7 @@ describe('there and back', () => {
     );
     // In a part of the sweep each input is asked for once, from the last result that rests on it.
     const asked = isWhole ? pairs : [...new Map(pairs.map((pair) => [pair[0], pair])).values()];
-    for (const pair of asked) expectFound(calc, system, outcomes, inputs, pair);
+    for (const pair of some(asked, 3)) expectFound(calc, system, outcomes, inputs, pair);
   });
 });
 

@@ -60,6 +60,7 @@ describe('anything typed into any field', () => {
   it.each(fields)(
     '%s (%s): a bad entry yields a sentence, never an exception or NaN',
     (_id, _options, calc, choices, names) => {
+      if (names.length === 0) return;
       const good = filledSheet(calc, choices);
       const filled = evaluate(calc, situation(calc, good, choices));
       expectSound(calc, filled);
