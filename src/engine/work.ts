@@ -73,7 +73,7 @@ interface Read {
 const lastRead = new WeakMap<InputSpec, Read>();
 
 const isSameEntry = (a: Entry | undefined, b: Entry | undefined): boolean =>
-  a === b || (a !== undefined && b !== undefined && a.text === b.text && a.unit === b.unit && a.tool === b.tool);
+  a?.text === b?.text && a?.unit === b?.unit && a?.tool === b?.tool;
 
 /** An input as it was read last, the same object, where nothing that it is read from has changed since. */
 function readOnce(

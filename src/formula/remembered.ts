@@ -27,7 +27,7 @@ const MOST_REMEMBERED = 4;
 const memory = new WeakMap<Step, readonly Remembered[]>();
 
 const isSame = (a: InputValue | undefined, b: InputValue | undefined): boolean =>
-  a === b || (a !== undefined && b !== undefined && a.value === b.value && a.u === b.u && a.shape === b.shape);
+  a === b || (a?.value === b?.value && a?.u === b?.u && a?.shape === b?.shape);
 
 function isOf(made: Remembered, step: Step, { order, inputs }: Reached): boolean {
   if (made.order !== order) return false;
