@@ -66,8 +66,24 @@ describe('reversal', () => {
     expect(level.across).toBeCloseTo(-0.001, 8);
     expect(level.zeroAcross).toBeCloseTo(0.004, 12);
     expect(level.disagreement).toBeUndefined();
-    // U = 2·(0.5 mm/m)/√2 and little else.
-    expect(level.halfWidth).toBeCloseTo(1e-3 / Math.SQRT2, 5);
+    // U = 2·(0.5 mm/m)/√2, half a drift of 0.5 mm/m that one pair does not cancel, and little else.
+    expect(level.halfWidth).toBeCloseTo(Math.hypot(1e-3 / Math.SQRT2, 0.25e-3), 5);
+  });
+  it('a sensor that warms evenly drops out of pairs read A B B A, out of three as out of two', () => {
+    // By hand: the sensor says zero + drift·k ± slope at reading k.
+    const slope = 2e-3;
+    const says = (k: number, turned: boolean) => reading(0.01 + 1e-3 * k + (turned ? -slope : slope), 0);
+    const pairs: Pair[] = [
+      { first: says(0, false), second: says(1, true) },
+      { first: says(3, false), second: says(2, true), turnedFirst: true },
+      { first: says(4, false), second: says(5, true) },
+    ];
+    expect(levelOf(pairs.slice(0, 2), ASSUMED).slope).toBeCloseTo(slope, 8);
+    expect(levelOf(pairs, ASSUMED).slope).toBeCloseTo(slope, 8);
+    expect(levelOf(pairs, ASSUMED).parts.drift).toBe(0);
+    // One pair, or pairs all in one order, leave half the drift in.
+    expect(levelOf(pairs.slice(0, 1), ASSUMED).slope).toBeCloseTo(slope - 0.5e-3, 8);
+    expect(levelOf(pairs.slice(0, 1), ASSUMED).parts.drift).toBeGreaterThan(0);
   });
   it('a tilt across the bar makes the direction count', () => {
     const flat = levelOf([{ first: reading(0.002), second: reading(-0.002) }], ASSUMED);
@@ -76,7 +92,11 @@ describe('reversal', () => {
   });
   it('pairs that repeat well shrink the ±, pairs that do not widen it', () => {
     const pair = (error: number): Pair => ({ first: reading(0.012 + error), second: reading(0.008 - error) });
-    const calm = levelOf([0, 1e-5, -1e-5, 0, 1e-5].map(pair), ASSUMED);
+    // In turn so that a drift drops out, as the panel asks for them.
+    const calm = levelOf(
+      [0, 1e-5, -1e-5, 0, 1e-5].map((error, k) => ({ ...pair(error), turnedFirst: k % 2 === 1 })),
+      ASSUMED,
+    );
     const wild = levelOf([0, 3e-3, -3e-3].map(pair), ASSUMED);
     expect(calm.seen).toBe(true);
     expect(calm.halfWidth).toBeLessThan(1e-4);

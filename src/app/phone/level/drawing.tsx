@@ -16,7 +16,7 @@ export function LayingDrawing(props: { turned: boolean; again: boolean }) {
       <text class="d-text d-text-accent" x={MIDDLE} y={80} text-anchor="middle">
         {props.turned ? say.laying.earpieceTurned : say.laying.earpiece}
       </text>
-      <Show when={props.turned || props.again}>
+      <Show when={props.again}>
         <TurnArrow cx={MIDDLE} cy={75} r={62} from={Math.PI - 0.75} to={0.75} />
         <TurnArrow cx={MIDDLE} cy={75} r={62} from={-0.75} to={-Math.PI + 0.75} />
       </Show>

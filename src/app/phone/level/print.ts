@@ -37,18 +37,19 @@ export function sayLaying(level: Level): readonly string[] {
 
 /** What the ± is made of, largest first: name and 95 % share, as slopes; nothing below a hundredth of it. */
 export function budgetOf(level: Level): readonly { readonly name: string; readonly half: number }[] {
-  const { repeat, steps, direction, scale } = level.parts;
+  const { repeat, steps, direction, scale, drift } = level.parts;
   const rows = [
     { name: level.seen ? say.budget.spread : say.budget.noise, half: 2 * repeat },
     { name: say.budget.steps, half: 2 * steps },
     { name: say.budget.direction, half: 2 * direction },
     { name: say.budget.scale, half: 2 * scale },
+    { name: say.budget.drift, half: 2 * drift },
   ];
   return rows.filter(({ half }) => half > 0.01 * level.halfWidth).sort((a, b) => b.half - a.half);
 }
 
 /** True where more pairs help little: the steps, which repeating does not average out, are most of it. */
 export function stepsRule(level: Level): boolean {
-  const { repeat, steps, direction, scale } = level.parts;
-  return steps > Math.hypot(repeat, direction, scale);
+  const { repeat, steps, direction, scale, drift } = level.parts;
+  return steps > Math.hypot(repeat, direction, scale, drift);
 }

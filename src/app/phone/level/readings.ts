@@ -7,13 +7,16 @@ type Source = 'acceleration' | 'attitude';
 /** A heading this far from half a turn is no slip of the hand: the phone was not turned, or the compass is led astray. */
 const NOT_TURNED = 45;
 
-/** Every pair that one source of numbers has whole: first, second, first, second. */
+/** Readings go first, second, second, first and so on, so that what drifts evenly cancels: whether one is with the phone turned. */
+const isTurnedAt = (index: number): boolean => index % 4 === 1 || index % 4 === 2;
+
+/** Every pair that one source of numbers has whole. */
 function pairsBy(source: Source, readings: readonly TwoWays[]): readonly Pair[] | undefined {
   const pairs: Pair[] = [];
   for (let i = 0; i + 1 < readings.length; i += 2) {
-    const [first, second] = [readings[i]?.[source], readings[i + 1]?.[source]];
-    if (!first || !second) return undefined;
-    pairs.push({ first, second });
+    const [one, two] = [readings[i]?.[source], readings[i + 1]?.[source]];
+    if (!one || !two) return undefined;
+    pairs.push(isTurnedAt(i) ? { first: two, second: one, turnedFirst: true } : { first: one, second: two });
   }
   return pairs.length > 0 ? pairs : undefined;
 }
@@ -30,8 +33,12 @@ function bestLevel(readings: readonly TwoWays[], assumed: Assumptions): Level | 
 /** The readings taken so far, and the level they come to. */
 export function createReadings(assumed: Accessor<Assumptions>) {
   const [readings, setReadings] = createSignal<readonly TwoWays[]>([]);
-  /** A reading whose heading does not fit a half turn, and by how much it was turned, degrees. */
-  const [doubtful, setDoubtful] = createSignal<{ readonly reading: TwoWays; readonly turned: number }>();
+  /** A reading whose heading does not fit, whether it should have been turned, and by how much it was, degrees. */
+  const [doubtful, setDoubtful] = createSignal<{
+    readonly reading: TwoWays;
+    readonly turned: number;
+    readonly wanted: boolean;
+  }>();
   const level = createMemo(() => bestLevel(readings(), assumed()));
 
   const keep = (reading: TwoWays): void => {
@@ -42,12 +49,19 @@ export function createReadings(assumed: Accessor<Assumptions>) {
     count: () => readings().length,
     /** Whole pairs. */
     pairs: () => Math.floor(readings().length / 2),
+    /** How the phone lies for the next reading, and whether it is turned for it. */
+    isTurned: () => isTurnedAt(readings().length),
+    isTurning: () => readings().length % 2 === 1,
     doubtful,
     level,
     offer: (reading: TwoWays): void => {
-      const last = untrack(readings).at(-1);
-      const off = last && offHalfTurn(last, reading);
-      if (off !== undefined && off > NOT_TURNED) setDoubtful({ reading, turned: Math.round(180 - off) });
+      const before = untrack(readings);
+      const last = before.at(-1);
+      const wanted = before.length % 2 === 1;
+      const short = last && offHalfTurn(last, reading);
+      const off = short === undefined || wanted ? short : 180 - short;
+      if (short !== undefined && off !== undefined && off > NOT_TURNED)
+        setDoubtful({ reading, turned: Math.round(180 - short), wanted });
       else keep(reading);
     },
     keepDoubtful: (): void => {

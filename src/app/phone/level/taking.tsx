@@ -45,16 +45,21 @@ function Watching(props: { watch: Watch; onStop: () => void }) {
 /** The next reading: how the phone is laid for it, and the key that takes it. */
 export function SlopeTaking(props: { session: SlopeSession }) {
   const readings = () => props.session.readings;
-  const isTurned = () => readings().count() % 2 === 1;
+  const isTurned = () => readings().isTurned();
   const title = () => {
-    if (isTurned()) return say.reading.second;
+    if (readings().isTurning()) return say.reading.second;
     return readings().pairs() > 0 ? say.reading.firstOfPair(readings().pairs() + 1) : say.reading.first;
+  };
+  const how = () => {
+    if (readings().isTurning()) return isTurned() ? say.reading.turn : say.reading.turnBack;
+    if (readings().pairs() === 0) return say.reading.lay;
+    return isTurned() ? say.reading.againLeft : say.reading.againRight;
   };
   return (
     <>
       <h2>{title()}</h2>
-      <LayingDrawing turned={isTurned()} again={readings().pairs() > 0} />
-      <p>{isTurned() ? say.reading.turn : say.reading.lay}</p>
+      <LayingDrawing turned={isTurned()} again={readings().isTurning()} />
+      <p>{how()}</p>
       <Switch>
         <Match when={props.session.watch()}>
           {(now) => <Watching watch={now()} onStop={() => props.session.stop()} />}
@@ -62,7 +67,7 @@ export function SlopeTaking(props: { session: SlopeSession }) {
         <Match when={readings().doubtful()}>
           {(one) => (
             <div role="alert">
-              <p class="problem">{say.reading.doubt(one().turned)}</p>
+              <p class="problem">{say.reading.doubt(one().turned, one().wanted)}</p>
               <div class="row">
                 <button type="button" class="button" onClick={() => props.session.read()}>
                   {say.reading.again}

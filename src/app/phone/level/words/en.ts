@@ -29,16 +29,25 @@ const en = {
     second: 'Second reading',
     lay: 'Stand in front. Lay the phone along the bar, screen up, its earpiece to the right. Press the key and take your hand away.',
     turn: 'Turn the phone half a turn, flat on what it lies on, to the same place: its earpiece now points left. Press the key and take your hand away.',
+    turnBack:
+      'Turn the phone half a turn, flat on what it lies on, to the same place: its earpiece now points right. Press the key and take your hand away.',
+    /** The pairs go forth and back, so that a sensor that warms does not count. */
+    againLeft:
+      'Lift the phone and lay it down again the same way round, in the same place: its earpiece still points left. Read so, forth and back, a sensor that warms evenly does not count.',
+    againRight:
+      'Lift the phone and lay it down again the same way round, in the same place: its earpiece still points right.',
     key: 'Read',
     moving: 'Moving: wait for it to lie still…',
     settling: 'Coming to rest…',
     reading: 'Still. Reading, hands off…',
     done: 'Part of the reading done',
     stop: 'Stop',
-    doubt: (degrees: number) =>
-      `By its own heading the phone was turned by ${degrees}°, not by half a turn. A reading without the turn would call anything level.`,
+    doubt: (degrees: number, wanted: boolean) =>
+      wanted
+        ? `By its own heading the phone was turned by ${degrees}°, not by half a turn. A reading without the turn would call anything level.`
+        : `By its own heading the phone was turned by ${degrees}°. For this reading it lies the same way round as before.`,
     again: 'Read again',
-    keep: 'I did turn it: count the reading',
+    keep: 'It lies as it should: count the reading',
     strike: 'Strike the last reading',
     startOver: 'Start over',
   },
@@ -86,6 +95,7 @@ const en = {
     steps: 'steps in which this browser passes the numbers on',
     direction: 'direction of the phone, with the lean across',
     scale: 'scale of the sensor',
+    drift: 'drift of a sensor that warms, which a second pair takes out',
     half: (half: string) => `± ${half}`,
     squares: 'Added in squares.',
     zero: (along: string, across: string) =>
@@ -98,7 +108,7 @@ const en = {
     negative: 'A limit is not negative.',
     untilThen: (problem: string, usual: string) => `${problem} Until then ${usual} is taken.`,
     basis:
-      '95 % limits; common practice, no source. Besides: the sensor’s axis within 2° of the phone’s edge, its scale within 3 %. Reversal: Evans, Hocken & Estler, CIRP Annals 1996 (from memory).',
+      '95 % limits; common practice, no source. Besides: the sensor’s axis within 2° of the phone’s edge, its scale within 3 %, its drift from reading to reading within 0.5 mm/m. Reversal: Evans, Hocken & Estler, CIRP Annals 1996 (from memory).',
   },
 };
 export default en;
