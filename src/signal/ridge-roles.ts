@@ -94,14 +94,22 @@ export function sortOut(candidates: readonly Candidate[], layers: Layers | undef
 export function tied(fitted: Fitted, sorted: Sorted): Model {
   const frequencies: number[] = [fitted.model.frequencies[sorted.ridges ?? 0] ?? 0];
   let layers: number | undefined;
+  const tiedAlready = new Set<string>();
   const waves = sorted.roles.map((role, i): Wave => {
-    const multiple = sorted.multiples[i] ?? 1;
     const own = fitted.model.frequencies[i] ?? 0;
+    const multiple = sorted.multiples[i] ?? 1;
+    // A wave whose strength changes along the strip shows as several close by: only the strongest hangs on its family.
+    const place = role === 'layers' ? `layers ${multiple}` : `ridges ${multiple}`;
+    if (role !== 'other' && tiedAlready.has(place)) {
+      frequencies.push(own);
+      return { family: frequencies.length - 1, multiple: 1 };
+    }
+    tiedAlready.add(place);
     if (role === 'ridges' || role === 'harmonic') return { family: 0, multiple };
     if (role === 'layers' && layers !== undefined) return { family: layers, multiple };
     frequencies.push(own / multiple);
     if (role === 'layers') layers = frequencies.length - 1;
     return { family: frequencies.length - 1, multiple };
   });
-  return { waves, frequencies, bend: fitted.model.bend };
+  return { waves, frequencies, bend: fitted.model.bend, lens: fitted.model.lens };
 }

@@ -16,6 +16,8 @@ export interface StripReading {
   readonly dark: number;
   /** px: the picture's longer side, from which the lens's reach is judged. */
   readonly side: number;
+  /** The picture's middle, through which the lens looks. */
+  readonly centre: Point;
 }
 
 const MOST_VALUES = 4096;
@@ -135,5 +137,6 @@ export function readStrip(picture: GreyPicture, strip: Strip): StripReading | un
     bright: clipped.bright / samples,
     dark: clipped.dark / samples,
     side: Math.max(width, height),
+    centre: { x: (width - 1) / 2, y: (height - 1) / 2 },
   };
 }

@@ -19,8 +19,8 @@ type Slope = Omit<Lie, 'fanSpread'>;
 const GRAIN = 2;
 /** Tangent of the steepest tilt looked for, about 12°. */
 const STEEPEST = 0.21;
-/** Camera off square by 10° over a lens's reach of 0.7 of the picture's longer side, 1/px times that side. */
-const MOST_FAN = 0.25;
+/** Camera off square by 32° over a lens's reach of 0.7 of the picture's longer side, 1/px times that side. */
+const MOST_FAN = 0.9;
 /** px: the first search's shift of the outermost column; finer than the finest pattern left by the smoothing. */
 const FIRST_SHIFT = 1;
 const HALVINGS = 6;

@@ -70,6 +70,8 @@ export type RidgeRefusal =
   | 'too coarse'
   | 'overexposed'
   | 'too dark'
+  | 'layers unknown' // what repeats may be the layers: their height would tell
+  | 'angle' // the camera looks too much from one side
   | 'no scale'; // the marks stand too close together, or say nothing of the ridges' direction
 
 /** A period was found. */

@@ -1,13 +1,13 @@
 import { hann, powerOfTwo } from './ridge-noise';
-import { fitWaves, SLOW, type Fitted } from './ridge-model';
+import { fitWaves, lensMoves, SLOW, type Fitted, type Model } from './ridge-model';
 import { sortOut, tied, type Candidate, type Layers } from './ridge-roles';
-import { halfWidth95, inPicture, measure, planeOf } from './ridge-scale';
-import { findWaves, straightened } from './ridge-search';
+import { halfWidth95, inPicture, inStrip, measure, type Measured } from './ridge-scale';
+import { findWaves, straightened, type Bent } from './ridge-search';
 import { slowColumns, without } from './ridge-solve';
 import type { StripReading } from './ridge-strip';
 import { findLie, refined, straighten, type Lie } from './ridge-tilt';
 import type {
-  DrawnProfile, DrawnSpectrum, RidgeFinding, RidgeLine, RidgeOptions, RidgeRefusal, Scale,
+  DrawnProfile, DrawnSpectrum, Point, RidgeFinding, RidgeLine, RidgeOptions, RidgeRefusal, Scale,
 } from './ridge-types'; // prettier-ignore
 import { spectrumOf } from './spectrum';
 
@@ -24,11 +24,17 @@ const LEAST_PIXELS = 3;
 const MOST_CLIPPED = 0.2;
 /** A camera off square by 5°, before anything is seen, and a lens whose reach is 0.7 of the picture's longer side. */
 const BEND_SPREAD = Math.tan((5 * Math.PI) / 180) / 0.7;
+/** A lens's radial term, before anything is seen, over the square of that reach: a wide one has 0.1 (common practice). */
+const LENS_SPREAD = 0.08 / 0.7 ** 2;
+/** rad: a camera further off square than this is asked to stand squarer. */
+const MOST_OFF = (32 * Math.PI) / 180;
+/** m: where the layer height is not known, what repeats nearer than this may be the layers themselves (common practice). */
+const THICKEST_LAYER = 3.5e-3;
 /** Beyond this layers leave nothing in the picture, not even as a false pattern. */
 const FINEST_SEEN = 1.6;
 
-function drawnProfile(values: Float64Array, step: number, bend: number, metres: number): DrawnProfile {
-  return { step: step * metres, values: straightened(without(values, slowColumns(values.length, SLOW)), step, bend) };
+function drawnProfile(values: Float64Array, step: number, bent: Bent, metres: number): DrawnProfile {
+  return { step: step * metres, values: straightened(without(values, slowColumns(values.length, SLOW)), step, bent) };
 }
 
 /**
@@ -66,6 +72,17 @@ function candidatesOf(fitted: Fitted, overNoise: readonly number[]): Candidate[]
 /** px, along the strip. */
 const lengthOf = (reading: StripReading): number => (reading.columns[0]?.length ?? 0) * reading.step;
 
+/** The picture's middle in the strip's directions. */
+const centreOf = (reading: StripReading): Point => (({ u, v }) => ({ x: u, y: v }))(inStrip(reading, reading.centre));
+
+/** How many ridges on from the strip's middle a place of the strip is. */
+const turnsAt =
+  ({ frequencies: [frequency = 1], bend, lens }: Model, centre: Point) =>
+  (u: number): number => {
+    const U = u + lens * lensMoves(u, centre);
+    return (frequency * U) / (1 + bend * U);
+  };
+
 /** Where each ridge's first harmonic is brightest, drawn across the strip. */
 function crestsOf(reading: StripReading, lie: Lie, fitted: Fitted, first: number) {
   const { model, amplitudes } = fitted;
@@ -73,12 +90,15 @@ function crestsOf(reading: StripReading, lie: Lie, fitted: Fitted, first: number
   const start = Math.atan2(amplitudes[first]?.sin ?? 0, amplitudes[first]?.cos ?? 0) / (2 * Math.PI);
   const half = Math.hypot(reading.to.x - reading.from.x, reading.to.y - reading.from.y) / 2;
   const beside = Math.max(...reading.offsets.map(Math.abs));
+  const centre = centreOf(reading);
+  const turns = turnsAt(model, centre);
   const placeOf = (n: number) => {
     const X = (n + start) / frequency;
-    return X / (1 - model.bend * X);
+    const U = X / (1 - model.bend * X);
+    return U - model.lens * lensMoves(U, centre);
   };
-  const firstOne = Math.ceil((frequency * -half) / (1 - model.bend * half) - start);
-  const lastOne = Math.floor((frequency * half) / (1 + model.bend * half) - start);
+  const firstOne = Math.ceil(turns(-half) - start);
+  const lastOne = Math.floor(turns(half) - start);
   return Array.from({ length: Math.max(0, lastOne - firstOne + 1) }, (_, k) => {
     const u = placeOf(firstOne + k);
     const slope = lie.shear + lie.fan * u;
@@ -96,28 +116,23 @@ function sightOf(reading: StripReading, scale: Scale) {
   const sideSpread = Math.min(bendSpread, lie.fanSpread);
   return {
     lie,
-    bendSpread,
+    known: { step: reading.step, bendSpread, lensSpread: LENS_SPREAD / reading.side ** 2, centre: centreOf(reading) },
     step: reading.step,
     values: straighten(refined(reading), lie),
-    cosine: 1 / Math.hypot(1, lie.shear),
     /** Metres per pixel and how sure they are, where the strip is bent so; undefined where the marks do not tell. */
-    measured: (bend: number) => measure(reading, scale, planeOf(lie, bend), sideSpread),
+    measured: ({ bend, lens }: Pick<Model, 'bend' | 'lens'>) =>
+      measure(reading, scale, { ...lie, bend, lens }, sideSpread),
   };
 }
 
 type Sight = ReturnType<typeof sightOf>;
-type Measured = NonNullable<ReturnType<Sight['measured']>>;
 
-const layersAt = (sight: Sight, { layer }: RidgeOptions, metres: number, share: number): Layers | undefined =>
-  layer === undefined
-    ? undefined
-    : { frequency: (metres * sight.cosine) / layer, tolerance: Math.max(0.02, 3 * share) };
+const layersAt = ({ layer }: RidgeOptions, across: number, share: number): Layers | undefined =>
+  layer === undefined ? undefined : { frequency: across / layer, tolerance: Math.max(0.02, 3 * share) };
 
 /** Why no wave is seen: layers finer than the pixels tell, or none there. */
-const nothingAt = (sight: Sight, options: RidgeOptions, metres: number): RidgeRefusal =>
-  (layersAt(sight, options, metres, 0)?.frequency ?? 0) > 1 / (LEAST_PIXELS * sight.step)
-    ? 'too coarse'
-    : 'nothing regular';
+const nothingAt = (sight: Sight, options: RidgeOptions, across: number): RidgeRefusal =>
+  (layersAt(options, across, 0)?.frequency ?? 0) > 1 / (LEAST_PIXELS * sight.step) ? 'too coarse' : 'nothing regular';
 
 /** Strongest first. `along`: metres per pixel, square to the ridges. */
 function linesOf(
@@ -143,20 +158,26 @@ function foundIn(reading: StripReading, sight: Sight, fitted: Fitted, measured: 
   const { model } = fitted;
   const length = lengthOf(reading);
   const frequency = model.frequencies[0] ?? 0;
-  const bend = model.frequencies.length;
-  const fit = Math.sqrt(
-    cell(fitted, 0, 0) / frequency ** 2 -
-      (2 * measured.byBend * cell(fitted, 0, bend)) / frequency +
-      measured.byBend ** 2 * cell(fitted, bend, bend),
+  // By how much the period changes, as a share, with the frequency, the bend and the lens's term.
+  const by = [
+    [0, -1 / frequency],
+    [model.frequencies.length, measured.byBend],
+    [model.frequencies.length + 1, measured.byLens],
+  ] as const;
+  const variance = by.reduce(
+    (sum, [r, a]) => sum + by.reduce((part, [c, b]) => part + a * b * cell(fitted, r, c), 0),
+    0,
   );
-  const period = (measured.metres * sight.cosine) / frequency;
-  const profile = drawnProfile(sight.values, sight.step, model.bend, measured.metres);
+  const fit = Math.sqrt(Math.max(0, variance));
+  const period = measured.across / frequency;
+  const turns = turnsAt(model, sight.known.centre);
+  const profile = drawnProfile(sight.values, sight.step, { ...model, centre: sight.known.centre }, measured.metres);
   return {
     status: 'found',
     period,
     halfWidth: period * halfWidth95(Math.hypot(fit, measured.marks), measured.distance),
     shares: { fit, marks: measured.marks, distance: measured.distance / Math.sqrt(3) },
-    ridges: (frequency * length) / (1 - (model.bend * length) ** 2 / 4),
+    ridges: turns(length / 2) - turns(-length / 2),
     tilt: Math.atan(sight.lie.shear),
     profile,
     spectrum: drawnSpectrum(profile),
@@ -172,8 +193,8 @@ function refuse(reason: RidgeRefusal, lines: readonly RidgeLine[] = [], profile?
  * The period of the ridges in a strip of a picture, square to them, with its uncertainty.
  *
  * The tilt and fan of the ridges are taken out first; then waves, slow shading (a cubic) and the perspective along the
- * strip (a projective map, exact for a flat wall) are fitted together, so that the marks may stand anywhere along it.
- * Not counted: a lens that bends straight lines, and a wall that is not flat.
+ * strip (a projective map, exact for a flat wall) are fitted together with the lens's first radial term, so that the marks
+ * may stand anywhere along it. Not counted: a wall that is not flat along the strip, and marks that stand out of its plane.
  *
  * @param reading from readStrip; undefined as that gives it
  * @returns the finding, or the reason why there is none; never a guess
@@ -181,41 +202,42 @@ function refuse(reason: RidgeRefusal, lines: readonly RidgeLine[] = [], profile?
 export function findRidges(reading: StripReading | undefined, scale: Scale, options: RidgeOptions): RidgeFinding {
   if (!reading || lengthOf(reading) < LEAST_LENGTH) return refuse('too short');
   const sight = sightOf(reading, scale);
-  const { step, values, bendSpread } = sight;
-  const flat = sight.measured(0);
+  const { step, values, known } = sight;
+  const flat = sight.measured({ bend: 0, lens: 0 });
   if (!flat) return refuse('no scale');
-  const plain = drawnProfile(values, step, 0, flat.metres);
+  const plain = drawnProfile(values, step, { bend: 0, lens: 0, centre: known.centre }, flat.metres);
   if (reading.bright > MOST_CLIPPED) return refuse('overexposed', [], plain);
   if (reading.dark > MOST_CLIPPED) return refuse('too dark', [], plain);
-  const found = findWaves(values, { step, bendSpread });
-  if (!found) return refuse(nothingAt(sight, options, flat.metres), [], plain);
+  const found = findWaves(values, known);
+  if (!found) return refuse(nothingAt(sight, options, flat.across), [], plain);
 
-  const { bend } = found.fitted.model;
-  const loose = sight.measured(bend) ?? flat;
-  const profile = drawnProfile(values, step, bend, loose.metres);
+  const loose = sight.measured(found.fitted.model) ?? flat;
+  const profile = drawnProfile(values, step, { ...found.fitted.model, centre: known.centre }, loose.metres);
   const candidates = candidatesOf(found.fitted, found.overNoise);
-  const layers = layersAt(sight, options, loose.metres, Math.hypot(loose.marks, loose.distance));
+  const layers = layersAt(options, loose.across, Math.hypot(loose.marks, loose.distance));
   const sorted = sortOut(candidates, layers, lengthOf(reading));
   const seen = (i: number) => candidates[i]?.frequency ?? 0;
-  const lines = linesOf(candidates, sorted.roles, seen, loose.metres * sight.cosine);
+  const lines = linesOf(candidates, sorted.roles, seen, loose.across);
   const no = (reason: RidgeRefusal) => refuse(reason, lines, profile);
   const first = sorted.ridges;
   if (first === undefined)
-    return no(layers && sorted.roles.includes('layers') ? 'only layers' : nothingAt(sight, options, loose.metres));
+    return no(layers && sorted.roles.includes('layers') ? 'only layers' : nothingAt(sight, options, loose.across));
   if (seen(first) * lengthOf(reading) < LEAST_RIDGES) return no('too few ridges');
   if (seen(first) * LEAST_PIXELS * step > 1 || (layers && isFalsePattern(seen(first), layers))) return no('too coarse');
 
-  const fitted = fitWaves(values, tied(found.fitted, sorted), { step, bendSpread, noise: found.noise });
+  const fitted = fitWaves(values, tied(found.fitted, sorted), { ...known, noise: found.noise });
   if (!fitted) return no('nothing regular');
   const { model } = fitted;
-  const measured = sight.measured(model.bend);
+  const measured = sight.measured(model);
   if (!measured) return no('no scale');
+  if (measured.off > MOST_OFF) return no('angle');
+  if (!layers && measured.across / (model.frequencies[0] ?? 1) < THICKEST_LAYER) return no('layers unknown');
   const settled = (i: number) =>
     (model.frequencies[model.waves[i]?.family ?? 0] ?? 0) * (model.waves[i]?.multiple ?? 1);
   return {
     ...foundIn(reading, sight, fitted, measured),
     crests: crestsOf(reading, sight.lie, fitted, first),
-    lines: linesOf(candidates, sorted.roles, settled, measured.metres * sight.cosine),
+    lines: linesOf(candidates, sorted.roles, settled, measured.across),
   };
 }
 

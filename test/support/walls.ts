@@ -59,7 +59,7 @@ function axes({ pitch, yaw, roll }: Camera): readonly Axis[] {
 }
 
 /** Where a place on the wall (m from the middle of the picture, right and down) is seen. */
-function seenAt(camera: Camera, X: number, Y: number): Point {
+export function seenAt(camera: Camera, X: number, Y: number): Point {
   const distance = camera.reach / camera.scale;
   const [right, down, away] = axes(camera);
   // The camera stands `distance` before the wall's origin along its own line of sight.

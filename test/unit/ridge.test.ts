@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { findRidges, readStrip, type RidgeFinding, type RidgesFound } from '../../src/signal/ridge';
 import { generator } from '../support/calculators';
-import { photograph } from '../support/walls';
+import { photograph, seenAt } from '../support/walls';
 
 const square = { width: 110, height: 700, reach: 500, scale: 8000, pitch: 0, yaw: 0, roll: 0 };
 const steady = { level: 128, slopeX: 0, slopeY: 0, bow: 0, corners: 0, noise: 4 };
@@ -44,6 +44,24 @@ describe('what a line is taken for', () => {
   });
 });
 
+describe('a wall seen from aside, through a lens that bends', () => {
+  const DEGREE = Math.PI / 180;
+  it.each([-25, 25])('holds the period in its interval at a yaw of %i°, the marks beside the strip', (yaw) => {
+    const camera = { ...square, width: 700, yaw: yaw * DEGREE };
+    const picture = photograph(plain([10], 0.008), camera, steady, generator(5));
+    // Where the camera of test/support/walls.ts sees two places 80 mm apart on the wall, 12 mm beside the strip.
+    const [from, to] = [-0.04, 0.04].map((Y) => seenAt(camera, 0.012, Y));
+    const finding = findRidges(
+      readStrip(picture, { from: { x: 350, y: 20 }, to: { x: 350, y: 680 }, width: 60 }),
+      { ...scale, from: from!, to: to!, distance: 0.08, pointing: 1 },
+      { layer: 0.001 },
+    ) as RidgesFound;
+    expect(finding.status).toBe('found');
+    expect(Math.abs(finding.period - 0.008)).toBeLessThanOrEqual(finding.halfWidth);
+    expect(finding.halfWidth / finding.period).toBeLessThan(0.03);
+  });
+});
+
 describe('refusals', () => {
   const reason = (finding: RidgeFinding) => (finding.status === 'refused' ? finding.reason : finding.status);
 
@@ -55,6 +73,16 @@ describe('refusals', () => {
     expect(reason(findRidges(readStrip(picture, strip), { ...scale, distance: 0 }, {}))).toBe('no scale');
     expect(reason(look(plain([10], 0.008), { ...steady, level: 262 }))).toBe('overexposed');
     expect(reason(look(plain([10], 0.008), { ...steady, level: -6 }))).toBe('too dark');
+  });
+
+  it('asks for the layer height where what repeats may be the layers, and knows them by it', () => {
+    const layersOnly = { ...plain([0], 0.008), layerAmplitude: 15 };
+    const bare = findRidges(readStrip(photograph(layersOnly, square, steady, generator(5)), strip), scale, {});
+    expect(reason(bare)).toBe('layers unknown');
+    expect(bare.lines[0]!.period / 0.001).toBeCloseTo(1, 2);
+    expect(reason(look(layersOnly))).toBe('only layers');
+    // Ridges further apart than any layer is thick need none.
+    expect(findRidges(readStrip(photograph(plain([10], 0.008), square, steady, generator(5)), strip), scale, {}).status).toBe('found'); // prettier-ignore
   });
 
   it('gives no period to ridges that are under three pixels wide', () => {

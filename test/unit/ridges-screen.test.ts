@@ -119,6 +119,22 @@ describe('the distance between the marks', () => {
     });
   });
 
+  it('brings a rule that stands before the wall onto it, by like triangles', () => {
+    // By hand: 5 mm before the wall at 255 mm, 250 mm from the lens: 100 mm of rule hide 100 x 255/250 = 102 mm of wall.
+    const before = { text: '100 ± 0', place: 'before', before: '5 ± 0.5', away: '255 ± 0' } as const;
+    expect(read(before)).toMatchObject({
+      value: {
+        distance: expect.closeTo(0.102, 9) as number,
+        // 0.5 mm of 250 mm is 0.2 %.
+        halfWidth: expect.closeTo(0.102 * 0.002, 9) as number,
+      },
+    });
+    expect(read({ ...before, before: '' })).toMatchObject({ ok: false, blank: true });
+    expect(read({ ...before, before: '200' })).toMatchObject({ ok: false, blank: false });
+    // A height measured on the wall stands on it.
+    expect(read({ ...before, standard: 'height', text: '40' })).toMatchObject({ value: { distance: 0.04 } });
+  });
+
   it('multiplies layers by their height, the machine’s where none is typed', () => {
     // By hand: 200 x 0.2 mm = 40 mm; 0.5 % of it is 0.2 mm.
     expect(read({ standard: 'layers', layers: '200', layer: '0.2' })).toEqual({

@@ -87,7 +87,10 @@ export function createLooking(picture: OpenPicture, marks: Accessor<Marks | unde
     wanting: () => {
       const asked = question();
       if (asked.marks?.scale.some(({ pointing }) => pointing === undefined) ?? true) return say.looking.setMarks;
-      if (!asked.distance.ok) return asked.distance.blank ? say.looking.sayDistance : asked.distance.reason;
+      if (!asked.distance.ok)
+        return asked.distance.blank && scale.entry().place !== 'before'
+          ? say.looking.sayDistance
+          : asked.distance.reason;
       return asked.layer.ok || asked.layer.blank ? '' : asked.layer.reason;
     },
     look,

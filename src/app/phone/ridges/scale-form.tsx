@@ -2,7 +2,7 @@ import { createUniqueId, Show } from 'solid-js';
 import type { DecimalMark } from '../../../quantity/parse';
 import type { Unit } from '../../../quantity/unit';
 import { ChoiceField } from '../../../ui/choice-field';
-import { takenFor, type Read, type ScaleEntry, type Standard } from './scale';
+import { mayStandBefore, takenFor, type Read, type ScaleEntry, type Standard } from './scale';
 import say from './words/en';
 
 function TextLine(props: {
@@ -41,6 +41,40 @@ function TextLine(props: {
 }
 
 const problemOf = (read: Read<unknown>): string | undefined => (read.ok || read.blank ? undefined : read.reason);
+
+/** Whether the scale lies on the wall; where it stands before it, by how much, and how far away the camera was. */
+function ScalePlace(props: { entry: ScaleEntry; unit: Unit; onEntry: (part: Partial<ScaleEntry>) => void }) {
+  const place = () => props.entry.place ?? 'flat';
+  return (
+    <>
+      <ChoiceField
+        label={say.scale.place.title}
+        options={Object.entries(say.scale.place.ways).map(([id, label]) => ({ id, label }))}
+        value={place()}
+        onPick={(id) => props.onEntry({ place: id as 'flat' | 'before' })}
+      />
+      <Show when={place() === 'before'}>
+        <TextLine
+          label={say.scale.place.before}
+          text={props.entry.before ?? ''}
+          placeholder={say.scale.in(props.unit.label)}
+          problem={undefined}
+          decimal
+          onText={(before) => props.onEntry({ before })}
+        />
+        <TextLine
+          label={say.scale.place.away}
+          text={props.entry.away ?? ''}
+          placeholder={say.scale.in(props.unit.label)}
+          problem={undefined}
+          decimal
+          onText={(away) => props.onEntry({ away })}
+        />
+        <p class="field-hint">{say.scale.place.taken}</p>
+      </Show>
+    </>
+  );
+}
 
 /** What lies between the two scale marks, and the layer height. */
 export function ScaleForm(props: {
@@ -88,6 +122,9 @@ export function ScaleForm(props: {
           decimal={false}
           onText={(layers) => props.onEntry({ layers })}
         />
+      </Show>
+      <Show when={mayStandBefore(standard())}>
+        <ScalePlace entry={props.entry} unit={props.unit} onEntry={(part) => props.onEntry(part)} />
       </Show>
       <p class="field-hint">{takenFor(standard(), props.unit, props.mark)}</p>
       <TextLine

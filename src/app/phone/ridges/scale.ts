@@ -15,13 +15,20 @@ const MOST = 2;
 
 const CALIPER_HALF = toolById('caliper')?.half ?? RULE_HALF;
 
-/** How a distance is measured by each standard, and its half-width, m, where no ± is typed. */
+/** How far a rule stands before a wall is read by eye within this, how far away the camera is within this share. */
+const BEFORE_HALF = 0.5 * MM;
+const AWAY_SHARE = 0.1;
+
+/** How a distance is measured by each standard, its half-width, m, where no ± is typed, and whether it may stand before the wall. */
 const standards = {
-  rule: { measured: 'points', half: RULE_HALF },
-  jaws: { measured: 'points', half: CALIPER_HALF },
-  height: { measured: 'across', half: CALIPER_HALF },
-  layers: { measured: 'across', half: 0 },
+  rule: { measured: 'points', half: RULE_HALF, loose: true },
+  jaws: { measured: 'points', half: CALIPER_HALF, loose: true },
+  height: { measured: 'across', half: CALIPER_HALF, loose: false },
+  layers: { measured: 'across', half: 0, loose: false },
 } as const;
+
+/** Whether what serves as the scale may stand nearer to the camera than the wall. */
+export const mayStandBefore = (standard: Standard): boolean => standards[standard].loose;
 
 export type Standard = keyof typeof standards;
 
@@ -33,6 +40,10 @@ export interface ScaleEntry {
   readonly layers: string;
   /** The layer height as typed; empty where the machine's own is meant. */
   readonly layer: string;
+  /** Whether the scale lies on the wall or stands before it; by how much, and how far the camera is from the wall, as typed. */
+  readonly place?: 'flat' | 'before';
+  readonly before?: string;
+  readonly away?: string;
 }
 
 /** SI. */
@@ -70,6 +81,26 @@ export function readLayer(text: string, kept: Length | undefined, unit: Unit, ma
 }
 
 /**
+ * What a scale that stands before the wall spans on the wall itself: by like triangles l / (1 - d / D), d before it, D from
+ * the lens to it.
+ */
+function broughtToWall(scale: Length, entry: ScaleEntry, unit: Unit, mark: DecimalMark): Read<Length> {
+  if (entry.place !== 'before' || !mayStandBefore(entry.standard)) return { ok: true, value: scale };
+  const before = readLength(entry.before ?? '', unit, mark, (value) => Math.min(BEFORE_HALF, value / 2));
+  if (!before.ok) return before.blank ? blank(say.scale.refusal.noBefore) : before;
+  const away = readLength(entry.away ?? '', unit, mark, (value) => value * AWAY_SHARE);
+  if (!away.ok) return away.blank ? blank(say.scale.refusal.noAway) : away;
+  const nearer = before.value.value / away.value.value;
+  if (!(nearer < 0.5)) return refuse(say.scale.refusal.nearer);
+  const doubt = Math.hypot(before.value.half / before.value.value, away.value.half / away.value.value);
+  const value = scale.value / (1 - nearer);
+  return {
+    ok: true,
+    value: { value, half: value * Math.hypot(scale.half / scale.value, (nearer * doubt) / (1 - nearer)) },
+  };
+}
+
+/**
  * The distance between the marks, from what was typed.
  * @returns SI, with the half-width typed after ± or that of the standard; or a sentence that says what is wrong
  */
@@ -81,7 +112,8 @@ export function readDistance(
 ): Read<Pick<Scale, 'distance' | 'halfWidth' | 'measured'>> {
   const { measured, half } = standards[entry.standard];
   if (entry.standard !== 'layers') {
-    const read = readLength(entry.text, unit, mark, () => half);
+    const typed = readLength(entry.text, unit, mark, () => half);
+    const read = typed.ok ? broughtToWall(typed.value, entry, unit, mark) : typed;
     return read.ok ? { ok: true, value: { distance: read.value.value, halfWidth: read.value.half, measured } } : read;
   }
   const layers = parseQuantity(entry.layers, count.one.kind, count.one.unit, mark);

@@ -88,9 +88,17 @@ const en = {
       layers: { label: 'counted layers', field: 'Layers between the marks' },
     },
     example: (unit: string) => `in ${unit}, as 40 ± 0.1`,
+    place: {
+      title: 'It lies',
+      ways: { flat: 'on the wall', before: 'before it' },
+      before: 'Nearer to the camera than the wall by',
+      away: 'From the lens to the wall',
+      taken:
+        'What lies nearer looks larger: 5 mm before the wall at 250 mm is 2 %. Without a ±, ± 0.5 mm and a tenth of the way are taken (common practice).',
+    },
     whole: 'a whole number',
     layer: 'Layer height',
-    layerToo: 'Layer height, to tell the layers’ own line (may stay empty)',
+    layerToo: 'Layer height, to tell the layers from ridges (may stay empty where ridges are over 3.5 mm apart)',
     in: (unit: string) => `in ${unit}`,
     machines: (layer: string) => `${layer}, the machine’s`,
     /** What is taken for granted where no ± was typed. */
@@ -107,6 +115,9 @@ const en = {
       nothing: 'A length greater than nothing is needed here.',
       tooLong: (most: string) => `That is more than ${most}. A length within the picture is meant.`,
       wideLength: 'The ± is as large as the length itself. A smaller one is needed.',
+      noBefore: 'How far the scale stands before the wall is still to be said.',
+      noAway: 'How far the camera was from the wall is still to be said.',
+      nearer: 'The scale would stand nearer to the camera than to the wall. Check both lengths.',
       noLayer: 'The layer height is not known yet.',
       noneBetween: 'At least one layer must lie between the marks; twenty or more make a good scale.',
       wideCount: 'The ± is as large as the count itself. Count again.',
@@ -154,6 +165,10 @@ const en = {
     overexposed:
       'Much of the strip is pure white. Take the lamp further away or the exposure down, and shade it from the sky.',
     'too dark': 'The strip is too dark to read. More light from the side, and no shadow of the phone on the wall.',
+    'layers unknown':
+      'What repeats here may be the layers themselves. Type the layer height below the scale: then the layers’ own line is told from ridges.',
+    angle:
+      'The camera looks at the wall too much from one side for a length to be sure. Stand square to it, further away, and zoom in; the lamp is all right as it is.',
     'no scale':
       'The two scale marks lie on each other, or along the ridges where a length across is asked for. Set them further apart.',
   },
