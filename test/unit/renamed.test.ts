@@ -39,7 +39,7 @@ it('finds a draft that was kept under the former name, and moves it', async () =
 });
 
 it('loses neither of two drafts that stand under both names', async () => {
-  const newer = { ...draft('two-z-screws', 6), entries: {} };
+  const newer = { ...draft('two-z-screws', 6), entries: {}, ordinal: 1 };
   const store = await planted('both', {
     'draft:m1:dual-z-sync': draft('dual-z-sync', 5),
     'draft:m1:two-z-screws': newer,
