@@ -142,7 +142,7 @@ it('pressing says the force that the scale should show', () => {
 
 it('asks for the reading where there is none', () => {
   expect(run({ L_1: '250' }).cannot).toMatch(/note of the plucked span/);
-  expect(run({ L_1: '250', F: '2' }, { by: 'press' }).cannot).toMatch(/way the middle moves/);
+  expect(run({ L_1: '250', F: '2' }, { by: 'press' }).cannot).toMatch(/deflection of the middle/);
 });
 
 describe('the belts', () => {

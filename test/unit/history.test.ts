@@ -100,7 +100,7 @@ describe('a trend', () => {
       expect(max).toBeCloseTo(5e-5, 15);
     }
     expect(points[1]!.at - points[0]!.at).toBe(Date.parse(after.at) - Date.parse(before.at));
-    expect(points[0]!.value).toBeCloseTo(4.125e-4, 12);
+    expect(points[0]!.value).toBeCloseTo(4.5e-4, 12);
     expect(points[0]!.low).toBeCloseTo(before.results.dh_bed!.low, 12);
     expect(points[0]!.high).toBeCloseTo(before.results.dh_bed!.high, 12);
   });
@@ -122,12 +122,12 @@ describe('a trend', () => {
 });
 
 describe('before and after', () => {
-  it('the demo: 0.4125 ± 0.0091 mm to 0.0110 ± 0.0090 mm is better by 0.4015 ± 0.0128 mm, and it worked', () => {
+  it('the demo: 0.450 ± 0.010 mm to 0.012 ± 0.010 mm is better by 0.438 ± 0.014 mm, and it worked', () => {
     const found = compare(before, after, bed)!;
     expect(found).toMatchObject({ change: 'better', was: 'beyond', now: 'within' });
-    // By hand: 0.4125 − 0.011 = 0.4015; √(0.0091² + 0.0090²) = 0.0128.
-    expect(found.gain.value * 1e3).toBeCloseTo(0.4015, 9);
-    expect(((found.gain.high - found.gain.low) / 2) * 1e3).toBeCloseTo(0.0128, 4);
+    // By hand: (0.75 − 0.02) · 240/400 = 0.438; a difference by a dial of ± 0.01: 2 · 0.01 · √(2/3) · 240/400 = 0.0098, twice: 0.0139.
+    expect(found.gain.value * 1e3).toBeCloseTo(0.438, 9);
+    expect(((found.gain.high - found.gain.low) / 2) * 1e3).toBeCloseTo(0.0139, 4);
     expect(didItWork([found])).toBe('yes');
   });
 

@@ -3,8 +3,7 @@ import { compareWays } from '../../engine/evaluate';
 import type { Reading } from '../../machine/schema';
 import { Fold } from '../../ui/fold';
 import { useRecords } from '../desk/context';
-import { TermKeys } from '../desk/glossary/terms';
-import glossary from '../desk/glossary/words/en';
+import { TermKeys, TERMS_TITLE } from '../desk/glossary/terms';
 import { MachinePicker } from '../desk/machine-picker';
 import { part } from '../desk/parts/part';
 import { WaysTable } from '../desk/ways-table';
@@ -108,7 +107,7 @@ function Folds(props: { sheet: Sheet }) {
           </ul>
         </Fold>
       </Show>
-      <Fold title={glossary.title}>
+      <Fold title={TERMS_TITLE}>
         <TermKeys texts={textsOf(props.sheet.calculator)} />
       </Fold>
       <Fold title={say.folds.handOver}>

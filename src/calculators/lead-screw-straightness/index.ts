@@ -39,6 +39,7 @@ export default calculator(
         key: 'vBlocksNeedle',
         given: {
           TIR: '0.2 mm',
+          w: '0.45 mm ± 0',
           k_w: '0.05',
           q: '0 mm ± 0',
           c: '300 mm ± 0',

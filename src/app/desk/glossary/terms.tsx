@@ -5,6 +5,8 @@ import { termsIn, type TermId } from './find';
 import say from './words/en';
 import './terms.css';
 
+export const TERMS_TITLE = say.title;
+
 const Meaning = (props: { id: TermId }) => (
   <>
     <p>{say.terms[props.id].line}</p>
