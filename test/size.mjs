@@ -7,7 +7,8 @@ import { gzipSync } from 'node:zlib';
 import { parseSync } from 'vite';
 import { table, writeMeasured } from './bench/measured.mjs';
 
-const LIMITS = { first: 45, precached: 620 };
+// 640 and not 620: licences, the worker's own list, boundaries and what a kept reading explains came in with one release.
+const LIMITS = { first: 45, precached: 640 };
 const WRITE = process.argv.includes('--write');
 const BUILD = process.argv.slice(2).find((one) => !one.startsWith('--')) ?? 'dist';
 

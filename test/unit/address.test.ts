@@ -8,6 +8,7 @@ function readable(fragment: string): void {
   expect(() => decodeURI(path)).not.toThrow();
   const url = new URL(mended(fragment), 'http://here');
   expect(url.host).toBe('here');
+  expect(path).not.toContain('//');
   expect(mended(mended(fragment))).toBe(mended(fragment));
 }
 

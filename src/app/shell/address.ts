@@ -12,8 +12,8 @@ function decodes(path: string): boolean {
 /** What stands behind `#` in the form that every part of the app can read: one slash in front, percent codes that mean something. */
 export function mended(fragment: string): string {
   const [path = '', ...query] = fragment.split('?');
-  // Two slashes, of either kind, would make a host of the first word.
-  const plain = `/${path.replaceAll('\\', '%5C').replace(/^\/+/, '')}`;
+  // Two slashes in front, of either kind, would make a host of the first word; two further on match no screen at all.
+  const plain = `/${path.replaceAll('\\', '%5C')}`.replace(/\/{2,}/g, '/');
   const whole = plain.replace(HALF_CODE, '%25');
   const readable = decodes(whole) ? whole : plain.replaceAll('%', '%25');
   return query.length === 0 ? readable : `${readable}?${query.join('?')}`;

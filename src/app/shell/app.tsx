@@ -5,7 +5,6 @@ import { RESCUE } from '../../rescue/call';
 import { screen } from '../desk/parts/part';
 import { createRecords } from '../desk/records';
 import { Shell } from './shell';
-import { Unknown } from './unknown';
 import say from './words/en';
 
 const Home = screen(async () => (await import('./home')).Home, say.parts.home);
@@ -22,6 +21,7 @@ const CaseArrival = screen(async () => (await import('../case/arrival')).CaseArr
 const CaseScreen = screen(async () => (await import('../case/screen')).CaseScreen, say.parts.case);
 const CaseSheetScreen = screen(async () => (await import('../case/sheet-screen')).CaseSheetScreen, say.parts.caseSheet);
 const SettingsScreen = screen(async () => (await import('./settings/screen')).SettingsScreen, say.parts.settings);
+const Unknown = screen(async () => (await import('./unknown')).Unknown, say.parts.screen);
 const LicencesScreen = screen(async () => (await import('./licences')).LicencesScreen, say.parts.licences);
 
 /** Nothing of the app is left to say it: the page's own rescue does. */

@@ -10,6 +10,7 @@ import {
   type JSX,
 } from 'solid-js';
 import { A, useLocation } from '@solidjs/router';
+import { keepAll } from '../behind';
 import { fetchPart, NotFetched, pageCanBeHad } from './fetch-part';
 import say from './words/en';
 
@@ -33,7 +34,7 @@ export function Trouble(props: { what: string; error: unknown; onMended: () => v
       props.onMended();
     } catch {
       // Some browsers keep a failure for as long as the page lives; what was typed is kept.
-      if (await pageCanBeHad()) window.location.reload();
+      if ((await pageCanBeHad()) && (await keepAll())) window.location.reload();
       else setState('still');
     }
   };
