@@ -21,7 +21,7 @@ async function makeScript(): Promise<string> {
     },
   });
   const [output] = Array.isArray(result) ? result : [result];
-  const chunk = output && 'output' in output ? output.output[0] : undefined;
+  const chunk = 'output' in output ? output.output[0] : undefined;
   if (!chunk) throw new Error('the rescue was not built');
   return chunk.code.trim().replaceAll('</script', '<\\/script');
 }

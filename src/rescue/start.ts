@@ -42,7 +42,7 @@ async function saveEverything(): Promise<string> {
 /** Drops the copy of the app, never the records, once it is sure that the host has one. */
 async function fetchAnew(): Promise<string> {
   const worker = await fetch('./sw.js', { cache: 'no-store' }).catch(() => undefined);
-  if (worker?.ok !== true || !/javascript/.test(worker.headers.get('content-type') ?? '')) return say.noHost;
+  if (worker?.ok !== true || worker.headers.get('content-type')?.includes('javascript') !== true) return say.noHost;
   const scope = new URL('./', location.href).href;
   const registration = await navigator.serviceWorker.getRegistration(scope);
   await registration?.unregister();

@@ -23,7 +23,7 @@ export interface Told {
 }
 
 /** Held by a page as a lock for as long as it is open: which entry script it runs, and so which release it may still ask for. */
-export const LOCK = 'trammel page ';
+export const LOCK = 'trammel-page:';
 
 export function isTold(message: unknown): message is Told {
   return typeof message === 'object' && message !== null && 'type' in message && message.type === 'STAGE';

@@ -16,7 +16,7 @@ export type Stock = ReturnType<typeof createStock>;
 
 /** The caches of this app's releases: one for each, named by what is in it. */
 export function createStock(files: readonly BuildFile[], { scope, caches, fetch }: Ground) {
-  const prefix = `trammel ${scope} `;
+  const prefix = `trammel:${scope}:`;
   const own = hashOf(new TextEncoder().encode(JSON.stringify(files))).then((name) => prefix + name);
   const address = (url: string): string => scope + url;
   const match = async (name: string, url: string): Promise<Response | undefined> =>

@@ -106,7 +106,7 @@ for (const [what, answer] of Object.entries(wrong)) {
 
 test('a release that no open page runs is dropped; one that a page runs is not, nor any while a page does not say', async () => {
   const { stores, caches, copy, told } = setUp(good);
-  const former = `trammel ${SCOPE} former`;
+  const former = `trammel:${SCOPE}:former`;
   const put = async () => (await caches.open(former)).put(`${SCOPE}assets/a-0.js`, new Response('old'));
   await put();
   await copy.fill(told);
@@ -125,7 +125,7 @@ test('a release that no open page runs is dropped; one that a page runs is not, 
 
 test('another app in another folder of the host keeps its caches', async () => {
   const { stores, caches, copy, told } = setUp(good);
-  for (const name of ['other', 'trammel https://host.example/ x', `trammel ${SCOPE}deeper/ x`]) await caches.open(name);
+  for (const name of ['other', 'trammel:https://host.example/:x', `trammel:${SCOPE}deeper/:x`]) await caches.open(name);
   await copy.fill(told);
   await copy.dropOld([], 'all');
   expect(stores.size).toBe(4);

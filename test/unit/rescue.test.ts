@@ -54,7 +54,7 @@ test('what was set aside goes along, and the app says what ails it', async () =>
   expect(read[0]).toMatchObject({ ok: true, refused: [{}] });
 });
 
-test('more than one file can hold becomes several that each can be read', async () => {
+test('more than one file can hold becomes several that each can be read', () => {
   const machine = stored.find(([key]) => key.startsWith('machine:'))!;
   const many = Array.from({ length: FILE_LIMITS.records + 1 }, (_, i) => {
     const id = `m${i}`;

@@ -107,7 +107,7 @@ export function Home() {
           />
         </label>
         <Show when={finder.state === 'errored'}>
-          <Trouble what={say.parts.search} error={finder.error} onMended={() => void refetch()} />
+          <Trouble what={say.parts.search} error={finder.error as unknown} onMended={() => void refetch()} />
         </Show>
         <Show when={danger()}>
           <StopAt text={asked()}>

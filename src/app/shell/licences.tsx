@@ -6,7 +6,7 @@ import say from './words/en';
 async function load(): Promise<string> {
   const response = await fetch('./licences.txt');
   const type = response.headers.get('content-type') ?? '';
-  if (!response.ok || /html/.test(type)) throw new Error(`${response.status} ${type}`);
+  if (!response.ok || type.includes('html')) throw new Error(`${response.status} ${type}`);
   return response.text();
 }
 

@@ -3,7 +3,6 @@ import {
   createEffect,
   createSignal,
   ErrorBoundary,
-  on,
   Show,
   untrack,
   type Component,
@@ -19,13 +18,11 @@ export function Trouble(props: { what: string; error: unknown; onMended: () => v
   const location = useLocation();
   const [state, setState] = createSignal<'failed' | 'trying' | 'still'>('failed');
   // Whoever goes elsewhere takes no trouble along.
-  createEffect(
-    on(
-      () => location.pathname,
-      () => props.onMended(),
-      { defer: true },
-    ),
-  );
+  createEffect<string | undefined>((before) => {
+    const at = location.pathname;
+    if (before !== undefined && before !== at) untrack(() => props.onMended());
+    return at;
+  }, undefined);
   const again = async (): Promise<void> => {
     const { error } = props;
     setState('trying');
