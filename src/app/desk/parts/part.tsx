@@ -20,7 +20,7 @@ export function Trouble(props: { what: string; error: unknown; onMended: () => v
   // Whoever goes elsewhere takes no trouble along.
   createEffect<string | undefined>((before) => {
     const at = location.pathname;
-    if (before !== undefined && before !== at) untrack(() => props.onMended());
+    if (before !== undefined && before !== at) props.onMended();
     return at;
   }, undefined);
   const again = async (): Promise<void> => {
