@@ -1,4 +1,5 @@
 import { createResource, Show } from 'solid-js';
+import { A } from '@solidjs/router';
 import { fetchPart } from '../desk/parts/fetch-part';
 import { Waiting } from '../desk/parts/part';
 import say from './words/en';
@@ -17,6 +18,11 @@ export function LicencesScreen() {
     <main>
       <h1>{say.licences.title}</h1>
       <p>{say.licences.why}</p>
+      <p>
+        <A class="button" href="/settings">
+          {say.head.settings}
+        </A>
+      </p>
       <Show when={text()} fallback={<Waiting what={say.parts.licences} />}>
         {(found) => (
           <pre class="licences" translate="no">
