@@ -1,4 +1,5 @@
 import { spawnSync } from 'node:child_process';
+import { parse as readCsv } from 'csv-parse/sync';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { writeCsv } from '../../src/machine/exchange-csv';
@@ -128,13 +129,31 @@ describe('readings as comma-separated values', () => {
     expect(numbers(273.15, 'F', 'temperature')).toBe('32');
   });
 
-  it.each(['=1+1', '+1', '-1', '@SUM(A1)', '\t=1', '\r=1', '＝1'])('a text %j cannot run in a spreadsheet', (note) => {
-    expect(row({ note })[7]).toBe(`'${note}`);
+  it.each([
+    ['=1+1', "'=1+1"],
+    ['+1', "'+1"],
+    ['-1', "'-1"],
+    ['@SUM(A1)', "'@SUM(A1)"],
+    ['\t=1', "'\t'=1"],
+    ['\r=1', "'\r'=1"],
+    ['＝1', "'＝1"],
+    ['a;=1', "a;'=1"],
+    ['a,＋1', "a,'＋1"],
+    ['a\t-1', "a\t'-1"],
+    ['he said "=1"', 'he said "\'=1"'],
+    ['- one\n- two', "'- one\n'- two"],
+    [' \u00a0=1', "' \u00a0=1"],
+    ['a; =1', "a;' =1"],
+  ])('a text %j cannot run in a spreadsheet', (note, safe) => {
+    expect(row({ note })[7]).toBe(safe);
   });
 
-  it.each(["it's 5", '5 = 5', 'a-b', ' x', '', "'x", '−0.050 mm'])('a text %j is left as it is', (note) => {
-    expect(row({ note })[7]).toBe(note);
-  });
+  it.each(["it's 5", '5 = 5', 'a-b', ' x', '', "'x", '−0.050 mm', 'a; b, c', 'one\n\ntwo'])(
+    'a text %j is left as it is',
+    (note) => {
+      expect(row({ note })[7]).toBe(note);
+    },
+  );
 
   it('guards every text and no number', () => {
     const cells = parse(
@@ -153,22 +172,55 @@ describe('readings as comma-separated values', () => {
     expect(cells.slice(10, 17)).toEqual(['-1', '-1', '-1', 'mm', "'=text", "'=limit", '0.75']);
   });
 
-  const nasty = fc.string({ unit: fc.constantFrom('"', ',', '\r', '\n', '\r\n', '=', "'", 'a', '°', ';', '\t') });
+  const nasty = fc.string({
+    unit: fc.constantFrom(
+      ...['"', ',', '\r', '\n', '\r\n', ...'=+-@＝＋－＠', "'", 'a', '°', ';', '\t', '|', ' ', '\u00a0'],
+    ),
+  });
+  const bare = (text: string) => text.replaceAll("'", '');
+  /** What a spreadsheet would run (the list is OWASP's, "CSV Injection"), unless all of it is a number. */
+  const runs = (cell: string) =>
+    /^[\s\0]*[=+\-@＝＋－＠]|^[\t\r]/.test(cell) && !/^-\d+([.,]\d+)?(e[-+]\d+)?$/.test(cell);
 
-  it('every text comes back through the grammar, guarded or as it was', () => {
-    fc.assert(
-      fc.property(nasty, nasty, (note, sentence) => {
-        const cells = row({ note, order: { ...before.order, sentence } });
-        expect(cells).toHaveLength(COLUMNS);
-        for (const [i, text] of [
-          [6, sentence],
-          [7, note],
-        ] as const)
-          expect([text, `'${text}`]).toContain(cells[i]);
-        for (const cell of cells) expect(cell).not.toMatch(/^[=+@\t\r-]/);
-      }),
-      { endOnFailure: true },
+  it.each(['point', 'comma'] as const)(
+    'with a decimal %s, a general reader finds every text, and no cell that runs',
+    (mark) => {
+      const [own, other] = mark === 'point' ? [',', ';'] : [';', ','];
+      fc.assert(
+        fc.property(nasty, nasty, (note, sentence) => {
+          const results = { n: result(-1.5e-3, 'mm', { text: sentence, name: note }) };
+          const reading = one({ note, results, order: { ...before.order, sentence } });
+          const text = writeCsv([{ ...demoMachine, name: note }, reading], mark);
+          const cells = (readCsv(text, { delimiter: own, record_delimiter: '\r\n' }) as string[][])[1]!;
+          expect(cells).toHaveLength(COLUMNS);
+          // Nothing but apostrophes came in between.
+          for (const [i, was] of [note, sentence, note, note].entries())
+            expect(bare(cells[[1, 6, 7, 8][i]!]!)).toBe(bare(was));
+          expect(cells[10]).toBe(mark === 'point' ? '-1.5' : '-1,5');
+          const lenient = { relax_quotes: true, relax_column_count: true, skip_records_with_error: true } as const;
+          for (const delimiter of [own, other, '\t', '|'])
+            for (const cell of (readCsv(text, { ...lenient, delimiter }) as string[][]).flat())
+              expect(runs(cell), cell).toBe(false);
+          // The worst reader, that knows no quotes.
+          for (const cell of text.split(mark === 'point' ? /[,;\t|"\r\n]/ : /[;\t|"\r\n]/))
+            expect(runs(cell), cell).toBe(false);
+        }),
+        { endOnFailure: true },
+      );
+    },
+  );
+
+  it('a spreadsheet with a decimal comma gets semicolons and decimal commas', () => {
+    const text = writeCsv([demoMachine, ...demoReadings], 'comma');
+    const rows = readCsv(text, { delimiter: ';' }) as string[][];
+    const same = readCsv(writeCsv([demoMachine, ...demoReadings])) as string[][];
+    expect(rows[0]).toEqual(same[0]);
+    const numbers = [10, 11, 12, 16, 17, 20, 21, 22];
+    const pointed = rows.map((cells, i) =>
+      cells.map((cell, k) => (i > 0 && numbers.includes(k) ? cell.replace(',', '.') : cell)),
     );
+    expect(pointed).toEqual(same);
+    expect(rows.flat().filter((cell) => cell === '0,75')).not.toEqual([]);
   });
 
   const python = spawnSync('python3', ['-c', '1']).status === 0;

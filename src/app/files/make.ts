@@ -3,6 +3,7 @@ import { writeCsv } from '../../machine/exchange-csv';
 import { gather, type Scope } from '../../machine/exchange-store';
 import type { StoredRecord } from '../../machine/schema';
 import type { Store } from '../../machine/store';
+import type { DecimalMark } from '../../quantity/parse';
 import { explainAll } from '../desk/explain';
 import say from './words/en';
 
@@ -14,6 +15,8 @@ export interface Wanted {
   readonly called: string;
   readonly form: Form;
   readonly photos: boolean;
+  /** Of numbers in a spreadsheet. */
+  readonly mark: DecimalMark;
 }
 
 /** A file ready to be handed over. */
@@ -79,7 +82,7 @@ export async function makeFile(store: Store, wanted: Wanted): Promise<Making> {
   const made = { wanted, at, counts, missing: found.value.unreadable.length };
   if (wanted.form === 'csv') {
     // The mark in front makes spreadsheets read the text as UTF-8: ° and µ are lost otherwise.
-    const text = `\uFEFF${writeCsv(await named(records))}`;
+    const text = `\uFEFF${writeCsv(await named(records), wanted.mark)}`;
     return { ok: true, made: { ...made, name: `${name}.csv`, blob: new Blob([text], { type: 'text/csv' }) } };
   }
   const blob = new Blob([writeFile(records, at.toISOString())], { type: 'application/json' });

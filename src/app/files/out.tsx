@@ -28,6 +28,7 @@ function contents({ counts, wanted }: Made): readonly string[] {
 
 /** Makes a file, says what is in it, and hands it over. */
 export function SaveFile(props: { store: Promise<Store>; machine: Machine | undefined }) {
+  const records = useRecords();
   const [scope, setScope] = createSignal<'everything' | 'machines'>('everything');
   const [form, setForm] = createSignal<Form>('file');
   const [made, setMade] = createSignal<Made>();
@@ -49,6 +50,7 @@ export function SaveFile(props: { store: Promise<Store>; machine: Machine | unde
       called: machine?.name ?? (scope() === 'everything' ? '' : say.save.machinesFile),
       form: form(),
       photos,
+      mark: records.settings().mark,
     };
     setBusy(true);
     setMade(undefined);
