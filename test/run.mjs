@@ -1,7 +1,7 @@
 // Runs every check in turn, goes on after a failure so that one run reports all, and ends with the closing lines.
 // `node test/run.mjs lint unit` runs those only.
 import { spawnSync } from 'node:child_process';
-import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 
 const REPORTS = 'test-results';
 rmSync(REPORTS, { recursive: true, force: true });
@@ -54,5 +54,12 @@ closingLine('browser', `${REPORTS}/browser.json`, ({ stats }) => [
   stats.unexpected + stats.flaky,
   stats.skipped,
 ]);
+if (existsSync(`${REPORTS}/engines`)) {
+  const others = readdirSync(`${REPORTS}/engines`).map((file) => {
+    const found = readFileSync(`${REPORTS}/engines/${file}`, 'utf8').trim();
+    return `${file.replace('.txt', '')} (main job: ${found})`;
+  });
+  process.stdout.write(`Engines tried: Chromium (all browser tests), ${others.join(', ')}\n`);
+}
 if (failed.length > 0) process.stdout.write(`Failed: ${failed.join(', ')}\n`);
 process.exitCode = failed.length > 0 ? 1 : 0;

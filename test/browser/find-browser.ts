@@ -11,7 +11,7 @@ const SYSTEM = [
   '/Applications/Chromium.app/Contents/MacOS/Chromium',
 ];
 
-function attempt(command: string, args: readonly string[]): boolean {
+export function attempt(command: string, args: readonly string[]): boolean {
   try {
     execFileSync(command, args, { stdio: 'inherit' });
     return true;
@@ -19,6 +19,9 @@ function attempt(command: string, args: readonly string[]): boolean {
     return false;
   }
 }
+
+/** Where a browser that is not there can be installed as a package. */
+export const rootOnDebian = (): boolean => process.getuid?.() === 0 && existsSync('/usr/bin/apt-get');
 
 /**
  * A Chromium to drive: the system's; else the one the driver has or downloads; else, as root on Debian, the package.
@@ -29,7 +32,7 @@ export function findBrowser(): { executablePath?: string } {
   if (found !== undefined) return { executablePath: found };
   if (existsSync(chromium.executablePath()) || attempt('npx', ['--no-install', 'playwright', 'install', 'chromium']))
     return {};
-  if (process.getuid?.() === 0 && existsSync('/usr/bin/apt-get')) {
+  if (rootOnDebian()) {
     attempt('apt-get', ['update']);
     attempt('apt-get', ['install', '-y', '--no-install-recommends', 'chromium']);
     if (existsSync('/usr/bin/chromium')) return { executablePath: '/usr/bin/chromium' };
