@@ -2,6 +2,7 @@ import { endsOf, type KeptLimit } from './history';
 import { keyOf } from './keys';
 import { keptUnit } from './kept-unit';
 import type { Reading, StoredRecord } from './schema';
+import { finish, type Steps } from './steps';
 import type { DecimalMark } from '../quantity/parse';
 import { fromSi, type Unit } from '../quantity/unit';
 import say from './words/en';
@@ -46,35 +47,72 @@ function limitCells(reading: Reading, limit: KeptLimit, unit: Unit | undefined):
   return [limit.name, end(min), end(max), limit.verdict];
 }
 
-/** A result's rows: one, or one for each of its limits. */
-function resultRows(reading: Reading, symbol: string, result: Reading['results'][string]): readonly Row[] {
-  const unit = keptUnit(result);
-  const numbers = [result.value, result.low, result.high].map((si) => (unit ? fromSi(si, unit) : si));
-  const cells = [result.name, symbol, ...numbers, unit ? unit.label : say.csv.plainUnit, result.text];
+/** Its rows: one, or one for each of its limits. */
+function rowsFor(reading: Reading, { symbol, name, unit, numbers, shown }: Shown): readonly Row[] {
+  const cells = [name, symbol, ...numbers, unit ? unit.label : say.csv.plainUnit, shown];
   const limits = reading.limits.filter(({ of }) => of === symbol).map((limit) => limitCells(reading, limit, unit));
-  return (limits.length > 0 ? limits : [NO_LIMIT]).map((limit) => [...cells, ...limit]);
+  const promise = promiseCells(reading, symbol, unit);
+  const by = reading.whole ? say.csv.keptBy.whole : say.csv.keptBy.earlier;
+  return (limits.length > 0 ? limits : [NO_LIMIT]).map((limit) => [...cells, ...limit, by, ...promise]);
 }
 
-const NO_PROMISE: Row = ['', '', ''];
-const NO_RESULT: Row = ['', '', '', '', '', '', '', ...NO_LIMIT];
-
-/** What the order promised of a result, in the unit of its row. */
-function expectedCells(reading: Reading, symbol: string, unit: Unit | undefined): Row {
+/** What the order promised of it, in the unit of its row. An earlier form kept no promises. */
+function promiseCells(reading: Reading, symbol: string, unit: Unit | undefined): Row {
   const found = reading.order.expects[symbol];
-  if (!found) return NO_PROMISE;
+  if (!found) return Array.from({ length: 3 }, () => (reading.whole ? '' : say.csv.notKept));
   return [found.value, found.low, found.high].map((si) => (unit ? fromSi(si, unit) : si));
+}
+
+/** What a row is about: a result, or an entry that is held to a limit. */
+interface Shown {
+  readonly symbol: string;
+  readonly name: string;
+  readonly unit: Unit | undefined;
+  readonly numbers: Row;
+  readonly shown: string;
+}
+
+function shownAt(reading: Reading, symbol: string): Shown | undefined {
+  const [result, entry] = [reading.results[symbol], reading.entries[symbol]];
+  const found =
+    result ?? (entry && { ...entry, low: entry.value - entry.half, high: entry.value + entry.half, text: '' });
+  if (found) {
+    const unit = keptUnit(found);
+    const numbers = [found.value, found.low, found.high].map((si) => (unit ? fromSi(si, unit) : si));
+    return { symbol, name: found.name, unit, numbers, shown: found.text };
+  }
+  if (reading.whole) return undefined;
+  const { notKept } = say.csv;
+  return { symbol, name: symbol, unit: undefined, numbers: [notKept, notKept, notKept], shown: notKept };
 }
 
 function rows(reading: Reading, machine: string): readonly Row[] {
   const { at, id, calculator, verdict, order, note } = reading;
   const common = [at, machine, reading.machine, id, calculator, verdict, order.sentence, note];
-  const results = Object.entries(reading.results).flatMap(([symbol, one]) => {
-    const promise = expectedCells(reading, symbol, keptUnit(one));
-    return resultRows(reading, symbol, one).map((cells) => ({ cells, promise }));
-  });
-  const rowsOf = results.length > 0 ? results : [{ cells: NO_RESULT, promise: NO_PROMISE }];
+  const symbols = new Set([...Object.keys(reading.results), ...reading.limits.map(({ of }) => of)]);
+  const found = [...symbols].flatMap((symbol) => shownAt(reading, symbol) ?? []);
   const by = reading.whole ? say.csv.keptBy.whole : say.csv.keptBy.earlier;
-  return rowsOf.map(({ cells, promise }) => [...common, ...cells, by, ...promise]);
+  const none: Row = ['', '', '', '', '', '', '', ...NO_LIMIT, by, ...promiseCells(reading, '', undefined)];
+  const rowsOf = found.length > 0 ? found.flatMap((one) => rowsFor(reading, one)) : [none];
+  return rowsOf.map((cells) => [...common, ...cells]);
+}
+
+/** Lines of the file, to be joined. See `writeCsv`. */
+export function* writeCsvSteps(
+  records: readonly StoredRecord[],
+  mark: DecimalMark = 'point',
+): Steps<readonly string[]> {
+  const machines = new Map(records.flatMap((one) => (one.type === 'machine' ? [[one.id, one.name] as const] : [])));
+  const readings = records
+    .flatMap((one) => (one.type === 'reading' ? [{ key: keyOf(one), reading: one }] : []))
+    .sort((a, b) => (a.key < b.key ? -1 : 1));
+  const line = (row: Row) => `${row.map((cell) => written(cell, mark)).join(SEPARATORS[mark])}\r\n`;
+  const lines = [line(say.csv.columns)];
+  for (const [i, { reading }] of readings.entries()) {
+    for (const row of rows(reading, machines.get(reading.machine) ?? '')) lines.push(line(row));
+    yield i / readings.length;
+  }
+  return lines;
 }
 
 /**
@@ -85,13 +123,5 @@ function rows(reading: Reading, machine: string): readonly Row[] {
  * @param records readings that are not whole with their names filled in
  * @param mark with a decimal comma the cells are separated by semicolons, as spreadsheets of such countries have it
  */
-export function writeCsv(records: readonly StoredRecord[], mark: DecimalMark = 'point'): string {
-  const machines = new Map(records.flatMap((one) => (one.type === 'machine' ? [[one.id, one.name] as const] : [])));
-  const readings = records
-    .flatMap((one) => (one.type === 'reading' ? [{ key: keyOf(one), reading: one }] : []))
-    .sort((a, b) => (a.key < b.key ? -1 : 1))
-    .map(({ reading }) => reading);
-  const lines = readings.flatMap((one) => rows(one, machines.get(one.machine) ?? ''));
-  const line = (row: Row) => `${row.map((cell) => written(cell, mark)).join(SEPARATORS[mark])}\r\n`;
-  return [say.csv.columns, ...lines].map(line).join('');
-}
+export const writeCsv = (records: readonly StoredRecord[], mark: DecimalMark = 'point'): string =>
+  finish(writeCsvSteps(records, mark)).join('');

@@ -89,6 +89,19 @@ export interface Point extends Interval {
   readonly state: State;
 }
 
+const WORST: readonly State[] = ['beyond', 'too close', 'none', 'within'];
+
+/** What several limits on one result come to: the worst verdict on any of them. */
+const worstState = (states: readonly State[]): State => WORST.find((state) => states.includes(state)) ?? 'none';
+
+/** The ends that several limits leave a result. */
+function narrowest(reading: Reading, limits: readonly Limited[]): ReturnType<typeof endsOf> {
+  const ends = limits.map((limit) => endsOf(reading, limit));
+  const known = (side: 'min' | 'max') => ends.flatMap((one) => one[side] ?? []);
+  const [min, max] = [known('min'), known('max')];
+  return { min: min.length > 0 ? Math.max(...min) : undefined, max: max.length > 0 ? Math.min(...max) : undefined };
+}
+
 /**
  * One result over time, oldest first.
  * @param readings of one check on one machine, newest first
@@ -100,10 +113,10 @@ export function trendOf(readings: readonly Reading[], symbol: string, now = new 
       if (!isAhead(reading.at, now)) next = Date.parse(reading.at);
       const x = intervalAt(reading, symbol);
       if (!x) return [];
-      const limit = reading.limits.find((one) => one.of === symbol);
-      const ends = limit ? endsOf(reading, limit) : { min: undefined, max: undefined };
+      const limits = reading.limits.filter((one) => one.of === symbol);
       const { value, low, high } = x;
-      return [{ reading, at: next, value, low, high, ...ends, state: limit?.verdict ?? 'none' }];
+      const state = worstState(limits.map(({ verdict }) => verdict));
+      return [{ reading, at: next, value, low, high, ...narrowest(reading, limits), state }];
     })
     .reverse();
 }

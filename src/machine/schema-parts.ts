@@ -8,6 +8,8 @@ export const LIMITS = {
   note: 4000,
   typed: 120,
   line: 600,
+  /** An instruction or a step of it in words: with many amounts, and under every option. */
+  told: 4000,
   steps: 40,
   map: 400,
   limits: 40,
@@ -51,8 +53,8 @@ const ownName = v.check<string, string>((name) => !(name in Object.prototype), f
 export const ownId = v.pipe(id, ownName);
 /** A calculator's symbol. */
 export const symbol = v.pipe(matching(/^[A-Za-z][A-Za-z0-9_]*$/, field.symbol), ownName);
-/** An option picked: `belt`, `M3x0.5`. */
-const option = v.pipe(matching(/^[A-Za-z0-9][A-Za-z0-9_.+/-]*$/, field.option), ownName);
+/** An option picked: `belt`, `M8×1`. */
+const option = v.pipe(matching(/^[A-Za-z0-9][A-Za-z0-9_.+/×-]*$/, field.option), ownName);
 /** Ids of units and tools; empty where there is none. */
 export const idOrNone = matching(/^[A-Za-z0-9_-]*$/, field.id);
 

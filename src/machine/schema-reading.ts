@@ -6,6 +6,7 @@ import say from './words/en';
 /** What a symbol or a limit was called; empty where that was not kept. */
 const name = part.text(part.LIMITS.line);
 const line = part.text(part.LIMITS.line);
+const told = part.text(part.LIMITS.told);
 const verdict = part.oneOf('within', 'beyond', 'too close', 'none');
 
 const entry = part.fields({
@@ -58,9 +59,9 @@ const order = part.fields({
   args,
   glance: line,
   /** Where nothing was to be done: why. */
-  sentence: line,
+  sentence: told,
   steps: v.pipe(
-    v.array(part.fields({ say: part.keyOrNone, args, text: line }), say.field.shouldBeList),
+    v.array(part.fields({ say: part.keyOrNone, args, text: told }), say.field.shouldBeList),
     v.maxLength(part.LIMITS.steps, say.field.tooManySteps(part.LIMITS.steps)),
   ),
   /** Typical values that it rested on. */

@@ -13,6 +13,7 @@ const HEAD =
   'time,machine,machine id,reading id,check,verdict,instruction,note,result,symbol,value,low,high,unit,as shown,' +
   'limit,limit least,limit most,limit verdict,kept by,' +
   'expected after the order,expected low,expected high';
+const EARLIER = 'an earlier form: names and limits of today';
 const COLUMNS = HEAD.split(',').length;
 
 /** As the grammar of RFC 4180, section 2, has it; throws for a text that is none. */
@@ -84,6 +85,24 @@ describe('readings as comma-separated values', () => {
       ['n', 'Upper', '', '2', 'within', 'an earlier form: names and limits of today'],
       ['n', 'Lower', '0.75', '', 'within', 'an earlier form: names and limits of today'],
       ['dh_lim', '', '', '', '', 'an earlier form: names and limits of today'],
+    ]);
+  });
+
+  it('says of what an earlier form did not keep that it was not kept', () => {
+    const limits = [{ of: 'F', name: 'Force', max: 'dh_lim', symmetric: false, verdict: 'none' as const }];
+    const { order } = before;
+    const rows = rowsOf({ results: { n: result(1e-3, 'mm') }, limits, whole: false, order: { ...order, expects: {} } });
+    const unknown = 'not kept';
+    expect(rows.map((cells) => cells.slice(8))).toEqual([
+      ['n', 'n', '1', '1', '1', 'mm', '', '', '', '', '', EARLIER, unknown, unknown, unknown],
+      ['F', 'F', unknown, unknown, unknown, 'SI', unknown, 'Force', '', '', 'none', EARLIER, unknown, unknown, unknown],
+    ]);
+  });
+
+  it('has a row for an entry that is held to a limit', () => {
+    const limits = [{ of: 'dh', name: 'Reading', max: 'dh', symmetric: false, verdict: 'within' as const }];
+    expect(rowsOf({ limits }).map((cells) => cells.slice(9, 19))).toEqual([
+      ['dh', '0.75', expect.any(String), expect.any(String), 'mm', '', 'Reading', '', '0.75', 'within'],
     ]);
   });
 
@@ -174,7 +193,7 @@ describe('readings as comma-separated values', () => {
 
   const nasty = fc.string({
     unit: fc.constantFrom(
-      ...['"', ',', '\r', '\n', '\r\n', ...'=+-@＝＋－＠', "'", 'a', '°', ';', '\t', '|', ' ', '\u00a0'],
+      ...['"', ',', '\r', '\n', '\r\n', ...Array.from('=+-@＝＋－＠'), "'", 'a', '°', ';', '\t', '|', ' ', '\u00a0'],
     ),
   });
   const bare = (text: string) => text.replaceAll("'", '');
@@ -191,7 +210,7 @@ describe('readings as comma-separated values', () => {
           const results = { n: result(-1.5e-3, 'mm', { text: sentence, name: note }) };
           const reading = one({ note, results, order: { ...before.order, sentence } });
           const text = writeCsv([{ ...demoMachine, name: note }, reading], mark);
-          const cells = (readCsv(text, { delimiter: own, record_delimiter: '\r\n' }) as string[][])[1]!;
+          const cells = readCsv<string[]>(text, { delimiter: own, record_delimiter: '\r\n' })[1]!;
           expect(cells).toHaveLength(COLUMNS);
           // Nothing but apostrophes came in between.
           for (const [i, was] of [note, sentence, note, note].entries())
@@ -199,7 +218,7 @@ describe('readings as comma-separated values', () => {
           expect(cells[10]).toBe(mark === 'point' ? '-1.5' : '-1,5');
           const lenient = { relax_quotes: true, relax_column_count: true, skip_records_with_error: true } as const;
           for (const delimiter of [own, other, '\t', '|'])
-            for (const cell of (readCsv(text, { ...lenient, delimiter }) as string[][]).flat())
+            for (const cell of readCsv<string[]>(text, { ...lenient, delimiter }).flat())
               expect(runs(cell), cell).toBe(false);
           // The worst reader, that knows no quotes.
           for (const cell of text.split(mark === 'point' ? /[,;\t|"\r\n]/ : /[;\t|"\r\n]/))
@@ -212,8 +231,8 @@ describe('readings as comma-separated values', () => {
 
   it('a spreadsheet with a decimal comma gets semicolons and decimal commas', () => {
     const text = writeCsv([demoMachine, ...demoReadings], 'comma');
-    const rows = readCsv(text, { delimiter: ';' }) as string[][];
-    const same = readCsv(writeCsv([demoMachine, ...demoReadings])) as string[][];
+    const rows = readCsv<string[]>(text, { delimiter: ';' });
+    const same = readCsv<string[]>(writeCsv([demoMachine, ...demoReadings]), {});
     expect(rows[0]).toEqual(same[0]);
     const numbers = [10, 11, 12, 16, 17, 20, 21, 22];
     const pointed = rows.map((cells, i) =>

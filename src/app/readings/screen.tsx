@@ -1,9 +1,11 @@
 import { createMemo, createResource, For, Show } from 'solid-js';
 import { A, useNavigate, useParams } from '@solidjs/router';
-import type { Pair } from '../../machine/history';
+import { nameOf } from '../../engine/name';
+import { endsOf, type KeptLimit, type Pair } from '../../machine/history';
 import type { Machine, Reading } from '../../machine/schema';
 import { LIMITS } from '../../machine/schema-parts';
-import { formatMeasured } from '../../quantity/format';
+import { formatMeasured, formatValue } from '../../quantity/format';
+import type { DecimalMark } from '../../quantity/parse';
 import { toolById } from '../../reference/tools';
 import { VerdictMark } from '../../ui/verdict-mark';
 import { inSheetOrder, loadFacts, type CheckFacts } from '../desk/check-facts';
@@ -11,7 +13,7 @@ import { useRecords } from '../desk/context';
 import { createBehindText } from '../desk/typed-text';
 import { OfMachine } from '../desk/of-machine';
 import { printExpects } from '../desk/promised';
-import { shownIn, unbroken } from '../desk/reading-print';
+import { shownIn, unbroken, unitIn } from '../desk/reading-print';
 import { Outcome } from './outcome';
 import { retold } from './retold';
 import { printTime } from '../desk/time';
@@ -192,22 +194,45 @@ function Entered(props: Part) {
   );
 }
 
-/** As they were printed then. */
+/** What a limit left a result, and how it stood against it then. */
+function printLimit(reading: Reading, limit: KeptLimit, mark: DecimalMark): string {
+  const unit = unitIn(reading, limit.of);
+  const { min, max } = endsOf(reading, limit);
+  const print = (si: number | undefined) =>
+    si === undefined ? undefined : unbroken(formatValue(si, 0, unit, { mark }));
+  return say.reading.limit(limit.name, print(min), print(max), verdictWord(reading.calculator, limit.verdict));
+}
+
+/** As they were printed then, each with its limits; what an earlier version did not keep is said to be unknown. */
 function Results(props: Part) {
-  const results = () =>
-    inSheetOrder(props.facts.calculator, Object.keys(props.reading.results)).flatMap(
-      (symbol) => props.reading.results[symbol] ?? [],
-    );
+  const records = useRecords();
+  const shown = () => {
+    const { results, limits, whole } = props.reading;
+    const lost = whole ? [] : limits.map(({ of }) => of).filter((of) => !results[of] && !props.reading.entries[of]);
+    return inSheetOrder(props.facts.calculator, [...new Set([...Object.keys(results), ...lost])]);
+  };
+  const name = (symbol: string) => {
+    const { calculator } = props.facts;
+    return props.reading.results[symbol]?.name ?? (calculator ? nameOf(calculator, symbol) : symbol);
+  };
+  const limitsOf = (symbol: string) => props.reading.limits.filter(({ of }) => of === symbol);
   return (
     <section class="section">
       <h2>{say.reading.results}</h2>
       <table class="sheet-table reading-values">
         <tbody>
-          <For each={results()}>
-            {(result) => (
+          <For each={shown()}>
+            {(symbol) => (
               <tr>
-                <th scope="row">{result.name}</th>
-                <td>{unbroken(result.text)}</td>
+                <th scope="row">{name(symbol)}</th>
+                <td>
+                  {unbroken(props.reading.results[symbol]?.text ?? say.reading.notKept)}
+                  <For each={limitsOf(symbol)}>
+                    {(limit) => (
+                      <div class="faint small">{printLimit(props.reading, limit, records.settings().mark)}</div>
+                    )}
+                  </For>
+                </td>
               </tr>
             )}
           </For>

@@ -30,16 +30,17 @@ export function Trends(props: Props) {
     const found = new Set(props.readings.flatMap((reading) => Object.keys(reading.results)));
     return inSheetOrder(props.facts.calculator, [...found]);
   });
+  const newestWith = (symbol: string) =>
+    props.readings.find(({ results, entries }) => results[symbol] ?? entries[symbol]);
   const limited = createMemo(() => [
     ...new Set(
       props.readings
         .flatMap((reading) => reading.limits.map((limit) => limit.of))
-        .filter((symbol) => symbols().includes(symbol)),
+        .filter((symbol) => newestWith(symbol) !== undefined),
     ),
   ]);
   const others = () => symbols().filter((symbol) => !limited().includes(symbol));
   const other = () => picked() ?? (limited().length === 0 ? others()[0] : undefined);
-  const newestWith = (symbol: string) => props.readings.find((reading) => reading.results[symbol]);
   const nameOf = (symbol: string) => ((reading) => (reading ? nameIn(reading, symbol) : symbol))(newestWith(symbol));
   return (
     <>

@@ -118,6 +118,7 @@ const en = {
     ],
     keptBy: { whole: 'this form', earlier: 'an earlier form: names and limits of today' },
     plainUnit: 'SI',
+    notKept: 'not kept',
   },
   demo: {
     name: 'Bench printer, window side',

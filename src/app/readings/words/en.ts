@@ -29,6 +29,19 @@ const en = {
     remove: 'Remove this reading',
     entered: 'Entered',
     results: 'Results',
+    /** "Error across the bed: at most 0.05 mm. Beyond limit." */
+    limit: (name: string, least: string | undefined, most: string | undefined, verdict: string) => {
+      const ends =
+        least !== undefined && most !== undefined
+          ? `${least} to ${most}`
+          : most !== undefined
+            ? `at most ${most}`
+            : least !== undefined
+              ? `at least ${least}`
+              : 'its value was not kept';
+      return `${name}: ${ends}. ${verdict}.`;
+    },
+    notKept: 'not kept, so not known',
     outcome: 'What came of it',
     origins: { typical: 'typical, not measured', nameplate: 'as marked', measured: 'measured' },
     measuredWith: (tool: string) => `measured, ${tool}`,
