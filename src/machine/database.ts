@@ -11,6 +11,8 @@ export interface Transaction {
   entries(prefix: string): Promise<Entries>;
   /** The last `count` of them, of those before the key `before` if it is given; in order of keys. */
   last(prefix: string, count: number, before?: string): Promise<Entries>;
+  /** How many keys begin with `prefix`. */
+  count(prefix: string): Promise<number>;
   /** The keys beginning with `prefix`, in order. */
   keys(prefix: string): Promise<readonly string[]>;
   put(key: string, value: unknown): void;
@@ -85,6 +87,7 @@ function transactionOn(store: IDBObjectStore, progress: Progress): Transaction {
       const start = await startOfLast(store, from(prefix, before), count);
       return entriesIn(store, from(start ?? prefix, before));
     },
+    count: (prefix) => promisifyRequest(store.count(from(prefix, endOf(prefix)))),
     async keys(prefix) {
       const keys = await promisifyRequest(store.getAllKeys(from(prefix, endOf(prefix))));
       return keys.filter((key) => typeof key === 'string');
@@ -99,6 +102,9 @@ function transactionOn(store: IDBObjectStore, progress: Progress): Transaction {
     },
   };
 }
+
+/** What a request says whose transaction has ended, before or while it waited. */
+const ENDED = ['AbortError', 'TransactionInactiveError', 'InvalidStateError'];
 
 async function within<T>(store: IDBObjectStore, body: (t: Transaction) => Promise<T>, progress: Progress): Promise<T> {
   const transaction = store.transaction;
@@ -119,8 +125,8 @@ async function within<T>(store: IDBObjectStore, body: (t: Transaction) => Promis
       () => null,
       (reason: unknown) => reason,
     );
-    // A request cut short says only that; the transaction knows why.
-    throw error instanceof DOMException && error.name === 'AbortError' && end !== null ? end : error;
+    // A request cut short, or made when all had ended, says only that; the transaction knows why.
+    throw error instanceof DOMException && ENDED.includes(error.name) && end !== null ? end : error;
   }
 }
 

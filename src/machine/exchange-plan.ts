@@ -3,6 +3,7 @@ import { differences, laterOf, merge, stampOf, takesFile, type Choice, type Diff
 import type { GoodFile, RefusedRecord } from './exchange-read';
 import { keyOf, proofPhoto, type Key } from './keys';
 import type { Machine, Restored, StoredRecord } from './schema';
+import { finish, type Steps } from './steps';
 import say from './words/en';
 
 /** What is on this device already, as far as a file may touch it. */
@@ -45,7 +46,8 @@ export interface Plan {
 const machineOf = (record: StoredRecord): string | null =>
   record.type === 'machine' ? record.id : record.type === 'settings' ? null : record.machine;
 
-function called(record: StoredRecord): string {
+/** Which record of a file is meant, for the person. */
+export function called(record: StoredRecord): string {
   switch (record.type) {
     case 'machine':
       return say.which.machine(record.name);
@@ -127,10 +129,18 @@ function knownFrom(items: readonly Item[], here: Here): Known {
   return { unreadable, machines: new Set(ids), readings, anyReading };
 }
 
-/** What taking in this file would add, change and leave. Writes nothing. */
-export function makePlan(file: GoodFile, here: Here, now = new Date()): Plan {
-  const standing = new Map(here.records.map((record) => [keyOf(record), record]));
-  const all = file.records.map((record) => itemOf(record, standing.get(keyOf(record)), now));
+/** What taking in this file would add, change and leave, made piece by piece. Writes nothing. */
+export function* planSteps(file: GoodFile, here: Here, now = new Date()): Steps<Plan> {
+  const standing = new Map<string, StoredRecord>();
+  for (const record of here.records) {
+    standing.set(keyOf(record), record);
+    yield 0;
+  }
+  const all: Item[] = [];
+  for (const record of file.records) {
+    all.push(itemOf(record, standing.get(keyOf(record)), now));
+    yield all.length / file.records.length;
+  }
   const known = knownFrom(all, here);
   const refused = [...file.refused];
   const groups = new Map<string | null, Item[]>();
@@ -144,6 +154,7 @@ export function makePlan(file: GoodFile, here: Here, now = new Date()): Plan {
     const members = groups.get(machine) ?? [];
     groups.set(machine, members);
     members.push(item);
+    yield 1;
   }
   const machines = here.records.filter((record): record is Machine => record.type === 'machine');
   return {
@@ -186,15 +197,20 @@ export function outcome(plan: Plan, choose: (machine: string | null) => Choice):
   return plan.groups.flatMap((group) => group.items.flatMap((item) => outcomeOf(item, choose(group.machine)) ?? []));
 }
 
+/** The same at once. */
+export const makePlan = (file: GoodFile, here: Here, now = new Date()): Plan => finish(planSteps(file, here, now));
+
 const itemsOf = (plan: Plan): readonly Item[] => plan.groups.flatMap(({ items }) => items);
 
 /** True where a second look at the device, for the same file, made the same plan: what was shown is what would be done. */
-export function samePlan(seen: Plan, now: Plan): boolean {
+export function* samePlanSteps(seen: Plan, now: Plan): Steps<boolean> {
   const before = new Map(itemsOf(seen).map((item) => [item.key, item]));
   const after = itemsOf(now);
   if (before.size !== after.length || canonical(seen.refused) !== canonical(now.refused)) return false;
-  return after.every(({ key, here }) => {
+  for (const [i, { key, here }] of after.entries()) {
     const old = before.get(key);
-    return old !== undefined && canonical(old.here ?? null) === canonical(here ?? null);
-  });
+    if (old === undefined || canonical(old.here ?? null) !== canonical(here ?? null)) return false;
+    yield i / after.length;
+  }
+  return true;
 }

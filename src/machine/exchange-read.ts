@@ -3,6 +3,7 @@ import { canonical, FILE_LIMITS, FORMAT, FORMAT_VERSION, SECTIONS } from './exch
 import { keyOf } from './keys';
 import { fields, isPlain, time } from './schema-parts';
 import { restore, type StoredRecord } from './schema';
+import { finish, type Steps } from './steps';
 import say from './words/en';
 
 /** A record of a file that is not taken in, and why. */
@@ -46,15 +47,6 @@ const TOO_LARGE = say.file.tooLarge(FILE_LIMITS.bytes / 1024 / 1024);
 /** A sentence where a file has too many bytes to be read. */
 export const tooLarge = (bytes: number): string | undefined => (bytes > FILE_LIMITS.bytes ? TOO_LARGE : undefined);
 
-function parse(text: string): { readonly value: unknown } | undefined {
-  try {
-    // Some programs put a byte order mark in front.
-    return { value: JSON.parse(text.replace(/^\uFEFF/, '')) };
-  } catch {
-    return undefined;
-  }
-}
-
 /** Says what the version of the outer form is wrong with; undefined where this Trammel reads it. */
 function versionTrouble(written: unknown): string | undefined {
   if (typeof written !== 'number' || !Number.isInteger(written) || written < 1) return say.file.noVersion;
@@ -80,53 +72,59 @@ function identity(record: StoredRecord): string {
 
 interface Found {
   readonly record: StoredRecord;
-  readonly text: string;
   readonly what: string;
 }
 
-function sift(
-  raws: readonly { readonly type: StoredRecord['type']; readonly number: number; readonly raw: unknown }[],
-) {
+interface Listed {
+  readonly type: StoredRecord['type'];
+  readonly number: number;
+  readonly raw: unknown;
+}
+
+/** One record through the door: found, or why not. */
+function sifted({ type, number, raw }: Listed): Found | RefusedRecord {
+  const what = describe(type, number, raw);
+  const restored = restore(raw);
+  if (!restored.ok) return { what, reason: restored.reason };
+  return restored.record.type === type ? { what, record: restored.record } : { what, reason: say.file.wrongList };
+}
+
+function* sift(raws: readonly Listed[]): Steps<Pick<GoodFile, 'records' | 'refused' | 'repeats'>> {
   const refused: RefusedRecord[] = [];
   const groups = new Map<string, Found[]>();
-  for (const { type, number, raw } of raws) {
-    const what = describe(type, number, raw);
-    const restored = restore(raw);
-    if (!restored.ok) refused.push({ what, reason: restored.reason });
-    else if (restored.record.type !== type) refused.push({ what, reason: say.file.wrongList });
+  for (const [i, raw] of raws.entries()) {
+    const found = sifted(raw);
+    if ('reason' in found) refused.push(found);
     else {
-      const { record } = restored;
-      const id = identity(record);
-      const same = groups.get(id) ?? [];
-      groups.set(id, same);
-      same.push({ record, text: canonical(record), what });
+      const id = identity(found.record);
+      const same = groups.get(id);
+      if (same) same.push(found);
+      else groups.set(id, [found]);
     }
+    yield i / raws.length;
   }
   const records: StoredRecord[] = [];
   let repeats = 0;
   for (const [first, ...others] of groups.values()) {
     if (!first) continue;
-    if (others.every(({ text }) => text === first.text)) {
+    const text = others.length > 0 ? canonical(first.record) : '';
+    if (others.every(({ record }) => canonical(record) === text)) {
       records.push(first.record);
       repeats += others.length;
     } else {
       for (const { what } of [first, ...others]) refused.push({ what, reason: say.file.atOdds });
     }
+    if (others.length > 0) yield 1;
   }
   return { records, refused, repeats };
 }
 
 /**
- * Reads a file's text, every record through the one door. Looks at nothing that is stored.
- * @returns what can be taken in and what is refused; or one sentence, where it is no file of Trammel's
- * @throws never
+ * Reads what a file's JSON holds, every record through the one door. Looks at nothing that is stored.
+ * @param value undefined where the text was no JSON
  */
-export function readFile(text: string): FileRead {
-  if (text.length > FILE_LIMITS.bytes) return refusal(TOO_LARGE);
-  if (text.trim() === '') return refusal(say.file.empty);
-  const parsed = parse(text);
-  if (!parsed) return refusal(say.file.damaged);
-  const { value } = parsed;
+export function* readValueSteps(value: unknown): Steps<FileRead> {
+  if (value === undefined) return refusal(say.file.damaged);
   if (!isPlain(value) || value.format !== FORMAT) return refusal(say.file.notOurs);
   const trouble = versionTrouble(value.v);
   if (trouble !== undefined) return refusal(trouble);
@@ -136,7 +134,7 @@ export function readFile(text: string): FileRead {
     return refusal(say.file.unreadableAt(v.getDotPath(issue) ?? say.file.itsStart, issue.message));
   }
   const { machines, readings, cases, photos, drafts, typed, settings, made } = read.output;
-  const numbered = (type: StoredRecord['type'], raws: readonly unknown[]) =>
+  const numbered = (type: StoredRecord['type'], raws: readonly unknown[]): readonly Listed[] =>
     raws.map((raw, i) => ({ type, number: i + 1, raw }));
   const raws = [
     ...numbered('machine', machines),
@@ -148,5 +146,31 @@ export function readFile(text: string): FileRead {
     ...numbered('settings', SECTIONS.settings in value ? [settings] : []),
   ];
   if (raws.length > FILE_LIMITS.records) return refusal(say.file.tooMany(FILE_LIMITS.records));
-  return { ok: true, made, ...sift(raws) };
+  return { ok: true, made, ...(yield* sift(raws)) };
+}
+
+/** A text that is not worth parsing: why. */
+export function textTrouble(text: string): string | undefined {
+  if (text.length > FILE_LIMITS.bytes) return TOO_LARGE;
+  return /\S/.test(text) ? undefined : say.file.empty;
+}
+
+/** What a file's text holds; undefined where it is no JSON. @throws never */
+export function parseFile(text: string): unknown {
+  try {
+    // Some programs put a byte order mark in front.
+    return JSON.parse(text.replace(/^\uFEFF/, ''));
+  } catch {
+    return undefined;
+  }
+}
+
+/**
+ * Reads a file's text.
+ * @returns what can be taken in and what is refused; or one sentence, where it is no file of Trammel's
+ * @throws never
+ */
+export function readFile(text: string): FileRead {
+  const trouble = textTrouble(text);
+  return trouble === undefined ? finish(readValueSteps(parseFile(text))) : refusal(trouble);
 }

@@ -1,9 +1,10 @@
 import type { Choice } from './exchange-merge';
-import { makePlan, outcome, samePlan, type Here, type Plan } from './exchange-plan';
+import { outcome, outcomeOf, planSteps, samePlanSteps, type Here, type Plan } from './exchange-plan';
 import type { GoodFile } from './exchange-read';
 import { done, type Stored } from './failure';
 import { casesOf, keyOf, machineKey, photosOf, readingsOf, type Key, type Prefix } from './keys';
 import type { StoredRecord } from './schema';
+import { goOn, inSlices, partOf, type Watch } from './steps';
 import type { Store } from './store';
 
 /** What to save: one machine with its readings, every machine with its readings, or drafts and settings as well. */
@@ -26,75 +27,107 @@ async function one(store: Reader, key: Key): Promise<Stored<Here>> {
   return done({ records: [], unreadable: [key] });
 }
 
-async function all(store: Reader, prefix: Prefix): Promise<Stored<Here>> {
-  const found = await store.list(prefix);
+async function all(store: Reader, prefix: Prefix, watch?: Watch): Promise<Stored<Here>> {
+  const found = await store.list(prefix, watch);
   if (!found.ok) return found;
   const { records, unreadable } = found.value;
   return done({ records, unreadable: unreadable.map(({ key }) => key) });
 }
 
-async function together(...lookUps: readonly (() => Promise<Stored<Here>>)[]): Promise<Stored<Here>> {
+type LookUp = (watch: Watch | undefined) => Promise<Stored<Here>>;
+
+async function together(watch: Watch | undefined, ...lookUps: readonly LookUp[]): Promise<Stored<Here>> {
   const parts: Here[] = [];
-  for (const lookUp of lookUps) {
-    const found = await lookUp();
+  for (const [i, lookUp] of lookUps.entries()) {
+    const found = await lookUp(partOf(watch, i / lookUps.length, (i + 1) / lookUps.length));
+    goOn(watch);
     if (!found.ok) return found;
     parts.push(found.value);
   }
   return done(joined(parts));
 }
 
-/** The records to save to a file, and the keys of those that cannot be read and so are left out. */
-export function gather(store: Reader, scope: Scope): Promise<Stored<Here>> {
+/**
+ * The records to save to a file, and the keys of those that cannot be read and so are left out.
+ * @throws Cancelled
+ */
+export function gather(store: Reader, scope: Scope, watch?: Watch): Promise<Stored<Here>> {
   if (typeof scope !== 'string') {
     const { machine } = scope;
     return together(
+      watch,
       () => one(store, machineKey(machine)),
-      () => all(store, readingsOf(machine)),
-      () => all(store, casesOf(machine)),
-      () => all(store, photosOf(machine)),
+      (part) => all(store, readingsOf(machine), part),
+      (part) => all(store, casesOf(machine), part),
+      (part) => all(store, photosOf(machine), part),
     );
   }
-  const machines = (['machine:', 'reading:', 'case:', 'photo:'] as const).map((prefix) => () => all(store, prefix));
-  if (scope === 'machines') return together(...machines);
+  const machines = (['machine:', 'reading:', 'case:', 'photo:'] as const).map(
+    (prefix) => (part: Watch | undefined) => all(store, prefix, part),
+  );
+  if (scope === 'machines') return together(watch, ...machines);
   return together(
+    watch,
     ...machines,
-    () => all(store, 'draft:'),
-    () => all(store, 'typed:'),
+    (part) => all(store, 'draft:', part),
+    (part) => all(store, 'typed:', part),
     () => one(store, 'settings'),
   );
 }
 
-/** What taking in the file would do to the device as it is now. */
-export async function planFor(store: Reader, file: GoodFile): Promise<Stored<Plan>> {
+/** What taking in the file would do to the device as it is now. @throws Cancelled */
+export async function planFor(store: Reader, file: GoodFile, watch?: Watch): Promise<Stored<Plan>> {
   // Photos are heavy: only those at stake.
   const photos = file.records.filter((record: StoredRecord) => record.type === 'photo').map(keyOf);
   const here = await together(
-    () => all(store, 'machine:'),
-    () => all(store, 'reading:'),
-    () => all(store, 'case:'),
-    () => all(store, 'draft:'),
-    () => all(store, 'typed:'),
+    partOf(watch, 0, 0.6),
+    (part) => all(store, 'reading:', part),
+    (part) => all(store, 'machine:', part),
+    (part) => all(store, 'case:', part),
+    (part) => all(store, 'draft:', part),
+    (part) => all(store, 'typed:', part),
     () => one(store, 'settings'),
     ...photos.map((key) => () => one(store, key)),
   );
-  return here.ok ? done(makePlan(file, here.value)) : here;
+  if (!here.ok) return here;
+  return done(await inSlices(planSteps(file, here.value), partOf(watch, 0.6, 1)));
 }
 
 /** `looked again`: the records changed since the plan was seen; nothing was written, here is the new plan. */
 export type TakenIn =
   { readonly kind: 'written'; readonly records: number } | { readonly kind: 'looked again'; readonly plan: Plan };
 
-/** Does what the plan says, in one transaction: all of it or nothing. Writes nothing where the plan no longer holds. */
+/** Readings that stand here as the file has them, once the plan is done: what came in is held by a file. */
+function heldAfter(plan: Plan, choose: (machine: string | null) => Choice): readonly string[] {
+  return plan.groups.flatMap(({ machine, items }) =>
+    items.flatMap((item) => {
+      const same = item.state === 'same' || outcomeOf(item, choose(machine)) !== undefined;
+      return item.file.type === 'reading' && same ? [item.key] : [];
+    }),
+  );
+}
+
+/**
+ * Does what the plan says, in one transaction: all of it or nothing. Writes nothing where the plan no longer holds.
+ * @throws Cancelled where `watch` ends it: then nothing is written
+ */
 export async function takeIn(
-  store: Reader & Pick<Store, 'save'>,
+  store: Reader & Pick<Store, 'save' | 'saveWatched' | 'hold'>,
   file: GoodFile,
   seen: Plan,
   choose: (machine: string | null) => Choice,
+  watch?: Watch,
 ): Promise<Stored<TakenIn>> {
-  const now = await planFor(store, file);
+  const now = await planFor(store, file, partOf(watch, 0, 0.4));
   if (!now.ok) return now;
-  if (!samePlan(seen, now.value)) return done({ kind: 'looked again', plan: now.value });
+  if (!(await inSlices(samePlanSteps(seen, now.value), partOf(watch, 0.4, 0.5))))
+    return done({ kind: 'looked again', plan: now.value });
   const records = outcome(now.value, choose);
-  const saved = records.length === 0 ? done(undefined) : await store.save(...records);
-  return saved.ok ? done({ kind: 'written', records: records.length }) : saved;
+  const rest = partOf(watch, 0.5, 1);
+  const save = () => (rest ? store.saveWatched(records, rest) : store.save(...records));
+  const saved = records.length === 0 ? done(undefined) : await save();
+  if (!saved.ok) return saved;
+  // All is written by now: at worst the reminder comes once too often.
+  await store.hold(heldAfter(now.value, choose));
+  return done({ kind: 'written', records: records.length });
 }

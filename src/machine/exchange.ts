@@ -2,6 +2,7 @@ import { FILE_LIMITS, FORMAT, FORMAT_VERSION, SECTIONS } from './exchange-form';
 import { keyOf } from './keys';
 import { isPlain } from './schema-parts';
 import type { StoredRecord } from './schema';
+import { finish, type Steps } from './steps';
 
 /*
  * Trammel's file, described in the README: JSON, one record a line, records as `restore` knows them. The order of names
@@ -20,36 +21,49 @@ function inOrder(value: unknown): unknown {
 /** A value of a record as JSON, names in order of their letters: equal texts mean equal values (0 and -0 too). */
 export const canonical = (value: unknown): string => JSON.stringify(inOrder(value));
 
-const byKey = (a: StoredRecord, b: StoredRecord): number => {
-  const [first, second] = [keyOf(a), keyOf(b)];
-  return first < second ? -1 : first > second ? 1 : 0;
-};
-
-const list = (records: readonly StoredRecord[]): string =>
-  records.length === 0 ? '[]' : `[\n${records.map(canonical).join(',\n')}\n]`;
-
 /** Without what concerns this device alone: else no two files of the same records would be alike. */
 const portable = (record: StoredRecord): StoredRecord =>
   record.type === 'settings' ? { ...record, lastExport: null, persistAsked: null } : record;
+
+const ORDER = ['machine', 'reading', 'case', 'photo', 'draft', 'typed', 'settings'] as const;
+
+/** The order of keys, each made once. */
+function inOrderOfKeys(records: readonly StoredRecord[]): readonly StoredRecord[] {
+  const keyed = records.map((record) => ({ key: keyOf(record), record }));
+  return keyed.sort((a, b) => (a.key < b.key ? -1 : a.key > b.key ? 1 : 0)).map(({ record }) => record);
+}
+
+/** Pieces of text that make up the file, to be joined. See `writeFile`. */
+export function* writeFileSteps(records: readonly StoredRecord[], made: string): Steps<readonly string[]> {
+  const ordered = inOrderOfKeys(records);
+  const head = [`"format": "${FORMAT}"`, `"v": ${FORMAT_VERSION}`, `"made": ${JSON.stringify(made)}`];
+  const pieces = [`{\n${head.join(',\n')}`];
+  let written = 0;
+  for (const type of ORDER) {
+    const found = ordered.filter((record) => record.type === type);
+    if (type === 'settings') {
+      for (const settings of found) pieces.push(`,\n"${SECTIONS.settings}": ${canonical(portable(settings))}`);
+      continue;
+    }
+    if (found.length === 0) {
+      // Machines and readings are always there, if only to be none.
+      if (type === 'machine' || type === 'reading') pieces.push(`,\n"${SECTIONS[type]}": []`);
+      continue;
+    }
+    for (const [i, record] of found.entries()) {
+      pieces.push(`${i === 0 ? `,\n"${SECTIONS[type]}": [` : ','}\n${canonical(portable(record))}`);
+      written += 1;
+      yield written / records.length;
+    }
+    pieces.push('\n]');
+  }
+  pieces.push('\n}\n');
+  return pieces;
+}
 
 /**
  * The text of a file with these records, in order of keys whatever order they come in.
  * @param made time of making, ISO 8601: all that two files of the same records differ in
  */
-export function writeFile(records: readonly StoredRecord[], made: string): string {
-  const ordered = records.map(portable).sort(byKey);
-  const of = (type: StoredRecord['type']) => ordered.filter((record) => record.type === type);
-  const parts = [
-    `"format": "${FORMAT}"`,
-    `"v": ${FORMAT_VERSION}`,
-    `"made": ${JSON.stringify(made)}`,
-    `"${SECTIONS.machine}": ${list(of('machine'))}`,
-    `"${SECTIONS.reading}": ${list(of('reading'))}`,
-  ];
-  for (const type of ['case', 'photo', 'draft', 'typed'] as const) {
-    const found = of(type);
-    if (found.length > 0) parts.push(`"${SECTIONS[type]}": ${list(found)}`);
-  }
-  for (const settings of of('settings')) parts.push(`"${SECTIONS.settings}": ${canonical(settings)}`);
-  return `{\n${parts.join(',\n')}\n}\n`;
-}
+export const writeFile = (records: readonly StoredRecord[], made: string): string =>
+  finish(writeFileSteps(records, made)).join('');

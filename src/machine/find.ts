@@ -1,6 +1,7 @@
 import { asUnreadable, inPlace, type Unreadable } from './aside';
 import type { Backend } from './database';
 import { done, failed, type Failure, type Stored } from './failure';
+import { HELD, heldKeys } from './held';
 import {
   readingAt,
   readingKey,
@@ -13,6 +14,7 @@ import {
 } from './keys';
 import type { Reading, Restored, StoredRecord } from './schema';
 import { isPlain } from './schema-parts';
+import { breathe, goOn, type Watch } from './steps';
 import { checkNow } from '../reference/renamed';
 
 export interface Listing<R> {
@@ -49,8 +51,38 @@ const PART = 100;
 /** A record of an older version may name its check by an older name. */
 const isOf = (stored: unknown, check: string): boolean => typeof stored === 'string' && checkNow(stored) === check;
 
-/** Lets the page do something else: unlike a promise's next step. */
-const breathe = () => new Promise<void>((resolve) => setTimeout(resolve));
+/** Records to a part of a whole listing, and photos, which are heavy. */
+const LISTED = 250;
+const PHOTOS = 10;
+
+/** All that stands at a prefix, read in parts, oldest first. @throws Cancelled */
+async function all<P extends Prefix>(
+  backend: Backend,
+  prefix: P,
+  watch: Watch | undefined,
+): Promise<Stored<Listing<RecordAt<P>>>> {
+  const size = prefix.startsWith('photo:') ? PHOTOS : LISTED;
+  const total = await backend.run('readonly', (transaction) => transaction.count(prefix));
+  if (!total.ok) return total;
+  const records: RecordAt<P>[] = [];
+  const unreadable: Unreadable[] = [];
+  let before: string | undefined;
+  for (;;) {
+    const at = before;
+    const found = await backend.run('readonly', (transaction) => transaction.last(prefix, size, at));
+    if (!found.ok) return found;
+    for (const [key, stored] of [...found.value].reverse()) {
+      const restored = restoreAt(key, stored);
+      if (restored.ok) records.push(typed<P>(restored.record));
+      else unreadable.push(inPlace(key, stored, restored.reason));
+    }
+    before = found.value[0]?.[0];
+    if (found.value.length < size) return done({ records: records.reverse(), unreadable: unreadable.reverse() });
+    watch?.tell(Math.min(1, records.length / total.value));
+    await breathe();
+    goOn(watch);
+  }
+}
 
 async function latest(backend: Backend, machine: string, want: Latest): Promise<Stored<Page>> {
   const prefix = readingsOf(machine);
@@ -76,6 +108,19 @@ async function latest(backend: Backend, machine: string, want: Latest): Promise<
   }
 }
 
+/** How many of these readings each machine has, of those that count. */
+function countedBy(
+  keys: readonly string[],
+  counts: (taken: { readonly at: string; readonly key: string }) => boolean,
+): ReadonlyMap<string, number> {
+  const found = new Map<string, number>();
+  for (const key of keys) {
+    const taken = readingAt(key);
+    if (taken && counts({ at: taken.at, key })) found.set(taken.machine, (found.get(taken.machine) ?? 0) + 1);
+  }
+  return found;
+}
+
 /** What only reads, on any backend: see `Store`. */
 export function finding(backend: Backend) {
   return {
@@ -85,18 +130,8 @@ export function finding(backend: Backend) {
       const restored = restoreAt(key, found.value);
       return restored.ok ? done(typed<K>(restored.record)) : cannotRead(restored);
     },
-    async list<P extends Prefix>(prefix: P): Promise<Stored<Listing<RecordAt<P>>>> {
-      const found = await backend.run('readonly', (transaction) => transaction.entries(prefix));
-      if (!found.ok) return found;
-      const records: RecordAt<P>[] = [];
-      const unreadable: Unreadable[] = [];
-      for (const [key, stored] of found.value) {
-        const restored = restoreAt(key, stored);
-        if (restored.ok) records.push(typed<P>(restored.record));
-        else unreadable.push(inPlace(key, stored, restored.reason));
-      }
-      return done({ records, unreadable });
-    },
+    list: <P extends Prefix>(prefix: P, watch?: Watch): Promise<Stored<Listing<RecordAt<P>>>> =>
+      all(backend, prefix, watch),
     async reading({ machine, at, id }: Pick<ReadingAt, 'machine' | 'at' | 'id'>): Promise<Stored<Reading | undefined>> {
       const bare = readingKey({ machine, ordinal: 0, at, id });
       const found = await backend.run('readonly', async (transaction) => {
@@ -116,13 +151,16 @@ export function finding(backend: Backend) {
     latest: (machine: string, want: Latest) => latest(backend, machine, want),
     async countReadings(after = ''): Promise<Stored<ReadonlyMap<string, number>>> {
       const found = await backend.run('readonly', (transaction) => transaction.keys('reading:'));
+      return found.ok ? done(countedBy(found.value, ({ at }) => at > after)) : found;
+    },
+    async countUnheld(after = ''): Promise<Stored<ReadonlyMap<string, number>>> {
+      const found = await backend.run('readonly', async (transaction) => {
+        const keys = await transaction.keys('reading:');
+        return { keys, held: await heldKeys(transaction) };
+      });
       if (!found.ok) return found;
-      const counts = new Map<string, number>();
-      for (const key of found.value) {
-        const taken = readingAt(key);
-        if (taken && taken.at > after) counts.set(taken.machine, (counts.get(taken.machine) ?? 0) + 1);
-      }
-      return done(counts);
+      const { keys, held } = found.value;
+      return done(countedBy(keys, ({ at, key }) => at > after && !held.has(key)));
     },
     async listAside(): Promise<Stored<readonly Unreadable[]>> {
       const unreadable: Unreadable[] = [];
@@ -130,7 +168,8 @@ export function finding(backend: Backend) {
       for (;;) {
         const found = await backend.run('readonly', (transaction) => transaction.last('', PART, before));
         if (!found.ok) return found;
-        unreadable.push(...found.value.flatMap(([key, stored]) => asUnreadable(key, stored) ?? []).reverse());
+        const others = found.value.filter(([key]) => !key.startsWith(HELD));
+        unreadable.push(...others.flatMap(([key, stored]) => asUnreadable(key, stored) ?? []).reverse());
         before = found.value[0]?.[0];
         if (found.value.length < PART) return done(unreadable.reverse());
         await breathe();

@@ -14,6 +14,7 @@ function transactionOn(records: Map<string, unknown>): Transaction {
           .filter(([key]) => before === undefined || key < before)
           .slice(-count),
       ),
+    count: (prefix) => Promise.resolve(entries(prefix).length),
     keys: (prefix) => Promise.resolve(entries(prefix).map(([key]) => key)),
     put: (key, value) => void records.set(key, value),
     remove: (key) => void records.delete(key),

@@ -3,6 +3,7 @@ import { asUnreadable, setAside, type Unreadable } from './aside';
 import { database, databaseOptions } from './database';
 import type { Backend, DatabaseOptions, Entries, Transaction } from './database';
 import { done, failed, isStorageFailure, Refusal, type Failure, type Stored } from './failure';
+import { HELD, heldBy, holding } from './held';
 import { cannotRead, finding, typed, type Latest, type Listing, type Page } from './find';
 import {
   casesOf,
@@ -22,6 +23,7 @@ import {
 import { nextOrdinal } from './edit';
 import { memory } from './memory';
 import { restore, type Machine, type Photo, type Reading, type StoredRecord } from './schema';
+import { goOn, type Watch } from './steps';
 import say from './words/en';
 
 /** `kept`, or why not: `failing` until it works again, `not kept` until the page is opened anew. */
@@ -38,7 +40,8 @@ export type Removed = Entries;
  */
 export interface Store {
   get<K extends Key>(key: K): Promise<Stored<RecordAt<K> | undefined>>;
-  list<P extends Prefix>(prefix: P): Promise<Stored<Listing<RecordAt<P>>>>;
+  /** @throws Cancelled where `watch` ends it */
+  list<P extends Prefix>(prefix: P, watch?: Watch): Promise<Stored<Listing<RecordAt<P>>>>;
   /** The reading of this time and id, wherever it stands in its machine's order. */
   reading(taken: Pick<Reading, 'machine' | 'at' | 'id'>): Promise<Stored<Reading | undefined>>;
   /**
@@ -48,8 +51,14 @@ export interface Store {
   latest(machine: string, want: Latest): Promise<Stored<Page>>;
   /** How many readings each machine has, by id; only those taken after `after` (ISO 8601) if it is given. */
   countReadings(after?: string): Promise<Stored<ReadonlyMap<string, number>>>;
+  /** The same of those that came in from no file. */
+  countUnheld(after?: string): Promise<Stored<ReadonlyMap<string, number>>>;
+  /** Notes that a file holds the readings at these keys. */
+  hold(keys: readonly string[]): Promise<Stored<undefined>>;
   /** Writes whole records, all or none. For an edit use `change`, which loses nothing that another tab wrote. */
   save(...records: readonly StoredRecord[]): Promise<Stored<undefined>>;
+  /** The same for many, told how far it is. @throws Cancelled where `watch` ends it: then nothing is written */
+  saveWatched(records: readonly StoredRecord[], watch: Watch): Promise<Stored<undefined>>;
   /**
    * Reads, edits and writes one record in one transaction.
    * @param edit gets undefined where there is no record (or none that can be read); what it returns must belong at the
@@ -141,7 +150,34 @@ async function countUp(transaction: Transaction, id: string): Promise<Machine> {
   return { ...machine, ordinal: await ordinalFor(transaction, machine) };
 }
 
-function changing(backend: Backend, announce: Announcer, now: () => Date): Pick<Store, 'save' | 'change' | 'changeOn'> {
+/** Records whose places are looked at together. */
+const BATCH = 100;
+
+/** Writes them in one transaction, whose requests leave the page its turn between batches. @throws Refusal, Cancelled */
+async function putAll(
+  transaction: Transaction,
+  records: readonly StoredRecord[],
+  now: Date,
+  watch: Watch | undefined,
+): Promise<void> {
+  for (let begin = 0; begin < records.length; begin += BATCH) {
+    const batch = records.slice(begin, begin + BATCH).map((record) => ({ key: keyOf(record), record }));
+    const standing = await Promise.all(batch.map(({ key }) => transaction.get(key)));
+    goOn(watch);
+    for (const [i, { key, record }] of batch.entries()) {
+      const kept = checked(record, key);
+      await makeRoom(transaction, key, standing[i], now);
+      transaction.put(key, kept);
+    }
+    watch?.tell(Math.min(1, (begin + BATCH) / records.length));
+  }
+}
+
+function changing(
+  backend: Backend,
+  announce: Announcer,
+  now: () => Date,
+): Pick<Store, 'save' | 'saveWatched' | 'change' | 'changeOn'> {
   async function changed<K extends Key>(
     key: K,
     edit: (record: RecordAt<K> | undefined, ordinal: number) => RecordAt<K> | undefined,
@@ -172,20 +208,17 @@ function changing(backend: Backend, announce: Announcer, now: () => Date): Pick<
     announce.say(result.value.keys);
     return done(result.value.record);
   }
+  const save = async (records: readonly StoredRecord[], watch?: Watch) => {
+    const result = await backend.run('readwrite', async (transaction) => {
+      await putAll(transaction, records, now(), watch);
+      return undefined;
+    });
+    if (result.ok) announce.say(records.map(keyOf));
+    return result;
+  };
   return {
-    async save(...records) {
-      const result = await backend.run('readwrite', async (transaction) => {
-        for (const record of records) {
-          const key = keyOf(record);
-          const kept = checked(record, key);
-          await makeRoom(transaction, key, await transaction.get(key), now());
-          transaction.put(key, kept);
-        }
-        return undefined;
-      });
-      if (result.ok) announce.say(records.map(keyOf));
-      return result;
-    },
+    save: (...records) => save(records),
+    saveWatched: (records, watch) => save(records, watch),
     change: (key, edit) => changed(key, edit, undefined),
     changeOn: (key, machine, edit) => changed(key, edit, machine),
   };
@@ -231,7 +264,7 @@ function removing(
     const result = await writing(async (transaction) => {
       const found = (await find(transaction)).filter(([, stored]) => stored !== undefined);
       for (const [key, stored] of found) {
-        await makeRoom(transaction, key, stored, now());
+        if (!key.startsWith(HELD)) await makeRoom(transaction, key, stored, now());
         transaction.remove(key);
       }
       return found;
@@ -244,7 +277,7 @@ function removing(
     remove: (...keys) => remove((transaction) => at(transaction, keys)),
     removeMachine: (id) =>
       remove(async (transaction) => [
-        ...(await at(transaction, [machineKey(id)])),
+        ...(await at(transaction, [machineKey(id), heldBy(id)])),
         ...(await transaction.entries(readingsOf(id))),
         ...(await transaction.entries(photosOf(id))),
         ...(await transaction.entries(draftsOf(id))),
@@ -330,6 +363,7 @@ export async function openStore(given: Partial<StoreOptions> = {}): Promise<Stor
   const announce = announcer(opened.ok ? options.openChannel() : undefined);
   return {
     ...finding(backend),
+    ...holding(backend, announce),
     ...changing(backend, announce, options.now),
     ...keeping(backend, announce, options.now),
     ...removing(backend, announce, options.now),

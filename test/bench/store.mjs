@@ -3,6 +3,7 @@
 // one run, so that a slow moment of this computer meets both.
 import { spawn } from 'node:child_process';
 import { chromium } from '@playwright/test';
+import { largeFile } from './large-file.mjs';
 import { table, writeMeasured } from './measured.mjs';
 
 const PORT = 4191;
@@ -271,6 +272,7 @@ try {
   const [atSpread, again] = await savesInTurn([spread, few]);
   line(`Keeping a reading at ${READINGS} over ${MACHINES} machines, median`, ms(atSpread));
   line('  ratio', (atSpread / again).toFixed(2), String(MOST.ratio), atSpread / again < MOST.ratio);
+  await largeFile(await openPage(), AT, line);
 } finally {
   await browser.close();
   server.kill();

@@ -5,7 +5,7 @@ import { writeFile } from '../../src/machine/exchange';
 import { demoMachine, demoReadings } from '../support/demo';
 import type { Machine, Reading } from '../../src/machine/schema';
 import { inDatabase, plant } from './records';
-import { test, unmarked } from './support';
+import { test, unmarked, untilIdle } from './support';
 
 const MADE = '2026-05-06T07:08:09.000Z';
 const LATER = '2027-01-01T00:00:00.000Z';
@@ -295,6 +295,78 @@ test('saving everything ends the reminder; saving one machine or a spreadsheet d
   await openSettings(page);
   await saved(page);
   await expect.poll(last).not.toBeNull();
+});
+
+test('a picture from a file is redrawn: place and camera stay behind; one that cannot be opened is refused, and said', async ({
+  page,
+}) => {
+  await openSettings(page);
+  const drawn = await page.evaluate(() => {
+    const canvas = document.createElement('canvas');
+    [canvas.width, canvas.height] = [64, 48];
+    canvas.getContext('2d')!.fillRect(8, 8, 20, 20);
+    return canvas.toDataURL('image/jpeg').split(',')[1]!;
+  });
+  const bytes = Buffer.from(drawn, 'base64');
+  // Exif lies in an APP1 segment behind the start of the picture (CIPA DC-008, 4.5.4).
+  const exif = Buffer.concat([Buffer.from([0xff, 0xe1, 0, 24]), Buffer.from('Exif\0\0MM GPS 48.2082N')]);
+  const located = Buffer.concat([bytes.subarray(0, 2), exif, bytes.subarray(2), Buffer.from('GPS behind the end')]);
+  const photo = (reading: string, jpeg: string) => ({
+    ...{ v: machine.v, type: 'photo', machine: 'left', reading, width: 64, height: 48, jpeg },
+  });
+  const [one, two] = [readings[0]!, readings[1]!];
+  const broken = { ...one, id: 'third' };
+  const file = JSON.parse(writeFile([machine, one, two, broken], MADE)) as object;
+  const photos = [
+    photo(one.id, located.toString('base64')),
+    photo(two.id, drawn),
+    photo('third', Buffer.from('no picture at all').toString('base64')),
+  ];
+  const text = JSON.stringify({ ...file, photos });
+  await choose(page, text);
+  await expect(plan(page)).toContainText('6 to be added, 0 to be changed, 0 the same, 1 refused.');
+  await expect(plan(page)).toContainText('photo to reading third: This browser cannot open it as a picture.');
+  await plan(page).getByRole('button', { name: 'Take it in' }).click();
+  await expect(page.getByText('Taken in: 6 added')).toBeVisible();
+  const kept = (await inDatabase(page, 'photo:')) as [string, { jpeg: string; width: number; height: number }][];
+  expect(kept.map(([key]) => key).sort()).toEqual([one.id, two.id].map((id) => `photo:left:${id}`).sort());
+  for (const [, picture] of kept) {
+    expect(Buffer.from(picture.jpeg, 'base64').toString('latin1')).not.toMatch(/Exif|GPS/);
+    expect([picture.width, picture.height]).toEqual([64, 48]);
+  }
+  // What was drawn by this app comes in to the byte; and the same file again changes nothing.
+  expect(kept.find(([key]) => key.endsWith(two.id))![1].jpeg).toBe(drawn);
+  await choose(page, text);
+  await expect(plan(page)).toContainText('Taking it in would change nothing.');
+});
+
+test('readings that came in from a file are not said to be in none', async ({ page }) => {
+  await takeIn(page, plain);
+  await page.goto('./#/machines');
+  await expect(page.getByRole('link', { name: /Left bench/ })).toBeVisible();
+  await untilIdle(page);
+  await expect(page.getByText('in no exported file')).toHaveCount(0);
+  // One that is kept here still is.
+  await plant(page, 'reading:left:2026-09-01T00:00:00.000Z-own', {
+    ...readings[0]!,
+    id: 'own',
+    at: '2026-09-01T00:00:00.000Z',
+  });
+  await page.reload();
+  await expect(page.getByText('One reading is in no exported file')).toBeVisible();
+});
+
+test('a large file can be stopped at any time, and nothing of it stands', async ({ page }) => {
+  const many = Array.from({ length: 4000 }, (_, i): Reading => ({ ...readings[0]!, id: `r${i}` }));
+  await openSettings(page);
+  const before = await stored(page);
+  await choose(page, writeFile([machine, ...many], MADE));
+  await plan(page).getByRole('button', { name: 'Take it in' }).click();
+  await page.getByRole('button', { name: 'Stop', exact: true }).click();
+  await expect(page.getByText('Stopped. Nothing was taken in.')).toBeVisible();
+  expect(await stored(page)).toBe(before);
+  await plan(page).getByRole('button', { name: 'Take it in' }).click();
+  await expect(page.getByText('Taken in: 4001 added')).toBeVisible();
 });
 
 test('the plan fits a small phone, and axe finds nothing in it', async ({ page }) => {

@@ -10,9 +10,11 @@ import { failed } from '../../src/machine/failure';
 import { keyOf, machineKey } from '../../src/machine/keys';
 import { defaultSettings, VERSION, type Machine, type Reading, type StoredRecord } from '../../src/machine/schema';
 import { LIMITS } from '../../src/machine/schema-parts';
+import { Cancelled } from '../../src/machine/steps';
 import type { Store } from '../../src/machine/store';
 import {
   draft,
+  everything,
   MADE,
   memoryStore,
   must,
@@ -337,6 +339,45 @@ describe('taking in', () => {
     const file = readGood(writeFile(samples, MADE));
     const plan = must(await planFor(store, file));
     expect(await takeIn(full, file, plan, newest)).toMatchObject({ ok: false, reason: 'No room.' });
+  });
+
+  it('counts what came in as held by a file, and only that; a number that was kept here is not', async () => {
+    const store = await storeWith(demoMachine, { ...before, id: 'mine' });
+    const unheld = async () => Object.fromEntries(must(await store.countUnheld()));
+    expect(await unheld()).toEqual({ [demoMachine.id]: 1 });
+    // One of them dated long after today: another phone's clock.
+    await take(store, writeFile([demoMachine, before, { ...after, at: '2099-01-01T00:00:00.000Z' }], MADE));
+    expect(must(await store.countReadings())).toEqual(new Map([[demoMachine.id, 3]]));
+    expect(await unheld()).toEqual({ [demoMachine.id]: 1 });
+    must(await store.save({ ...before, id: 'later' }));
+    expect(await unheld()).toEqual({ [demoMachine.id]: 2 });
+    // The list is no record: nothing is set aside for it, nor left of it, nor saved to a file.
+    expect(must(await store.listAside())).toEqual([]);
+    expect(writeFile(await everything(store), MADE)).not.toContain('"held"');
+    must(await store.removeMachine(demoMachine.id));
+    expect(must(await store.listAside())).toEqual([]);
+    expect(await unheld()).toEqual({});
+  });
+
+  it.each([0, 0.2, 0.55, 0.8])('ended by the person at a share of %d, nothing of it is written', async (share) => {
+    const many = Array.from({ length: 1000 }, (_, i): Reading => ({ ...before, id: `r${i}` }));
+    const store = await storeWith(demoMachine, after);
+    const file = readGood(writeFile([{ ...demoMachine, name: 'Theirs', changed: LATEST }, ...many], MADE));
+    const plan = must(await planFor(store, file));
+    const controller = new AbortController();
+    const told: number[] = [];
+    const tell = (now: number) => {
+      told.push(now);
+      if (now >= share) controller.abort();
+    };
+    const watch = { tell, signal: controller.signal };
+    const was = writeFile(await everything(store), MADE);
+    await expect(takeIn(store, file, plan, newest, watch)).rejects.toThrow(Cancelled);
+    expect(writeFile(await everything(store), MADE)).toBe(was);
+    expect(told).toEqual([...told].sort((a, b) => a - b));
+    const done = await takeIn(store, file, plan, newest, { ...watch, signal: new AbortController().signal });
+    expect(must(done)).toEqual({ kind: 'written', records: 1001 });
+    expect(must(await store.countUnheld())).toEqual(new Map([[demoMachine.id, 1]]));
   });
 
   it('passes over one unreadable record, as saving does', async () => {

@@ -5,6 +5,7 @@ import { namedBy } from '../../engine/name';
 import type { Choices } from '../../engine/spec';
 import { stateOf } from '../../machine/history';
 import type { Reading } from '../../machine/schema';
+import { inSlices, type Steps, type Watch } from '../../machine/steps';
 import { unitById } from '../../quantity/unit';
 import { fetchPart } from './parts/fetch-part';
 
@@ -51,10 +52,25 @@ export function explained(reading: Reading, calc: Calculator | undefined): Readi
   };
 }
 
-/** The same for many, each of its own check; the others as they are. A check that cannot be fetched counts as not there. */
-export async function explainAll(readings: readonly Reading[]): Promise<readonly Reading[]> {
+function* explainedSteps(
+  readings: readonly Reading[],
+  calculators: ReadonlyMap<string, Calculator | undefined>,
+): Steps<readonly Reading[]> {
+  const all: Reading[] = [];
+  for (const reading of readings) {
+    all.push(explained(reading, calculators.get(reading.calculator)));
+    yield all.length / readings.length;
+  }
+  return all;
+}
+
+/**
+ * The same for many, each of its own check; the others as they are. A check that cannot be fetched counts as not there.
+ * @throws Cancelled
+ */
+export async function explainAll(readings: readonly Reading[], watch?: Watch): Promise<readonly Reading[]> {
   const ids = [...new Set(readings.flatMap(({ whole, calculator }) => (whole ? [] : [calculator])))];
   const load = async (id: string) => (await fetchPart(() => loadCalculator(id)).catch(() => undefined))?.calculator;
   const calculators = new Map(await Promise.all(ids.map(async (id) => [id, await load(id)] as const)));
-  return readings.map((reading) => explained(reading, calculators.get(reading.calculator)));
+  return inSlices(explainedSteps(readings, calculators), watch);
 }

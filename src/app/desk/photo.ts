@@ -1,5 +1,6 @@
 import type { Photo } from '../../machine/schema';
 import { LIMITS } from '../../machine/schema-parts';
+import { isAsDrawnHere } from './jpeg';
 import say from './words/en';
 
 export type Picture = Pick<Photo, 'width' | 'height' | 'jpeg'>;
@@ -54,6 +55,52 @@ export async function shrinkPhoto(file: Blob): Promise<Picture | string> {
   } finally {
     image.close();
   }
+}
+
+function fromBase64(text: string): Uint8Array<ArrayBuffer> | undefined {
+  try {
+    return Uint8Array.from(atob(text), (letter) => letter.charCodeAt(0));
+  } catch {
+    return undefined;
+  }
+}
+
+/** Its size as it opens here; undefined where it does not. */
+async function opened(blob: Blob): Promise<{ readonly width: number; readonly height: number } | undefined> {
+  try {
+    const image = await createImageBitmap(blob);
+    const { width, height } = image;
+    image.close();
+    return { width, height };
+  } catch {
+    return undefined;
+  }
+}
+
+let blank: Promise<Uint8Array> | undefined;
+
+/** The smallest picture that is drawn here: what this browser writes beside a picture stands in it. */
+function drawnHere(): Promise<Uint8Array> {
+  const canvas = document.createElement('canvas');
+  canvas.width = canvas.height = 1;
+  blank ??= asJpeg(canvas, QUALITIES[0]).then(async (blob) => new Uint8Array((await blob?.arrayBuffer()) ?? []));
+  return blank;
+}
+
+/**
+ * A picture that came in from a file, as one taken here: drawn anew, but where it holds nothing beside the picture that
+ * this browser does not write too, and has the size it says. So what was drawn by the like of it stays as it is, to the byte.
+ * @returns the picture, or a sentence why there is none
+ */
+export async function redrawn({ width, height, jpeg }: Picture): Promise<Picture | string> {
+  const bytes = fromBase64(jpeg);
+  if (!bytes) return say.photo.notOpened;
+  const blob = new Blob([bytes], { type: 'image/jpeg' });
+  const size = await opened(blob);
+  if (!size) return say.photo.notOpened;
+  const asItIs = size.width === width && size.height === height && isAsDrawnHere(bytes, await drawnHere());
+  if (asItIs) return { width, height, jpeg };
+  return shrinkPhoto(blob);
 }
 
 export const photoAddress = (photo: Picture): string => `data:image/jpeg;base64,${photo.jpeg}`;

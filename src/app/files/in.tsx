@@ -1,11 +1,14 @@
 import { createMemo, createSignal, For, Show } from 'solid-js';
 import type { Choice } from '../../machine/exchange-merge';
 import { outcome, type Group, type Plan } from '../../machine/exchange-plan';
-import { readFile, tooLarge, type GoodFile } from '../../machine/exchange-read';
+import type { GoodFile } from '../../machine/exchange-read';
 import { planFor, takeIn } from '../../machine/exchange-store';
+import { partOf, type Watch } from '../../machine/steps';
 import type { Store } from '../../machine/store';
 import { GroupPlan } from './group';
 import { printTime } from '../desk/time';
+import { readChosen } from './read';
+import { createWork, Working } from './working';
 import say from './words/en';
 import './plan.css';
 
@@ -16,15 +19,8 @@ interface Looked {
   readonly plan: Plan;
 }
 
-async function textOf(file: File): Promise<string | undefined> {
-  try {
-    return await file.text();
-  } catch {
-    return undefined;
-  }
-}
-
 const REFUSED_SHOWN = 20;
+const GROUPS_SHOWN = 60;
 
 /** Takes in a file: shows what it would do, and does it when the person says so. */
 export function TakeInFile(props: { store: Promise<Store> }) {
@@ -32,7 +28,7 @@ export function TakeInFile(props: { store: Promise<Store> }) {
   const [choices, setChoices] = createSignal<ReadonlyMap<string | null, Choice>>(new Map());
   const [problem, setProblem] = createSignal<string>();
   const [told, setTold] = createSignal<string>();
-  const [busy, setBusy] = createSignal('');
+  const work = createWork();
 
   const clear = () => {
     setLooked(undefined);
@@ -42,38 +38,38 @@ export function TakeInFile(props: { store: Promise<Store> }) {
   };
   const choose = (machine: string | null): Choice => choices().get(machine) ?? 'newest';
 
-  const look = async (chosen: File): Promise<string | undefined> => {
-    const large = tooLarge(chosen.size);
-    if (large !== undefined) return large;
-    const text = await textOf(chosen);
-    if (text === undefined) return say.takeIn.notOpened;
-    const file = readFile(text);
-    if (!file.ok) return file.reason;
-    const plan = await planFor(await props.store, file);
-    if (!plan.ok) return plan.reason;
+  const look = async (chosen: File, watch: Watch): Promise<{ readonly problem?: string }> => {
+    const file = await readChosen(chosen, partOf(watch, 0, 0.7));
+    if (!file.ok) return { problem: file.reason };
+    const plan = await planFor(await props.store, file, partOf(watch, 0.7, 1));
+    if (!plan.ok) return { problem: plan.reason };
     setLooked({ name: chosen.name, file, plan: plan.value });
-    return undefined;
+    return {};
   };
 
   const open = async (input: HTMLInputElement) => {
     const chosen = input.files?.[0];
     if (!chosen) return;
     clear();
-    setBusy(say.takeIn.reading);
-    setProblem(await look(chosen));
-    setBusy('');
+    const watch = work.begin(say.takeIn.reading);
+    const answer = await work.end(look(chosen, watch));
+    if (answer) setProblem(answer.problem);
+    else setTold(say.takeIn.stopped);
     // So that the same file can be chosen again.
     input.value = '';
   };
 
+  const take = async (now: Looked, watch: Watch) => takeIn(await props.store, now.file, now.plan, choose, watch);
+
   const accept = async (now: Looked) => {
     const records = outcome(now.plan, choose);
     const added = now.plan.groups.flatMap(({ items }) => items).filter(({ state }) => state === 'added').length;
-    setBusy(say.takeIn.writing);
     setProblem(undefined);
-    const taken = await takeIn(await props.store, now.file, now.plan, choose);
-    setBusy('');
-    if (!taken.ok) {
+    const watch = work.begin(say.takeIn.writing);
+    const taken = await work.end(take(now, watch));
+    if (!taken) {
+      setProblem(say.takeIn.stopped);
+    } else if (!taken.ok) {
       setProblem(say.takeIn.failed(taken.reason));
     } else if (taken.value.kind === 'looked again') {
       setLooked({ ...now, plan: taken.value.plan });
@@ -92,12 +88,13 @@ export function TakeInFile(props: { store: Promise<Store> }) {
         <input
           class="text-input"
           type="file"
-          disabled={busy() !== ''}
+          disabled={work.busy()}
           onChange={(event) => void open(event.currentTarget)}
         />
       </label>
       <p class="faint small">{say.takeIn.safe}</p>
-      <p role="status">{busy() || told()}</p>
+      <p role="status">{work.said() || told()}</p>
+      <Working work={work} />
       <Show when={problem()}>
         <p class="problem" role="alert">
           {problem()}
@@ -107,7 +104,7 @@ export function TakeInFile(props: { store: Promise<Store> }) {
         {(now) => (
           <PlanPanel
             looked={now()}
-            busy={busy() !== ''}
+            busy={work.busy()}
             choose={choose}
             onChoose={(machine, choice) => setChoices((old) => new Map(old).set(machine, choice))}
             onAccept={() => void accept(now())}
@@ -121,6 +118,9 @@ export function TakeInFile(props: { store: Promise<Store> }) {
 
 const unchanged = (group: Group): boolean => group.items.every(({ state }) => state === 'same');
 
+/** True where here and the file differ: the person decides. */
+const asks = (group: Group): boolean => group.items.some(({ differences }) => differences.length > 0);
+
 /** All that a file would do, before it does it. */
 function PlanPanel(props: {
   looked: Looked;
@@ -131,7 +131,12 @@ function PlanPanel(props: {
   onLeave: () => void;
 }) {
   const plan = () => props.looked.plan;
-  const shown = createMemo(() => plan().groups.filter((group) => !unchanged(group)));
+  // Those that ask something first: a file may hold more machines than a page should.
+  const changed = createMemo(() => {
+    const groups = plan().groups.filter((group) => !unchanged(group));
+    return [...groups.filter(asks), ...groups.filter((group) => !asks(group))];
+  });
+  const shown = () => changed().slice(0, GROUPS_SHOWN);
   const items = createMemo(() => plan().groups.flatMap((group) => group.items));
   const writes = createMemo(() => outcome(plan(), props.choose).length);
   const summary = () => {
@@ -164,6 +169,9 @@ function PlanPanel(props: {
           />
         )}
       </For>
+      <Show when={changed().length > GROUPS_SHOWN}>
+        <p>{say.andMore(changed().length - GROUPS_SHOWN)}</p>
+      </Show>
       <Show when={plan().refused.length > 0}>
         <h4>{say.plan.refused}</h4>
         <ul>

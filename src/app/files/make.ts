@@ -1,7 +1,8 @@
-import { FILE_LIMITS, writeFile } from '../../machine/exchange';
-import { writeCsv } from '../../machine/exchange-csv';
+import { FILE_LIMITS, writeFileSteps } from '../../machine/exchange';
+import { writeCsvSteps } from '../../machine/exchange-csv';
 import { gather, type Scope } from '../../machine/exchange-store';
 import type { StoredRecord } from '../../machine/schema';
+import { inSlices, partOf, type Watch } from '../../machine/steps';
 import type { Store } from '../../machine/store';
 import type { DecimalMark } from '../../quantity/parse';
 import { explainAll } from '../desk/explain';
@@ -34,9 +35,9 @@ export interface Made {
 export type Making = { readonly ok: true; readonly made: Made } | { readonly ok: false; readonly reason: string };
 
 /** The records with names in readings of an earlier version. */
-async function named(records: readonly StoredRecord[]): Promise<readonly StoredRecord[]> {
+async function named(records: readonly StoredRecord[], watch: Watch | undefined): Promise<readonly StoredRecord[]> {
   const readings = records.filter((one) => one.type === 'reading');
-  return [...records.filter((one) => one.type !== 'reading'), ...(await explainAll(readings))];
+  return [...records.filter((one) => one.type !== 'reading'), ...(await explainAll(readings, watch))];
 }
 
 const plain = (words: string): string =>
@@ -69,10 +70,13 @@ export function printSize(bytes: number): string {
   return say.save.megabytes((bytes / 1e6).toFixed(1));
 }
 
-/** Reads the records and makes the file of them, or says why not. */
-export async function makeFile(store: Store, wanted: Wanted): Promise<Making> {
+/**
+ * Reads the records and makes the file of them, or says why not.
+ * @throws Cancelled
+ */
+export async function makeFile(store: Store, wanted: Wanted, watch: Watch): Promise<Making> {
   const at = new Date();
-  const found = await gather(store, wanted.scope);
+  const found = await gather(store, wanted.scope, partOf(watch, 0, 0.6));
   if (!found.ok) return refused(found.reason);
   const records = found.value.records.filter(({ type }) => wanted.photos || type !== 'photo');
   const counts = count(records);
@@ -81,11 +85,14 @@ export async function makeFile(store: Store, wanted: Wanted): Promise<Making> {
   const name = ['trammel', plain(wanted.called), at.toISOString().slice(0, 10)].filter(Boolean).join('-');
   const made = { wanted, at, counts, missing: found.value.unreadable.length };
   if (wanted.form === 'csv') {
+    const all = await named(records, partOf(watch, 0.6, 0.7));
+    const lines = await inSlices(writeCsvSteps(all, wanted.mark), partOf(watch, 0.7, 1));
     // The mark in front makes spreadsheets read the text as UTF-8: ° and µ are lost otherwise.
-    const text = `\uFEFF${writeCsv(await named(records), wanted.mark)}`;
-    return { ok: true, made: { ...made, name: `${name}.csv`, blob: new Blob([text], { type: 'text/csv' }) } };
+    const blob = new Blob(['\uFEFF', ...lines], { type: 'text/csv' });
+    return { ok: true, made: { ...made, name: `${name}.csv`, blob } };
   }
-  const blob = new Blob([writeFile(records, at.toISOString())], { type: 'application/json' });
+  const pieces = await inSlices(writeFileSteps(records, at.toISOString()), partOf(watch, 0.6, 1));
+  const blob = new Blob([...pieces], { type: 'application/json' });
   const reason = tooMuch(blob.size, counts);
   return reason === undefined ? { ok: true, made: { ...made, name: `${name}.json`, blob } } : refused(reason);
 }

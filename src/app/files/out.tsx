@@ -5,6 +5,7 @@ import { ChoiceField } from '../../ui/choice-field';
 import { useRecords } from '../desk/context';
 import './plan.css';
 import { makeFile, printSize, shareable, type Form, type Made, type Wanted } from './make';
+import { createWork, Working } from './working';
 import say from './words/en';
 
 const SCOPES = [
@@ -33,7 +34,7 @@ export function SaveFile(props: { store: Promise<Store>; machine: Machine | unde
   const [form, setForm] = createSignal<Form>('file');
   const [made, setMade] = createSignal<Made>();
   const [problem, setProblem] = createSignal<string>();
-  const [busy, setBusy] = createSignal(false);
+  const work = createWork();
 
   // What was made is another's as soon as something else is wanted.
   createEffect(
@@ -52,13 +53,13 @@ export function SaveFile(props: { store: Promise<Store>; machine: Machine | unde
       photos,
       mark: records.settings().mark,
     };
-    setBusy(true);
     setMade(undefined);
     setProblem(undefined);
-    const making = await makeFile(await props.store, wanted);
-    setBusy(false);
+    const watch = work.begin(say.save.making);
+    const making = await work.end(makeFile(await props.store, wanted, watch));
     if (wanted.form !== form()) return;
-    if (making.ok) setMade(making.made);
+    if (!making) setProblem(say.save.stopped);
+    else if (making.ok) setMade(making.made);
     else setProblem(making.reason);
   };
 
@@ -80,15 +81,16 @@ export function SaveFile(props: { store: Promise<Store>; machine: Machine | unde
         onPick={(id) => setForm(id === 'csv' ? 'csv' : 'file')}
       />
       <div class="row section">
-        <button type="button" class="button" disabled={busy()} onClick={() => void make(true)}>
-          {busy() ? say.save.making : say.save.make}
+        <button type="button" class="button" disabled={work.busy()} onClick={() => void make(true)}>
+          {work.busy() ? say.save.making : say.save.make}
         </button>
         <Show when={problem() && form() === 'file'}>
-          <button type="button" class="button" disabled={busy()} onClick={() => void make(false)}>
+          <button type="button" class="button" disabled={work.busy()} onClick={() => void make(false)}>
             {say.save.withoutPhotos}
           </button>
         </Show>
       </div>
+      <Working work={work} />
       <Show when={problem()}>
         <p class="problem" role="alert">
           {problem()}

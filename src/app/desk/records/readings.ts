@@ -95,10 +95,10 @@ export function readingRecords(device: Device, { changeSettings }: SettingRecord
       const page = told(await (await opened).latest(machine, want));
       return page ? { ...page, records: await named(page.records) } : { records: [], unreadable: [], next: undefined };
     },
-    /** Readings that no export of everything holds; those of invented machines left out. */
+    /** Readings that no export of everything holds, nor a file that they came in from; those of invented machines left out. */
     countUnexported: async (): Promise<number> => {
       const store = await opened;
-      const counts = told(await store.countReadings(settings().lastExport ?? undefined)) ?? new Map<string, number>();
+      const counts = told(await store.countUnheld(settings().lastExport ?? undefined)) ?? new Map<string, number>();
       return [...counts].reduce((sum, [machine, count]) => (invented(machine) ? sum : sum + count), 0);
     },
     /** Keeps a reading together with what it taught about the machine; undefined where it was not kept. */

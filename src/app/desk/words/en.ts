@@ -43,6 +43,7 @@ const en = {
     remove: 'Remove the photo',
     shrinking: 'Making it smaller…',
     noPicture: 'This browser cannot open that file as a picture. Take a photo in JPEG, or a screenshot of it.',
+    notOpened: 'This browser cannot open it as a picture.',
     noShrinking: 'This browser cannot make the picture smaller.',
     tooLarge: 'The picture stays too large to keep, even made smaller.',
   },

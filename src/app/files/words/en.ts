@@ -14,6 +14,8 @@ const counted = (kind: Kind, count: number) => `${count} ${count === 1 ? kinds[k
 
 const en = {
   title: 'Files',
+  /** Ends what is under way. */
+  stop: 'Stop',
   andMore: (count: number) => `And ${count} more.`,
   save: {
     title: 'Save to a file',
@@ -23,6 +25,7 @@ const en = {
     forms: { file: 'for Trammel, here or on another phone', csv: 'readings, for a spreadsheet' },
     make: 'Put the file together',
     making: 'Putting the file together…',
+    stopped: 'Stopped. No file was put together.',
     withoutPhotos: 'Without photos',
     /** Stands in the name of a file. */
     machinesFile: 'machines',
@@ -68,6 +71,7 @@ const en = {
     writing: 'Writing…',
     notOpened: 'This file could not be opened. It may have been moved; choose it again.',
     failed: (reason: string) => `Nothing was read in. ${reason}`,
+    stopped: 'Stopped. Nothing was read in.',
     lookedAgain: 'Something was changed here meanwhile, so nothing was read in yet. This is how it stands now.',
     done: (added: number, changed: number) => `Read in: ${added} added, ${changed} changed.`,
   },
