@@ -210,7 +210,7 @@ describe('readings as comma-separated values', () => {
           const results = { n: result(-1.5e-3, 'mm', { text: sentence, name: note }) };
           const reading = one({ note, results, order: { ...before.order, sentence } });
           const text = writeCsv([{ ...demoMachine, name: note }, reading], mark);
-          const cells = readCsv<string[]>(text, { delimiter: own, record_delimiter: '\r\n' })[1]!;
+          const cells = readCsv(text, { delimiter: own, record_delimiter: '\r\n' })[1]!;
           expect(cells).toHaveLength(COLUMNS);
           // Nothing but apostrophes came in between.
           for (const [i, was] of [note, sentence, note, note].entries())
@@ -218,8 +218,7 @@ describe('readings as comma-separated values', () => {
           expect(cells[10]).toBe(mark === 'point' ? '-1.5' : '-1,5');
           const lenient = { relax_quotes: true, relax_column_count: true, skip_records_with_error: true } as const;
           for (const delimiter of [own, other, '\t', '|'])
-            for (const cell of readCsv<string[]>(text, { ...lenient, delimiter }).flat())
-              expect(runs(cell), cell).toBe(false);
+            for (const cell of readCsv(text, { ...lenient, delimiter }).flat()) expect(runs(cell), cell).toBe(false);
           // The worst reader, that knows no quotes.
           for (const cell of text.split(mark === 'point' ? /[,;\t|"\r\n]/ : /[;\t|"\r\n]/))
             expect(runs(cell), cell).toBe(false);
@@ -231,8 +230,8 @@ describe('readings as comma-separated values', () => {
 
   it('a spreadsheet with a decimal comma gets semicolons and decimal commas', () => {
     const text = writeCsv([demoMachine, ...demoReadings], 'comma');
-    const rows = readCsv<string[]>(text, { delimiter: ';' });
-    const same = readCsv<string[]>(writeCsv([demoMachine, ...demoReadings]), {});
+    const rows = readCsv(text, { delimiter: ';' });
+    const same = readCsv(writeCsv([demoMachine, ...demoReadings]));
     expect(rows[0]).toEqual(same[0]);
     const numbers = [10, 11, 12, 16, 17, 20, 21, 22];
     const pointed = rows.map((cells, i) =>

@@ -1,13 +1,6 @@
-import { SECTIONS } from '../../machine/exchange';
-import { parseFile, textTrouble } from '../../machine/exchange-read';
-import { isPlain } from '../../machine/schema-parts';
-import type { Parsed } from './read';
+import type { Parsed, Task } from './read';
 
-/** Records to a message: few enough that none of them holds the page up. */
-const PART = 200;
-const PHOTOS = 4;
-
-const LISTS: readonly string[] = Object.values(SECTIONS).filter((list) => list !== SECTIONS.settings);
+/** Nothing of ours is imported: what is said of a file, and which of its records can be read, is the page's matter. */
 
 const answer = (message: Parsed): void => postMessage(message);
 
@@ -27,28 +20,26 @@ function pass(list: string, items: readonly unknown[]): void {
 }
 
 /** Parses a file's text apart from the page and hands it over in small parts. */
-async function parse(file: Blob): Promise<void> {
+async function parse({ file, parts }: Task): Promise<void> {
   const text = await file.text();
-  const reason = textTrouble(text);
-  if (reason !== undefined) {
-    answer({ kind: 'trouble', reason });
+  const value: unknown = JSON.parse(text.replace(/^\uFEFF/, ''));
+  if (typeof value !== 'object' || value === null || Array.isArray(value)) {
+    answer({ kind: 'value', value: null });
     return;
   }
-  const value = parseFile(text);
-  if (!isPlain(value)) {
-    answer({ kind: 'value', value: value === undefined ? undefined : null });
-    return;
-  }
-  const isList = ([name, held]: [string, unknown]) => LISTS.includes(name) && Array.isArray(held);
-  const all = Object.entries(value);
-  answer({ kind: 'value', value: Object.fromEntries(all.map((one) => (isList(one) ? [one[0], []] : one))) });
-  for (const [list, items] of all.filter(isList) as [string, unknown[]][]) {
-    const size = list === SECTIONS.photo ? PHOTOS : PART;
+  const all: readonly (readonly [name: string, held: unknown])[] = Object.entries(value);
+  const lists = all.flatMap(([name, held]) =>
+    Object.hasOwn(parts, name) && Array.isArray(held) ? [[name, held] as const] : [],
+  );
+  const listed = new Set(lists.map(([name]) => name));
+  answer({ kind: 'value', value: Object.fromEntries(all.map(([name, held]) => [name, listed.has(name) ? [] : held])) });
+  for (const [list, items] of lists) {
+    const size = parts[list] ?? items.length;
     for (let begin = 0; begin < items.length; begin += size) pass(list, items.slice(begin, begin + size));
   }
   answer({ kind: 'end' });
 }
 
-addEventListener('message', ({ data }: MessageEvent<Blob>) => {
+addEventListener('message', ({ data }: MessageEvent<Task>) => {
   parse(data).catch(() => answer({ kind: 'value', value: undefined }));
 });

@@ -1,3 +1,4 @@
+import { SECTIONS } from '../../machine/exchange';
 import { called } from '../../machine/exchange-plan';
 import {
   parseFile,
@@ -14,12 +15,23 @@ import { goOn, inSlices, partOf, type Watch } from '../../machine/steps';
 import { redrawn } from '../desk/photo';
 import say from './words/en';
 
+/** What the worker is asked: how many records of each list go into one message. */
+export interface Task {
+  readonly file: Blob;
+  readonly parts: Readonly<Record<string, number>>;
+}
+
 /** What the worker says of a file: its JSON with the lists taken out, then their records part by part. */
 export type Parsed =
-  | { readonly kind: 'trouble'; readonly reason: string }
   | { readonly kind: 'value'; readonly value: unknown }
   | { readonly kind: 'items'; readonly list: string; readonly items: readonly unknown[] }
   | { readonly kind: 'end' };
+
+/** Few enough that no message holds the page up; photos are heavy. */
+const PART = 200;
+const PHOTOS = 4;
+const { photo, machine, reading, draft, case: repair } = SECTIONS;
+const PARTS: Task['parts'] = { [photo]: PHOTOS, [machine]: PART, [reading]: PART, [draft]: PART, [repair]: PART };
 
 /** Below this a text is parsed faster than a worker starts. Bytes. */
 const SMALL = 500_000;
@@ -41,8 +53,7 @@ function parsedApart(file: Blob, watch: Watch): Promise<Found> {
     watch.signal.addEventListener('abort', () => resolve({ value: undefined }), { once: true });
     worker.onerror = () => reject(new Error('no worker'));
     worker.onmessage = ({ data }: MessageEvent<Parsed>) => {
-      if (data.kind === 'trouble') resolve(data);
-      else if (data.kind === 'items') {
+      if (data.kind === 'items') {
         const list = lists.get(data.list);
         if (list) list.push(...data.items);
         else lists.set(data.list, [...data.items]);
@@ -51,7 +62,7 @@ function parsedApart(file: Blob, watch: Watch): Promise<Found> {
       else if (isPlain(data.value)) value = data.value;
       else resolve(data);
     };
-    worker.postMessage(file);
+    worker.postMessage({ file, parts: PARTS } satisfies Task);
   });
   return found
     .finally(() => worker.terminate())
