@@ -17,6 +17,8 @@ const listIn = (stored: unknown): readonly string[] =>
 
 /** Keys of the readings that a file holds. */
 export async function heldKeys(transaction: Transaction): Promise<ReadonlySet<string>> {
+  // Seldom there is any: nothing is read then.
+  if ((await transaction.count(HELD)) === 0) return new Set();
   const lists = await transaction.entries(HELD);
   return new Set(lists.flatMap(([, stored]) => listIn(stored)));
 }

@@ -83,6 +83,8 @@ let blank: Promise<Uint8Array> | undefined;
 function drawnHere(): Promise<Uint8Array> {
   const canvas = document.createElement('canvas');
   canvas.width = canvas.height = 1;
+  // Without a pen the picture would have no colours to describe.
+  canvas.getContext('2d')?.fillRect(0, 0, 1, 1);
   blank ??= asJpeg(canvas, QUALITIES[0]).then(async (blob) => new Uint8Array((await blob?.arrayBuffer()) ?? []));
   return blank;
 }
