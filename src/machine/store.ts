@@ -2,7 +2,7 @@ import { announcer, openChannel, type Announcer, type Change } from './announce'
 import { asUnreadable, setAside, type Unreadable } from './aside';
 import { database, databaseOptions } from './database';
 import type { Backend, DatabaseOptions, Entries, Transaction } from './database';
-import { done, failed, isStorageFailure, Refusal, type Failure, type Stored } from './failure';
+import { done, failed, Refusal, type Failure, type Stored } from './failure';
 import { HELD, heldBy, holding } from './held';
 import { cannotRead, finding, typed, type Latest, type Listing, type Page } from './find';
 import {
@@ -24,6 +24,7 @@ import { nextOrdinal } from './edit';
 import { memory } from './memory';
 import { restore, type Machine, type Photo, type Reading, type StoredRecord } from './schema';
 import { goOn, type Watch } from './steps';
+import { watched } from './watched';
 import say from './words/en';
 
 /** `kept`, or why not: `failing` until it works again, `not kept` until the page is opened anew. */
@@ -178,6 +179,14 @@ function changing(
   announce: Announcer,
   now: () => Date,
 ): Pick<Store, 'save' | 'saveWatched' | 'change' | 'changeOn'> {
+  const save = async (records: readonly StoredRecord[], watch?: Watch) => {
+    const result = await backend.run('readwrite', async (transaction) => {
+      await putAll(transaction, records, now(), watch);
+      return undefined;
+    });
+    if (result.ok) announce.say(records.map(keyOf));
+    return result;
+  };
   async function changed<K extends Key>(
     key: K,
     edit: (record: RecordAt<K> | undefined, ordinal: number) => RecordAt<K> | undefined,
@@ -208,14 +217,6 @@ function changing(
     announce.say(result.value.keys);
     return done(result.value.record);
   }
-  const save = async (records: readonly StoredRecord[], watch?: Watch) => {
-    const result = await backend.run('readwrite', async (transaction) => {
-      await putAll(transaction, records, now(), watch);
-      return undefined;
-    });
-    if (result.ok) announce.say(records.map(keyOf));
-    return result;
-  };
   return {
     save: (...records) => save(records),
     saveWatched: (records, watch) => save(records, watch),
@@ -320,26 +321,6 @@ async function moveRenamed(backend: Backend): Promise<void> {
       transaction.remove(key);
     }
   });
-}
-
-/** Passes every result through, and tells when keeping begins to fail or works again. */
-function watched(backend: Backend, tell: (state: StorageState) => void): Backend {
-  let writesFail = false;
-  return {
-    async run(mode, body) {
-      const result = await backend.run(mode, body);
-      const writing = mode === 'readwrite';
-      // A full store can still be read: only a write shows that there is room again.
-      if (result.ok && (writing || !writesFail)) {
-        writesFail = false;
-        tell({ kind: 'kept' });
-      } else if (!result.ok && isStorageFailure(result)) {
-        writesFail ||= writing;
-        tell({ kind: 'failing', failure: result });
-      }
-      return result;
-    },
-  };
 }
 
 /**

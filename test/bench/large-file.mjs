@@ -107,7 +107,7 @@ export async function largeFile(page, at, line) {
     };
     line(`File of ${RECORDS} records, MB`, (bytes / 1024 / 1024).toFixed(1));
     const stop = page.getByRole('button', { name: 'Stop', exact: true });
-    const take = page.getByRole('button', { name: 'Take it in' });
+    const take = page.getByRole('button', { name: 'Read it in' });
     const wait = { timeout: 400_000 };
     await step('read, what it would do shown', async () => {
       await choose.setInputFiles(path);
@@ -117,13 +117,13 @@ export async function largeFile(page, at, line) {
       await take.click();
       await page.waitForFunction(() => document.querySelector('progress')?.value > 0.75, undefined, wait);
       await stop.click();
-      await page.getByText('Stopped. Nothing was taken in.').waitFor(wait);
+      await page.getByText('Stopped. Nothing was read in.').waitFor(wait);
     });
     const left = await stored(page);
     line('  records it left', String(left - before), '0', left === before);
     await step('taken in', async () => {
       await take.click();
-      await page.getByText('Taken in:').waitFor(wait);
+      await page.getByText('Read in:').waitFor(wait);
     });
     line(
       '  records then',
@@ -133,12 +133,12 @@ export async function largeFile(page, at, line) {
     );
     await page.getByText('machines and readings', { exact: true }).click();
     await step('made again', async () => {
-      await page.getByRole('button', { name: 'Make the file' }).click();
+      await page.getByRole('button', { name: 'Put the file together' }).click();
       await page.getByRole('link', { name: 'Save the file' }).waitFor(wait);
     });
     await page.getByText('readings, for a spreadsheet').click();
     await step('made for a spreadsheet', async () => {
-      await page.getByRole('button', { name: 'Make the file' }).click();
+      await page.getByRole('button', { name: 'Put the file together' }).click();
       await page.getByRole('link', { name: 'Save the file' }).waitFor(wait);
     });
   } finally {

@@ -80,7 +80,7 @@ test('the same file twice changes nothing', async ({ page }) => {
   const before = await stored(page);
   await choose(page, plain);
   await expect(plan(page)).toContainText('0 to be added, 0 to be changed, 3 the same.');
-  await expect(plan(page)).toContainText('Taking it in would change nothing.');
+  await expect(plan(page)).toContainText('Reading it in would change nothing.');
   await expect(plan(page).getByRole('button', { name: 'Read it in' })).toBeDisabled();
   await plan(page).getByRole('button', { name: 'Leave it' }).click();
   await expect(plan(page)).toBeHidden();
@@ -326,8 +326,8 @@ test('a picture from a file is redrawn: place and camera stay behind; one that c
   await choose(page, text);
   await expect(plan(page)).toContainText('6 to be added, 0 to be changed, 0 the same, 1 refused.');
   await expect(plan(page)).toContainText('photo to reading third: This browser cannot open it as a picture.');
-  await plan(page).getByRole('button', { name: 'Take it in' }).click();
-  await expect(page.getByText('Taken in: 6 added')).toBeVisible();
+  await plan(page).getByRole('button', { name: 'Read it in' }).click();
+  await expect(page.getByText('Read in: 6 added')).toBeVisible();
   const kept = (await inDatabase(page, 'photo:')) as [string, { jpeg: string; width: number; height: number }][];
   expect(kept.map(([key]) => key).sort()).toEqual([one.id, two.id].map((id) => `photo:left:${id}`).sort());
   for (const [, picture] of kept) {
@@ -337,7 +337,7 @@ test('a picture from a file is redrawn: place and camera stay behind; one that c
   // What was drawn by this app comes in to the byte; and the same file again changes nothing.
   expect(kept.find(([key]) => key.endsWith(two.id))![1].jpeg).toBe(drawn);
   await choose(page, text);
-  await expect(plan(page)).toContainText('Taking it in would change nothing.');
+  await expect(plan(page)).toContainText('Reading it in would change nothing.');
 });
 
 test('readings that came in from a file are not said to be in none', async ({ page }) => {
@@ -361,12 +361,12 @@ test('a large file can be stopped at any time, and nothing of it stands', async 
   await openSettings(page);
   const before = await stored(page);
   await choose(page, writeFile([machine, ...many], MADE));
-  await plan(page).getByRole('button', { name: 'Take it in' }).click();
+  await plan(page).getByRole('button', { name: 'Read it in' }).click();
   await page.getByRole('button', { name: 'Stop', exact: true }).click();
-  await expect(page.getByText('Stopped. Nothing was taken in.')).toBeVisible();
+  await expect(page.getByText('Stopped. Nothing was read in.')).toBeVisible();
   expect(await stored(page)).toBe(before);
-  await plan(page).getByRole('button', { name: 'Take it in' }).click();
-  await expect(page.getByText('Taken in: 4001 added')).toBeVisible();
+  await plan(page).getByRole('button', { name: 'Read it in' }).click();
+  await expect(page.getByText('Read in: 4001 added')).toBeVisible();
 });
 
 test('the plan fits a small phone, and axe finds nothing in it', async ({ page }) => {

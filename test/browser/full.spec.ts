@@ -77,7 +77,7 @@ async function refuses(page: Page, reading: string): Promise<void> {
     .getByLabel(files.takeIn.choose)
     .setInputFiles({ name: 'theirs.json', mimeType: 'application/json', buffer: Buffer.from(file) });
   await page.getByRole('button', { name: files.plan.take }).click();
-  await expect(page.getByRole('alert').filter({ hasText: 'Nothing was taken in.' })).toContainText(FULL);
+  await expect(page.getByRole('alert').filter({ hasText: 'Nothing was read in.' })).toContainText(FULL);
   expect(await records(page)).toEqual(before);
   await page.goto('./#/check/two-z-screws');
   await expect(await field(page, DH)).toHaveValue(/0\.75/);
