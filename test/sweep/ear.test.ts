@@ -54,14 +54,19 @@ describe('the listener on physical strings', () => {
   const hard = EAR_CELLS.filter(({ processing, room, manner, snrDb }) => {
     return snrDb === 20 && (processing === 'low rate' || processing === 'suppression' || room > 0 || manner === 'nail');
   });
-  test('names next to none wrong in rooms, behind a phone’s processing and with a nail that buzzes', () => {
-    const trials = times(15, 2);
-    const wrong = hard.map((cell) => ({ cell: nameOf(cell), wrong: run(cell, trials).wrong }));
-    // One in a hundred is asked for; of so few, two standard deviations more.
-    const most = 0.01 * hard.length * trials;
-    const all = wrong.reduce((sum, cell) => sum + cell.wrong, 0);
-    expect(all, JSON.stringify(wrong.filter((cell) => cell.wrong > 0))).toBeLessThanOrEqual(most + 2 * Math.sqrt(most));
-  });
+  test.runIf(isWhole)(
+    'names next to none wrong in rooms, behind a phone’s processing and with a nail that buzzes',
+    () => {
+      const trials = times(15, 2);
+      const wrong = hard.map((cell) => ({ cell: nameOf(cell), wrong: run(cell, trials).wrong }));
+      // One in a hundred is asked for; of so few, two standard deviations more.
+      const most = 0.01 * hard.length * trials;
+      const all = wrong.reduce((sum, cell) => sum + cell.wrong, 0);
+      expect(all, JSON.stringify(wrong.filter((cell) => cell.wrong > 0))).toBeLessThanOrEqual(
+        most + 2 * Math.sqrt(most),
+      );
+    },
+  );
 
   test('says what it heard where period and partials contradict each other', () => {
     const contradicted = Array.from({ length: 8 }, (_, i) => {
@@ -96,7 +101,7 @@ describe('the listener on physical strings', () => {
 });
 
 test('sounds without a pluck give next to no note that plucks agree on', () => {
-  const step = isWhole ? 1 : 20;
+  const step = isWhole ? 1 : 80;
   const agreed: string[] = [];
   for (let i = 0; i < CLIPS; i += step) {
     const { kind, samples } = clip(i);
