@@ -25,6 +25,9 @@ const MOST_FAN = 0.9;
 const FIRST_SHIFT = 1;
 const HALVINGS = 6;
 
+/** px: where ridges lie at the strip's corners is sure to no better: pixels and the blocks of a JPEG pull at them all alike. */
+const LEAST_SHIFT = 0.15;
+
 /** Values put between two of a column's own, so that reading between them dims nothing and no tilt looks better for it. */
 const FINER = 4;
 
@@ -124,5 +127,5 @@ export function findLie(reading: StripReading): Lie {
     .reduce((sum, column) => sum + dot(column, column), 0);
   const noise = Math.max(0, all / reading.columns.length - top) / n;
   const fanSpread = curve < 0 ? GRAIN * Math.sqrt((2 * noise) / (-curve * reading.columns.length)) : Infinity;
-  return { ...lie, fanSpread };
+  return { ...lie, fanSpread: Math.hypot(fanSpread, LEAST_SHIFT / (half * halfLength)) };
 }
