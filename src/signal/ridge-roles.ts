@@ -94,12 +94,13 @@ export function sortOut(candidates: readonly Candidate[], layers: Layers | undef
 export function tied(fitted: Fitted, sorted: Sorted): Model {
   const frequencies: number[] = [fitted.model.frequencies[sorted.ridges ?? 0] ?? 0];
   let layers: number | undefined;
-  const tiedAlready = new Set<string>();
+  const tiedAlready = new Set<number>();
   const waves = sorted.roles.map((role, i): Wave => {
     const own = fitted.model.frequencies[i] ?? 0;
     const multiple = sorted.multiples[i] ?? 1;
     // A wave whose strength changes along the strip shows as several close by: only the strongest hangs on its family.
-    const place = role === 'layers' ? `layers ${multiple}` : `ridges ${multiple}`;
+    // The layers' multiples below nothing, the ridges' above.
+    const place = role === 'layers' ? -multiple : multiple;
     if (role !== 'other' && tiedAlready.has(place)) {
       frequencies.push(own);
       return { family: frequencies.length - 1, multiple: 1 };
