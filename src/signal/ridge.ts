@@ -26,8 +26,8 @@ const MOST_CLIPPED = 0.2;
 const BEND_SPREAD = Math.tan((5 * Math.PI) / 180) / 0.7;
 /** A lens's radial term, before anything is seen, over the square of that reach: a wide one has 0.1 (common practice). */
 const LENS_SPREAD = 0.08 / 0.7 ** 2;
-/** rad: a camera further off square than this is asked to stand squarer. */
-const MOST_OFF = (32 * Math.PI) / 180;
+/** rad: further off square than this the interval no longer holds (bench of the eye): the camera is asked to stand squarer. */
+const MOST_OFF = (18 * Math.PI) / 180;
 /** m: where the layer height is not known, what repeats nearer than this may be the layers themselves (common practice). */
 const THICKEST_LAYER = 3.5e-3;
 /** Beyond this layers leave nothing in the picture, not even as a false pattern. */
