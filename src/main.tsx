@@ -1,10 +1,9 @@
 import { render } from 'solid-js/web';
-import { fetchAhead } from './engine/ahead';
 import { App } from './app/shell/app';
 import { watchAddress } from './app/shell/address';
 import './ui/style.css';
 
-fetchAhead(location.hash);
+void import('./engine/ahead').then(({ fetchAhead }) => fetchAhead(location.hash)).catch(() => undefined);
 const root = document.getElementById('app');
 if (root) {
   // The rescue may have come up meanwhile.

@@ -1,7 +1,8 @@
 import * as v from 'valibot';
 import type { Transaction } from './database';
-import { restoreAt } from './keys';
-import { isPlain, time } from './schema-parts';
+import { restoreAt } from './restore-at';
+import { time } from './schema-parts';
+import { isPlain } from './canonical';
 
 const ASIDE = 'aside:';
 

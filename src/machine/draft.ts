@@ -1,4 +1,4 @@
-import { canonical } from './exchange';
+import { canonical } from './canonical';
 import type { Draft } from './schema';
 
 /** What is entered for a check: kept as a draft, so plain data. */

@@ -1,5 +1,6 @@
-import { LIMITS } from './schema-parts';
-import { VERSION, type KeptValue, type Machine } from './schema';
+import { LIMITS } from './limits';
+import type { KeptValue, Machine } from './schema';
+import { VERSION } from './version';
 
 const ID_LETTERS = 12;
 const ALPHABET = 'abcdefghijkmnpqrstuvwxyz23456789';

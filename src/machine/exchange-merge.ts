@@ -1,5 +1,5 @@
-import { canonical } from './exchange';
-import { isPlain } from './schema-parts';
+import { canonical } from './canonical';
+import { isPlain } from './canonical';
 import { compareStamps, type Stamp } from './stamp';
 import { restore, type Machine, type Restored, type Settings, type StoredRecord } from './schema';
 

@@ -1,4 +1,4 @@
-import { canonical } from './exchange';
+import { canonical } from './canonical';
 import { differences, laterOf, merge, stampOf, takesFile, type Choice, type Difference } from './exchange-merge';
 import type { GoodFile, RefusedRecord } from './exchange-read';
 import { keyOf, proofPhoto, type Key } from './keys';

@@ -1,7 +1,9 @@
 import * as v from 'valibot';
-import { canonical, FILE_LIMITS, FORMAT, FORMAT_VERSION, SECTIONS } from './exchange';
+import { FILE_LIMITS, FORMAT, FORMAT_VERSION, SECTIONS } from './exchange';
+import { canonical } from './canonical';
 import { keyOf } from './keys';
-import { fields, isPlain, time } from './schema-parts';
+import { fields, time } from './schema-parts';
+import { isPlain } from './canonical';
 import { restore, type StoredRecord } from './schema';
 import { finish, type Steps } from './steps';
 import say from './words/en';

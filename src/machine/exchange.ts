@@ -1,6 +1,6 @@
 import { FILE_LIMITS, FORMAT, FORMAT_VERSION, SECTIONS } from './exchange-form';
 import { keyOf } from './keys';
-import { isPlain } from './schema-parts';
+import { canonical } from './canonical';
 import type { StoredRecord } from './schema';
 import { finish, type Steps } from './steps';
 
@@ -10,16 +10,6 @@ import { finish, type Steps } from './steps';
  */
 
 export { FILE_LIMITS, FORMAT, FORMAT_VERSION, SECTIONS };
-
-function inOrder(value: unknown): unknown {
-  if (Array.isArray(value)) return value.map(inOrder);
-  if (!isPlain(value)) return value;
-  const names = Object.keys(value).sort();
-  return Object.fromEntries(names.map((name) => [name, inOrder(value[name])]));
-}
-
-/** A value of a record as JSON, names in order of their letters: equal texts mean equal values (0 and -0 too). */
-export const canonical = (value: unknown): string => JSON.stringify(inOrder(value));
 
 /** Without what concerns this device alone: else no two files of the same records would be alike. */
 const portable = (record: StoredRecord): StoredRecord =>

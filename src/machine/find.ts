@@ -2,18 +2,10 @@ import { asUnreadable, inPlace, type Unreadable } from './aside';
 import type { Backend } from './database';
 import { done, failed, type Failure, type Stored } from './failure';
 import { HELD, heldKeys } from './held';
-import {
-  readingAt,
-  readingKey,
-  readingsOf,
-  restoreAt,
-  type Key,
-  type Prefix,
-  type ReadingAt,
-  type RecordAt,
-} from './keys';
+import { readingAt, readingKey, readingsOf, type Key, type Prefix, type ReadingAt, type RecordAt } from './keys';
+import { restoreAt } from './restore-at';
 import type { Reading, Restored, StoredRecord } from './schema';
-import { isPlain } from './schema-parts';
+import { isPlain } from './canonical';
 import { breathe, goOn, type Watch } from './steps';
 import { checkNow } from '../reference/renamed';
 

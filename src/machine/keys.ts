@@ -1,18 +1,6 @@
-import {
-  restore,
-  type Case,
-  type Draft,
-  type Machine,
-  type Photo,
-  type Reading,
-  type Restored,
-  type Settings,
-  type StoredRecord,
-  type Typed,
-} from './schema';
+import type { Case, Draft, Machine, Photo, Reading, Settings, StoredRecord, Typed } from './schema';
 import { checkNow, isFormerCheck } from '../reference/renamed';
-import { LIMITS } from './schema-parts';
-import say from './words/en';
+import { LIMITS } from './limits';
 
 /** One record per key, so that two tabs or two screens seldom write the same one. */
 export type Key =
@@ -111,13 +99,4 @@ export function keyOf(record: StoredRecord): Key {
     case 'settings':
       return 'settings';
   }
-}
-
-/** `restore` for what was found at a key: a record that belongs elsewhere is refused too. */
-export function restoreAt(key: string, stored: unknown): Restored {
-  const restored = restore(stored);
-  if (!restored.ok || keyOf(restored.record) === key) return restored;
-  // Its check has another name today: it reads as it is until it is moved.
-  if (keyOf(restored.record) === draftKeyNow(key)) return restored;
-  return { ok: false, newer: false, reason: say.record.elsewhere };
 }

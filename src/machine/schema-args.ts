@@ -1,5 +1,6 @@
 import * as v from 'valibot';
-import { isPlain, LIMITS } from './schema-parts';
+import { isPlain } from './canonical';
+import { LIMITS } from './limits';
 import say from './words/en';
 
 /** What words are made from, as it is kept: what JSON holds, without null. */

@@ -1,32 +1,7 @@
 import * as v from 'valibot';
+import { isPlain } from './canonical';
+import { LIMITS } from './limits';
 import say from './words/en';
-
-/** Longest texts and largest maps a record may hold: for the fields' `maxlength` as well. */
-export const LIMITS = {
-  id: 64,
-  name: 120,
-  note: 4000,
-  typed: 120,
-  line: 600,
-  /** An instruction or a step of it in words: with many amounts, and under every option. */
-  told: 4000,
-  steps: 40,
-  map: 400,
-  limits: 40,
-  /** Levels and values of what an instruction's words are made from. */
-  argDepth: 8,
-  args: 1000,
-  /** Entries of a case. */
-  log: 300,
-  /** Things done to one machine. */
-  ordinal: 999_999_999_999,
-  /** Days between two readings of a check. */
-  days: 3650,
-  /** Pixels of a photo along its longer side. */
-  photoSide: 1280,
-  /** Characters of a photo in base64: 900 kB of picture. */
-  photo: 1_200_000,
-} as const;
 
 const field = say.field;
 
@@ -81,13 +56,6 @@ export const time = v.pipe(
     return !Number.isNaN(date.getTime()) && date.toISOString() === value;
   }, field.time.otherShape),
 );
-
-/** True for what JSON and the browser's copying make of `{}`: no array, date or map. */
-export function isPlain(value: unknown): value is Readonly<Record<string, unknown>> {
-  if (typeof value !== 'object' || value === null) return false;
-  const prototype: unknown = Object.getPrototypeOf(value);
-  return prototype === null || prototype === Object.prototype;
-}
 
 const plain = v.custom<object>(isPlain, field.shouldBeMap);
 

@@ -1,12 +1,14 @@
+import { isPlain } from './canonical';
+import { LIMITS } from './limits';
 import * as v from 'valibot';
 import { args } from './schema-args';
 import * as part from './schema-parts';
 import say from './words/en';
 
 /** What a symbol or a limit was called; empty where that was not kept. */
-const name = part.text(part.LIMITS.line);
-const line = part.text(part.LIMITS.line);
-const told = part.text(part.LIMITS.told);
+const name = part.text(LIMITS.line);
+const line = part.text(LIMITS.line);
+const told = part.text(LIMITS.told);
 const verdict = part.oneOf('within', 'beyond', 'too close', 'none');
 
 const entry = part.fields({
@@ -32,7 +34,7 @@ const result = v.pipe(
   part.fields({
     ...interval,
     /** As it was printed, with unit. */
-    text: part.text(part.LIMITS.typed),
+    text: part.text(LIMITS.typed),
   }),
   v.check(({ low, high }) => low <= high, say.field.upsideDown),
 );
@@ -62,10 +64,10 @@ const order = part.fields({
   sentence: told,
   steps: v.pipe(
     v.array(part.fields({ say: part.keyOrNone, args, text: told }), say.field.shouldBeList),
-    v.maxLength(part.LIMITS.steps, say.field.tooManySteps(part.LIMITS.steps)),
+    v.maxLength(LIMITS.steps, say.field.tooManySteps(LIMITS.steps)),
   ),
   /** Typical values that it rested on. */
-  assumes: part.listOf(part.fields({ symbol: part.symbol, amount: args }), part.LIMITS.limits),
+  assumes: part.listOf(part.fields({ symbol: part.symbol, amount: args }), LIMITS.limits),
   /** What inputs and results were to be once it was done: the reading after it is held to this. */
   expects: part.map(part.symbol, expected),
 });
@@ -84,10 +86,10 @@ export const readingFields = {
   /** The same in words. */
   options: part.map(part.symbol, part.fields({ name, text: line })),
   results: part.map(part.symbol, result),
-  limits: part.listOf(limit, part.LIMITS.limits),
+  limits: part.listOf(limit, LIMITS.limits),
   verdict,
   order,
-  note: part.text(part.LIMITS.note),
+  note: part.text(LIMITS.note),
   /** False where an earlier version kept it: without names, kinds, limits and results of the model. */
   whole: v.boolean(say.field.shouldBeYesOrNo),
 };
@@ -95,9 +97,9 @@ export const readingFields = {
 type Raw = Readonly<Record<string, unknown>>;
 
 const unnamed = (map: unknown): unknown =>
-  part.isPlain(map)
+  isPlain(map)
     ? Object.fromEntries(
-        Object.entries(map).map(([symbol, one]) => [symbol, part.isPlain(one) ? { ...one, name: '', kind: '' } : one]),
+        Object.entries(map).map(([symbol, one]) => [symbol, isPlain(one) ? { ...one, name: '', kind: '' } : one]),
       )
     : map;
 
@@ -120,5 +122,5 @@ export const fromVersion5 = (reading: Raw): Raw => ({ ...reading, ordinal: 0 });
 
 /** A reading of version 4, which kept neither what its order assumed nor what was to be expected of it. */
 export function fromVersion4({ order, ...rest }: Raw): Raw {
-  return { ...rest, order: part.isPlain(order) ? { ...order, assumes: [], expects: {} } : order };
+  return { ...rest, order: isPlain(order) ? { ...order, assumes: [], expects: {} } : order };
 }

@@ -1,5 +1,5 @@
 import { checkNow, placesNow, symbolsNow } from '../reference/renamed';
-import { isPlain } from './schema-parts';
+import { isPlain } from './canonical';
 
 type Raw = Readonly<Record<string, unknown>>;
 type Names = (name: string) => readonly string[];

@@ -1,15 +1,17 @@
+import { isPlain } from './canonical';
+import { LIMITS } from './limits';
 import * as v from 'valibot';
 import type { Args } from './schema-args';
 import * as part from './schema-parts';
 import { fromVersion3, fromVersion4, fromVersion5, readingFields } from './schema-reading';
 import { underNamesOfToday } from './schema-renamed';
+import { VERSION } from './version';
 import say from './words/en';
+
+export { defaultSettings, VERSION } from './version';
 
 /** Read-only to the last part. What words are made from is so already, and has no end that the compiler could walk to. */
 type Frozen<T> = Args extends T ? T : T extends object ? { readonly [K in keyof T]: Frozen<T[K]> } : T;
-
-/** Version of the records written now. A change of shape adds one, a migration below and a test. */
-export const VERSION = 6;
 
 const version = v.literal(VERSION, say.field.unknownVersion);
 
@@ -30,7 +32,7 @@ const machine = part.fields({
   type: v.literal('machine'),
   id: part.id,
   name: part.name,
-  note: part.text(part.LIMITS.note),
+  note: part.text(LIMITS.note),
   /** Invented, to look around with. */
   demo: v.boolean(say.field.shouldBeYesOrNo),
   created: part.time,
@@ -40,14 +42,14 @@ const machine = part.fields({
   values: part.map(part.place, keptValue),
   choices: part.choices(part.place),
   /** Days after which a check is to be taken again, by calculator; none where the person set none. */
-  intervals: v.exactOptional(part.map(part.ownId, part.wholeUpTo(part.LIMITS.days))),
+  intervals: v.exactOptional(part.map(part.ownId, part.wholeUpTo(LIMITS.days))),
 });
 
 const reading = part.fields({ v: version, type: v.literal('reading'), ...readingFields });
 
 const picture = {
-  width: part.wholeUpTo(part.LIMITS.photoSide),
-  height: part.wholeUpTo(part.LIMITS.photoSide),
+  width: part.wholeUpTo(LIMITS.photoSide),
+  height: part.wholeUpTo(LIMITS.photoSide),
   /** JPEG in base64. */
   jpeg: part.base64,
 };
@@ -65,7 +67,7 @@ const photo = part.fields({
 const entered = {
   entries: part.map(
     part.symbol,
-    part.fields({ text: part.text(part.LIMITS.typed), unit: part.idOrNone, tool: part.idOrNone }),
+    part.fields({ text: part.text(LIMITS.typed), unit: part.idOrNone, tool: part.idOrNone }),
   ),
   choices: part.choices(part.symbol),
 };
@@ -94,9 +96,9 @@ const typed = part.fields({
   machine: v.nullable(part.id),
   case: v.nullable(part.id),
   field: part.ownId,
-  text: part.text(part.LIMITS.note),
+  text: part.text(LIMITS.note),
   /** What another tab typed there at the same time: neither is lost. */
-  other: v.exactOptional(part.text(part.LIMITS.note)),
+  other: v.exactOptional(part.text(LIMITS.note)),
   picture: v.exactOptional(part.fields(picture)),
   changed: part.time,
   ordinal: part.ordinal,
@@ -104,7 +106,7 @@ const typed = part.fields({
 
 /** Which reading an entry of a case rests on. */
 const readingOf = v.exactOptional(part.fields({ at: part.time, id: part.id }));
-const said = { at: part.time, note: part.text(part.LIMITS.line), ordinal: v.exactOptional(part.ordinal) };
+const said = { at: part.time, note: part.text(LIMITS.line), ordinal: v.exactOptional(part.ordinal) };
 
 /** The same kinds as in src/diagnosis/types.ts (a test holds them equal), with when and what was said of it. */
 const caseEntry = v.variant(
@@ -134,9 +136,9 @@ const repairCase = part.fields({
   machine: part.id,
   symptom: part.ownId,
   /** Who asked, as the person calls them; may be empty. */
-  owner: part.text(part.LIMITS.name),
+  owner: part.text(LIMITS.name),
   /** In the owner's words. */
-  complaint: part.text(part.LIMITS.note),
+  complaint: part.text(LIMITS.note),
   opened: part.time,
   changed: part.time,
   /** Of its last change. */
@@ -144,13 +146,13 @@ const repairCase = part.fields({
   /** Of its opening: readings with more were taken since. None where an earlier version opened it. */
   since: v.exactOptional(part.ordinal),
   facts: part.map(part.ownId, v.boolean(say.field.shouldBeYesOrNo)),
-  log: part.listOf(caseEntry, part.LIMITS.log),
+  log: part.listOf(caseEntry, LIMITS.log),
   /** How it ended and what shows it; null while it is open. */
   closed: v.nullable(
     part.fields({
       at: part.time,
       how: part.oneOf('cured', 'replaced', 'handed over', 'given up'),
-      proof: part.text(part.LIMITS.note),
+      proof: part.text(LIMITS.note),
       reading: readingOf,
     }),
   ),
@@ -167,7 +169,7 @@ const settings = part.fields({
   /** The machine worked on. */
   machine: v.nullable(part.id),
   /** Version of Trammel whose news were shown; empty before the first. */
-  seenVersion: part.text(part.LIMITS.id),
+  seenVersion: part.text(LIMITS.id),
   /** When everything was last saved to a file; null before the first time. */
   lastExport: v.nullable(part.time),
   /** When the browser was asked not to clear what is kept: it is asked once. */
@@ -185,20 +187,6 @@ export type Settings = Frozen<v.InferOutput<typeof settings>>;
 export type Case = Frozen<v.InferOutput<typeof repairCase>>;
 export type StoredRecord = Machine | Reading | Photo | Draft | Typed | Case | Settings;
 
-export const defaultSettings: Settings = {
-  v: VERSION,
-  type: 'settings',
-  mark: 'point',
-  theme: 'system',
-  lengthUnit: 'mm',
-  forceUnit: 'N',
-  temperatureUnit: 'C',
-  machine: null,
-  seenVersion: '',
-  lastExport: null,
-  persistAsked: null,
-};
-
 /** `newer` sets apart what another Trammel can read from what none can. */
 export type Restored =
   | { readonly ok: true; readonly record: StoredRecord }
@@ -210,11 +198,11 @@ export type Migration = (record: Raw) => Raw;
 
 /** A case of version 4, whose entries told in words alone how a cause was mended: known where the end of the case says it. */
 function caseFromVersion4({ log, closed, ...rest }: Raw): Raw {
-  const how = part.isPlain(closed) ? closed.how : undefined;
+  const how = isPlain(closed) ? closed.how : undefined;
   const remedy = { cured: 'mend', replaced: 'replace' }[String(how)];
   if (remedy === undefined || !Array.isArray(log)) return { ...rest, log, closed };
   const entries = log.map((entry: unknown) =>
-    part.isPlain(entry) && entry.kind === 'mended' && entry.cured === true ? { ...entry, remedy } : entry,
+    isPlain(entry) && entry.kind === 'mended' && entry.cured === true ? { ...entry, remedy } : entry,
   );
   return { ...rest, log: entries, closed };
 }
@@ -288,7 +276,7 @@ const shortened = (words: string): string => (words.length > 100 ? `${words.slic
  * @throws never, for anything that JSON or the browser's storage can hold
  */
 export function restore(stored: unknown): Restored {
-  if (!part.isPlain(stored)) return refused(say.record.notOurs);
+  if (!isPlain(stored)) return refused(say.record.notOurs);
   const current = migrate(stored, migrations, VERSION);
   if (!current.ok) return current;
   const checked = check(current.record);

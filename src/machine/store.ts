@@ -15,11 +15,11 @@ import {
   readingAt,
   readingsOf,
   typedOn,
-  restoreAt,
   type Key,
   type Prefix,
   type RecordAt,
 } from './keys';
+import { restoreAt } from './restore-at';
 import { nextOrdinal } from './edit';
 import { memory } from './memory';
 import { restore, type Machine, type Photo, type Reading, type StoredRecord } from './schema';

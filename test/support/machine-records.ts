@@ -10,7 +10,7 @@ import {
   type StoredRecord,
   type Typed,
 } from '../../src/machine/schema';
-import { LIMITS } from '../../src/machine/schema-parts';
+import { LIMITS } from '../../src/machine/limits';
 import type { Arg } from '../../src/machine/schema-args';
 
 /** Records as the app could write them, for the tests of the door and of the store. */

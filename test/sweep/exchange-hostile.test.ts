@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { canonical, writeFile } from '../../src/machine/exchange';
+import { writeFile } from '../../src/machine/exchange';
+import { canonical } from '../../src/machine/canonical';
 import type { Choice } from '../../src/machine/exchange-merge';
 import { outcome } from '../../src/machine/exchange-plan';
 import { readFile } from '../../src/machine/exchange-read';

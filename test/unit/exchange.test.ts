@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { canonical, FILE_LIMITS, FORMAT_VERSION, writeFile } from '../../src/machine/exchange';
+import { FILE_LIMITS, FORMAT_VERSION, writeFile } from '../../src/machine/exchange';
+import { canonical } from '../../src/machine/canonical';
 import type { Choice } from '../../src/machine/exchange-merge';
 import { makePlan, outcome, type Plan } from '../../src/machine/exchange-plan';
 import { readFile, tooLarge } from '../../src/machine/exchange-read';
@@ -9,7 +10,7 @@ import { demoMachine, demoReadings } from '../support/demo';
 import { failed } from '../../src/machine/failure';
 import { keyOf, machineKey } from '../../src/machine/keys';
 import { defaultSettings, VERSION, type Machine, type Reading, type StoredRecord } from '../../src/machine/schema';
-import { LIMITS } from '../../src/machine/schema-parts';
+import { LIMITS } from '../../src/machine/limits';
 import { Cancelled } from '../../src/machine/steps';
 import type { Store } from '../../src/machine/store';
 import {

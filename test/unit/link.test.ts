@@ -6,7 +6,7 @@ import type { Calculator } from '../../src/engine/calculator';
 import type { Entry, KeptValue } from '../../src/engine/entry';
 import { evaluate, type Situation } from '../../src/engine/evaluate';
 import { decodeLink, hasValues, linkAddress, LONGEST_TEXT } from '../../src/engine/link';
-import { LIMITS } from '../../src/machine/schema-parts';
+import { LIMITS } from '../../src/machine/limits';
 import { AS_MARKED } from '../../src/reference/tools';
 import { calculators, situation } from '../support/calculators';
 import { linkOf, opened, pictureOf, queryOf, told } from '../support/link';

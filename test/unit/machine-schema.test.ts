@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { demoMachine, demoReadings } from '../support/demo';
-import { keyOf, restoreAt } from '../../src/machine/keys';
+import { keyOf } from '../../src/machine/keys';
+import { restoreAt } from '../../src/machine/restore-at';
 import { blankMachine, edited, newId } from '../../src/machine/edit';
-import { LIMITS } from '../../src/machine/schema-parts';
+import { LIMITS } from '../../src/machine/limits';
 import { defaultSettings, migrate, restore, VERSION, type Migration } from '../../src/machine/schema';
 import { record } from '../support/machine-records';
 import { times } from '../support/sweep';

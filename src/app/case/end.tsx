@@ -3,7 +3,7 @@ import { A, useNavigate } from '@solidjs/router';
 import { catalogue } from '../../diagnosis/catalogue';
 import { proofPhoto } from '../../machine/keys';
 import type { Case } from '../../machine/schema';
-import { LIMITS } from '../../machine/schema-parts';
+import { LIMITS } from '../../machine/limits';
 import say from './words/en';
 import { useRecords } from '../desk/context';
 import { readingHref } from '../desk/reading-entry';

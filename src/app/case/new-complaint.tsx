@@ -1,5 +1,5 @@
 import { createSignal, Show } from 'solid-js';
-import { LIMITS } from '../../machine/schema-parts';
+import { LIMITS } from '../../machine/limits';
 import { Problem } from './problem';
 import say from './words/en';
 import { shrinkPhoto, type Picture } from '../desk/photo';

@@ -3,7 +3,7 @@ import { useLocation, useNavigate } from '@solidjs/router';
 import { catalogue } from '../../diagnosis/catalogue';
 import { dangerIn } from '../../diagnosis/danger';
 import { factsFor } from '../../diagnosis/pick';
-import { LIMITS } from '../../machine/schema-parts';
+import { LIMITS } from '../../machine/limits';
 import { CaseFacts } from './facts';
 import { stamped } from './edit';
 import { createKnownFacts } from './known-facts';

@@ -1,5 +1,5 @@
 import type { Reading } from '../../machine/schema';
-import { LIMITS } from '../../machine/schema-parts';
+import { LIMITS } from '../../machine/limits';
 
 /** What an entry says of the reading it rests on: the numbers that were held to a limit, and the instruction. */
 export function readingNote(reading: Reading): string {

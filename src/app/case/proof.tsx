@@ -6,7 +6,7 @@ import type { CauseId } from '../../diagnosis/types';
 import { promisedOf } from '../../machine/history';
 import { proofPhoto } from '../../machine/keys';
 import type { Case, Reading } from '../../machine/schema';
-import { LIMITS } from '../../machine/schema-parts';
+import { LIMITS } from '../../machine/limits';
 import { readingNote } from './note';
 import { Problem } from './problem';
 import say from './words/en';

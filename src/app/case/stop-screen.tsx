@@ -2,7 +2,7 @@ import { createMemo, For, Show } from 'solid-js';
 import { A, useLocation, useNavigate } from '@solidjs/router';
 import { dangerIn } from '../../diagnosis/danger';
 import { firstActs } from '../../diagnosis/stop';
-import { LIMITS } from '../../machine/schema-parts';
+import { LIMITS } from '../../machine/limits';
 import { safetyOf, tickLines } from './safety';
 import { complaintAddress, StopGate, type Said } from './stop-gate';
 import say from './words/en';

@@ -1,6 +1,6 @@
 import { createSignal, createUniqueId, For, Show } from 'solid-js';
 import { useNavigate } from '@solidjs/router';
-import { LIMITS } from '../../machine/schema-parts';
+import { LIMITS } from '../../machine/limits';
 import { useRecords } from './context';
 import say from './words/en';
 

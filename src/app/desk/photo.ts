@@ -1,5 +1,5 @@
 import type { Photo } from '../../machine/schema';
-import { LIMITS } from '../../machine/schema-parts';
+import { LIMITS } from '../../machine/limits';
 import { isAsDrawnHere } from './jpeg';
 import say from './words/en';
 

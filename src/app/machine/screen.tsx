@@ -1,7 +1,7 @@
 import { createSignal, Show } from 'solid-js';
 import { A, useNavigate } from '@solidjs/router';
 import type { Machine } from '../../machine/schema';
-import { LIMITS } from '../../machine/schema-parts';
+import { LIMITS } from '../../machine/limits';
 import { useRecords } from '../desk/context';
 import { createBehindText } from '../desk/typed-text';
 import { Files } from '../files/section';

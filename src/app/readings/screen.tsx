@@ -3,7 +3,7 @@ import { A, useNavigate, useParams } from '@solidjs/router';
 import { nameOf } from '../../engine/name';
 import { endsOf, type KeptLimit, type Pair } from '../../machine/history';
 import type { Machine, Reading } from '../../machine/schema';
-import { LIMITS } from '../../machine/schema-parts';
+import { LIMITS } from '../../machine/limits';
 import { formatMeasured, formatValue } from '../../quantity/format';
 import type { DecimalMark } from '../../quantity/parse';
 import { toolById } from '../../reference/tools';

@@ -2,7 +2,7 @@ import { createMemo, createResource, createSignal, For, Show } from 'solid-js';
 import { A, useNavigate, useParams } from '@solidjs/router';
 import { dueFor, pairsOf } from '../../machine/history';
 import type { Machine, Reading } from '../../machine/schema';
-import { LIMITS } from '../../machine/schema-parts';
+import { LIMITS } from '../../machine/limits';
 import { VerdictMark } from '../../ui/verdict-mark';
 import { checkNow } from '../../reference/renamed';
 import { loadFacts, printDue, type CheckFacts } from '../desk/check-facts';

@@ -5,7 +5,7 @@ import type { Calculator, Choices } from '../../../src/engine/calculator';
 import type { KeptValue } from '../../../src/engine/entry';
 import { evaluate, type Situation } from '../../../src/engine/evaluate';
 import { decodeLink, encodeLink, linkAddress } from '../../../src/engine/link';
-import { LIMITS } from '../../../src/machine/schema-parts';
+import { LIMITS } from '../../../src/machine/limits';
 import type { DecimalMark } from '../../../src/quantity/parse';
 import { toSi, unitById } from '../../../src/quantity/unit';
 import { AS_MARKED, toolsFor } from '../../../src/reference/tools';

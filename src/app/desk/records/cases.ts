@@ -1,7 +1,8 @@
 import { caseKey, casesOf, photoKey, proofPhoto } from '../../../machine/keys';
 import { newId } from '../../../machine/edit';
-import { VERSION, type Case } from '../../../machine/schema';
-import { canonical } from '../../../machine/exchange';
+import type { Case } from '../../../machine/schema';
+import { VERSION } from '../../../machine/version';
+import { canonical } from '../../../machine/canonical';
 import type { Device } from './device';
 import { undoable } from './removals';
 import say from './words/en';

@@ -1,5 +1,6 @@
 import { createSignal, onCleanup, untrack } from 'solid-js';
-import { defaultSettings, type Machine, type Settings } from '../../../machine/schema';
+import type { Machine, Settings } from '../../../machine/schema';
+import { defaultSettings } from '../../../machine/version';
 import type { Change } from '../../../machine/announce';
 import type { Removed, StorageState, Store } from '../../../machine/store';
 import type { Stored } from '../../../machine/failure';

@@ -1,7 +1,8 @@
 import type { Sheet } from '../../../machine/draft';
 import { isStorageFailure } from '../../../machine/failure';
 import { draftKey } from '../../../machine/keys';
-import { VERSION, type Draft } from '../../../machine/schema';
+import type { Draft } from '../../../machine/schema';
+import { VERSION } from '../../../machine/version';
 import type { Device } from './device';
 
 /** Half-typed checks, one for each check and machine, or for none. */

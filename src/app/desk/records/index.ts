@@ -1,4 +1,4 @@
-import { openStore, type Store } from '../../../machine/store';
+import type { Store } from '../../../machine/store';
 import { caseRecords } from './cases';
 import { createDevice } from './device';
 import { draftRecords } from './drafts';
@@ -10,8 +10,14 @@ import { typedRecords } from './typed';
 import { settingRecords } from './settings';
 import say from './words/en';
 
+/** What reads and writes records is fetched beside the first screen, which is drawn without them. */
+async function openLater(): Promise<Store> {
+  const { openStore } = await import('../../../machine/store');
+  return openStore();
+}
+
 /** The device's records as signals, with all that can be done with them. */
-export function createRecords(opening: Promise<Store> = openStore()) {
+export function createRecords(opening: Promise<Store> = openLater()) {
   const device = createDevice(opening);
   const offline = createOffline();
   const settings = settingRecords(device);

@@ -1,4 +1,5 @@
-import { defaultSettings, type Settings } from '../../../machine/schema';
+import type { Settings } from '../../../machine/schema';
+import { defaultSettings } from '../../../machine/version';
 import type { Device } from './device';
 
 /** How this person reads and writes, and which machine is on this tab's bench. */

@@ -1,6 +1,7 @@
 import { isStorageFailure } from '../../../machine/failure';
 import { typedKey } from '../../../machine/keys';
-import { VERSION, type Photo, type Typed } from '../../../machine/schema';
+import type { Photo, Typed } from '../../../machine/schema';
+import { VERSION } from '../../../machine/version';
 import type { Device } from './device';
 
 /** A field on a case's screens; both null for a case that is not opened yet. */
