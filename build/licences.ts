@@ -27,7 +27,7 @@ const ownPart = (text: string): string => text.split(/^# Licenses of bundled dep
  * What a package says of its licence, from its folder.
  * @throws Error where it says nothing
  */
-export function noticeOf(folder: string): Notice {
+function noticeOf(folder: string): Notice {
   const { name, version, license } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8')) as {
     readonly name: string;
     readonly version: string;

@@ -14,7 +14,7 @@ const HOLE = '…';
 
 /** The longest that a piece of a template may become: the longer branch of a choice, `…` for a value. */
 function longest(node: Node): string {
-  if (node.type === 'Literal') return String(node.value as unknown);
+  if (node.type === 'Literal') return String(node.value);
   if (node.type === 'TemplateLiteral') return templateText(node);
   if (node.type === 'ConditionalExpression') {
     const [yes, no] = [longest(node.consequent as Node), longest(node.alternate as Node)];

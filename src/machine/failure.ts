@@ -66,3 +66,7 @@ export function explainError(error: unknown): Failure {
     }
   }
 }
+
+/** `kept`, or why not: `failing` until it works again, `not kept` until the page is opened anew. */
+export type StorageState =
+  { readonly kind: 'kept' } | { readonly kind: 'failing' | 'not kept'; readonly failure: Failure };

@@ -68,12 +68,8 @@ export function draftKeyNow(key: string): Key | undefined {
 export const photoKey = (machine: string, reading: string) => `photo:${machine}:${reading}` as const;
 export const photosOf = (machine: string) => `photo:${machine}:` as const;
 export const draftsOf = (machine: string) => `draft:${machine}:` as const;
-
 export const typedKey = (machine: string | null, of: string | null, field: string) =>
   `typed:${machine ?? NONE}:${of ?? NONE}:${field}` as const;
-/** Prefix of what is being typed on the screens of one case, or of one not opened yet. */
-export const typedOf = (machine: string | null, of: string | null) =>
-  `typed:${machine ?? NONE}:${of ?? NONE}:` as const;
 export const typedOn = (machine: string) => `typed:${machine}:` as const;
 
 export const caseKey = (machine: string, id: string) => `case:${machine}:${id}` as const;

@@ -2,7 +2,7 @@ import { announcer, openChannel, type Announcer, type Change } from './announce'
 import { asUnreadable, setAside, type Unreadable } from './aside';
 import { database, databaseOptions } from './database';
 import type { Backend, DatabaseOptions, Entries, Transaction } from './database';
-import { done, failed, Refusal, type Failure, type Stored } from './failure';
+import { done, failed, Refusal, type StorageState, type Stored } from './failure';
 import { HELD, heldBy, holding } from './held';
 import { cannotRead, finding, typed, type Latest, type Listing, type Page } from './find';
 import {
@@ -26,10 +26,6 @@ import { restore, type Machine, type Photo, type Reading, type StoredRecord } fr
 import { goOn, type Watch } from './steps';
 import { watched } from './watched';
 import say from './words/en';
-
-/** `kept`, or why not: `failing` until it works again, `not kept` until the page is opened anew. */
-export type StorageState =
-  { readonly kind: 'kept' } | { readonly kind: 'failing' | 'not kept'; readonly failure: Failure };
 
 /** What a removal took away, to be put back. What cannot be read is not among it: that was set aside. */
 export type Removed = Entries;

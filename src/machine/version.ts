@@ -1,9 +1,8 @@
-import type { Settings } from './schema';
-
 /** Version of the records written now. A change of shape adds one, a migration in schema.ts and a test. */
 export const VERSION = 6;
 
-export const defaultSettings: Settings = {
+/** Settings of a device on which nothing was set. */
+export const defaultSettings = {
   v: VERSION,
   type: 'settings',
   mark: 'point',
@@ -15,4 +14,4 @@ export const defaultSettings: Settings = {
   seenVersion: '',
   lastExport: null,
   persistAsked: null,
-};
+} as const;

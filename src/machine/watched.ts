@@ -1,6 +1,5 @@
 import type { Backend } from './database';
-import { isStorageFailure } from './failure';
-import type { StorageState } from './store';
+import { isStorageFailure, type StorageState } from './failure';
 
 /** Passes every result through, and tells when keeping begins to fail or works again. */
 export function watched(backend: Backend, tell: (state: StorageState) => void): Backend {

@@ -92,7 +92,7 @@ export function listedIn(folder: string): readonly Listed[] {
 }
 
 /** Base64 of the SHA-256, by Node. */
-export const sha256 = (file: string): string => createHash('sha256').update(readFileSync(file)).digest('base64');
+const sha256 = (file: string): string => createHash('sha256').update(readFileSync(file)).digest('base64');
 
 /** The entry script that a page names. */
 export const entryOf = (folder: string): string =>

@@ -4,7 +4,15 @@ import { bench, calculatorIds, test, untilIdle } from './support';
 import say from '../../src/app/sheet/words/en';
 
 const phones = ['phone/note', 'phone/ridges', 'phone/slope'];
-const screens = ['', 'machines', 'settings', 'licences', 'no-such-address', ...phones, ...calculatorIds.map((id) => `check/${id}`)];
+const screens = [
+  '',
+  'machines',
+  'settings',
+  'licences',
+  'no-such-address',
+  ...phones,
+  ...calculatorIds.map((id) => `check/${id}`),
+];
 
 /** Opens every fold, so that what hides in it is looked at too. */
 async function unfold(page: Page): Promise<void> {

@@ -30,7 +30,7 @@ test('two tabs on one sheet: each writes its own fields and sees the other’s',
     );
   await expect
     .poll(stored)
-    .toEqual([expect.objectContaining({ P_h: expect.objectContaining({ text: '4' }) as object })]);
+    .toEqual([expect.objectContaining({ P_h: expect.objectContaining({ text: '4' }) })]);
   for (const one of [page, other]) {
     await one.reload();
     await expect(line(one, HEIGHT)).toContainText('0.43');

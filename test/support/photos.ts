@@ -32,7 +32,7 @@ export interface Camera {
 }
 
 /** Camera's axes in the world, and its place. */
-export function rig(camera: Camera) {
+function rig(camera: Camera) {
   const [cp, sp] = [Math.cos(camera.pitch), Math.sin(camera.pitch)];
   const [cy, sy] = [Math.cos(camera.yaw), Math.sin(camera.yaw)];
   const [cr, sr] = [Math.cos(camera.roll), Math.sin(camera.roll)];

@@ -104,7 +104,7 @@ describe('two tabs on one sheet', () => {
         const base = [BLANK, BLANK];
         const last: [string?, string?] = [];
         for (const [of, text] of typed) {
-          const mine = { ...base[of]!, entries: { ...base[of]!.entries, [names[of]!]: entry(text) } };
+          const mine = { ...base[of]!, entries: { ...base[of]!.entries, [names[of]]: entry(text) } };
           store = mergeSheets(base[of]!, mine, store);
           base[of] = mine;
           last[of] = text;

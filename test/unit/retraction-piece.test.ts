@@ -73,7 +73,7 @@ const SQUARES = [12, 5, 11, 11, 9, 11, 12, 7, 13, 12];
 function volumeOf({ side, height, foot, gaps }: Comb): number {
   const [wide, thick] = [side * 1e3, foot * 1e3];
   const length = (gaps.length + 1) * wide + gaps.reduce((sum, gap) => sum + gap * 1e3, 0);
-  const digits = gaps.flatMap((gap) => [...String(Math.round(gap * 1e3))].map(Number));
+  const digits = gaps.flatMap((gap) => Array.from(String(Math.round(gap * 1e3)), Number));
   const cut = digits.reduce((sum, digit) => sum + SQUARES[digit]!, 0);
   return length * (7 + wide) * thick + (gaps.length + 1) * wide * wide * height * 1e3 - (cut * thick) / 2;
 }

@@ -34,6 +34,8 @@ export function createBehind(write: () => Promise<boolean>, retryMs = 3000): Beh
   let since = 0;
   let timer: ReturnType<typeof setTimeout> | undefined;
   let last: Promise<boolean> = Promise.resolve(true);
+  // Asked by a call: it may have come true while the write was on its way.
+  const isWaiting = (): boolean => state.waiting;
   const run = async (): Promise<boolean> => {
     clearTimeout(timer);
     if (!state.waiting) return last;
@@ -41,7 +43,7 @@ export function createBehind(write: () => Promise<boolean>, retryMs = 3000): Beh
     const mine = write();
     last = mine;
     const kept = await mine;
-    if (kept || state.waiting || state.ended) return kept;
+    if (kept || isWaiting() || state.ended) return kept;
     state.waiting = true;
     since = Date.now();
     timer = setTimeout(() => void run(), retryMs);

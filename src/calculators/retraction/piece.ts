@@ -40,11 +40,11 @@ const STRIP = HIGH + 2;
 
 /** The squares of a length cut into the foot: lower left corners, mm, the length in the middle of its gap. */
 function cutSquares(gap: number, from: number): (readonly [x: number, y: number])[] {
-  const digits = [...String(gap)].map(Number);
+  const digits = Array.from(String(gap), Number);
   const left = from + Math.floor((gap - (digits.length * (WIDE + 1) - 1)) / 2);
   return digits.flatMap((digit, n) =>
     (DIGITS[digit] ?? []).flatMap((row, down) =>
-      [...row].flatMap((stroke, across) =>
+      Array.from(row).flatMap((stroke, across) =>
         stroke === '1' ? [[left + n * (WIDE + 1) + across, HIGH - down] as const] : [],
       ),
     ),

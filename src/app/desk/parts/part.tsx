@@ -23,8 +23,7 @@ export function Trouble(props: { what: string; error: unknown; onMended: () => v
     if (before !== undefined && before !== at) props.onMended();
     return at;
   }, undefined);
-  const again = async (): Promise<void> => {
-    const { error } = props;
+  const again = async (error: unknown): Promise<void> => {
     setState('trying');
     try {
       if (error instanceof NotFetched) await error.again();
@@ -42,7 +41,7 @@ export function Trouble(props: { what: string; error: unknown; onMended: () => v
         <p>{say.still}</p>
       </Show>
       <div class="row">
-        <button type="button" class="button" disabled={state() === 'trying'} onClick={() => void again()}>
+        <button type="button" class="button" disabled={state() === 'trying'} onClick={() => void again(props.error)}>
           {state() === 'trying' ? say.trying : say.again}
         </button>
         <A class="button" href="/">

@@ -37,7 +37,7 @@ export function whyApart(frequency: number, common: number): string {
 }
 
 /** Why a pluck gave no note; where two ways of naming it contradict each other, what each of them heard. */
-export function printRefusal({ reason, heard }: NoteRefused, mark: DecimalMark): string {
+function printRefusal({ reason, heard }: NoteRefused, mark: DecimalMark): string {
   if (!heard) return say.refusal[reason].short;
   const print = (hertz: number) => formatValue(hertz, FINEST, frequency.Hz.unit, { mark });
   return say.refusal.contradicted.heard(print(heard.partials), print(heard.period));
