@@ -316,24 +316,24 @@ test.describe('keeping for good', () => {
     await expect(page.locator('h1')).toContainText('demo');
     await page.getByRole('link', { name: 'Settings' }).click();
     await expect(page.locator('main')).toContainText('Room used');
-    await expect(page.getByText('in no exported file')).toHaveCount(0);
+    await expect(page.getByText('saved in no file')).toHaveCount(0);
     await makeMachine(page, 'Counted');
     await page.goto(SHEET);
     await enter(page, DH, '0.42');
     await keep(page).click();
     await expect(bench(page)).toContainText('Saved on Counted');
     await page.getByRole('link', { name: 'Settings' }).click();
-    await expect(page.getByText('One reading is in no exported file')).toBeVisible();
+    await expect(page.getByText('One reading is saved in no file')).toBeVisible();
     await page.getByRole('button', { name: 'Later' }).click();
-    await expect(page.getByText('in no exported file')).toHaveCount(0);
+    await expect(page.getByText('saved in no file')).toHaveCount(0);
 
     await page.reload();
-    await expect(page.getByText('One reading is in no exported file')).toBeVisible();
+    await expect(page.getByText('One reading is saved in no file')).toBeVisible();
     const [[, settings]] = (await inDatabase(page, 'settings')) as [[string, object]];
     await plant(page, 'settings', { ...settings, lastExport: new Date().toISOString() });
     await page.reload();
     await expect(page.locator('main')).toContainText('Room used');
-    await expect(page.getByText('in no exported file')).toHaveCount(0);
+    await expect(page.getByText('saved in no file')).toHaveCount(0);
   });
 });
 

@@ -345,7 +345,7 @@ test('readings that came in from a file are not said to be in none', async ({ pa
   await page.goto('./#/machines');
   await expect(page.getByRole('link', { name: /Left bench/ })).toBeVisible();
   await untilIdle(page);
-  await expect(page.getByText('in no exported file')).toHaveCount(0);
+  await expect(page.getByText('saved in no file')).toHaveCount(0);
   // One that is kept here still is.
   await plant(page, 'reading:left:2026-09-01T00:00:00.000Z-own', {
     ...readings[0]!,
@@ -353,7 +353,7 @@ test('readings that came in from a file are not said to be in none', async ({ pa
     at: '2026-09-01T00:00:00.000Z',
   });
   await page.reload();
-  await expect(page.getByText('One reading is in no exported file')).toBeVisible();
+  await expect(page.getByText('One reading is saved in no file')).toBeVisible();
 });
 
 test('a large file can be stopped at any time, and nothing of it stands', async ({ page }) => {

@@ -17,7 +17,7 @@ test('a reading becomes an instruction, is kept, and is found again without a si
   await expect(bench(page)).toContainText(say.bar.word(ui.verdict.beyond));
   await expect(bench(page)).toContainText('turn the right screw anticlockwise, seen from above, by 2 teeth');
   await bench(page).getByRole('button', { name: say.bar.steps }).click();
-  await expect(bench(page)).toContainText('Slacken the sync belt');
+  await expect(bench(page)).toContainText('Slacken the joining belt');
   await expect(bench(page)).toContainText(say.bar.proof);
 
   await enter(page, 'Screw lead', '8');

@@ -238,7 +238,7 @@ test('a microphone taken away, silenced, or worked on by the phone is said', asy
   await expect(page.getByText('The phone has silenced the microphone')).toBeHidden();
   await happen('ended', false);
   await expect(page.getByText('The microphone was taken away while listening')).toBeVisible();
-  await expect(page.getByText('can always be typed into the sheet')).toBeVisible();
+  await expect(page.getByText('can always be typed into the check')).toBeVisible();
   await expect(key(page, /^Listen/)).toBeVisible();
 });
 
@@ -275,7 +275,7 @@ test('permission refused', async ({ baseURL }) => {
   await show(page);
   await listen(page);
   await expect(page.getByRole('alert')).toContainText('The microphone was refused: allow it for this page');
-  await expect(page.getByRole('alert')).toContainText('can always be typed into the sheet');
+  await expect(page.getByRole('alert')).toContainText('can always be typed into the check');
   await expectSound(page, 'refused');
 });
 
