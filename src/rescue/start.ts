@@ -39,6 +39,14 @@ async function saveEverything(): Promise<string> {
   }
 }
 
+/** Asks past what the browser itself keeps of the files that the page names: a wrong one may stand there for a year. */
+async function renewFiles(): Promise<void> {
+  const named = document.querySelectorAll<HTMLScriptElement | HTMLLinkElement>('script[src], link[href]');
+  const renew = (one: HTMLScriptElement | HTMLLinkElement): Promise<unknown> =>
+    fetch('src' in one ? one.src : one.href, { cache: 'reload' }).catch(() => undefined);
+  await Promise.all(Array.from(named, renew));
+}
+
 /** Drops the copy of the app, never the records, once it is sure that the host has one. */
 async function fetchAnew(): Promise<string> {
   const worker = await fetch('./sw.js', { cache: 'no-store' }).catch(() => undefined);
@@ -47,6 +55,7 @@ async function fetchAnew(): Promise<string> {
   const registration = await navigator.serviceWorker.getRegistration(scope);
   await registration?.unregister();
   for (const name of await caches.keys()) if (name.includes(scope)) await caches.delete(name);
+  await renewFiles();
   location.reload();
   return '';
 }
@@ -67,9 +76,10 @@ function show(): void {
     line.append(button);
     return line;
   };
-  const again = (): Promise<string> => {
+  const again = async (): Promise<string> => {
+    await renewFiles();
     location.reload();
-    return Promise.resolve('');
+    return '';
   };
   const steps = [
     key(say.again, again),

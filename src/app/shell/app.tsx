@@ -1,9 +1,9 @@
-import { ErrorBoundary } from 'solid-js';
+import { createSignal, ErrorBoundary, Show } from 'solid-js';
 import { HashRouter, Route } from '@solidjs/router';
 import { RecordsContext } from '../desk/context';
 import { RESCUE } from '../../rescue/call';
 import { screen } from '../desk/parts/part';
-import { createRecords } from '../desk/records';
+import { createRecords, openLater } from '../desk/records';
 import { Shell } from './shell';
 import say from './words/en';
 
@@ -31,12 +31,21 @@ const rescue = (error: unknown) => {
   return null;
 };
 
+/** Without what reads and writes records, nothing that is typed would be kept. */
+function raise(error: unknown): never {
+  throw error;
+}
+
 /** Addresses stand in the fragment, so that any static host in any folder serves every one of them. */
 export function App() {
-  const records = createRecords();
+  const [lost, setLost] = createSignal<{ readonly error: unknown }>();
+  const opening = openLater();
+  opening.catch((error: unknown) => setLost({ error }));
+  const records = createRecords(opening);
   return (
     <RecordsContext.Provider value={records}>
       <ErrorBoundary fallback={rescue}>
+        <Show when={lost()}>{(one) => raise(one().error)}</Show>
         <HashRouter root={Shell}>
           <Route path="/" component={Home} />
           <Route path="/check/:id" component={CalculatorScreen} />

@@ -4,20 +4,30 @@ import { createDevice } from './device';
 import { draftRecords } from './drafts';
 import { machineRecords } from './machines';
 import { createOffline } from './offline';
+import { fetchPart, NotFetched } from '../parts/fetch-part';
 import { readingRecords } from './readings';
 import { removals } from './removals';
 import { typedRecords } from './typed';
 import { settingRecords } from './settings';
 import say from './words/en';
 
-/** What reads and writes records is fetched beside the first screen, which is drawn without them. */
-async function openLater(): Promise<Store> {
-  const { openStore } = await import('../../../machine/store');
+const load = () => import('../../../machine/store');
+
+/**
+ * What reads and writes records is fetched beside the first screen, which is drawn without them.
+ * @throws where it does not come, asked for twice
+ */
+export async function openLater(): Promise<Store> {
+  const { openStore } = await fetchPart(load).catch(async (error: unknown) => {
+    if (!(error instanceof NotFetched)) throw error;
+    await error.again();
+    return load();
+  });
   return openStore();
 }
 
 /** The device's records as signals, with all that can be done with them. */
-export function createRecords(opening: Promise<Store> = openLater()) {
+export function createRecords(opening: Promise<Store>) {
   const device = createDevice(opening);
   const offline = createOffline();
   const settings = settingRecords(device);
