@@ -1,9 +1,14 @@
 import { render } from 'solid-js/web';
+import { fetchPart } from './app/desk/parts/fetch-part';
 import { App } from './app/shell/app';
 import { watchAddress } from './app/shell/address';
 import './ui/style.css';
 
-void import('./engine/ahead').then(({ fetchAhead }) => fetchAhead(location.hash)).catch(() => undefined);
+void fetchPart(() => import('./engine/ahead')).then(
+  ({ fetchAhead }) => fetchAhead(location.hash),
+  // The screen asks for the check itself.
+  () => undefined,
+);
 const root = document.getElementById('app');
 if (root) {
   // The rescue may have come up meanwhile.

@@ -87,7 +87,7 @@ async function mainJob(driver: Driver, url: string, killServer: () => void): Pro
   if ((await driver.now(typeset)) !== true) await press('summary', sheet.folds.workings);
   await driver.until('a typeset formula', typeset);
   await press('.bench button', sheet.keeper.keep);
-  await reads('.bench', 'Kept on Left bench');
+  await reads('.bench', 'Saved on Left bench');
   await driver.until('a worker in charge', 'return navigator.serviceWorker.controller?.state === "activated"');
   killServer();
   await expect(fetch(url)).rejects.toThrow();

@@ -28,9 +28,7 @@ test('two tabs on one sheet: each writes its own fields and sees the other’s',
     (await inDatabase(page, 'draft:')).map(
       ([, draft]) => (draft as { entries: Record<string, { text: string }> }).entries,
     );
-  await expect
-    .poll(stored)
-    .toEqual([expect.objectContaining({ P_h: expect.objectContaining({ text: '4' }) })]);
+  await expect.poll(stored).toEqual([expect.objectContaining({ P_h: expect.objectContaining({ text: '4' }) })]);
   for (const one of [page, other]) {
     await one.reload();
     await expect(line(one, HEIGHT)).toContainText('0.43');

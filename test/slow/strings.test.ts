@@ -19,17 +19,33 @@ function fromOnset({ samples, rate }: Recorded): Float32Array {
   return samples.slice(onset, onset + rate);
 }
 
-test.skipIf(!folder)('every recorded string is named, and within 15 cents of its label', () => {
-  const strings = PATCHES.flatMap((patch) =>
-    readPatch(join(folder!, `${patch}.pat`)).map((recorded) => ({ patch, ...recorded })),
-  ).filter(({ root }) => root <= 500);
-  expect(strings.length).toBeGreaterThanOrEqual(20);
-  const off = strings.map((string) => {
-    const note = estimateNote(fromOnset(string), string.rate);
-    const cents = note.status === 'found' ? 1200 * Math.log2(note.frequency / string.root) : NaN;
-    return { string: `${string.patch} ${string.root} Hz`, cents };
-  });
-  const worst = Math.max(...off.map(({ cents }) => Math.abs(cents)));
-  console.log(`real strings: ${strings.length} named, farthest ${worst.toFixed(1)} cents from its label`);
-  for (const { string, cents } of off) expect(Math.abs(cents), string).toBeLessThan(15);
-});
+/** A guitar may ring on for longer than any belt: that is refused as a tone that is held. So large a share of them at most. */
+const HELD_SHARE = 0.15;
+
+test.skipIf(!folder)(
+  'recorded strings are named within 15 cents of their labels, but for those that ring on as no belt does',
+  () => {
+    const strings = PATCHES.flatMap((patch) =>
+      readPatch(join(folder!, `${patch}.pat`)).map((recorded) => ({ patch, ...recorded })),
+    ).filter(({ root }) => root <= 500);
+    expect(strings.length).toBeGreaterThanOrEqual(20);
+    const off = strings.map((string) => {
+      const note = estimateNote(fromOnset(string), string.rate);
+      const cents = note.status === 'found' ? 1200 * Math.log2(note.frequency / string.root) : NaN;
+      return {
+        string: `${string.patch} ${string.root} Hz`,
+        cents,
+        why: note.status === 'refused' ? note.reason : undefined,
+      };
+    });
+    const named = off.filter(({ cents }) => !Number.isNaN(cents));
+    const refused = off.filter(({ cents }) => Number.isNaN(cents));
+    expect(refused.map(({ why }) => why).filter((why) => why !== 'held')).toEqual([]);
+    expect(refused.length).toBeLessThanOrEqual(HELD_SHARE * strings.length);
+    const worst = Math.max(...named.map(({ cents }) => Math.abs(cents)));
+    console.log(
+      `real strings: ${named.length} of ${strings.length} named, farthest ${worst.toFixed(1)} cents from its label`,
+    );
+    for (const { string, cents } of named) expect(Math.abs(cents), string).toBeLessThan(15);
+  },
+);

@@ -21,8 +21,8 @@ const STEP = 1e-3;
 const ROUNDING = 1e-9;
 /** Differences that are less sure than this of themselves compare nothing. */
 const UNSURE = 1e-4;
-const NEAR = times(4, 1);
-const WIDE = times(3, 0);
+const NEAR = times(2, 1);
+const WIDE = times(1, 0);
 
 type Results = Readonly<Record<string, number | undefined>>;
 

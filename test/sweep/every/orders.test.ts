@@ -7,7 +7,7 @@ import { calculators, cases, entriesFrom } from '../../support/calculators';
 import { carriedOut, draws, secondOf, settingThatGives } from '../../support/second';
 import { times } from '../../support/sweep';
 
-const COUNT = times(500, 3);
+const COUNT = times(250, 3);
 /** How far the second model may lie from what the order promised, as a share of what it changes: a slope for a sine, a chord for an arc. */
 const AGREE = 0.02;
 

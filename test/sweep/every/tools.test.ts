@@ -11,7 +11,7 @@ import { calculators, combinations, inputsUnder } from '../../support/calculator
 import { draws } from '../../support/second';
 import { times } from '../../support/sweep';
 
-const COUNT = times(300, 2);
+const COUNT = times(60, 2);
 /** Printed so finely that nothing of the value is lost. */
 const DIGITS = 15;
 

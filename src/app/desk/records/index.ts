@@ -11,17 +11,16 @@ import { typedRecords } from './typed';
 import { settingRecords } from './settings';
 import say from './words/en';
 
-const load = () => import('../../../machine/store');
-
 /**
  * What reads and writes records is fetched beside the first screen, which is drawn without them.
  * @throws where it does not come, asked for twice
  */
 export async function openLater(): Promise<Store> {
-  const { openStore } = await fetchPart(load).catch(async (error: unknown) => {
+  const ask = () => fetchPart(() => import('../../../machine/store'));
+  const { openStore } = await ask().catch(async (error: unknown) => {
     if (!(error instanceof NotFetched)) throw error;
     await error.again();
-    return load();
+    return ask();
   });
   return openStore();
 }
