@@ -1,5 +1,4 @@
 import { expect, type Page } from '@playwright/test';
-import { chromium } from '@playwright/test';
 import { writeFile } from '../../src/machine/exchange';
 import type { Reading } from '../../src/machine/schema';
 import desk from '../../src/app/desk/words/en';
