@@ -23,9 +23,9 @@ test('places are filled by a key, four heights give the turns, each way round', 
   await open(page);
   await expect(bench(page)).toContainText('No point so far');
   await fourCorners(page, ['0', '0', '0.35', '0.35']);
-  await expect(cell(page, 3, 'x, from left')).toHaveValue('190');
+  await expect(cell(page, 3, 'x, from left')).toHaveValue('170');
   await expect(cell(page, 4, 'x, from left')).toHaveValue('30');
-  await expect(cell(page, 4, 'y, from front')).toHaveValue('190');
+  await expect(cell(page, 4, 'y, from front')).toHaveValue('170');
   // A gap 0.35 mm wider behind, at 0.7 mm a turn: the bed goes up by half a turn there, which a nut below does clockwise from above.
   await expect(bench(page)).toContainText(say.bar.word(ui.verdict.beyond));
   expect(unmarked(await bench(page).innerText())).toMatch(
@@ -47,8 +47,8 @@ test('a line taken out moves the others up with their tool, and a reload keeps w
   await page.getByRole('button', { name: ui.table.takeOut('Point', 2) }).click();
   const heights = async (): Promise<string[]> => Promise.all([1, 2, 3].map((point) => cell(page, point).inputValue()));
   expect(await heights()).toEqual(['0.01', '0.03', '0.04']);
-  await expect(cell(page, 2, 'x, from left')).toHaveValue('190');
-  await expect(cell(page, 2, 'y, from front')).toHaveValue('190');
+  await expect(cell(page, 2, 'x, from left')).toHaveValue('170');
+  await expect(cell(page, 2, 'y, from front')).toHaveValue('170');
   await expect(cell(page, 4)).toHaveCount(0);
   await expect(bench(page)).toContainText(say.bar.word(ui.verdict.none));
   // Written when the line taken out is gone from it, with the tool of the rest.
@@ -72,7 +72,7 @@ test('other places take no old readings with them, and what was read can be put 
   await expect(cell(page, 2)).toHaveValue('0.02');
   await page.getByRole('button', { name: '3 × 3' }).click();
   await expect(cell(page, 9)).toBeVisible();
-  await expect(cell(page, 9, 'x, from left')).toHaveValue('190');
+  await expect(cell(page, 9, 'x, from left')).toHaveValue('170');
   for (const point of [1, 2, 4, 9]) await expect(cell(page, point)).toHaveValue('');
   await page.getByRole('button', { name: say.putBack }).click();
   await expect(cell(page, 4)).toHaveValue('0.04');
