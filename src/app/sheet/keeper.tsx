@@ -41,16 +41,18 @@ export function Keeper(props: {
     const evaluation = props.sheet.bench.evaluation();
     const reading = readingOf(props.sheet.calculator, evaluation, props.sheet.bench.situation());
     const picked = { ...props.sheet.bench.entered.choices };
-    const done = await records
-      .keepReading(
+    let done: Reading | undefined;
+    try {
+      done = await records.keepReading(
         { machine: machine.id, calculator: props.sheet.id, at, note: '', ...reading },
         learned(props.sheet.calculator, evaluation, picked, at),
-      )
-      .finally(() => setSaving(false));
-    if (done) {
-      props.sheet.kept(done, props.sheet.bench.changes() === standing);
-      props.onKept(done);
+      );
+      // Said once the draft knows of it too: a page loaded anew from then on starts the next reading empty.
+      if (done) await props.sheet.kept(done, props.sheet.bench.changes() === standing);
+    } finally {
+      setSaving(false);
     }
+    if (done) props.onKept(done);
     // Words about what was kept must not stand beside numbers typed meanwhile.
     if (!done || props.sheet.bench.changes() !== standing) return;
     setKept(records.keeping() ? say.keeper.kept(machine.name, printTime(at)) : say.keeper.passing(machine.name));

@@ -43,7 +43,7 @@ export interface Sheet extends OnBench {
   /** Writes the draft at once, so that it is no newer than the reading kept of it. */
   readonly flush: () => Promise<boolean>;
   /** Told of a reading kept from here: the next one is taken beside it. `stands`: nothing was entered since. */
-  readonly kept: (reading: Reading, stands: boolean) => void;
+  readonly kept: (reading: Reading, stands: boolean) => Promise<void>;
 }
 
 const BLANK: Entered = { entries: {}, choices: {} };
@@ -101,11 +101,11 @@ export function openSheet(
   return {
     ...{ id, title, question, calculator, Figure, download, bench, machineId, machine, arrival, decoded },
     flush: keeper.flush,
-    kept: (reading, stands) => {
+    kept: async (reading, stands) => {
       setNewest(reading);
       if (!stands) return;
       bench.settle();
-      void keeper.spend(reading.id);
+      await keeper.spend(reading.id);
     },
   };
 }
