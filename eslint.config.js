@@ -53,6 +53,7 @@ export default tseslint.config(
       '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true }],
       '@typescript-eslint/no-confusing-void-expression': ['error', { ignoreArrowShorthand: true }],
       'max-lines': ['error', { max: 300, skipBlankLines: true, skipComments: true }],
+      'no-duplicate-imports': ['error', { allowSeparateTypeImports: true }],
       'no-eval': 'error',
       'no-new-func': 'error',
       'no-restricted-syntax': ['error', LONE],

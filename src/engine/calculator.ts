@@ -13,12 +13,12 @@ import type {
   None,
   OptionData,
   OutputData,
+  PhoneInstrument,
   TableData,
   VerdictState,
 } from './spec';
 import type { Topic } from './topics';
 import type { ChoiceSpec, Example, FormulaSpec, InputSpec, LimitSpec, OutputSpec, TableSpec } from './worded';
-import type { PhoneInstrument } from './spec';
 import type { ComparedWays } from './ways';
 import { join } from './join';
 import type { Sayings, WordsFor } from './words';

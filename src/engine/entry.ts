@@ -14,6 +14,9 @@ export interface Entry {
   readonly tool: string;
 }
 
+export const isSameEntry = (a: Entry | undefined, b: Entry | undefined): boolean =>
+  a?.text === b?.text && a?.unit === b?.unit && a?.tool === b?.tool;
+
 export type Origin = 'typical' | 'nameplate' | 'measured';
 
 /** A value a machine keeps. SI. */

@@ -1,10 +1,9 @@
-import type { InputValue, Known, Outcome } from '../formula/outcome';
-import { COVERAGE } from '../formula/outcome';
+import { COVERAGE, type InputValue, type Known, type Outcome } from '../formula/outcome';
 import { propagate, type Outcomes } from '../formula/propagate';
 import type { System } from '../formula/system';
 import type { Calculator, InputSpec } from './calculator';
 import type { DecimalMark } from '../quantity/parse';
-import { readAsGiven, readEntry, type Entry, type InputState, type KeptValue } from './entry';
+import { isSameEntry, readAsGiven, readEntry, type Entry, type InputState, type KeptValue } from './entry';
 import type { Situation } from './situation';
 import { applies, type Choices, type ModelResult } from './spec';
 import { excessNames, reduced, systemFor } from './system';
@@ -71,9 +70,6 @@ interface Read {
 }
 
 const lastRead = new WeakMap<InputSpec, Read>();
-
-const isSameEntry = (a: Entry | undefined, b: Entry | undefined): boolean =>
-  a?.text === b?.text && a?.unit === b?.unit && a?.tool === b?.tool;
 
 /** An input as it was read last, the same object, where nothing that it is read from has changed since. */
 function readOnce(

@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import type { Transaction } from './database';
 import { restoreAt } from './restore-at';
 import { time } from './schema-parts';
-import { isPlain } from './canonical';
+import { isPlain } from './plain';
 
 const ASIDE = 'aside:';
 

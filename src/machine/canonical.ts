@@ -1,9 +1,4 @@
-/** True for what JSON and the browser's copying make of `{}`: no array, date or map. */
-export function isPlain(value: unknown): value is Readonly<Record<string, unknown>> {
-  if (typeof value !== 'object' || value === null) return false;
-  const prototype: unknown = Object.getPrototypeOf(value);
-  return prototype === null || prototype === Object.prototype;
-}
+import { isPlain } from './plain';
 
 function inOrder(value: unknown): unknown {
   if (Array.isArray(value)) return value.map(inOrder);

@@ -1,4 +1,5 @@
-import { VERSION, type Draft, type KeptValue, type Machine, type Reading } from './schema';
+import type { Draft, KeptValue, Machine, Reading } from './schema';
+import { VERSION } from './version';
 import say from './words/en';
 
 /*

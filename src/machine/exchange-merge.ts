@@ -1,5 +1,5 @@
 import { canonical } from './canonical';
-import { isPlain } from './canonical';
+import { isPlain } from './plain';
 import { compareStamps, type Stamp } from './stamp';
 import { restore, type Machine, type Restored, type Settings, type StoredRecord } from './schema';
 

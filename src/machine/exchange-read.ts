@@ -3,7 +3,7 @@ import { FILE_LIMITS, FORMAT, FORMAT_VERSION, SECTIONS } from './exchange';
 import { canonical } from './canonical';
 import { keyOf } from './keys';
 import { fields, time } from './schema-parts';
-import { isPlain } from './canonical';
+import { isPlain } from './plain';
 import { restore, type StoredRecord } from './schema';
 import { finish, type Steps } from './steps';
 import say from './words/en';

@@ -1,11 +1,11 @@
 import { asUnreadable, inPlace, type Unreadable } from './aside';
-import type { Backend } from './database';
+import type { Backend, Entries } from './database';
 import { done, failed, type Failure, type Stored } from './failure';
 import { HELD, heldKeys } from './held';
 import { readingAt, readingKey, readingsOf, type Key, type Prefix, type ReadingAt, type RecordAt } from './keys';
 import { restoreAt } from './restore-at';
 import type { Reading, Restored, StoredRecord } from './schema';
-import { isPlain } from './canonical';
+import { isPlain } from './plain';
 import { breathe, goOn, type Watch } from './steps';
 import { checkNow } from '../reference/renamed';
 
@@ -37,11 +37,39 @@ export const cannotRead = (restored: Extract<Restored, { ok: false }>): Failure 
 /** A key's prefix fixes the type of the record that `restoreAt` lets through. */
 export const typed = <K extends string>(record: StoredRecord): RecordAt<K> => record as RecordAt<K>;
 
+/** What was found at a key, as its record. */
+function read<K extends string>(key: string, stored: unknown): Stored<RecordAt<K>> {
+  const restored = restoreAt(key, stored);
+  return restored.ok ? done(typed<K>(restored.record)) : cannotRead(restored);
+}
+
 /** Readings per transaction: a write waits for one part at the most, and a part is checked well within a frame or two. */
 const PART = 100;
 
 /** A record of an older version may name its check by an older name. */
 const isOf = (stored: unknown, check: string): boolean => typeof stored === 'string' && checkNow(stored) === check;
+
+/**
+ * What stands at a prefix, in parts from the last back; between them the page, and whoever writes, has a turn.
+ * @param count how many the next part holds at the most
+ * @param before where a part before it ended
+ */
+async function* backwards(
+  backend: Backend,
+  prefix: string,
+  count: () => number,
+  before?: string,
+): AsyncGenerator<Stored<Entries>, void, void> {
+  let end = before;
+  for (;;) {
+    const [most, at] = [count(), end];
+    const found = await backend.run('readonly', (transaction) => transaction.last(prefix, most, at));
+    yield found;
+    if (!found.ok || found.value.length < most) return;
+    end = found.value[0]?.[0];
+    await breathe();
+  }
+}
 
 /** Records to a part of a whole listing, and photos, which are heavy. */
 const LISTED = 250;
@@ -54,26 +82,22 @@ async function all<P extends Prefix>(
   watch: Watch | undefined,
 ): Promise<Stored<Listing<RecordAt<P>>>> {
   const size = prefix.startsWith('photo:') ? PHOTOS : LISTED;
-  const total = await backend.run('readonly', (transaction) => transaction.count(prefix));
+  // Only who waits is told how far it is.
+  const total = watch ? await backend.run('readonly', (transaction) => transaction.count(prefix)) : done(0);
   if (!total.ok) return total;
   const records: RecordAt<P>[] = [];
   const unreadable: Unreadable[] = [];
-  let before: string | undefined;
-  for (;;) {
-    const at = before;
-    const found = await backend.run('readonly', (transaction) => transaction.last(prefix, size, at));
+  for await (const found of backwards(backend, prefix, () => size)) {
+    goOn(watch);
     if (!found.ok) return found;
     for (const [key, stored] of [...found.value].reverse()) {
       const restored = restoreAt(key, stored);
       if (restored.ok) records.push(typed<P>(restored.record));
       else unreadable.push(inPlace(key, stored, restored.reason));
     }
-    before = found.value[0]?.[0];
-    if (found.value.length < size) return done({ records: records.reverse(), unreadable: unreadable.reverse() });
-    watch?.tell(Math.min(1, records.length / total.value));
-    await breathe();
-    goOn(watch);
+    watch?.tell(Math.min(1, records.length / Math.max(1, total.value)));
   }
+  return done({ records: records.reverse(), unreadable: unreadable.reverse() });
 }
 
 async function latest(backend: Backend, machine: string, want: Latest): Promise<Stored<Page>> {
@@ -81,13 +105,10 @@ async function latest(backend: Backend, machine: string, want: Latest): Promise<
   const { limit = Infinity, calculator } = want;
   const records: Reading[] = [];
   const unreadable: Unreadable[] = [];
-  let before = want.before;
-  for (;;) {
-    const count = calculator === undefined ? Math.min(PART, limit - records.length) : PART;
-    const found = await backend.run('readonly', (transaction) => transaction.last(prefix, count, before));
+  const count = () => (calculator === undefined ? Math.min(PART, limit - records.length) : PART);
+  for await (const found of backwards(backend, prefix, count, want.before)) {
     if (!found.ok) return found;
     for (const [key, stored] of [...found.value].reverse()) {
-      before = key;
       // Of another check: not worth the checking of every field.
       if (calculator !== undefined && isPlain(stored) && !isOf(stored.calculator, calculator)) continue;
       const restored = restoreAt(key, stored);
@@ -95,22 +116,8 @@ async function latest(backend: Backend, machine: string, want: Latest): Promise<
       else unreadable.push(inPlace(key, stored, restored.reason));
       if (records.length === limit) return done({ records, unreadable, next: key });
     }
-    if (found.value.length < count) return done({ records, unreadable, next: undefined });
-    await breathe();
   }
-}
-
-/** How many of these readings each machine has, of those that count. */
-function countedBy(
-  keys: readonly string[],
-  counts: (taken: { readonly at: string; readonly key: string }) => boolean,
-): ReadonlyMap<string, number> {
-  const found = new Map<string, number>();
-  for (const key of keys) {
-    const taken = readingAt(key);
-    if (taken && counts({ at: taken.at, key })) found.set(taken.machine, (found.get(taken.machine) ?? 0) + 1);
-  }
-  return found;
+  return done({ records, unreadable, next: undefined });
 }
 
 /** What only reads, on any backend: see `Store`. */
@@ -119,8 +126,7 @@ export function finding(backend: Backend) {
     async get<K extends Key>(key: K) {
       const found = await backend.run('readonly', (transaction) => transaction.get(key));
       if (!found.ok || found.value === undefined) return found.ok ? done(undefined) : found;
-      const restored = restoreAt(key, found.value);
-      return restored.ok ? done(typed<K>(restored.record)) : cannotRead(restored);
+      return read<K>(key, found.value);
     },
     list: <P extends Prefix>(prefix: P, watch?: Watch): Promise<Stored<Listing<RecordAt<P>>>> =>
       all(backend, prefix, watch),
@@ -137,14 +143,9 @@ export function finding(backend: Backend) {
         return key === undefined ? undefined : ([key, await transaction.get(key)] as const);
       });
       if (!found.ok || found.value === undefined) return found.ok ? done(undefined) : found;
-      const restored = restoreAt(...found.value);
-      return restored.ok ? done(typed<`reading:${string}`>(restored.record)) : cannotRead(restored);
+      return read<`reading:${string}`>(...found.value);
     },
     latest: (machine: string, want: Latest) => latest(backend, machine, want),
-    async countReadings(after = ''): Promise<Stored<ReadonlyMap<string, number>>> {
-      const found = await backend.run('readonly', (transaction) => transaction.keys('reading:'));
-      return found.ok ? done(countedBy(found.value, ({ at }) => at > after)) : found;
-    },
     async countUnheld(after = ''): Promise<Stored<ReadonlyMap<string, number>>> {
       const found = await backend.run('readonly', async (transaction) => {
         const keys = await transaction.keys('reading:');
@@ -152,20 +153,22 @@ export function finding(backend: Backend) {
       });
       if (!found.ok) return found;
       const { keys, held } = found.value;
-      return done(countedBy(keys, ({ at, key }) => at > after && !held.has(key)));
+      const counts = new Map<string, number>();
+      for (const key of keys) {
+        const taken = readingAt(key);
+        if (!taken || taken.at <= after || held.has(key)) continue;
+        counts.set(taken.machine, (counts.get(taken.machine) ?? 0) + 1);
+      }
+      return done(counts);
     },
     async listAside(): Promise<Stored<readonly Unreadable[]>> {
       const unreadable: Unreadable[] = [];
-      let before: string | undefined;
-      for (;;) {
-        const found = await backend.run('readonly', (transaction) => transaction.last('', PART, before));
+      for await (const found of backwards(backend, '', () => PART)) {
         if (!found.ok) return found;
         const others = found.value.filter(([key]) => !key.startsWith(HELD));
         unreadable.push(...others.flatMap(([key, stored]) => asUnreadable(key, stored) ?? []).reverse());
-        before = found.value[0]?.[0];
-        if (found.value.length < PART) return done(unreadable.reverse());
-        await breathe();
       }
+      return done(unreadable.reverse());
     },
   };
 }

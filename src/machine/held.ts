@@ -2,7 +2,7 @@ import type { Announcer } from './announce';
 import type { Backend, Transaction } from './database';
 import { done, type Stored } from './failure';
 import { readingAt } from './keys';
-import { isPlain } from './canonical';
+import { isPlain } from './plain';
 
 /*
  * Which readings came in from a file, and so are held by one: a list for each machine beside its records, of this device

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { isPlain } from './canonical';
+import { isPlain } from './plain';
 import { LIMITS } from './limits';
 import say from './words/en';
 

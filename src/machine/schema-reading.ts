@@ -1,4 +1,4 @@
-import { isPlain } from './canonical';
+import { isPlain } from './plain';
 import { LIMITS } from './limits';
 import * as v from 'valibot';
 import { args } from './schema-args';

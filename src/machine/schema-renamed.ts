@@ -1,5 +1,5 @@
 import { checkNow, placesNow, symbolsNow } from '../reference/renamed';
-import { isPlain } from './canonical';
+import { isPlain } from './plain';
 
 type Raw = Readonly<Record<string, unknown>>;
 type Names = (name: string) => readonly string[];

@@ -1,4 +1,4 @@
-import { isPlain } from './canonical';
+import { isPlain } from './plain';
 import { LIMITS } from './limits';
 import * as v from 'valibot';
 import type { Args } from './schema-args';
@@ -7,8 +7,6 @@ import { fromVersion3, fromVersion4, fromVersion5, readingFields } from './schem
 import { underNamesOfToday } from './schema-renamed';
 import { VERSION } from './version';
 import say from './words/en';
-
-export { defaultSettings, VERSION } from './version';
 
 /** Read-only to the last part. What words are made from is so already, and has no end that the compiler could walk to. */
 type Frozen<T> = Args extends T ? T : T extends object ? { readonly [K in keyof T]: Frozen<T[K]> } : T;

@@ -1,7 +1,13 @@
 import { announcer, openChannel, type Announcer, type Change } from './announce';
 import { asUnreadable, setAside, type Unreadable } from './aside';
-import { database, databaseOptions } from './database';
-import type { Backend, DatabaseOptions, Entries, Transaction } from './database';
+import {
+  database,
+  databaseOptions,
+  type Backend,
+  type DatabaseOptions,
+  type Entries,
+  type Transaction,
+} from './database';
 import { done, failed, Refusal, type StorageState, type Stored } from './failure';
 import { HELD, heldBy, holding } from './held';
 import { cannotRead, finding, typed, type Latest, type Listing, type Page } from './find';
@@ -46,9 +52,10 @@ export interface Store {
    * the page nor a write.
    */
   latest(machine: string, want: Latest): Promise<Stored<Page>>;
-  /** How many readings each machine has, by id; only those taken after `after` (ISO 8601) if it is given. */
-  countReadings(after?: string): Promise<Stored<ReadonlyMap<string, number>>>;
-  /** The same of those that came in from no file. */
+  /**
+   * How many readings each machine has that came in from no file, by id; only those taken after `after` (ISO 8601) if it is
+   * given.
+   */
   countUnheld(after?: string): Promise<Stored<ReadonlyMap<string, number>>>;
   /** Notes that a file holds the readings at these keys. */
   hold(keys: readonly string[]): Promise<Stored<undefined>>;
@@ -155,7 +162,7 @@ async function putAll(
   transaction: Transaction,
   records: readonly StoredRecord[],
   now: Date,
-  watch: Watch | undefined,
+  watch?: Watch,
 ): Promise<void> {
   for (let begin = 0; begin < records.length; begin += BATCH) {
     const batch = records.slice(begin, begin + BATCH).map((record) => ({ key: keyOf(record), record }));
@@ -229,13 +236,9 @@ function keeping(backend: Backend, announce: Announcer, now: () => Date): Pick<S
         const machine = await machineIn(transaction, given.machine, say.store.gone);
         const ordinal = await ordinalFor(transaction, machine);
         const reading: Reading = { ...given, ordinal };
-        const records = [reading, ...(photo ? [photo] : [])].map((record) => checked(record, keyOf(record)));
+        const records = [reading, ...(photo ? [photo] : [])];
         const learned = checked(edit(machine, ordinal), key);
-        for (const record of records) {
-          const at = keyOf(record);
-          await makeRoom(transaction, at, await transaction.get(at), now());
-          transaction.put(at, record);
-        }
+        await putAll(transaction, records, now());
         transaction.put(key, learned);
         return { keys: [key, ...records.map(keyOf)], reading };
       });

@@ -1,8 +1,7 @@
 import { floorOf, hann, powerOf, powerOfTwo } from './ridge-noise';
-import { fitWaves, lensMoves, type Fitted, type Known, type Model } from './ridge-model';
+import { fitWaves, lensMoves, SLOW, type Fitted, type Known, type Model } from './ridge-model';
 import { slowColumns, without } from './ridge-solve';
 import type { Point } from './ridge-types';
-import { SLOW } from './ridge-model';
 
 /** The slowest wave looked for, over the strip's length: what is slower is shading. */
 const SLOWEST = 1.8;

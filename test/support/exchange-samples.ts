@@ -6,15 +6,8 @@ import { gather, planFor, takeIn } from '../../src/machine/exchange-store';
 import { demoMachine, demoReadings } from './demo';
 import type { Stored } from '../../src/machine/failure';
 import { keyOf } from '../../src/machine/keys';
-import {
-  defaultSettings,
-  VERSION,
-  type Draft,
-  type Machine,
-  type Photo,
-  type Reading,
-  type StoredRecord,
-} from '../../src/machine/schema';
+import type { Draft, Machine, Photo, Reading, StoredRecord } from '../../src/machine/schema';
+import { defaultSettings, VERSION } from '../../src/machine/version';
 import { openStore, type Store } from '../../src/machine/store';
 import { record } from './machine-records';
 

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { MARK } from '../../build/strange';
 import { demoMachine, demoReadings } from './demo';
-import { defaultSettings } from '../../src/machine/schema';
+import { defaultSettings } from '../../src/machine/version';
 import { allKinds } from '../../src/quantity/all-kinds';
 
 /** What a page showed: a text, the element that holds it, and the address it stood under. */

@@ -1,15 +1,6 @@
 import fc from 'fast-check';
-import {
-  VERSION,
-  type Case,
-  type Draft,
-  type Machine,
-  type Photo,
-  type Reading,
-  type Settings,
-  type StoredRecord,
-  type Typed,
-} from '../../src/machine/schema';
+import type { Case, Draft, Machine, Photo, Reading, Settings, StoredRecord, Typed } from '../../src/machine/schema';
+import { VERSION } from '../../src/machine/version';
 import { LIMITS } from '../../src/machine/limits';
 import type { Arg } from '../../src/machine/schema-args';
 

@@ -1,12 +1,11 @@
 import type { Calculator } from '../../src/engine/calculator';
 import { readAgain, readEntry, type Entry } from '../../src/engine/entry';
-import { evaluate, type Evaluation, type Situation } from '../../src/engine/evaluate';
+import { effectiveChoices, evaluate, type Evaluation, type Situation } from '../../src/engine/evaluate';
 import type { Order } from '../../src/engine/order';
 import type { SecondModel, Seen } from '../../src/engine/second';
 import { contextFor } from '../../src/engine/context';
 import { signedText } from '../../src/engine/signs';
 import { fromSi, toSi } from '../../src/quantity/unit';
-import { effectiveChoices } from '../../src/engine/evaluate';
 import { generator, inputsUnder } from './calculators';
 
 const modules = import.meta.glob<SecondModel>('../../src/calculators/*/second.ts', { eager: true, import: 'default' });

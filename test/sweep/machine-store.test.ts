@@ -8,7 +8,8 @@ import { blankMachine, edited } from '../../src/machine/edit';
 import type { Change } from '../../src/machine/announce';
 import type { Stored } from '../../src/machine/failure';
 import { draftKey, draftsOf, keyOf, machineKey, readingsOf, type Key } from '../../src/machine/keys';
-import { defaultSettings, VERSION, type Machine, type Reading, type StoredRecord } from '../../src/machine/schema';
+import type { Machine, Reading, StoredRecord } from '../../src/machine/schema';
+import { defaultSettings, VERSION } from '../../src/machine/version';
 import { openStore, type Store, type StoreOptions } from '../../src/machine/store';
 import say from '../../src/machine/words/en';
 import { record } from '../support/machine-records';
@@ -177,19 +178,19 @@ describe.each([
     const store = await open(options);
     const [before, after] = demoReadings as [Reading, Reading];
     must(await store.save(demoMachine, before, after, { ...after, machine: 'm2' }, defaultSettings));
-    expect(must(await store.countReadings())).toEqual(
+    expect(must(await store.countUnheld())).toEqual(
       new Map([
         ['m2', 1],
         [demoMachine.id, 2],
       ]),
     );
-    expect(must(await store.countReadings(before.at))).toEqual(
+    expect(must(await store.countUnheld(before.at))).toEqual(
       new Map([
         ['m2', 1],
         [demoMachine.id, 1],
       ]),
     );
-    expect(must(await store.countReadings(after.at))).toEqual(new Map());
+    expect(must(await store.countUnheld(after.at))).toEqual(new Map());
   });
 
   it('of a reading and what it taught its machine are written both or neither, and not without a machine', async () => {
@@ -197,13 +198,13 @@ describe.each([
     const [reading] = demoReadings as [Reading];
     const learn = (machine: Machine) => edited(machine, { values: { 'bed.width': lead } }, NOW);
     expect(await store.keep(reading, learn)).toMatchObject({ ok: false, kind: 'refused' });
-    expect(must(await store.countReadings())).toEqual(new Map());
+    expect(must(await store.countUnheld())).toEqual(new Map());
     must(await store.save(demoMachine));
     const told: Change[] = [];
     store.subscribe((change) => told.push(change));
     const bad = (machine: Machine) => ({ ...machine, name: '' });
     expect(await store.keep(reading, bad)).toMatchObject({ ok: false, kind: 'refused' });
-    expect(must(await store.countReadings())).toEqual(new Map());
+    expect(must(await store.countUnheld())).toEqual(new Map());
     must(await store.keep(reading, learn));
     expect(must(await store.get(machineKey(demoMachine.id)))?.values['bed.width']).toEqual({ ...lead, ordinal: 3 });
     const kept = { ...reading, ordinal: 3 };

@@ -9,7 +9,8 @@ import { causeOf, inspectionOf } from '../../src/diagnosis/pick';
 import { firstActs } from '../../src/diagnosis/stop';
 import type { Entry } from '../../src/diagnosis/types';
 import { isOvertaken } from '../../src/app/desk/records/cases';
-import { restore, VERSION, type Case } from '../../src/machine/schema';
+import { restore, type Case } from '../../src/machine/schema';
+import { VERSION } from '../../src/machine/version';
 
 type Kept = Case['log'][number];
 /** An entry as kept, without when it was made, what was said of it, and the reading it rests on. */

@@ -5,7 +5,8 @@ import { keyOf } from '../../src/machine/keys';
 import { restoreAt } from '../../src/machine/restore-at';
 import { blankMachine, edited, newId } from '../../src/machine/edit';
 import { LIMITS } from '../../src/machine/limits';
-import { defaultSettings, migrate, restore, VERSION, type Migration } from '../../src/machine/schema';
+import { migrate, restore, type Migration } from '../../src/machine/schema';
+import { defaultSettings, VERSION } from '../../src/machine/version';
 import { record } from '../support/machine-records';
 import { times } from '../support/sweep';
 

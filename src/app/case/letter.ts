@@ -1,6 +1,7 @@
 import type { Letter } from '../../diagnosis/link';
 import { sameEntry, standing, type Standing } from '../../diagnosis/same';
-import { restore, VERSION, type Case } from '../../machine/schema';
+import { restore, type Case } from '../../machine/schema';
+import { VERSION } from '../../machine/version';
 import say from './words/en';
 
 const differ = (a: unknown, b: unknown): boolean => JSON.stringify(a) !== JSON.stringify(b);

@@ -1,7 +1,8 @@
 import type { Calculator } from '../../engine/calculator';
 import { evaluate, type Situation } from '../../engine/evaluate';
 import { demoCheck, demoMachine, demoTakings } from '../../machine/demo';
-import { VERSION, type Reading } from '../../machine/schema';
+import type { Reading } from '../../machine/schema';
+import { VERSION } from '../../machine/version';
 import { readingOf } from './reading-of';
 
 /**

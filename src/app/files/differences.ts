@@ -1,7 +1,7 @@
 import type { Place } from '../../engine/places';
 import type { Difference } from '../../machine/exchange-merge';
 import type { Item } from '../../machine/exchange-plan';
-import { isPlain } from '../../machine/canonical';
+import { isPlain } from '../../machine/plain';
 import { formatMeasured } from '../../quantity/format';
 import type { DecimalMark } from '../../quantity/parse';
 import { unitById } from '../../quantity/unit';

@@ -9,7 +9,7 @@ import {
   type GoodFile,
   type RefusedRecord,
 } from '../../machine/exchange-read';
-import { isPlain } from '../../machine/canonical';
+import { isPlain } from '../../machine/plain';
 import type { StoredRecord } from '../../machine/schema';
 import { goOn, inSlices, partOf, type Watch } from '../../machine/steps';
 import { redrawn } from '../desk/photo';

@@ -1,5 +1,6 @@
 import { createMemo, Show } from 'solid-js';
 import type { PhoneInstrument } from '../../engine/calculator';
+import { isSameEntry } from '../../engine/entry';
 import { picturesOf, sizeOf } from '../../engine/signs';
 import { symbolMathml } from '../../formula/mathml';
 import { QuantityField } from '../../ui/quantity-field';
@@ -22,9 +23,7 @@ export function InputLine(props: OnBench & { symbol: string; lines: Lines; onPho
   const state = createMemo(() => props.bench.evaluation().inputs[props.symbol]);
   const choices = createMemo(() => props.bench.evaluation().choices);
   const mark = createMemo(() => props.bench.situation().mark);
-  const entry = createMemo(() => props.bench.entryOf(props.symbol), undefined, {
-    equals: (a, b) => a.text === b.text && a.unit === b.unit && a.tool === b.tool,
-  });
+  const entry = createMemo(() => props.bench.entryOf(props.symbol), undefined, { equals: isSameEntry });
   const tool = createMemo(() => entry().tool);
   const tools = createMemo(() => ((input) => (input ? toolOptions(input, choices(), tool()) : []))(spec()));
   const print = createMemo(() => printInput(spec(), state(), mark()));

@@ -2,9 +2,8 @@ import { createSignal, onCleanup, untrack } from 'solid-js';
 import type { Machine, Settings } from '../../../machine/schema';
 import { defaultSettings } from '../../../machine/version';
 import type { Change } from '../../../machine/announce';
-import type { StorageState } from '../../../machine/failure';
 import type { Removed, Store } from '../../../machine/store';
-import type { Stored } from '../../../machine/failure';
+import { isStorageFailure, type StorageState, type Stored } from '../../../machine/failure';
 import { createBenchOfTab } from './bench-of-tab';
 import { applyTheme } from './theme';
 
@@ -57,6 +56,17 @@ export function createDevice(opening: Promise<Store>) {
     applyTheme(found.theme);
   };
 
+  /**
+   * What is written behind the hand, kept or told. No room is no trouble to be told: the state says so already, and goes on
+   * saying it, not once more at each keystroke.
+   * @returns false where there is no room at the moment: worth another attempt
+   */
+  const toldBehind = (result: Stored<unknown>): boolean => {
+    if (!result.ok && isStorageFailure(result)) return false;
+    news.told(result);
+    return true;
+  };
+
   const followers = new Set<(change: Change) => void>();
   let ended = false;
   const endings: (() => void)[] = [];
@@ -99,7 +109,10 @@ export function createDevice(opening: Promise<Store>) {
     followers.add(follower);
     return () => void followers.delete(follower);
   };
-  return { opened, ready, machines, settings, state, readingsTick, casesTick, typedTick, onChange, bench, ...news };
+  return {
+    ...{ opened, ready, machines, settings, state, readingsTick, casesTick, typedTick },
+    ...{ onChange, toldBehind, bench, ...news },
+  };
 }
 
 export type Device = ReturnType<typeof createDevice>;

@@ -1,12 +1,12 @@
 import type { Sheet } from '../../../machine/draft';
-import { isStorageFailure } from '../../../machine/failure';
+import { nextOrdinal } from '../../../machine/edit';
 import { draftKey } from '../../../machine/keys';
 import type { Draft } from '../../../machine/schema';
 import { VERSION } from '../../../machine/version';
 import type { Device } from './device';
 
 /** Half-typed checks, one for each check and machine, or for none. */
-export function draftRecords({ opened, told, onChange }: Device) {
+export function draftRecords({ opened, told, toldBehind, onChange }: Device) {
   const draftFor = async (machine: string | null, calculator: string): Promise<Draft | undefined> =>
     told(await (await opened).get(draftKey(machine, calculator)));
   return {
@@ -26,14 +26,19 @@ export function draftRecords({ opened, told, onChange }: Device) {
       ).change(draftKey(machine, calculator), (old): Draft => {
         const { before, ...sheet } = edit(old);
         return {
-          ...{ v: VERSION, type: 'draft', machine, calculator, ...sheet, changed, ordinal: (old?.ordinal ?? 0) + 1 },
+          ...{
+            v: VERSION,
+            type: 'draft',
+            machine,
+            calculator,
+            ...sheet,
+            changed,
+            ordinal: nextOrdinal(old?.ordinal ?? 0),
+          },
           ...(before === undefined ? {} : { before }),
         };
       });
-      // The state says so already, and goes on saying it: not once more at each keystroke.
-      if (!result.ok && isStorageFailure(result)) return false;
-      told(result);
-      return true;
+      return toldBehind(result);
     },
     /** Calls back with the draft as another tab wrote it. @returns a function that ends it */
     onDraft: (machine: string | null, calculator: string, listener: (draft: Draft) => void): (() => void) => {

@@ -1,4 +1,4 @@
-import { isStorageFailure } from '../../../machine/failure';
+import { nextOrdinal } from '../../../machine/edit';
 import { typedKey } from '../../../machine/keys';
 import type { Photo, Typed } from '../../../machine/schema';
 import { VERSION } from '../../../machine/version';
@@ -16,7 +16,7 @@ type Said = Pick<Typed, 'text'> & Partial<Pick<Typed, 'other' | 'picture'>>;
 const keyOf = (at: TypedAt) => typedKey(at.machine, at.case, at.field);
 
 /** What is being typed on a case's screens, until it is part of the case: field by field. */
-export function typedRecords({ opened, told }: Device) {
+export function typedRecords({ opened, told, toldBehind }: Device) {
   const write = async (at: TypedAt, edit: (old: Typed | undefined) => Said): Promise<boolean> => {
     const changed = new Date().toISOString();
     const result = await (
@@ -24,14 +24,12 @@ export function typedRecords({ opened, told }: Device) {
     ).change(keyOf(at), (old): Typed => {
       const { other, picture = old?.picture, text } = edit(old);
       return {
-        ...{ v: VERSION, type: 'typed', ...at, text, changed, ordinal: (old?.ordinal ?? 0) + 1 },
+        ...{ v: VERSION, type: 'typed', ...at, text, changed, ordinal: nextOrdinal(old?.ordinal ?? 0) },
         ...(other === undefined ? {} : { other }),
         ...(picture === undefined ? {} : { picture }),
       };
     });
-    if (!result.ok && isStorageFailure(result)) return false;
-    told(result);
-    return true;
+    return toldBehind(result);
   };
   return {
     typedIn: async (at: TypedAt): Promise<Typed | undefined> => told(await (await opened).get(keyOf(at))),
