@@ -89,12 +89,22 @@ for (const [salt, fault] of FAULTS.entries()) {
       host.faults.set(next!, fault);
       await page.evaluate(async () => {
         const registration = (await navigator.serviceWorker.getRegistration())!;
-        const coming = new Promise<string>((resolve) =>
-          registration.addEventListener('updatefound', () => {
-            const worker = registration.installing!;
-            worker.addEventListener('statechange', () => resolve(worker.state));
-          }),
-        );
+        const outcome = (worker: ServiceWorker) =>
+          new Promise<string>((resolve) => {
+            const look = () => {
+              if (worker.state !== 'installing') resolve(worker.state);
+            };
+            worker.addEventListener('statechange', look);
+            look();
+          });
+        // The browser may be at it by itself already.
+        const coming = registration.installing
+          ? outcome(registration.installing)
+          : new Promise<string>((resolve) =>
+              registration.addEventListener('updatefound', () => resolve(outcome(registration.installing!)), {
+                once: true,
+              }),
+            );
         await registration.update();
         if ((await coming) !== 'redundant') throw new Error('it was installed');
       });

@@ -45,9 +45,8 @@ async function begin(page: Page): Promise<string> {
   await expect(bench(page)).toContainText('Saved on Left bench');
   await enter(page, DH, '0.75 ± 0.03');
   await untilKept(page, '0.75 ± 0.03');
-  const [[key]] = (await inDatabase(page, 'reading:')) as [[string, unknown]];
-  const [, machine, ...taken] = key.split(':');
-  return `./#/machines/${machine}/reading/${taken.join(':')}`;
+  const [[, { machine, at, id }]] = (await inDatabase(page, 'reading:')) as [[string, Reading]];
+  return `./#/machines/${machine}/reading/${at}-${id}`;
 }
 
 /** Keeping, a photo and a file, while nothing more can be written: said, nothing in part, what was typed still there. */

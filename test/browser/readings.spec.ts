@@ -2,7 +2,8 @@ import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page } from '@playwright/test';
 import type { Calculator } from '../../src/engine/calculator';
 import { demoMachine } from '../../src/machine/demo';
-import { VERSION, type KeptValue, type Machine } from '../../src/machine/schema';
+import type { KeptValue, Machine } from '../../src/machine/schema';
+import { VERSION } from '../../src/machine/version';
 import { inDatabase, makeMachine, plant, untilKept } from './records';
 import { bench, calculatorIds, enter, test, unmarked, untilIdle } from './support';
 
