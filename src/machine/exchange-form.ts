@@ -18,3 +18,6 @@ export const SECTIONS = {
   case: 'cases',
   settings: 'settings',
 } as const;
+
+/** What settings say of one device alone, as a file has it: else no two files of the same records would be alike. */
+export const OF_ONE_DEVICE = { lastExport: null, persistAsked: null } as const;

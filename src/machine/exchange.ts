@@ -1,4 +1,4 @@
-import { FILE_LIMITS, FORMAT, FORMAT_VERSION, SECTIONS } from './exchange-form';
+import { FILE_LIMITS, FORMAT, FORMAT_VERSION, OF_ONE_DEVICE, SECTIONS } from './exchange-form';
 import { keyOf } from './keys';
 import { canonical } from './canonical';
 import type { StoredRecord } from './schema';
@@ -11,9 +11,8 @@ import { finish, type Steps } from './steps';
 
 export { FILE_LIMITS, FORMAT, FORMAT_VERSION, SECTIONS };
 
-/** Without what concerns this device alone: else no two files of the same records would be alike. */
 const portable = (record: StoredRecord): StoredRecord =>
-  record.type === 'settings' ? { ...record, lastExport: null, persistAsked: null } : record;
+  record.type === 'settings' ? { ...record, ...OF_ONE_DEVICE } : record;
 
 const ORDER = ['machine', 'reading', 'case', 'photo', 'draft', 'typed', 'settings'] as const;
 

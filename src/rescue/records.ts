@@ -1,4 +1,4 @@
-import { FILE_LIMITS, FORMAT, FORMAT_VERSION, SECTIONS } from '../machine/exchange-form';
+import { FILE_LIMITS, FORMAT, FORMAT_VERSION, OF_ONE_DEVICE, SECTIONS } from '../machine/exchange-form';
 
 const DATABASE = 'trammel';
 const RECORDS = 'records';
@@ -50,7 +50,7 @@ function placed([key, value]: Entry): { readonly type: keyof typeof SECTIONS; re
   }
   const type = key.split(':', 1)[0] ?? '';
   if (!isType(type)) return undefined;
-  const portable = type === 'settings' ? { ...(value as object), lastExport: null, persistAsked: null } : value;
+  const portable = type === 'settings' ? { ...(value as object), ...OF_ONE_DEVICE } : value;
   return { type, text: JSON.stringify(portable ?? null) };
 }
 

@@ -59,7 +59,10 @@ function keyMaxima(values: Float64Array): number[] {
 export function clearestPeriod(samples: Float64Array, rate: number, low: number): Period | undefined {
   const mean = samples.reduce((sum, x) => sum + x, 0) / Math.max(1, samples.length);
   const lags = Math.min(Math.ceil(rate / low) + 2, samples.length >> 1);
-  const values = likeness(samples.map((x) => x - mean), lags); // prettier-ignore
+  const values = likeness(
+    samples.map((x) => x - mean),
+    lags,
+  );
   const maxima = keyMaxima(values);
   const highest = Math.max(0, ...maxima.map((lag) => values[lag] ?? 0));
   const lag = maxima.find((at) => (values[at] ?? 0) >= KEY * highest);

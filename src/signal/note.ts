@@ -120,7 +120,11 @@ const ENDS_BY = 4;
 /** Why a tone of this comb is no pluck's: it does not die away as one does. */
 function notPlucked(stretch: Stretch, samples: Float64Array, { matches }: Comb): 'held' | 'muffled' | undefined {
   const strongest = [...matches].sort((a, b) => b.peak.gain - a.peak.gain).slice(0, 4);
-  const fall = fallOf(samples, stretch.rate, strongest.map(({ peak }) => peak.frequency)); // prettier-ignore
+  const fall = fallOf(
+    samples,
+    stretch.rate,
+    strongest.map(({ peak }) => peak.frequency),
+  );
   if (fall.first > MUFFLED) return 'muffled';
   return fall.first < HELD || fall.later > ENDS * fall.first + ENDS_BY ? 'held' : undefined;
 }
@@ -232,7 +236,10 @@ function measure(
   const later = smoothFloor(rest, noise, 8, 80);
   // Other lines stay: a room or another belt splits a partial into several, and these are its drift.
   const partials = new Set(matches.map(({ peak }) => peak.line));
-  const steady = withoutLines(samples, lines.filter((line) => line.standing || partials.has(line))); // prettier-ignore
+  const steady = withoutLines(
+    samples,
+    lines.filter((line) => line.standing || partials.has(line)),
+  );
   const variances = matches.map(({ peak }, i) => {
     const k = Math.round((peak.frequency * stretch.size) / stretch.rate);
     const noisier = Math.max(((later[k] ?? 0) / (noise[k] ?? 0)) ** (2 / 3), leftBeside(rest, noise, k));
@@ -270,7 +277,13 @@ export function estimateNote(samples: Float32Array, rate: number, options: NoteO
   const { lines, rest } = takeLines(stretch, noise, standing, false);
   const left = powerOf(rest, stretch.used);
   const period = periodOf(stretch, slow.samples, skip, lines);
-  const chosen = chooseComb(stretch, lines, left.map((x, k) => x / (noise[k] ?? 0)), period, { low, high }); // prettier-ignore
+  const chosen = chooseComb(
+    stretch,
+    lines,
+    left.map((x, k) => x / (noise[k] ?? 0)),
+    period,
+    { low, high },
+  );
   if (!('comb' in chosen)) {
     const isQuiet = power < QUIET && chosen.reason === 'too noisy';
     return { status: 'refused', ...chosen, ...(isQuiet ? { reason: 'too quiet' } : {}), spectrum };

@@ -7,8 +7,15 @@ import { slowColumns, without } from './ridge-solve';
 import type { StripReading } from './ridge-strip';
 import { findLie, refined, straighten, type Lie } from './ridge-tilt';
 import type {
-  DrawnProfile, DrawnSpectrum, Point, RidgeFinding, RidgeLine, RidgeOptions, RidgeRefusal, Scale,
-} from './ridge-types'; // prettier-ignore
+  DrawnProfile,
+  DrawnSpectrum,
+  Point,
+  RidgeFinding,
+  RidgeLine,
+  RidgeOptions,
+  RidgeRefusal,
+  Scale,
+} from './ridge-types';
 import { spectrumOf } from './spectrum';
 
 export type * from './ridge-types';

@@ -8,7 +8,7 @@ export async function makeMachine(page: Page, name: string): Promise<void> {
   await page.getByRole('button', { name: 'New machine' }).click();
   await page.getByLabel('Name of the machine').fill(name);
   await page.getByRole('button', { name: 'Make it' }).click();
-  await expect(page.getByLabel('Machine on the bench')).toBeVisible();
+  await expect(page.getByLabel('Machine on the bench').locator('option:checked')).toHaveText(name);
 }
 
 /** What stands in the browser's database at the keys that begin with `prefix`, past the app. */
