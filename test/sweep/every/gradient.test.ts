@@ -98,8 +98,11 @@ function slopes(chain: (inputs: Results) => Results, at: Readonly<Record<string,
   };
 }
 
+/** How many slopes of each calculator were compared and left out, over all its options. */
+const shares = new Map<string, { compared: number; leftOut: number }>();
+
 describe('the gradient of every result against finite differences', () => {
-  it.each(fewCases)('%s (%s)', (_id, _options, calc, choices) => {
+  it.each(fewCases)('%s (%s)', (id, _options, calc, choices) => {
     const random = generator(7);
     const system = systemFor(calc, choices);
     let compared = 0;
@@ -136,7 +139,14 @@ describe('the gradient of every result against finite differences', () => {
       }
     }
     expect(compared, 'no result has a slope here: add a worked example under these options').toBeGreaterThan(0);
-    // In a part of the sweep one kink is a large share.
-    if (isWhole) expect(leftOut / (compared + leftOut), `${leftOut} left out, ${compared} compared`).toBeLessThan(0.1);
+    const before = shares.get(id) ?? { compared: 0, leftOut: 0 };
+    shares.set(id, { compared: before.compared + compared, leftOut: before.leftOut + leftOut });
+  });
+
+  // Over all its options: among the few draws of one, a kink is a large share; in a part of the sweep, everywhere.
+  it.runIf(isWhole)('leaves out less than a tenth of any calculator', () => {
+    const tooMany = [...shares].filter(([, { compared, leftOut }]) => leftOut >= 0.1 * (compared + leftOut));
+    expect(shares.size).toBeGreaterThan(0);
+    expect(tooMany).toEqual([]);
   });
 });
