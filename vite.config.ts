@@ -48,8 +48,8 @@ export default defineConfig({
         start_url: './',
         scope: './',
         display: 'standalone',
-        background_color: '#f4efe2',
-        theme_color: '#f4efe2',
+        background_color: '#ffffff',
+        theme_color: '#ffffff',
         icons: [
           { src: 'icon-192.png', sizes: '192x192', type: 'image/png' },
           { src: 'icon-512.png', sizes: '512x512', type: 'image/png' },
@@ -61,7 +61,7 @@ export default defineConfig({
       srcDir: 'src/worker',
       filename: 'sw.ts',
       injectManifest: {
-        globPatterns: ['**/*.{js,css,html,svg,png,webmanifest}', 'licences.txt'],
+        globPatterns: ['**/*.{js,css,html,svg,png,woff2,webmanifest}', 'licences.txt'],
         manifestTransforms: [
           (entries) => ({ manifest: entries.map((entry) => ({ ...entry, revision: null, hash: hashOf(entry.url) })) }),
         ],

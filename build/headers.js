@@ -6,6 +6,7 @@ export const policy = (inlineHash) =>
     "style-src 'self'",
     "img-src 'self' blob: data:",
     "connect-src 'self'",
+    "font-src 'self'",
     "manifest-src 'self'",
     "worker-src 'self'",
     "form-action 'none'",
@@ -32,6 +33,7 @@ const TYPES = {
   css: 'text/css; charset=utf-8',
   svg: 'image/svg+xml',
   png: 'image/png',
+  woff2: 'font/woff2',
   txt: 'text/plain; charset=utf-8',
   webmanifest: 'application/manifest+json',
 };

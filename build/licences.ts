@@ -52,6 +52,9 @@ function folderOf(module: string): string | undefined {
   return tool === undefined ? PACKAGE.exec(module)?.[1] : join('node_modules', tool);
 }
 
+/** What src/ui/faces is cut out of. */
+const FACES = ['@fontsource/besley', '@fontsource/barlow-semi-condensed'].map((name) => join('node_modules', name));
+
 /** Folders of the packages that any bundle of the build holds: the page's and its workers'. */
 const bundled = new Set<string>();
 
@@ -61,7 +64,10 @@ export const licences = (writes: 'page' | 'worker'): Plugin => ({
   apply: 'build',
   generateBundle(_, bundle) {
     for (const output of Object.values(bundle)) {
-      if (output.type !== 'chunk') continue;
+      if (output.type !== 'chunk') {
+        if (output.fileName.endsWith('.woff2')) FACES.forEach((folder) => bundled.add(folder));
+        continue;
+      }
       for (const module of output.moduleIds) {
         const folder = folderOf(module);
         if (folder !== undefined) bundled.add(folder);

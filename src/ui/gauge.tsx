@@ -1,10 +1,13 @@
 import { createMemo, Show } from 'solid-js';
+import { point, span as readingLine } from './verdict-mark';
 
 const WIDTH = 340;
-const HEIGHT = 66;
+const HEIGHT = 84;
 const LEFT = 14;
 const RIGHT = WIDTH - 14;
-const AXIS = 36;
+const BEAM = 22;
+const TIP = 44;
+const AXIS = 52;
 
 export interface GaugeProps {
   label: string;
@@ -32,20 +35,16 @@ export function Gauge(props: GaugeProps) {
     const [least, most] = span();
     return LEFT + ((x - least) / (most - least)) * (RIGHT - LEFT);
   };
-  const allowed = () => {
-    const from = props.min === undefined ? LEFT : at(props.min);
-    const to = props.max === undefined ? RIGHT : at(props.max);
-    return { from, width: Math.max(to - from, 0) };
-  };
+  const isBeyond = () => props.low > (props.max ?? Infinity) || props.high < (props.min ?? -Infinity);
   return (
     <svg class="drawing" viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={props.label}>
-      <rect class="d-shade" x={allowed().from} y={AXIS - 11} width={allowed().width} height={22} />
+      <line class="d-ink" x1={LEFT - 10} y1={BEAM} x2={RIGHT + 10} y2={BEAM} />
       <line class="d-thin" x1={LEFT} y1={AXIS} x2={RIGHT} y2={AXIS} />
       <Show when={props.min !== undefined ? { at: props.min } : undefined}>
         {(min) => (
           <g>
-            <line class="d-ink" x1={at(min().at)} y1={AXIS - 14} x2={at(min().at)} y2={AXIS + 14} />
-            <text class="d-text" x={Math.max(at(min().at) + 4, 70)} y={HEIGHT - 3} text-anchor="end">
+            <path class="d-solid-ink" d={point(at(min().at), BEAM, TIP)} />
+            <text class="d-text" x={Math.max(at(min().at) + 4, 70)} y={HEIGHT - 8} text-anchor="end">
               {props.minText}
             </text>
           </g>
@@ -54,19 +53,16 @@ export function Gauge(props: GaugeProps) {
       <Show when={props.max !== undefined ? { at: props.max } : undefined}>
         {(max) => (
           <g>
-            <line class="d-ink" x1={at(max().at)} y1={AXIS - 14} x2={at(max().at)} y2={AXIS + 14} />
-            <text class="d-text" x={Math.min(at(max().at) - 4, WIDTH - 70)} y={HEIGHT - 3} text-anchor="start">
+            <path class="d-solid-ink" d={point(at(max().at), BEAM, TIP)} />
+            <text class="d-text" x={Math.min(at(max().at) - 4, WIDTH - 70)} y={HEIGHT - 8} text-anchor="start">
               {props.maxText}
             </text>
           </g>
         )}
       </Show>
-      <path
-        class="d-accent"
-        d={`M${at(props.low)} ${AXIS} H${at(props.high)} M${at(props.low)} ${AXIS - 6} v12 M${at(props.high)} ${AXIS - 6} v12`}
-      />
-      <circle class="d-solid" cx={at(props.value)} cy={AXIS} r={5} />
-      <text class="d-text d-text-accent" x={at(props.value)} y={14} text-anchor="middle">
+      <path class={isBeyond() ? 'd-red' : 'd-ink'} d={readingLine(at(props.low), at(props.high), AXIS)} />
+      <circle class={isBeyond() ? 'd-solid-red' : 'd-solid-ink'} cx={at(props.value)} cy={AXIS} r={5} />
+      <text class={isBeyond() ? 'd-text d-text-red' : 'd-text'} x={at(props.value)} y={14} text-anchor="middle">
         {props.label}
       </text>
     </svg>

@@ -59,7 +59,7 @@ function frameOf(points: readonly TrendPoint[]): Frame {
 const SHAPES: Readonly<Record<MarkState, { readonly path: string; readonly tone: string }>> = {
   within: { path: 'm-4 0 a4 4 0 1 0 8 0 a4 4 0 1 0 -8 0', tone: 'd-ink d-fill' },
   'too close': { path: 'm0 -5 l5 9 h-10 z', tone: 'd-ink d-fill' },
-  beyond: { path: 'm0 -6 l6 6 l-6 6 l-6 -6 z', tone: 'd-solid' },
+  beyond: { path: 'm0 -6 l6 6 l-6 6 l-6 -6 z', tone: 'd-solid-red' },
   none: { path: 'm-3 0 a3 3 0 1 0 6 0 a3 3 0 1 0 -6 0', tone: 'd-solid' },
 };
 const STATES = Object.keys(SHAPES) as MarkState[];

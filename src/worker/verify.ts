@@ -12,13 +12,14 @@ export class NotTheFile extends Error {
   }
 }
 
-/** What a host may call each kind of file (RFC 9239, RFC 2318, RFC 2854; a web manifest has many names, but is no page). */
+/** What a host may call each kind of file (RFC 9239, RFC 2318, RFC 2854, RFC 8081; a web manifest has many names, but is no page). */
 const TYPES: Readonly<Record<string, RegExp>> = {
   js: /^(text|application)\/(javascript|x-javascript|ecmascript)\b/i,
   css: /^text\/css\b/i,
   html: /^text\/html\b/i,
   svg: /^image\/svg\+xml\b/i,
   png: /^image\/png\b/i,
+  woff2: /^(font\/woff2|application\/font-woff2)\b/i,
   txt: /^text\/plain\b/i,
   webmanifest: /^(?!text\/html)/i,
 };

@@ -2,6 +2,7 @@ import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page } from '@playwright/test';
 import { bench, calculatorIds, test, untilIdle } from './support';
 import say from '../../src/app/sheet/words/en';
+import shell from '../../src/app/shell/words/en';
 
 const phones = ['phone/note', 'phone/ridges', 'phone/slope'];
 const screens = [
@@ -26,15 +27,25 @@ async function expectSound(page: Page, name: string): Promise<void> {
   expect(violations.map((v) => `${name}: ${v.id} ${v.nodes.map((n) => n.target.join(' ')).join(', ')}`)).toEqual([]);
 }
 
-for (const scheme of ['light', 'dark'] as const) {
-  test(`axe finds nothing on any screen, ${scheme}`, async ({ page }) => {
-    await page.emulateMedia({ colorScheme: scheme });
+/** Sunlight and forced colours change no layout: one screen in five stands for its like. */
+const someScreens = screens.filter((_, at) => at % 5 === 0);
+const looks = [
+  ['light', { colorScheme: 'light' }, screens],
+  ['dark', { colorScheme: 'dark' }, screens],
+  ['sunlight', { colorScheme: 'dark' }, someScreens],
+  ['forced colours', { forcedColors: 'active' }, someScreens],
+] as const;
+
+for (const [look, media, through] of looks) {
+  test(`axe finds nothing on any screen, ${look}`, async ({ page }) => {
+    await page.emulateMedia(media);
     await page.goto('./');
+    if (look === 'sunlight') await page.getByRole('button', { name: shell.head.sunlight }).click();
     await page.getByRole('button', { name: 'Put a demo machine on the bench' }).click();
     await expect(page.locator('h1')).toContainText('demo');
     await expect(page.locator('.field').first()).toBeVisible();
     await expectSound(page, 'a machine');
-    for (const screen of screens) {
+    for (const screen of through) {
       await page.goto(`./#/${screen}`);
       await expect(page.locator('h1')).not.toBeEmpty();
       if (screen.startsWith('check/')) await expect(bench(page)).toBeVisible();

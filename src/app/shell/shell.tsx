@@ -3,7 +3,9 @@ import { A, useLocation } from '@solidjs/router';
 import { useRecords } from '../desk/context';
 import { NotFetched } from '../desk/parts/fetch-part';
 import { Boundary, part, Trouble } from '../desk/parts/part';
+import { Sunlight } from './sunlight';
 import { UndoNotice } from './undo-notice';
+import { Wordmark } from './wordmark';
 import say from './words/en';
 
 const News = part(async () => (await import('./news')).News, say.parts.news);
@@ -28,7 +30,7 @@ export function Shell(props: ParentProps) {
     <div class="page">
       <header class="running-head no-print">
         <A href="/" aria-label={say.head.home}>
-          <span class="running-title">{say.head.title}</span>
+          <Wordmark />
         </A>
         <nav aria-label={say.head.main}>
           <A href="/machines" aria-current={at('/machines')}>
@@ -37,6 +39,7 @@ export function Shell(props: ParentProps) {
           <A href="/settings" aria-current={at('/settings')}>
             {say.head.settings}
           </A>
+          <Sunlight />
         </nav>
       </header>
       <Show when={records.update() && !later()}>

@@ -198,7 +198,7 @@ function Slope(props: {
     <g>
       <line class="d-ghost" x1={props.x} y1={props.y} x2={props.x + BAR} y2={props.y} />
       <line
-        class={props.isBeyond ? 'd-accent' : 'd-ink'}
+        class={props.isBeyond ? 'd-red' : 'd-ink'}
         x1={props.x}
         y1={props.y + drop()}
         x2={props.x + BAR}
@@ -211,7 +211,7 @@ function Slope(props: {
         {props.to}
       </text>
       <text
-        class={props.isBeyond ? 'd-text d-text-accent' : 'd-text'}
+        class={props.isBeyond ? 'd-text d-text-red' : 'd-text'}
         x={props.x + BAR / 2}
         y={props.y - 12}
         text-anchor="middle"

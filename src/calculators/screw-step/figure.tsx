@@ -93,7 +93,7 @@ export default function Figure(props: FigureProps<typeof calc>) {
           <Index each={layers()}>
             {(layer) => (
               <rect
-                class={Math.abs(layer().thickness) > allowed() ? 'd-accent d-shade' : 'd-ink d-shade'}
+                class={Math.abs(layer().thickness) > allowed() ? 'd-red d-shade' : 'd-ink d-shade'}
                 x={x(layer().number - 1) + (x(1) - LEFT) * 0.15}
                 y={THICK - Math.max(0, drawn(layer().thickness))}
                 width={(x(1) - LEFT) * 0.7}

@@ -5,11 +5,13 @@ const en = {
     noScript: 'Trammel works on this device alone and needs JavaScript switched on.',
   },
   head: {
-    title: 'Trammel',
+    /** The letters before the last, which is drawn. */
+    stem: 'Tramme',
     home: 'Trammel: all checks',
     main: 'Main',
     machines: 'Machines',
     settings: 'Settings',
+    sunlight: 'For sunlight: black on white, thicker lines',
   },
   update: {
     ready: 'A new version is ready. What you have typed is kept.',

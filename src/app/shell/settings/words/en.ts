@@ -5,7 +5,7 @@ const en = {
   mark: 'Decimal mark (both are read)',
   theme: {
     label: 'Page',
-    options: { system: 'as the device', light: 'paper', dark: 'night', contrast: 'high contrast' },
+    options: { system: 'as the device', light: 'light', dark: 'dark', contrast: 'for sunlight' },
   },
   lengths: { label: 'Lengths in', inch: 'inch' },
   forces: 'Forces in',
