@@ -99,11 +99,14 @@ function readTime(raw: string): string | undefined {
 /** No id of the catalogue is longer, or written in other letters. */
 const isId = (raw: string): boolean => /^[A-Za-z0-9][A-Za-z0-9-]{0,63}$/.test(raw) && !(raw in Object.prototype);
 
-function readEntry(raw: string): Logged | undefined {
+/** Names of today for ids of old. */
+type Names = (id: string) => string;
+
+function readEntry(raw: string, now: Names): Logged | undefined {
   const [kind = '', ...rest] = raw.split('.');
   const count = { s: 0, u: 1, a: 2, k: 1, r: 2, m: 2 }[kind];
   if (count === undefined) return undefined;
-  const [what = '', which = ''] = rest.slice(0, count);
+  const [what = '', which = ''] = rest.slice(0, count).map((id, place) => (place === 0 ? now(id) : id));
   const at = readTime(rest[count] ?? '');
   const note = unescaped(rest.slice(count + 1).join('.'));
   if (at === undefined || note === undefined || (count > 0 && !isId(what))) return undefined;
@@ -140,9 +143,10 @@ const refuse = (reason: string): Opened => ({ ok: false, reason });
  * Reads what `encodeCase` wrote, or anything else that may stand in an address. A link with one bad part is refused whole:
  * half a case would lead to the wrong check. Whether the catalogue has its ids is for `unreadable` to say.
  * @param query what follows the `?`, with or without it
+ * @param now names of today for ids of old
  * @throws never
  */
-export function decodeCase(query: string): Opened {
+export function decodeCase(query: string, now: Names = (id) => id): Opened {
   if (query.length > LONGEST) return refuse(say.link.tooLong);
   const parts = query.replace(/^\?/, '').split('&');
   const version = Number(/^v=([1-9]\d{0,8})$/.exec(parts.shift() ?? '')?.[1]);
@@ -158,9 +162,9 @@ export function decodeCase(query: string): Opened {
     if (name === 'f') {
       const [fact = '', holds] = raw.split('.');
       if (!isId(fact) || (holds !== '0' && holds !== '1')) return refuse(say.link.garbled);
-      facts.set(fact, holds === '1');
+      facts.set(now(fact), holds === '1');
     } else if (name === 'e') {
-      const entry = readEntry(raw);
+      const entry = readEntry(raw, now);
       if (!entry) return refuse(say.link.garbled);
       log.push(entry);
     } else if (single.has(name) || !SINGLE.includes(name)) return refuse(say.link.garbled);

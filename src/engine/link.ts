@@ -1,7 +1,7 @@
 import { plainText } from '../quantity/plain';
 import { parseQuantity, type DecimalMark } from '../quantity/parse';
 import { fromSi, toSi, unitById, type Kind, type Unit } from '../quantity/unit';
-import { symbolsNow } from '../reference/renamed';
+import { optionNow, symbolsNow } from '../reference/renamed';
 import { AS_MARKED, toolById } from '../reference/tools';
 import type { Calculator, InputSpec } from './calculator';
 import type { Entry, InputUsed } from './entry';
@@ -178,13 +178,14 @@ function readPart(spec: InputSpec, raw: string, mark: DecimalMark): Entry | stri
   return { text: signedText(spec, longText(short, mark)), unit: unit.id, tool };
 }
 
-/** The query of a link to a check under the symbols of today. */
+/** The query of a link to a check under the symbols and options of today. */
 export const queryNow = (id: string, query: string): string =>
   query
     .split('&')
     .flatMap((part) => {
-      const [name = ''] = part.split('=', 1);
-      return symbolsNow(id, name).map((now) => `${now}${part.slice(name.length)}`);
+      const [, name = part, value] = /^([^=]*)=(.*)$/s.exec(part) ?? [];
+      const rest = value === undefined ? '' : `=${optionNow(id, name, value)}`;
+      return symbolsNow(id, name).map((symbol) => `${symbol}${rest}`);
     })
     .join('&');
 

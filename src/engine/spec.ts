@@ -30,6 +30,8 @@ export interface InputData<K extends string = string> {
    * is typed is the person's own, and exact.
    */
   readonly differs?: number;
+  /** Its typical value as a share of what stands at another place, here or on the machine; `typical` and `spread` serve where nothing does. */
+  readonly share?: { readonly of: string; readonly times: number; readonly within: number };
   /** Where the typical value comes from. */
   readonly basis?: Cited<K>;
   readonly range: readonly [number, number];

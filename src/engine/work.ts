@@ -97,10 +97,37 @@ function readOnce(
   return state;
 }
 
+const lastShared = new WeakMap<InputSpec, { readonly of: number; readonly spec: InputSpec }>();
+
+/** An input whose typical value is a share of another, with the typical value that it has beside this one (SI). */
+function sharing(spec: InputSpec, of: number): InputSpec {
+  const last = lastShared.get(spec);
+  if (last?.of === of || !spec.share) return last?.spec ?? spec;
+  const { times, within } = spec.share;
+  const { factor } = spec.measure.unit;
+  const made = { ...spec, typical: (times * of) / factor, spread: (within * of) / factor };
+  lastShared.set(spec, { of, spec: made });
+  return made;
+}
+
+/** What stands at a place: here, or on the machine; undefined where nothing was entered that can be used. SI. */
+function standsAt(
+  place: string,
+  calc: Calculator,
+  situation: Situation,
+  states: Readonly<Record<string, InputState>>,
+): number | undefined {
+  const here = Object.keys(calc.inputs).find((symbol) => calc.inputs[symbol]?.from === place);
+  const state = here === undefined ? undefined : states[here];
+  return state?.ok ? state.value : situation.kept[place]?.value;
+}
+
 function readInputs(calc: Calculator, situation: Situation, choices: Choices): Record<string, InputState> {
   const states: Record<string, InputState> = {};
-  for (const [symbol, spec] of Object.entries<InputSpec>(calc.inputs)) {
-    if (!applies(spec.when, choices)) continue;
+  for (const [symbol, own] of Object.entries<InputSpec>(calc.inputs)) {
+    if (!applies(own.when, choices)) continue;
+    const base = own.share ? standsAt(own.share.of, calc, situation, states) : undefined;
+    const spec = base === undefined ? own : sharing(own, base);
     const kept = spec.from === undefined ? undefined : situation.kept[spec.from];
     const given = situation.read?.[symbol];
     states[symbol] = given

@@ -9,8 +9,12 @@ const checks = new Map([['dual-z-sync', 'two-z-screws']]);
 /** Where a machine keeps a value, old to new. */
 const places: ReadonlyMap<string, readonly string[]> = new Map([
   ['heater.watchdog-window', ['heater.guard-time']],
-  ['extruder.pull-back-speed', ['extruder.retraction-speed']],
-  ['extruder.most-pull-back', ['extruder.most-retraction']],
+  ['extruder.pull-back', ['feed.retraction']],
+  ['extruder.pull-back-speed', ['feed.retraction-speed']],
+  ['extruder.most-pull-back', ['feed.most-retraction']],
+  ['extruder.drive', ['feed.place']],
+  ['hotend.cycle-time', ['heater.cycle-time']],
+  ['steps.extruder', ['steps.feed']],
   // One setting did two jobs.
   ['heater.watchdog-hysteresis', ['heater.guard-lag', 'heater.guard-rise']],
 ]);
@@ -29,6 +33,25 @@ const symbols: ReadonlyMap<string, ReadonlyMap<string, readonly string[]>> = new
   ],
 ]);
 
+/** The first word of a place, old to new, where the place has no line above. */
+const parts = new Map([['extruder', 'feed']]);
+
+/** Options of a check (today's id) by its choice's symbol, old to new. */
+const options: ReadonlyMap<string, ReadonlyMap<string, ReadonlyMap<string, string>>> = new Map([
+  ['test-column', new Map([['foot', new Map([['brim', 'rim']])]])],
+]);
+
+/** What a case names: causes, inspections and what is known of the machine, old to new. */
+const ofCases = new Map([
+  ['pull-back-short', 'retraction-short'],
+  ['pull-back', 'retraction-length'],
+  ['strand-shape', 'extruded-shape'],
+  ['strand-caliper', 'filament-caliper'],
+  ['strand-teeth', 'filament-teeth'],
+  ['end-switch-worn', 'limit-switch-worn'],
+  ['warm-cupboard', 'warm-place'],
+]);
+
 /** Today's id of a check. */
 export const checkNow = (id: string): string => checks.get(id) ?? id;
 
@@ -36,8 +59,18 @@ export const checkNow = (id: string): string => checks.get(id) ?? id;
 export const isFormerCheck = (id: string): boolean => checks.has(id);
 
 /** Where a value that was kept at this place stands today: one place, or several. */
-export const placesNow = (place: string): readonly string[] => places.get(place) ?? [place];
+export function placesNow(place: string): readonly string[] {
+  const [part = '', ...thing] = place.split('.');
+  return places.get(place) ?? [[parts.get(part) ?? part, ...thing].join('.')];
+}
 
 /** What a symbol of a check is called today: one name, or several. */
 export const symbolsNow = (check: string, symbol: string): readonly string[] =>
   symbols.get(checkNow(check))?.get(symbol) ?? [symbol];
+
+/** What an option of a check's choice is called today. */
+export const optionNow = (check: string, symbol: string, option: string): string =>
+  options.get(checkNow(check))?.get(symbol)?.get(option) ?? option;
+
+/** What a cause, an inspection or a fact that a case names is called today. */
+export const inCaseNow = (id: string): string => ofCases.get(id) ?? id;

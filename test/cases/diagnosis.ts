@@ -48,7 +48,7 @@ export const writtenCases: readonly WrittenCase[] = [
     symptom: 'ridges-irregular',
     facts: { 'new-filament': true, 'many-hours': false, 'open-filament': false },
     truth: 'filament-uneven',
-    answers: { 'strand-caliper': 'yes', 'spool-pull': 'no' },
+    answers: { 'filament-caliper': 'yes', 'spool-pull': 'no' },
   },
   {
     name: 'the machine that went upstairs',
@@ -65,14 +65,14 @@ export const writtenCases: readonly WrittenCase[] = [
     symptom: 'first-layer-side',
     facts: { 'bed-moved': true, 'two-z-screws': false, 'just-moved': false },
     truth: 'bed-tilted',
-    answers: { 'bed-heights': 'tilt', 'strand-shape': 'yes' },
+    answers: { 'bed-heights': 'tilt', 'extruded-shape': 'yes' },
   },
   {
     name: 'the shifted vase',
     complaint:
       'At about 60 mm the whole thing jumps to the left and then goes on as if nothing had happened. Belts were off in spring.',
     symptom: 'layers-shifted',
-    facts: { 'belts-new': true, 'new-build': false, faster: false, 'warm-cupboard': false },
+    facts: { 'belts-new': true, 'new-build': false, faster: false, 'warm-place': false },
     truth: 'belt-slack',
     answers: { 'belt-note': 'beyond', 'belts-compared': 'beyond' },
   },
@@ -98,8 +98,8 @@ export const writtenCases: readonly WrittenCase[] = [
     complaint: 'I changed to a 0.25 mm nozzle and now there are whiskers from one pin to the next.',
     symptom: 'hairs',
     facts: { 'nozzle-changed': true, 'tube-feed': true, 'open-filament': false },
-    truth: 'pull-back-short',
-    answers: { 'pull-back': 'beyond' },
+    truth: 'retraction-short',
+    answers: { 'retraction-length': 'beyond' },
   },
   {
     name: 'the chess set',

@@ -4,6 +4,8 @@ import { drawingOf } from '../../src/app/desk/glossary/drawings';
 import say from '../../src/app/desk/glossary/words/en';
 import { textsOf } from '../../src/app/sheet/texts-of';
 import { calculators } from '../support/calculators';
+import { textsOfCheck, textsOfMend } from '../../src/app/case/texts-of';
+import { catalogue } from '../../src/diagnosis/catalogue';
 import { otherNames } from '../support/one-name';
 import { shownTexts } from '../support/words';
 
@@ -78,6 +80,26 @@ describe('the glossary', () => {
     for (const { label, hint = '' } of Object.values(calc.inputs))
       for (const id of termsIn([label, hint])) expect(offered).toContain(id);
     for (const caution of calc.cautions) for (const id of termsIn([caution])) expect(offered).toContain(id);
+  });
+
+  /** All texts of an entry of the catalogue, but its ids. */
+  const sentencesIn = (value: unknown, key = ''): readonly string[] => {
+    if (typeof value === 'string')
+      return ['id', 'kind', 'calculator', 'fact', 'tools', 'cause'].includes(key) ? [] : [value];
+    if (Array.isArray(value)) return value.flatMap((one) => sentencesIn(one, key));
+    return value && typeof value === 'object'
+      ? Object.entries(value).flatMap(([name, one]) => sentencesIn(one, name))
+      : [];
+  };
+
+  it('offers every word that a case uses of a check or a mend', () => {
+    const { inspections, causes } = catalogue;
+    const told = [
+      ...inspections.map((one) => [one, textsOfCheck(one)] as const),
+      ...causes.map((one) => [one, textsOfMend(one)] as const),
+    ];
+    for (const [one, texts] of told) expect(termsIn(texts), one.id).toEqual(termsIn(sentencesIn(one)));
+    expect(told.filter(([, texts]) => termsIn(texts).length > 0).length).toBeGreaterThan(told.length / 3);
   });
 
   it('finds words whole, whatever their case, and not inside others', () => {

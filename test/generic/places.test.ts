@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Calculator, InputSpec } from '../../src/engine/calculator';
+import { evaluate } from '../../src/engine/evaluate';
 import { calculators, everyCalculator } from '../support/calculators';
 
 /** What a calculator draws from a machine, with what it is taken for. */
@@ -15,6 +16,12 @@ function drawn(calc: Calculator) {
     kind: `choice of ${Object.keys(options).join(', ')}`,
   }));
   return [...inputs, ...choices].flatMap(({ from, ...rest }) => (from === undefined ? [] : [{ from, ...rest }]));
+}
+
+/** Options under which an input is asked for. */
+function chosenWith(calc: Calculator, symbol: string): Readonly<Record<string, string>> {
+  const when = calc.inputs[symbol]?.when ?? {};
+  return Object.fromEntries(Object.entries(when).map(([choice, wanted]) => [choice, [wanted].flat()[0] ?? '']));
 }
 
 describe('what a machine keeps', () => {
@@ -53,8 +60,33 @@ describe.each(calculators)('%s: what is typical of a place', (id) => {
   });
 });
 
+describe.each(calculators)('%s: what is typical as a share of another value', (_, calc) => {
+  const shares = Object.entries<InputSpec>(calc.inputs).flatMap(([symbol, { share }]) =>
+    share ? [{ symbol, share }] : [],
+  );
+
+  // Common practice, no source: an extruded thread is about a tenth wider than the bore.
+  it('follows what the machine keeps there, and what is entered here before that', () => {
+    for (const { symbol, share } of shares) {
+      const { of, times, within } = share;
+      const kept = { value: 0.0006, half: 0, unit: 'mm', origin: 'nameplate', tool: 'as-marked', at: '' } as const;
+      const rest = { choices: chosenWith(calc, symbol), mark: 'point' } as const;
+      const onMachine = evaluate(calc, { entries: {}, kept: { [of]: kept }, ...rest }).inputs[symbol];
+      expect(onMachine, symbol).toMatchObject({ ok: true, origin: 'typical' });
+      if (!onMachine?.ok) continue;
+      expect(onMachine.value).toBeCloseTo(times * 0.0006, 12);
+      expect(onMachine.half).toBeCloseTo(within * 0.0006, 12);
+      const here = Object.keys(calc.inputs).find((one) => calc.inputs[one]?.from === of);
+      if (here === undefined) continue;
+      const entries = { [here]: { text: '0.8', unit: 'mm', tool: '' } };
+      const entered = evaluate(calc, { entries, kept: { [of]: kept }, ...rest }).inputs[symbol];
+      expect(entered?.ok && entered.value).toBeCloseTo(times * 0.0008, 12);
+    }
+  });
+});
+
 /** First words of places that stand for the drive of one axis: its motor, belt, screw or gear. */
-const AXES = new Set(['z', 'belt', 'extruder']);
+const AXES = new Set(['z', 'belt', 'feed']);
 
 describe.each(calculators)('%s: what an axis has', (id, calc) => {
   it('is never taken for another: no formula draws on two', () => {

@@ -122,7 +122,7 @@ describe('a nozzle change', () => {
   });
 
   for (const land of ['same', 'scaled']) {
-    it(`gives the pull-back length of the other nozzle worked by itself (land ${land})`, () => {
+    it(`gives the retraction length of the other nozzle worked by itself (land ${land})`, () => {
       const here = results({}, { land });
       const l = land === 'same' ? base.l! : base.l! / 2;
       expect(relative(here('x_q'), results({ d: 0.2e-3, l })('x_r'))).toBeLessThan(1e-12);

@@ -50,6 +50,7 @@ export const things: readonly Thing[] = [
     name: 'first belt, second belt; left motor, right motor',
     not: [/\(X, or A\)|\(Y, or B\)|\((X )?or A\)|\((Y )?or B\)/],
   },
+  { name: 'detent torque', not: ['idle torque', 'cogging torque', 'cogging'] },
   { name: 'rim', not: ['brim', 'raft', 'skirt'] },
   { name: 'dial indicator', not: ['dial gauge', 'clock gauge', 'DTI'] },
   { name: 'anticlockwise', not: ['counterclockwise', 'counter-clockwise'] },

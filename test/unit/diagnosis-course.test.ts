@@ -23,9 +23,9 @@ const asks = (proposal: Proposal, check: string): boolean =>
 describe('belief', () => {
   it('starts at the priors and keeps to one', () => {
     const belief = believe(catalogue, course('hairs'));
-    expect(belief.causes['pull-back-short']).toBeCloseTo(0.28, 12);
+    expect(belief.causes['retraction-short']).toBeCloseTo(0.28, 12);
     expect(belief.none).toBeCloseTo(0.05, 12);
-    expect(belief.ranked[0]).toBe('pull-back-short');
+    expect(belief.ranked[0]).toBe('retraction-short');
     expect(Object.values(belief.causes).reduce((a, b) => a + b, belief.none)).toBeCloseTo(1, 12);
   });
 

@@ -6,7 +6,10 @@ import { listed } from '../../src/engine/list';
 import { restore } from '../../src/machine/schema';
 import { openStore } from '../../src/machine/store';
 import { demoReadings } from '../support/demo';
-import { checkNow, isFormerCheck } from '../../src/reference/renamed';
+import { checkNow, inCaseNow, isFormerCheck } from '../../src/reference/renamed';
+import { decodeCase } from '../../src/diagnosis/link';
+import { unreadable } from '../../src/diagnosis/pick';
+import { catalogue } from '../../src/diagnosis/catalogue';
 
 const CHANGED = '2026-11-20T08:00:00.000Z';
 const draft = (calculator: string, v: number) => ({
@@ -98,4 +101,73 @@ it('splits a setting that did two jobs into both, in a draft, in a reading, on t
   });
   expect(queryNow('heater-check', 'v=1&W=20;s&H=4;K')).toBe('v=1&t_g=20;s&dT_l=4;K&dT_g=4;K');
   expect(queryNow('two-z-screws', 'v=1&W=20;mm')).toBe('v=1&W=20;mm');
+});
+
+const machineOf5 = (values: object, choices: object) => ({
+  ...{
+    v: 5,
+    type: 'machine',
+    id: 'm1',
+    name: 'By the door',
+    note: '',
+    demo: false,
+    created: CHANGED,
+    changed: CHANGED,
+  },
+  ...{ values, choices },
+});
+
+it('keeps what was kept under another part’s name, values and choices alike', () => {
+  const set = { value: 0.002, half: 0, unit: 'mm', origin: 'measured', tool: '', at: CHANGED };
+  const values = {
+    'extruder.pull-back': set,
+    'extruder.tube-bore': set,
+    'hotend.cycle-time': set,
+    'steps.extruder': set,
+  };
+  expect(restore(machineOf5(values, { 'extruder.drive': 'tube' }))).toMatchObject({
+    ok: true,
+    record: {
+      values: { 'feed.retraction': set, 'feed.tube-bore': set, 'heater.cycle-time': set, 'steps.feed': set },
+      choices: { 'feed.place': 'tube' },
+    },
+  });
+});
+
+it('keeps an option that was picked, in a draft, in what it took the place of, in a reading and in a link', () => {
+  const before = { entries: { W: { text: '20', unit: 's', tool: '' } }, choices: { foot: 'brim' } };
+  const kept = { ...draft('test-column', 5), choices: { foot: 'brim', bed: 'glass' }, before };
+  expect(restore(kept)).toMatchObject({
+    ok: true,
+    record: { choices: { foot: 'rim', bed: 'glass' }, before: { choices: { foot: 'rim' } } },
+  });
+  const guard = { ...draft('heater-check', 5), before };
+  expect(restore(guard)).toMatchObject({ ok: true, record: { before: { entries: { t_g: { text: '20' } } } } });
+  const reading = { ...demoReadings[0]!, v: 5, calculator: 'test-column', choices: { foot: 'brim' } };
+  expect(restore(reading)).toMatchObject({ ok: true, record: { choices: { foot: 'rim' } } });
+  expect(queryNow('test-column', 'v=1&foot=brim&h=brim;mm&foot')).toBe('v=1&foot=rim&h=brim;mm&foot');
+});
+
+it('keeps what a case names, in a record and in a link', () => {
+  const log = [
+    { kind: 'answer', check: 'strand-caliper', answer: 'yes', at: CHANGED, note: '' },
+    { kind: 'ruled out', cause: 'pull-back-short', sure: 'fairly', at: CHANGED, note: '' },
+  ];
+  const facts = { 'warm-cupboard': true, 'belt-z': false };
+  const one = { v: 5, type: 'case', id: 'c1', machine: 'm1', symptom: 'strings', owner: '', complaint: '' };
+  const found = restore({ ...one, opened: CHANGED, changed: CHANGED, facts, log, closed: null });
+  expect(found).toMatchObject({
+    ok: true,
+    record: {
+      facts: { 'warm-place': true, 'belt-z': false },
+      log: [{ check: 'filament-caliper' }, { cause: 'retraction-short' }],
+    },
+  });
+  const symptom =
+    catalogue.symptoms.find(({ causes }) => causes.some(({ cause }) => cause === 'retraction-short'))?.id ?? '';
+  const when = new Date(CHANGED).getTime().toString(36);
+  const query = `v=1&i=c1&s=${symptom}&o=${when}&n=x&f=warm-cupboard.1&e=a.pull-back.beyond.${when}.&e=r.pull-back-short.c.${when}.`;
+  const opened = decodeCase(query, inCaseNow);
+  expect(opened).toMatchObject({ ok: true, letter: { facts: { 'warm-place': true } } });
+  expect(opened.ok && unreadable(catalogue, opened.letter)).toBeUndefined();
 });

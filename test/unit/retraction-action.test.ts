@@ -23,7 +23,7 @@ function stored(): number {
   return outcome?.ok ? outcome.value * 1e3 : NaN;
 }
 
-describe('what to do about the pull-back length', () => {
+describe('what to do about the retraction length', () => {
   it('mirrors: as far above the computed length as below gives the opposite turn of the same amount', () => {
     const low = run({ x_set: `${stored() - 0.9} mm` });
     const high = run({ x_set: `${stored() + 0.9} mm` });
@@ -119,9 +119,9 @@ describe('what to do about the pull-back length', () => {
     for (const outcome of Object.values(found.outcomes)) if (outcome.ok) expect(outcome.u).toBeGreaterThanOrEqual(0);
   });
 
-  it('asks for slower printing, not for a longer pull-back, where no drive could push that hard', () => {
+  it('asks for slower printing, not for a longer retraction, where no drive could push that hard', () => {
     // The review's case: ABS, 0.1 mm bore, 300 mm/s, from 5 mm.
-    const fast = { x_set: '5 mm', d: '0.1 mm', v: '300 mm/s' };
+    const fast = { x_set: '5 mm', d: '0.1 mm', w: '0.44 mm', v: '300 mm/s' };
     const found = evaluate(calc, situation(calc, fast, { material: 'abs' }));
     expect(found.verdict.state).toBe('none');
     expect(found.instruction?.order.say).toBe('printPiece');

@@ -4,6 +4,7 @@ import { catalogue } from '../../diagnosis/catalogue';
 import { hazardOf } from '../../diagnosis/dangers';
 import { decodeCase, type Letter } from '../../diagnosis/link';
 import { symptomOf, unreadable } from '../../diagnosis/pick';
+import { inCaseNow } from '../../reference/renamed';
 import { AsNew, Beside } from './arrival-take';
 import say from './words/en';
 import { useRecords } from '../desk/context';
@@ -15,7 +16,7 @@ import './case.css';
 export function CaseArrival() {
   const location = useLocation();
   const read = createMemo(() => {
-    const opened = decodeCase(location.search);
+    const opened = decodeCase(location.search, inCaseNow);
     if (!opened.ok) return opened;
     const reason = unreadable(catalogue, opened.letter);
     return reason === undefined ? opened : ({ ok: false, reason: say.arrival.newer(reason) } as const);

@@ -10,10 +10,12 @@ import { Cautions } from './cautions';
 import type { NewEntry } from './edit';
 import { CaseReadings } from './readings';
 import { minutesWords } from './said';
+import { textsOfCheck } from './texts-of';
 import { expectAnswer } from './waiting';
 import { Why } from './why';
 import say from './words/en';
 import { useRecords } from '../desk/context';
+import { TermKeys } from '../desk/glossary/terms';
 import { titleOf } from '../desk/reading-entry';
 
 /** One check: how it is done, and its answers or the calculator that gives them. */
@@ -50,6 +52,7 @@ export function CheckStep(props: {
       <ol>
         <For each={props.check.how}>{(line) => <li>{line}</li>}</For>
       </ol>
+      <TermKeys texts={textsOfCheck(props.check)} />
       <Show when={calculator()} fallback={<Answers check={props.check} onEntry={(entry) => props.onEntry(entry)} />}>
         {(found) => (
           <>

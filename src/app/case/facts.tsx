@@ -2,6 +2,7 @@ import { For } from 'solid-js';
 import type { WordedFact } from '../../diagnosis/catalogue';
 import type { FactId } from '../../diagnosis/types';
 import { ChoiceField } from '../../ui/choice-field';
+import { TermKeys } from '../desk/glossary/terms';
 import say from './words/en';
 
 const ANSWERS = [
@@ -17,15 +18,18 @@ export function CaseFacts(props: {
   onAnswer: (fact: FactId, holds: boolean | undefined) => void;
 }) {
   return (
-    <For each={props.facts}>
-      {(fact) => (
-        <ChoiceField
-          label={fact.question}
-          options={ANSWERS}
-          value={((holds) => (holds === undefined ? 'open' : holds ? 'yes' : 'no'))(props.known[fact.id])}
-          onPick={(id) => props.onAnswer(fact.id, id === 'open' ? undefined : id === 'yes')}
-        />
-      )}
-    </For>
+    <>
+      <For each={props.facts}>
+        {(fact) => (
+          <ChoiceField
+            label={fact.question}
+            options={ANSWERS}
+            value={((holds) => (holds === undefined ? 'open' : holds ? 'yes' : 'no'))(props.known[fact.id])}
+            onPick={(id) => props.onAnswer(fact.id, id === 'open' ? undefined : id === 'yes')}
+          />
+        )}
+      </For>
+      <TermKeys texts={props.facts.map(({ question }) => question)} />
+    </>
   );
 }

@@ -9,8 +9,10 @@ import { Cautions } from './cautions';
 import type { NewEntry } from './edit';
 import { RepairOrReplace } from './repair-or-replace';
 import { minutesWords } from './said';
+import { textsOfMend } from './texts-of';
 import { money } from './worth';
 import say from './words/en';
+import { TermKeys } from '../desk/glossary/terms';
 import { titleOf } from '../desk/reading-entry';
 
 /** A mend, its replacement beside it, and whether it cured. */
@@ -38,6 +40,7 @@ export function CaseMend(props: ParentProps<{ cause: CauseId; onEntry: (entry: N
       <ol>
         <For each={way().steps}>{(line) => <li>{line}</li>}</For>
       </ol>
+      <TermKeys texts={textsOfMend(cause())} />
       <Show when={calculator()}>
         {(id) => (
           <A class="button case-wide" href={`/check/${id()}`}>

@@ -23,7 +23,7 @@ const kept: readonly Place[] = [
   own('offset.probe-x', length.mm, OFFSET),
   own('offset.probe-y', length.mm, OFFSET),
   own('offset.probe-z', length.mm, OFFSET),
-  own('steps.extruder', perLength.per_mm, STEPS),
+  own('steps.feed', perLength.per_mm, STEPS),
   own('steps.x', perLength.per_mm, STEPS),
   own('steps.y', perLength.per_mm, STEPS),
   own('steps.z', perLength.per_mm, STEPS),

@@ -15,7 +15,7 @@ type Line = readonly [x: number, y: number, z: number | string];
 
 function measure(lines: readonly Line[], choices: Choices = {}, more: Record<string, string> = {}) {
   // A plate too stiff for its springs, its adjusters 160 mm apart, where nothing else is said.
-  const given: Record<string, string> = { d_b: '20', W: '220 ± 1', D: '220 ± 1', ...more };
+  const given: Record<string, string> = { d_b: '20', W: '200 ± 1', D: '200 ± 1', b_a: '20 ± 1', ...more };
   lines.forEach(([x, y, z], i) => {
     Object.assign(given, { [`x_${i + 1}`]: `${x} ± 0`, [`y_${i + 1}`]: `${y} ± 0`, [`z_${i + 1}`]: String(z) });
   });
@@ -23,10 +23,10 @@ function measure(lines: readonly Line[], choices: Choices = {}, more: Record<str
 }
 
 const corners = (fl: number, fr: number, br: number, bl: number, half = 0.01): Line[] => [
-  [30, 30, `${fl} ± ${half}`],
-  [190, 30, `${fr} ± ${half}`],
-  [190, 190, `${br} ± ${half}`],
-  [30, 190, `${bl} ± ${half}`],
+  [20, 20, `${fl} ± ${half}`],
+  [180, 20, `${fr} ± ${half}`],
+  [180, 180, `${br} ± ${half}`],
+  [20, 180, `${bl} ± ${half}`],
 ];
 const opposite = { clockwise: 'anticlockwise', anticlockwise: 'clockwise' } as const;
 const moves = (found: ReturnType<typeof evaluate>) =>
@@ -189,19 +189,19 @@ describe('what is said', () => {
 
   it('leaves all where none has to turn by as much as a hand can set', () => {
     const found = measure(
-      corners(0, 0.045, 0.045, 0, 0.001),
+      corners(0, 0.05, 0.05, 0, 0.001),
       { keep_4: 'all', build: 'z' },
       { phi_h: '10', k_F: '0.25', k_t: '0.25' },
     );
     expect(found.verdict.state).toBe('beyond');
-    // Half of 0.045 mm either way is less than half of 10° at 8 mm a turn. 0.062 mm over a diagonal is too near to a quarter of 0.25 mm.
+    // Half of 0.05 mm either way is less than half of 10° at 8 mm a turn. 0.062 mm over a diagonal is too near to a quarter of 0.25 mm.
     expect(told(found).say).toBe('coarseThread');
     expect(found.instruction!.order.effect).toEqual({ h_1: 3e-4 });
     expect(found.instruction!.movements).toEqual([]);
   });
 
   it('judges tilt and warp apart', () => {
-    const bowl = measure([...corners(0, 0, 0, 0), [110, 110, '-0.3 ± 0.01']]);
+    const bowl = measure([...corners(0, 0, 0, 0), [100, 100, '-0.3 ± 0.01']]);
     expect(bowl.verdict.checks.map(({ state }) => state)).toEqual(['within', 'within', 'beyond']);
     expect(told(bowl).say).toBe('turnNothing');
     expect(told(bowl).keys).toEqual(['leftOver', 'freeBed', 'shimLowPlace']);
@@ -210,7 +210,7 @@ describe('what is said', () => {
     expect(low.point).toBe(5);
     expect(low.by.si).toBeCloseTo(-0.24e-3, 9);
     expect(bowl.instruction!.movements).toEqual([]);
-    expect(measure([...corners(0, 0, 0, 0), [110, 110, '-0.3']], { judge: 'tilt' }).verdict.state).toBe('within');
+    expect(measure([...corners(0, 0, 0, 0), [100, 100, '-0.3']], { judge: 'tilt' }).verdict.state).toBe('within');
   });
 
   it('is too close to call where the doubt is larger than what matters', () => {

@@ -57,7 +57,7 @@ export const inputs = {
     range: [0.5, 8],
     basis: cite(say.works.materials, 'density'),
   }),
-  V: placed('extruder.melt-volume', {
+  V: placed('feed.melt-volume', {
     seldom: true,
     range: [1, 1000],
     basis: commonPractice,

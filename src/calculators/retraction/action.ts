@@ -46,7 +46,9 @@ function tooHard(ask: Ask): Told[] {
 
 function movedTo(ask: Ask, to: number): Movement[] {
   const by = to - ask.number('x_set');
-  return by === 0 ? [] : [{ part: 'pull-back length', direction: by > 0 ? 'longer' : 'shorter', amount: Math.abs(by) }];
+  return by === 0
+    ? []
+    : [{ part: 'retraction length', direction: by > 0 ? 'longer' : 'shorter', amount: Math.abs(by) }];
 }
 
 /** Down to what this hot end stands: that rests on no model. */
@@ -123,7 +125,7 @@ function onOther(ask: Ask): Told[] {
   return [step('otherTooWide', { other: ask.quantity('d_2'), above: ask.quantity('d_0') })];
 }
 
-/** What to do about the pull-back length: nothing, raise it, lower it, or print before touching it. */
+/** What to do about the retraction length: nothing, raise it, lower it, or print before touching it. */
 export function instruct(ask: Ask): Order {
   // Asked first, so that a missing value is named.
   ask.number('x_d');

@@ -8,7 +8,7 @@ export const choices = {
       head: { set: { L: [45, 10], a_lo: 0.1, a_hi: 0.7, x_max: 2, x_step: 0.1 } },
     },
     'tube',
-    { from: 'extruder.drive' },
+    { from: 'feed.place' },
   ),
   material: choice(plastics, 'pla'),
   source: choice({ table: {}, force: {} }, 'table'),

@@ -10,7 +10,7 @@ const tube = { drive: 'tube' };
 
 /** Everything that is asked, from the line printed to the test piece planned. */
 export const inputs = {
-  x_set: input(length.mm, { feature: 'set', range: [0, 30], from: 'extruder.pull-back' }),
+  x_set: input(length.mm, { feature: 'set', range: [0, 30], from: 'feed.retraction' }),
   x_p: input(length.mm, { feature: 'set', range: [0, 30], when: table }),
   d: input(length.mm, { feature: 'bore', typical: 0.4, spread: 0.01, range: [0.1, 2], from: 'nozzle.diameter' }),
   l: input(length.mm, {
@@ -90,13 +90,13 @@ export const inputs = {
   E: input(pressure.GPa, { seldom: true, range: [0.005, 20], basis: solidValues }),
   B: input(pressure.GPa, { seldom: true, range: [0.1, 10], basis: meltModulus }),
   rho: input(density.g_cm3, { seldom: true, range: [0.5, 8], basis: solidValues }),
-  L: input(length.mm, { feature: 'span', range: [5, 3000], tool: 'rule', from: 'extruder.free-length' }),
+  L: input(length.mm, { feature: 'span', range: [5, 3000], tool: 'rule', from: 'feed.free-length' }),
   D_t: input(length.mm, {
     feature: 'inside',
     typical: 2,
     spread: 0.05,
     range: [1, 8],
-    from: 'extruder.tube-bore',
+    from: 'feed.tube-bore',
     when: tube,
   }),
   Theta: input(angle.deg, {
@@ -104,7 +104,7 @@ export const inputs = {
     typical: 180,
     spread: 20,
     range: [0, 1080],
-    from: 'extruder.tube-bend',
+    from: 'feed.tube-bend',
     when: tube,
   }),
   mu_t: input(ratio.one, {
@@ -115,7 +115,7 @@ export const inputs = {
     basis: commonPractice,
     when: tube,
   }),
-  V: placed('extruder.melt-volume', {
+  V: placed('feed.melt-volume', {
     seldom: true,
     range: [1, 1000],
     basis: commonPractice,
@@ -127,17 +127,19 @@ export const inputs = {
     spread: 0.05,
     range: [0, 5],
     basis: commonPractice,
-    from: 'extruder.backlash',
+    from: 'feed.backlash',
   }),
   v_x: input(speed.mm_s, {
     seldom: true,
     typical: 40,
+    differs: 0.5,
     range: [1, 300],
     basis: commonPractice,
-    from: 'extruder.retraction-speed',
+    from: 'feed.retraction-speed',
   }),
   v_t: input(speed.mm_s, {
-    typical: 150,
+    typical: 200,
+    differs: 0.5,
     range: [5, 2000],
     basis: commonPractice,
     from: 'print.travel-speed',
@@ -150,7 +152,7 @@ export const inputs = {
     seldom: true,
     range: [0.1, 30],
     basis: commonPractice,
-    from: 'extruder.most-retraction',
+    from: 'feed.most-retraction',
   }),
   F_max: input(force.N, {
     differs: 0.2,
@@ -159,7 +161,7 @@ export const inputs = {
     typical: 60,
     range: [1, 1000],
     basis: commonPractice,
-    from: 'extruder.push',
+    from: 'feed.push',
   }),
   x_step: input(length.mm, { feature: 'set', seldom: true, decided: true, range: [0.01, 5], basis: commonPractice }),
   d_2: input(length.mm, { feature: 'bore', typical: 0.2, range: [0.1, 2] }),

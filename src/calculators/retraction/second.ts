@@ -24,7 +24,7 @@ function stored(given: Readonly<Record<string, Seen>>, drive: string | undefined
   return pressed + slack + melt + of('s_b');
 }
 
-/** The machine with its pull-back moved as ordered. Where a push was measured, the length has to lie in the band around what is stored. */
+/** The machine with its retraction moved as ordered. Where a push was measured, the length has to lie in the band around what is stored. */
 const second: SecondModel = {
   carry: ({ given, choices, movements }): Readonly<Record<string, number>> => {
     const x_set = movements.reduce(

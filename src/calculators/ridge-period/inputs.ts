@@ -57,7 +57,7 @@ export const inputs = {
     range: [2, 200],
     tool: 'caliper',
   }),
-  d_g: placed('extruder.gear-diameter', {
+  d_g: placed('feed.gear-diameter', {
     optional: true,
     range: [2, 60],
     tool: 'caliper',
@@ -70,7 +70,7 @@ export const inputs = {
     spread: 0.3,
     range: [0.1, 3600],
     tool: 'stopwatch',
-    from: 'hotend.cycle-time',
+    from: 'heater.cycle-time',
   }),
   t_L: input(time.s, { feature: 'time', optional: true, spread: 0.3, range: [0.5, 1e5], tool: 'stopwatch', when: up }),
   v: placed('print.speed', { open: true, optional: true, range: [1, 1000], when: along }),

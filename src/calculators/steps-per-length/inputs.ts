@@ -28,7 +28,7 @@ export const inputs = {
   S_x: steps('steps.x', 'x'),
   S_y: steps('steps.y', 'y'),
   S_z: steps('steps.z', ['z', 'zb']),
-  S_e: steps('steps.extruder', 'feed'),
+  S_e: steps('steps.feed', 'feed'),
   l_c: input(length.mm, {
     typical: 100,
     decided: true,
@@ -103,7 +103,7 @@ export const inputs = {
   }),
   theta_s: placed('z.step-angle', { range: [0.1, 15], when: z }),
   theta_b: placed('belt.step-angle', { range: [0.1, 15], when: belt }),
-  theta_e: placed('extruder.step-angle', { range: [0.1, 15], when: onFeed }),
+  theta_e: placed('feed.step-angle', { range: [0.1, 15], when: onFeed }),
   m_b: input(count.one, {
     typical: 16,
     range: [1, 256],
@@ -120,7 +120,7 @@ export const inputs = {
     typical: 16,
     range: [1, 256],
     basis: commonPractice,
-    from: 'extruder.microsteps',
+    from: 'feed.microsteps',
     when: onFeed,
   }),
   p: placed('belt.pitch', {
@@ -141,7 +141,7 @@ export const inputs = {
     range: [8, 200],
     when: pinion,
   }),
-  d_g: placed('extruder.gear-diameter', {
+  d_g: placed('feed.gear-diameter', {
     typical: 11,
     spread: 0.5,
     range: [2, 60],
@@ -162,7 +162,7 @@ export const inputs = {
   i_e: input(ratio.one, {
     typical: 1,
     range: [0.05, 200],
-    from: 'extruder.gear-ratio',
+    from: 'feed.gear-ratio',
     when: onFeed,
   }),
   T_a: input(force.N, {

@@ -45,7 +45,7 @@ export const choices = {
   foot: choice(
     {
       bare: { set: { r: 0, q_r: [50, 20] } },
-      brim: { set: { r: 5, q_r: [50, 20] } },
+      rim: { set: { r: 5, q_r: [50, 20] } },
       pad: { set: { r: 5, q_r: [100, 0] } },
     },
     'bare',

@@ -69,7 +69,7 @@ export const examples = [
       q_r: '50 % ± 0',
       F: '0.3 N ± 0',
     },
-    choices: { bed: 'tested', foot: 'brim' },
+    choices: { bed: 'tested', foot: 'rim' },
     expect: { sigma_h: [0.6, 1e-9], B: [12, 1e-9], sigma: [0.125, 1e-9], B_n: [7.1138, 1e-4], r_n: [-0.8862, 1e-4] },
     verdict: 'beyond',
     source: derived('holdMeasuredTest'),

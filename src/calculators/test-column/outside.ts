@@ -192,7 +192,7 @@ const checks: readonly OutsideProof[] = [
       {
         source: `${STRIPS}foot of 16 mm; the width at which its edge pulls with 0.4 MPa`,
         given: { ...given, ...typicalHold, r: '6 mm', q_r: '50 %' },
-        choices: { ...choices, foot: 'brim' },
+        choices: { ...choices, foot: 'rim' },
         expect: {
           B: [16, 1e-9],
           Z: [() => modulusOf(form, 16), 0.01],
@@ -237,7 +237,7 @@ const checks: readonly OutsideProof[] = [
         r: '6 mm',
         q_r: '40 %',
       },
-      choices: { section: form, core: 'solid', foot: 'brim' },
+      choices: { section: form, core: 'solid', foot: 'rim' },
       expect: {
         B: [14.8, 1e-9],
         L_x: [() => meets((L) => stiffnessOf(EI(width, 10), L), 20, 1, 1000), 0.01],

@@ -75,13 +75,13 @@ describe('what is advised does it', () => {
     expect(found.instruction!.order.say).toBe('changeFoot');
     const { r } = found.instruction!.order.effect as { r: number };
     expect(2 * mm(r)).toBe(Math.round(2 * mm(r)));
-    const after = look({ ...stiff, r: `${mm(r)} mm ± 0`, q_r: '50 % ± 20' }, { foot: 'brim' });
+    const after = look({ ...stiff, r: `${mm(r)} mm ± 0`, q_r: '50 % ± 20' }, { foot: 'rim' });
     expect(after.verdict.state).toBe('within');
   });
 
   it('asks for a wider rim than there is, by the difference', () => {
     const rim = (r: string, foot: string) => look({ ...stiff, r, q_r: '50 % ± 20' }, { foot }).instruction!;
-    const [bare, some] = [rim('0 mm ± 0', 'bare'), rim('2 mm ± 0', 'brim')];
+    const [bare, some] = [rim('0 mm ± 0', 'bare'), rim('2 mm ± 0', 'rim')];
     expect(bare.movements[0]!.amount - some.movements[0]!.amount).toBeCloseTo(0.002, 9);
     expect(some.steps.join()).toMatch(/widen its rim to/);
   });

@@ -43,7 +43,7 @@ export const bedCauses = [
     replace: { minutes: 12, cost: 25, powered: true, trialPowered: true },
   }),
   cause('frame-grows', {
-    raisedBy: [up('cold-room', 1.8), up('warm-cupboard', 1.4)],
+    raisedBy: [up('cold-room', 1.8), up('warm-place', 1.4)],
     mend: mend({ minutes: 15, powered: true, works: 0.88, calculator: 'workshop-air' }),
   }),
 ];

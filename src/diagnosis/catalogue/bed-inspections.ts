@@ -36,7 +36,7 @@ export const bedInspections = [
     tells: { 'bed-warped': 0.87, 'crumb-under-plate': 0.5 },
     falsely: 0.08,
   }),
-  seen('look', 'strand-shape', {
+  seen('look', 'extruded-shape', {
     minutes: 1,
     tells: { 'gap-wide': 0.88, 'bed-tilted': 0.5, 'frame-grows': 0.6 },
     falsely: 0.12,

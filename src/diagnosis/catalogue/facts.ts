@@ -34,7 +34,7 @@ export const facts = [
   lately('cold-room'),
   lately('damp-room'),
   lately('open-window'),
-  lately('warm-cupboard'),
+  lately('warm-place'),
   lately('overtightened'),
   lately('shock-felt'),
 ];

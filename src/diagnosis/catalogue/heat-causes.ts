@@ -22,7 +22,7 @@ export const heatCauses = [
   }),
   cause('switch-shorted', {
     danger: true,
-    raisedBy: [up('many-hours', 1.5), up('warm-cupboard', 1.6), up('worked-on', 1.4)],
+    raisedBy: [up('many-hours', 1.5), up('warm-place', 1.6), up('worked-on', 1.4)],
     mend: mend({ minutes: 60, powered: false, cost: 35, works: 0.95 }),
   }),
   cause('heater-strong', {
@@ -49,7 +49,7 @@ export const heatCauses = [
     mend: mend({ minutes: 10, powered: false, cost: 2, works: 0.92 }),
   }),
   cause('supply-weak', {
-    raisedBy: [up('many-hours', 1.5), up('warm-cupboard', 1.5)],
+    raisedBy: [up('many-hours', 1.5), up('warm-place', 1.5)],
     mend: mend({ minutes: 35, powered: true, cost: 30, works: 0.92 }),
   }),
   cause('plastic-on-block', {
@@ -57,7 +57,7 @@ export const heatCauses = [
     mend: mend({ minutes: 25, powered: true, works: 0.9 }),
   }),
   cause('board-hot', {
-    raisedBy: [up('warm-cupboard', 3), up('many-hours', 1.4), up('stood-long', 1.2)],
+    raisedBy: [up('warm-place', 3), up('many-hours', 1.4), up('stood-long', 1.2)],
     mend: mend({ minutes: 18, powered: false, cost: 6, works: 0.88 }),
   }),
   cause('plug-loose', {
@@ -68,7 +68,7 @@ export const heatCauses = [
     raisedBy: [up('many-hours', 2, 0.7), up('crashed', 1.2)],
     mend: mend({ minutes: 35, powered: false, cost: 6, works: 0.92 }),
   }),
-  cause('end-switch-worn', {
+  cause('limit-switch-worn', {
     raisedBy: [up('many-hours', 1.6), up('crashed', 1.8)],
     mend: mend({ minutes: 15, powered: true, cost: 3, works: 0.92 }),
   }),

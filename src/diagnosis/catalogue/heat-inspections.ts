@@ -82,7 +82,7 @@ export const heatInspections = [
   seen('listen', 'switch-click', {
     minutes: 3,
     powered: true,
-    tells: { 'end-switch-worn': 0.87, 'cable-broken': 0.25, 'plug-loose': 0.25 },
+    tells: { 'limit-switch-worn': 0.87, 'cable-broken': 0.25, 'plug-loose': 0.25 },
     falsely: 0.05,
   }),
   seen('look', 'wire-route', { minutes: 2, tells: { 'wires-disturb': 0.9 }, falsely: 0.25 }),

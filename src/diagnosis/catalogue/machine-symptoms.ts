@@ -85,7 +85,7 @@ export const machineSymptoms = [
       'plug-loose': 0.29,
       'cable-broken': 0.23,
       'supply-weak': 0.1,
-      'end-switch-worn': 0.1,
+      'limit-switch-worn': 0.1,
       'board-hot': 0.1,
       'wires-disturb': 0.08,
       'earth-missing': 0.015,

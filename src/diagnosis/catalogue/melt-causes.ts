@@ -1,7 +1,7 @@
 import { cause, mend, up } from './make';
 
 export const meltCauses = [
-  cause('pull-back-short', {
+  cause('retraction-short', {
     raisedBy: [up('tube-feed', 1.5), up('nozzle-changed', 1.8), up('new-filament', 1.3)],
     mend: mend({ minutes: 15, powered: true, works: 0.88, calculator: 'retraction' }),
   }),
@@ -49,11 +49,11 @@ export const meltCauses = [
     mend: mend({ minutes: 5, powered: false, works: 0.92 }),
   }),
   cause('heat-creeps', {
-    raisedBy: [up('warm-cupboard', 2.5), up('hot-end-changed', 1.8), up('hotter', 1.4)],
+    raisedBy: [up('warm-place', 2.5), up('hot-end-changed', 1.8), up('hotter', 1.4)],
     mend: mend({ minutes: 18, powered: true, cost: 6, works: 0.85 }),
   }),
   cause('feed-motor-hot', {
-    raisedBy: [up('warm-cupboard', 2), up('faster', 1.4), up('many-hours', 1.1)],
+    raisedBy: [up('warm-place', 2), up('faster', 1.4), up('many-hours', 1.1)],
     mend: mend({ minutes: 20, powered: true, cost: 2, works: 0.82 }),
   }),
   cause('over-fed', {

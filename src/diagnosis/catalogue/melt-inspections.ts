@@ -7,8 +7,8 @@ export const meltInspections = [
     tells: { 'gear-eccentric': 0.84, 'feeder-loose': 0.4 },
     falsely: 0.08,
   }),
-  seen('do', 'strand-caliper', { minutes: 5, tools: ['caliper'], tells: { 'filament-uneven': 0.9 }, falsely: 0.07 }),
-  seen('look', 'strand-teeth', {
+  seen('do', 'filament-caliper', { minutes: 5, tools: ['caliper'], tells: { 'filament-uneven': 0.9 }, falsely: 0.07 }),
+  seen('look', 'filament-teeth', {
     minutes: 3,
     tells: {
       'feed-slips': 0.86,
@@ -38,15 +38,15 @@ export const meltInspections = [
     falsely: 0.2,
   }),
   seen('feel', 'spool-pull', { minutes: 1, tells: { 'spool-drags': 0.88 }, falsely: 0.08 }),
-  measured('pull-back', 'retraction', {
+  measured('retraction-length', 'retraction', {
     minutes: 4,
-    tells: { 'pull-back-short': 0.85, 'feeder-loose': 0.3, 'tube-gap': 0.2 },
+    tells: { 'retraction-short': 0.85, 'feeder-loose': 0.3, 'tube-gap': 0.2 },
     falsely: 0.15,
   }),
   seen('do', 'cooler-print', {
     minutes: 15,
     powered: true,
-    tells: { 'melt-hot': 0.88, 'filament-damp': 0.2, 'pull-back-short': 0.25, 'layers-warm': 0.45, 'print-hit': 0.4 },
+    tells: { 'melt-hot': 0.88, 'filament-damp': 0.2, 'retraction-short': 0.25, 'layers-warm': 0.45, 'print-hit': 0.4 },
     falsely: 0.1,
   }),
   seen('look', 'temperature-card', {

@@ -40,7 +40,7 @@ export const motionCauses = [
     mend: mend({ minutes: 12, powered: true, works: 0.88, calculator: 'ringing' }),
   }),
   cause('driver-hot', {
-    raisedBy: [up('warm-cupboard', 3), up('many-hours', 1.2), up('faster', 1.3)],
+    raisedBy: [up('warm-place', 3), up('many-hours', 1.2), up('faster', 1.3)],
     mend: mend({ minutes: 20, powered: true, cost: 6, works: 0.85 }),
   }),
   cause('print-hit', {

@@ -58,7 +58,7 @@ export const partSymptoms = [
   {
     id: 'hairs',
     causes: shares({
-      'pull-back-short': 0.28,
+      'retraction-short': 0.28,
       'filament-damp': 0.26,
       'melt-hot': 0.22,
       'nozzle-worn': 0.07,

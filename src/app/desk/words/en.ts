@@ -112,7 +112,7 @@ const en = {
     'offset.probe-x': 'Probe from nozzle, to the right',
     'offset.probe-y': 'Probe from nozzle, to the back',
     'offset.probe-z': 'Probe switches above the nozzle by',
-    'steps.extruder': 'Steps per length, filament',
+    'steps.feed': 'Steps per length, filament',
     'steps.x': 'Steps per length, X',
     'steps.y': 'Steps per length, Y',
     'steps.z': 'Steps per length, Z',

@@ -52,8 +52,8 @@ const en = {
       label: 'Efficiency of the ball screw',
     },
     T_d: {
-      label: 'Idle torque of a motor without current',
-      hint: 'Detent torque in the data sheet. Or a thread round the pulley, pulled until the bare motor clicks on: force × radius. 0 counts on none.',
+      label: 'Detent torque of a motor without current',
+      hint: 'From its data sheet. Or a thread round the pulley, pulled until the bare motor clicks on: force × radius. 0 counts on none.',
     },
     T_b: {
       label: 'Drag of bearings and seals at one screw',
@@ -176,7 +176,7 @@ const en = {
     eta: 'Efficiency raising, thread alone',
     eta_s: 'The same as of a square thread, a cross-check',
     eta_c: 'Efficiency raising, with the collar',
-    T_m: 'The motor’s idle torque at one screw',
+    T_m: 'The motor’s detent torque at one screw',
     T_1: 'Torque that counts as a margin of one',
     m_p: 'Margin of screw and thrust bearing',
     m: 'Margin with everything that holds',
@@ -221,7 +221,7 @@ const en = {
       'A margin is no promise. Friction of threads scatters by a third and more, falls with grease and wear, and vibration can let go of a thread that stands still by the numbers.',
     frictionRestOnce: 'The friction is that from rest. Once it moves, friction is less: what has begun to run runs on.',
     motorsIdleTorque:
-      'A motor’s idle torque is felt as steps; it holds only up to its peak, and pulling the load from one step to the next costs up to half a step of height each time.',
+      'A motor’s detent torque is felt as steps; it holds only up to its peak, and pulling the load from one step to the next costs up to half a step of height each time.',
     withoutCurrentMotor:
       'Without current a motor goes to its nearest full step: even a gantry that holds can move by up to half a step, two motors not alike.',
     factorsCriticalSpeed:
@@ -346,7 +346,7 @@ const en = {
     measureFriction:
       'The friction is the weakest number: measure the torque that just raises the load, and ask which friction gives it.',
     measureIdle:
-      'The motor’s idle torque is the weakest number: take it from its data sheet, or with a thread round the pulley of the bare motor.',
+      'The motor’s detent torque is the weakest number: take it from its data sheet, or with a thread round the pulley of the bare motor.',
     measureDrag: 'The bearings’ drag is the weakest number: measure it with the screw uncoupled.',
     weigh: 'The mass is the weakest number: weigh what the screws carry.',
     trial: (a: { where: keyof typeof places; pull: Amount }, p: Print) =>
@@ -370,7 +370,7 @@ const en = {
       'Or hold the ends truer, with a bearing at the top; or take a thicker screw, or one of a larger lead if it still holds.',
     stopAtOnce: 'Stop at once if the screw whips: hands and cables away.',
     comesFrom: (a: { byThread: boolean; thread: Amount }, p: Print) =>
-      `Where it comes from: ${a.byThread ? `the thread alone, ${p(a.thread)}` : `thread ${p(a.thread)}, the rest is bearings and the motor’s idle torque`}. Shaking and fresh grease take from it, so support the gantry all the same before a hand goes under it.`,
+      `Where it comes from: ${a.byThread ? `the thread alone, ${p(a.thread)}` : `thread ${p(a.thread)}, the rest is bearings and the motor’s detent torque`}. Shaking and fresh grease take from it, so support the gantry all the same before a hand goes under it.`,
   },
   contradictions: {
     outsideScrews:

@@ -146,7 +146,7 @@ const en = {
       label: 'Foot',
       options: {
         bare: 'as wide as the column',
-        brim: 'with a rim one layer thick',
+        rim: 'with a rim one layer thick',
         pad: 'with a pad some 2 mm thick',
       },
     },

@@ -39,7 +39,7 @@ const terms = {
   ntc: { name: 'NTC', said: ['ntc'], line: 'A temperature sensor whose resistance falls as it gets hotter.' },
   detentTorque: {
     name: 'Detent torque',
-    said: ['detent torque', 'idle torque'],
+    said: ['detent torque'],
     line: 'What holds a motor in its steps without current: the clicks that you feel by hand.',
   },
   holdingTorque: {

@@ -19,19 +19,19 @@ export type Against =
 
 const findings = {
   seam: {
-    surely: 'The seam holds less than wanted, surely.',
-    perhaps: 'The seam holds less than wanted, perhaps.',
-    unknown: 'The seam holds less than wanted, is not known.',
+    surely: 'The seam surely holds less than wanted.',
+    perhaps: 'The seam perhaps holds less than wanted.',
+    unknown: 'Whether the seam holds enough is not known.',
   },
   joint: {
-    surely: 'The glued joint holds less than wanted, surely.',
-    perhaps: 'The glued joint holds less than wanted, perhaps.',
-    unknown: 'The glued joint holds less than wanted, is not known.',
+    surely: 'The glued joint surely holds less than wanted.',
+    perhaps: 'The glued joint perhaps holds less than wanted.',
+    unknown: 'Whether the glued joint holds enough is not known.',
   },
   band: {
-    surely: 'The starved band is too high to cut away in place, surely.',
-    perhaps: 'The starved band is too high to cut away in place, perhaps.',
-    unknown: 'The starved band is too high to cut away in place, is not known.',
+    surely: 'The starved band is surely too high to cut away in place.',
+    perhaps: 'The starved band is perhaps too high to cut away in place.',
+    unknown: 'Whether the starved band can be cut away in place is not known.',
   },
   duty: 'It holds a person, heat, mains or a raised load: such a part is never saved with a seam.',
   moved: 'A part that has moved cannot go back to its place to a tenth of a line.',

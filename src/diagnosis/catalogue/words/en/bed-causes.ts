@@ -8,7 +8,7 @@ export const bedCauses: CausesWords<typeof causes> = {
     mend: {
       headline: 'Tram the bed with its screws',
       steps: [
-        'Bed hot and soaked for ten minutes, nozzle wiped and below oozing: take the heights of at least three points.',
+        'Bed hot for a quarter of an hour, nozzle wiped and too cool to ooze: take the heights of at least three points.',
         'Turn each adjuster by what the check gives, seen from above.',
         'Take the heights again.',
       ],

@@ -40,7 +40,7 @@ export const bedInspections: InspectionsWords<typeof inspections> = {
     cautions: ['Bed cold, or gloves.'],
     answers: { yes: 'Light shows under it', no: 'It lies close', unsure: UNSURE },
   },
-  'strand-shape': {
+  'extruded-shape': {
     title: 'Look at the first layer’s lines',
     how: ['Look at the underside of the part with a lens.', 'Scratch it: lines that part are too far from the bed.'],
     cautions: [],

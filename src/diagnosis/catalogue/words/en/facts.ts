@@ -29,7 +29,7 @@ export const facts: FactsWords<typeof listed> = {
   'cold-room': { question: 'Is the room cooler than about 18 °C?' },
   'damp-room': { question: 'Is the room damp: a cellar, a laundry, washing hung to dry?' },
   'open-window': { question: 'Is there a window, a door or a fan nearby?' },
-  'warm-cupboard': { question: 'Does the machine or its electronics stand in a closed, warm place?' },
+  'warm-place': { question: 'Does the machine or its electronics stand in a closed, warm place?' },
   'shock-felt': { question: 'Did it give a shock or a tingle, or did it trip a breaker?' },
   overtightened: { question: 'Was the screw tightened hard, or often in and out?' },
 };

@@ -225,7 +225,7 @@ export const heatCauses: CausesWords<typeof causes> = {
     },
     proof: 'Its resistance does not jump when it is bent along its length.',
   },
-  'end-switch-worn': {
+  'limit-switch-worn': {
     part: 'Limit switch',
     title: 'The limit switch or its sensor is worn or out of place',
     mend: {

@@ -7,7 +7,7 @@ const SEAM =
   'A starved part that carries a person, heat, mains or a raised load is printed anew, never saved with a seam.';
 
 export const meltCauses: CausesWords<typeof causes> = {
-  'pull-back-short': {
+  'retraction-short': {
     part: 'Settings',
     title: 'The retraction is too small',
     mend: {

@@ -14,13 +14,13 @@ export const meltInspections: InspectionsWords<typeof inspections> = {
     cautions: [HOT],
     answers: { yes: 'It wobbles, or feeds in surges', no: 'It runs true', unsure: UNSURE },
   },
-  'strand-caliper': {
+  'filament-caliper': {
     title: 'Measure the filament’s diameter along ten metres',
     how: ['Measure every metre, both ways across.', 'Take the greatest less the smallest.'],
     cautions: [],
     answers: { yes: 'It varies by more than 0.05 mm', no: 'It is even', unsure: UNSURE },
   },
-  'strand-teeth': {
+  'filament-teeth': {
     title: 'Look at the filament where the gear gripped it',
     how: ['Unload the filament and look at the last hand’s width.', 'Look into the gear’s teeth with a lamp.'],
     cautions: [],
@@ -53,7 +53,7 @@ export const meltInspections: InspectionsWords<typeof inspections> = {
     cautions: [],
     answers: { yes: 'It drags or catches', no: 'It runs freely', unsure: UNSURE },
   },
-  'pull-back': {
+  'retraction-length': {
     title: 'Check the retraction',
     how: ['Enter nozzle, speed, material and feed path.', 'Compare the length it gives with the one set.'],
     cautions: [],
