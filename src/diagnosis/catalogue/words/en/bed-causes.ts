@@ -28,7 +28,7 @@ export const bedCauses: CausesWords<typeof causes> = {
       ],
       risk: 'The bed burns. Glass breaks and cuts; it warms slower than metal.',
     },
-    proof: 'The check’s residue is within its limit, hot.',
+    proof: 'What no screw can fix is within its limit, hot.',
   },
   'adjuster-loose': {
     part: 'Bed',

@@ -12,7 +12,7 @@ export const bedInspections: InspectionsWords<typeof inspections> = {
       'The check splits it into tilt and what no screw can fix.',
     ],
     cautions: [
-      'Bed and nozzle burn: touch the gauge only, gloves for wiping.',
+      'Bed and nozzle burn: touch the tool only, gloves for wiping.',
       'Keep your fingers out from under the nozzle while it moves.',
     ],
     answers: {

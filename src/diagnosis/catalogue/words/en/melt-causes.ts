@@ -209,7 +209,7 @@ export const meltCauses: CausesWords<typeof causes> = {
       headline: 'Give each layer time',
       steps: [
         'Set a least time per layer of about 10 s.',
-        'Print two pieces side by side, or one with a helper tower.',
+        'Print two pieces side by side, or one with a plain column beside it.',
         'Full part cooling, where the material bears it.',
       ],
       risk: 'A waiting nozzle oozes: let it wait beside the part.',

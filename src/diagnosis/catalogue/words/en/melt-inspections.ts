@@ -60,8 +60,8 @@ export const meltInspections: InspectionsWords<typeof inspections> = {
     answers: LIMIT,
   },
   'cooler-print': {
-    title: 'Print two small blocks ten degrees cooler',
-    how: ['Lower the temperature by 10 °C, leave all else.', 'Print two blocks a hand’s width apart.'],
+    title: 'Print the same piece ten degrees cooler',
+    how: ['Lower the temperature by 10 °C, leave all else.', 'Print the piece again, or the comb that “Retraction and nozzle” offers.'],
     cautions: [],
     answers: { yes: 'Clearly better', no: 'Much the same', unsure: UNSURE },
   },

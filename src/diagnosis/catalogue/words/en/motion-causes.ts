@@ -8,7 +8,7 @@ export const motionCauses: CausesWords<typeof causes> = {
     mend: {
       headline: 'Tighten the belt until its note is right',
       steps: [
-        'Measure the note of the belt’s longest free stretch.',
+        'Measure the note of the belt’s longest free span.',
         'Turn the tensioner’s screw clockwise, seen from its head, half a turn at a time, plucking between.',
         'Stop at the note that the check gives; push the carriage along and pluck again.',
       ],
