@@ -10,6 +10,7 @@ export interface Thing {
 
 export const things: readonly Thing[] = [
   { name: 'filament; extruded thread; run of a belt', not: ['strand'] },
+  { name: 'span of a belt', not: [/\b(free|same|long|longest) stretch\b|\bstretch of (the |a |both )?belts?\b/i] },
   { name: 'feeder', not: ['extruder', 'filament drive', 'feed drive'] },
   { name: 'feed gear', not: ['drive gear', 'feeder gear', 'hob', /feeder’s gear/i] },
   { name: 'retraction', not: ['pull-back', /pull(s|ed|ing)? back\b/i] },

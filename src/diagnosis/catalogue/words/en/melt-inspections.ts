@@ -61,7 +61,10 @@ export const meltInspections: InspectionsWords<typeof inspections> = {
   },
   'cooler-print': {
     title: 'Print the same piece ten degrees cooler',
-    how: ['Lower the temperature by 10 °C, leave all else.', 'Print the piece again, or the comb that “Retraction and nozzle” offers.'],
+    how: [
+      'Lower the temperature by 10 °C, leave all else.',
+      'Print the piece again, or the comb that “Retraction and nozzle” offers.',
+    ],
     cautions: [],
     answers: { yes: 'Clearly better', no: 'Much the same', unsure: UNSURE },
   },

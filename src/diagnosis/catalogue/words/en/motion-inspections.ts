@@ -45,7 +45,7 @@ export const motionInspections: InspectionsWords<typeof inspections> = {
   'belt-note': {
     title: 'Measure the belt’s tension by its note',
     how: [
-      'Move the carriage so that the stretch of belt is as long as it gets.',
+      'Move the carriage so that the span of belt is as long as it gets.',
       'Pluck it like a string and let the phone listen.',
     ],
     cautions: [STILL],
@@ -53,7 +53,7 @@ export const motionInspections: InspectionsWords<typeof inspections> = {
   },
   'belts-compared': {
     title: 'Compare both belts’ notes',
-    how: ['Put the carriage in the middle.', 'Pluck the same stretch of both belts.'],
+    how: ['Put the carriage in the middle.', 'Pluck the same span of both belts.'],
     cautions: [STILL],
     answers: LIMIT,
   },
