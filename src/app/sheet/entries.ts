@@ -1,4 +1,4 @@
-import { batch, createSignal, untrack } from 'solid-js';
+import { batch, createMemo, createSignal, untrack } from 'solid-js';
 import { createStore, reconcile, unwrap } from 'solid-js/store';
 import type { Calculator } from '../../engine/calculator';
 import type { Entered, Sheet } from '../../machine/draft';
@@ -29,6 +29,8 @@ export function createEntries(start: Sheet, spent = false) {
   const [entered, setEntered] = createStore(copyOf(start));
   const [before, setBefore] = createSignal<Entered | undefined>(start.before);
   const [changes, setChanges] = createSignal(0);
+  const [followed, setFollowed] = createSignal(0);
+  const byHand = createMemo(() => changes() - followed());
   /** What stands here was kept: once something new is entered, what stood here before it is of no use. */
   let isSpent = spent;
   const begin = () => {
@@ -40,6 +42,8 @@ export function createEntries(start: Sheet, spent = false) {
     entered,
     /** Counts every change of an entry or option. */
     changes,
+    /** Counts the changes made here, without those that another tab made. */
+    byHand,
     /** Writes several lines at once, as one change. */
     write: (entries: Readonly<Record<string, Entry>>): void =>
       batch(() => {
@@ -69,6 +73,7 @@ export function createEntries(start: Sheet, spent = false) {
         setEntered(reconcile(copyOf(to)));
         setBefore(to.before);
         changed();
+        setFollowed((count) => count + 1);
       }),
     /** What stands here was kept as a reading. */
     settle(): void {

@@ -21,9 +21,11 @@ export function Keeper(props: {
 }) {
   const records = useRecords();
   const [choosing, setChoosing] = createSignal(false);
-  const [kept, setKept] = createSignal<string>();
+  const [kept, setKept] = createSignal<{ readonly said: string; readonly changes: number }>();
   const [saving, setSaving] = createSignal(false);
   const [refused, setRefused] = createSignal<string>();
+  /** What was kept here still stands: no other tab put its own in place of it. */
+  const stands = () => kept()?.changes === props.sheet.bench.changes();
   const ready = () => props.sheet.bench.evaluation().verdict.state !== 'none';
 
   const keep = async () => {
@@ -35,7 +37,8 @@ export function Keeper(props: {
     }
     setKept(undefined);
     setSaving(true);
-    const standing = props.sheet.bench.changes();
+    const { changes, byHand } = props.sheet.bench;
+    const [all, mine] = [changes(), byHand()];
     void props.sheet.flush();
     const at = new Date().toISOString();
     const evaluation = props.sheet.bench.evaluation();
@@ -48,14 +51,15 @@ export function Keeper(props: {
         learned(props.sheet.calculator, evaluation, picked, at),
       );
       // Said once the draft knows of it too: a page loaded anew from then on starts the next reading empty.
-      if (done) await props.sheet.kept(done, props.sheet.bench.changes() === standing);
+      if (done) await props.sheet.kept(done, changes() === all);
     } finally {
       setSaving(false);
     }
     if (done) props.onKept(done);
     // Words about what was kept must not stand beside numbers typed meanwhile.
-    if (!done || props.sheet.bench.changes() !== standing) return;
-    setKept(records.keeping() ? say.keeper.kept(machine.name, printTime(at)) : say.keeper.passing(machine.name));
+    if (!done || byHand() !== mine) return;
+    const said = records.keeping() ? say.keeper.kept(machine.name, printTime(at)) : say.keeper.passing(machine.name);
+    setKept({ said, changes: all });
   };
 
   createEffect(() => {
@@ -66,7 +70,7 @@ export function Keeper(props: {
   // What was kept is no longer what stands here.
   createEffect(
     on(
-      () => props.sheet.bench.changes(),
+      () => props.sheet.bench.byHand(),
       () => setKept(undefined),
       { defer: true },
     ),
@@ -106,7 +110,7 @@ export function Keeper(props: {
       <button
         type="button"
         class="button button-main"
-        disabled={!ready() || saving() || kept() !== undefined}
+        disabled={!ready() || saving() || stands()}
         aria-describedby={ready() ? undefined : PLATE}
         onClick={() => void keep()}
       >
@@ -124,9 +128,11 @@ export function Keeper(props: {
         </p>
       </Show>
       <Show when={kept()}>
-        <p class="small" role="status">
-          {kept()}
-        </p>
+        {(found) => (
+          <p class="small" role="status">
+            {found().said} {stands() ? '' : say.keeper.elsewhere}
+          </p>
+        )}
       </Show>
     </>
   );

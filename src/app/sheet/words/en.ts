@@ -73,6 +73,7 @@ const en = {
     kept: (machine: string, time: string) => `Saved on ${machine}, ${time}.`,
     passing: (machine: string) =>
       `With ${machine} for as long as this page stays open. Save or write down what you need.`,
+    elsewhere: 'Another tab has entered other numbers since.',
     past: 'Saved for this machine',
   },
   ask: {
