@@ -122,7 +122,8 @@ function standsAt(
   return state?.ok ? state.value : situation.kept[place]?.value;
 }
 
-function readInputs(calc: Calculator, situation: Situation, choices: Choices): Record<string, InputState> {
+/** Each input in force as it is read: typed, of the machine, typical, or why not. */
+export function readInputs(calc: Calculator, situation: Situation, choices: Choices): Record<string, InputState> {
   const states: Record<string, InputState> = {};
   for (const [symbol, own] of Object.entries<InputSpec>(calc.inputs)) {
     if (!applies(own.when, choices)) continue;

@@ -1,8 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { applies, type Calculator, type InputSpec } from '../../src/engine/calculator';
-import { systemFor } from '../../src/engine/system';
 import { symbolOf } from '../../src/engine/evaluate';
+import { parseFormula } from '../../src/formula/parse';
 import { toolById, toolsFor } from '../../src/reference/tools';
 import {
   calculators,
@@ -111,9 +111,9 @@ describe.each(calculators)('%s: its data', (id, calc) => {
 
   it('uses every input, in a formula or in the instruction', () => {
     const used = new Set<string>();
-    for (const choices of combinations(calc)) {
-      for (const step of systemFor(calc, choices).steps) for (const name of step.formula.uses) used.add(name);
-    }
+    for (const { text } of calc.formulas) for (const name of parseFormula(text).uses) used.add(name);
+    for (const { of, max, min } of calc.limits)
+      for (const name of [of, max, min]) if (name !== undefined) used.add(name);
     const sources = readdirSync(`${ROOT}/${id}`).filter((file) => file.endsWith('.ts'));
     const text = sources.map((file) => readFileSync(`${ROOT}/${id}/${file}`, 'utf8')).join('\n');
     for (const [, name] of text.matchAll(/\b(?:number|quantity|known|value)\('(\w+)'/g)) used.add(name!);

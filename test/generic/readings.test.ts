@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { readingOf } from '../../src/app/desk/reading-of';
 import { retold } from '../../src/app/readings/retold';
 import { applies, type Calculator, type Choices } from '../../src/engine/calculator';
-import { effectiveChoices, evaluate, symbolOf } from '../../src/engine/evaluate';
+import { evaluate, symbolOf } from '../../src/engine/evaluate';
 import { keptUnit } from '../../src/machine/kept-unit';
 import { writeCsv } from '../../src/machine/exchange-csv';
 import { compare, trendOf } from '../../src/machine/history';
@@ -12,23 +12,21 @@ import { VERSION } from '../../src/machine/version';
 import { nameOf } from '../../src/engine/name';
 import { fromSi } from '../../src/quantity/unit';
 import csvWords from '../../src/machine/words/en';
-import { calculators, situation } from '../support/calculators';
+import { calculators, combinations, eachOptionOnce, situation } from '../support/calculators';
 import { isWhole, some } from '../support/sweep';
 
 /**
  * Worked examples, and again under other options: all, each under each option of each of its questions, in the whole sweep,
- * else some, the first of a check under each option that none of its examples has.
+ * else some, the first of a check under as few combinations as take up every option.
  */
 const examples = calculators.flatMap(([id, calc]) => {
-  const used = new Set(
-    calc.examples.flatMap((one) => Object.entries(effectiveChoices(calc, one.choices ?? {})).map(String)),
-  );
   const options = Object.entries(calc.choices).flatMap(([choice, spec]) =>
-    Object.keys(spec.options).map((option) => [choice, option] as const),
+    Object.keys(spec.options).map((option): Choices => ({ [choice]: option })),
   );
+  const few = eachOptionOnce(combinations(calc));
   return some(calc.examples, 3).flatMap(({ given, choices: own = {} }, i) => {
-    const others = options.filter((one) => isWhole || (i === 0 && !used.has(String(one))));
-    const all = [own, ...others.map(([choice, option]): Choices => ({ ...own, [choice]: option }))];
+    const others = isWhole ? options : i === 0 ? few : [];
+    const all = [own, ...others.map((picked): Choices => ({ ...own, ...picked }))];
     const different = [...new Map(all.map((choices) => [JSON.stringify(choices), choices])).values()];
     return different.map((choices) => [id, i + 1, JSON.stringify(choices), calc, given, choices] as const);
   });

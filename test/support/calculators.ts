@@ -61,7 +61,7 @@ export function combinations(calc: Calculator): Choices[] {
 }
 
 /** As few combinations as take up every option that any of them takes up: each time the one with the most new options. */
-function eachOptionOnce(all: readonly Choices[]): Choices[] {
+export function eachOptionOnce(all: readonly Choices[]): Choices[] {
   const news = (choices: Choices, seen: ReadonlySet<string>): number =>
     optionsOf(choices).filter((one) => !seen.has(one)).length;
   const seen = new Set<string>();

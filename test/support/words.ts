@@ -21,12 +21,14 @@ export const wordsFiles = (): readonly string[] =>
     .filter((path) => WORDS_FILE.test(path))
     .sort();
 
-/** All texts of the app in its own words, from all words files. */
+let shown: readonly ShownText[] | undefined;
+
+/** All texts of the app in its own words, from all words files: read once. */
 export const shownTexts = (): readonly ShownText[] =>
-  wordsFiles()
+  (shown ??= wordsFiles()
     .filter((file) => !file.endsWith(READ_NOT_SHOWN))
     .flatMap((file) => textsIn(readFileSync(file, 'utf8'), file).map((text) => ({ ...text, file })))
-    .filter(({ key }) => !IN_THEIR_WORDS.test(key));
+    .filter(({ key }) => !IN_THEIR_WORDS.test(key)));
 
 /** Met before a first reading is kept: the way in, a check's question, cautions and what it asks for, and a case's. */
 const BEFORE_FIRST = [

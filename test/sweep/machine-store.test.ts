@@ -147,7 +147,7 @@ describe.each([
 
   it('of a machine’s readings come newest first, in pages, of one check where that is asked', async () => {
     const store = await open(options);
-    const count = times(345, 115);
+    const count = times(345, 55);
     const many = Array.from({ length: count }, (_, i): Reading => ({
       ...demoReadings[0]!,
       id: `r${i}`,
@@ -159,7 +159,7 @@ describe.each([
     expect(must(await store.latest(demoMachine.id, {})).records).toEqual(newest);
     for (const calculator of [undefined, 'screw-lead', 'retraction']) {
       const wanted = newest.filter((reading) => calculator === undefined || reading.calculator === calculator);
-      for (const limit of [times(1, 37), times(20, 50), 100, count - 1, count, count + 1]) {
+      for (const limit of [times(1, 20), times(20, 27), times(100, 40), count - 1, count, count + 1]) {
         const paged: Reading[] = [];
         let before: string | undefined;
         do {

@@ -46,7 +46,7 @@ describe('one device whose clock jumps', () => {
           expect(must(await store.reading({ machine: of, at, id }))?.id).toBe(id);
         }
       }),
-      { numRuns: times(150, 25) },
+      { numRuns: times(150, 10) },
     );
   });
 
@@ -117,7 +117,7 @@ describe('devices that exchange files, each with a clock of its own that jumps',
           expect([...places].filter(([, before]) => before.has(by)).map(([id]) => id)).toEqual([]);
         }
       }),
-      { numRuns: times(200, 30) },
+      { numRuns: times(200, 8) },
     );
   });
 });

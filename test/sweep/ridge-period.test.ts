@@ -124,7 +124,7 @@ describe('which parts fit, against 4000 draws of plain arithmetic', () => {
     const between = (low: number, high: number): number => low + (high - low) * random();
     let compared = 0;
     let fits = 0;
-    for (let machine = 0; machine < times(90, 15); machine += 1) {
+    for (let machine = 0; machine < times(90, 4); machine += 1) {
       const spaces = 5 + Math.floor(random() * 20);
       const given: Record<string, Given> = {
         P_h: { value: [2, 4, 8][Math.floor(random() * 3)]!, half: 0 },
@@ -175,14 +175,14 @@ describe('which parts fit, against 4000 draws of plain arithmetic', () => {
         if (line.fits) fits += 1;
       }
     }
-    expect(compared).toBeGreaterThan(times(250, 40));
-    expect(fits).toBeGreaterThan(times(40, 5));
+    expect(compared).toBeGreaterThan(times(250, 8));
+    expect(fits).toBeGreaterThan(times(40, 0));
   });
 
   it('the part that made the ridges is among those that fit, 95 % of the time or more', () => {
     const random = generator(7);
     const off = (half: number): number => half * (2 * random() - 1);
-    const trials = 400;
+    const trials = times(400, 60);
     let kept = 0;
     for (let trial = 0; trial < trials; trial += 1) {
       const spaces = 4 + Math.floor(random() * 20);

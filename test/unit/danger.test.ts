@@ -14,23 +14,23 @@ import { some } from '../support/sweep';
  */
 
 describe('words of danger', () => {
-  const wrong = (all: typeof dangerPhrasings) => all.filter(([first, text]) => dangerIn(text)?.first !== first);
   const alarmed = (all: readonly string[]) => all.filter((text) => dangerIn(text) !== undefined);
 
   it('open stop with the right first act', () => {
     expect(dangerPhrasings.length).toBeGreaterThan(100);
-    const share = (all: typeof dangerPhrasings) => `${all.length - wrong(all).length} of ${all.length}`;
-    console.log(`right first act: ${share(dangerPhrasings)}`);
+    const seen = dangerPhrasings.map(([first, text]) => ({ first, text, said: dangerIn(text)?.first }));
+    const wrong = seen.filter(({ first, said }) => said !== first);
+    console.log(`right first act: ${seen.length - wrong.length} of ${seen.length}`);
     // None goes by unseen; of what is seen, at most one in fifty with another act.
-    expect(dangerPhrasings.filter(([, text]) => dangerIn(text) === undefined)).toEqual([]);
-    expect(wrong(dangerPhrasings).length).toBeLessThanOrEqual(dangerPhrasings.length / 50);
+    expect(seen.filter(({ said }) => said === undefined)).toEqual([]);
+    expect(wrong.length).toBeLessThanOrEqual(seen.length / 50);
   });
 
   it('are not seen where nothing is in danger: at most five in a hundred', () => {
     expect(innocentPhrasings.length).toBeGreaterThan(200);
-    const share = (all: readonly string[]) => `${alarmed(all).length} of ${all.length}`;
-    console.log(`alarmed for nothing: ${share(innocentPhrasings)}`);
-    expect(alarmed(innocentPhrasings).length).toBeLessThanOrEqual(innocentPhrasings.length / 20);
+    const wrong = alarmed(innocentPhrasings);
+    console.log(`alarmed for nothing: ${wrong.length} of ${innocentPhrasings.length}`);
+    expect(wrong.length).toBeLessThanOrEqual(innocentPhrasings.length / 20);
   });
 
   it('are not seen in what harmless complaints of the catalogue are called', () => {

@@ -29,7 +29,7 @@ import {
   take,
 } from '../support/exchange-samples';
 import say from '../../src/machine/words/en';
-import { isWhole } from '../support/sweep';
+import { isWhole, some, times } from '../support/sweep';
 
 const LATER = '2026-06-01T00:00:00.000Z';
 const LATEST = '2026-07-01T00:00:00.000Z';
@@ -362,26 +362,29 @@ describe('taking in', () => {
     expect(await unheld()).toEqual({});
   });
 
-  it.each([0, 0.2, 0.55, 0.8])('ended by the person at a share of %d, nothing of it is written', async (share) => {
-    const many = Array.from({ length: 1000 }, (_, i): Reading => ({ ...before, id: `r${i}` }));
-    const store = await storeWith(demoMachine, after);
-    const file = readGood(writeFile([{ ...demoMachine, name: 'Theirs', changed: LATEST }, ...many], MADE));
-    const plan = must(await planFor(store, file));
-    const controller = new AbortController();
-    const told: number[] = [];
-    const tell = (now: number) => {
-      told.push(now);
-      if (now >= share) controller.abort();
-    };
-    const watch = { tell, signal: controller.signal };
-    const was = writeFile(await everything(store), MADE);
-    await expect(takeIn(store, file, plan, newest, watch)).rejects.toThrow(Cancelled);
-    expect(writeFile(await everything(store), MADE)).toBe(was);
-    expect(told).toEqual([...told].sort((a, b) => a - b));
-    const done = await takeIn(store, file, plan, newest, { ...watch, signal: new AbortController().signal });
-    expect(must(done)).toEqual({ kind: 'written', records: 1001 });
-    expect(must(await store.countUnheld())).toEqual(new Map([[demoMachine.id, 1]]));
-  });
+  it.each(some([0.55, 0, 0.2, 0.8], 2))(
+    'ended by the person at a share of %d, nothing of it is written',
+    async (share) => {
+      const many = Array.from({ length: times(1000, 250) }, (_, i): Reading => ({ ...before, id: `r${i}` }));
+      const store = await storeWith(demoMachine, after);
+      const file = readGood(writeFile([{ ...demoMachine, name: 'Theirs', changed: LATEST }, ...many], MADE));
+      const plan = must(await planFor(store, file));
+      const controller = new AbortController();
+      const told: number[] = [];
+      const tell = (now: number) => {
+        told.push(now);
+        if (now >= share) controller.abort();
+      };
+      const watch = { tell, signal: controller.signal };
+      const was = writeFile(await everything(store), MADE);
+      await expect(takeIn(store, file, plan, newest, watch)).rejects.toThrow(Cancelled);
+      expect(writeFile(await everything(store), MADE)).toBe(was);
+      expect(told).toEqual([...told].sort((a, b) => a - b));
+      const done = await takeIn(store, file, plan, newest, { ...watch, signal: new AbortController().signal });
+      expect(must(done)).toEqual({ kind: 'written', records: many.length + 1 });
+      expect(must(await store.countUnheld())).toEqual(new Map([[demoMachine.id, 1]]));
+    },
+  );
 
   it('passes over one unreadable record, as saving does', async () => {
     const store = await storeWith(...samples);

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { inStyle } from '../../build/strange';
 import { leftovers, quotable, stringsIn, worksCited } from '../support/leftovers';
+import { some } from '../support/sweep';
 
 const wordsLeft = (text: string, given: readonly string[] = [], style: 'marked' | 'pseudo' = 'marked') =>
   leftovers([{ text, where: 'p', route: '#/' }], given, style).flatMap(({ words }) => words);
@@ -69,7 +70,7 @@ describe('words that no words file gave', () => {
     const works = worksCited();
     const cited = works.filter((work) => work.includes('Handbook'));
     expect(cited, 'no handbook is found where works are cited: CITED in test/support/leftovers.ts').not.toEqual([]);
-    for (const work of cited)
+    for (const work of some(cited, 8))
       expect(wordsLeft(`${marked('After')} ${work}, ${marked('page')} 3`, works), work).toEqual([]);
   });
 

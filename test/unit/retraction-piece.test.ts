@@ -8,6 +8,7 @@ import download from '../../src/calculators/retraction/download';
 import { judgePiece, sizePiece, type PlannedPiece } from '../../src/calculators/retraction/model';
 import { combStl, type Comb } from '../../src/calculators/retraction/piece';
 import say from '../../src/calculators/retraction/words/en';
+import { times } from '../support/sweep';
 
 type Vector = [number, number, number];
 interface Triangle {
@@ -89,7 +90,7 @@ describe('the test piece', () => {
         const comb = { side, height, foot, gaps: [...narrow, ...wide].map((gap) => gap * 1e-3) };
         expect(faults(read(combStl(comb)), 1, volumeOf(comb))).toEqual([]);
       }),
-      { numRuns: 60 },
+      { numRuns: times(60, 8) },
     );
   });
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { findRidges, readStrip, type RidgeFinding, type RidgesFound } from '../../src/signal/ridge';
 import { generator } from '../support/calculators';
+import { some } from '../support/sweep';
 import { photograph, seenAt } from '../support/walls';
 
 const square = { width: 110, height: 700, reach: 500, scale: 8000, pitch: 0, yaw: 0, roll: 0 };
@@ -47,25 +48,25 @@ describe('what a line is taken for', () => {
 describe('a wall seen from aside, through a lens that bends', () => {
   const DEGREE = Math.PI / 180;
   const seenFrom = (yaw: number) => {
-    const camera = { ...square, width: 700, yaw: yaw * DEGREE };
+    const camera = { ...square, width: 320, yaw: yaw * DEGREE };
     const picture = photograph(plain([10], 0.008), camera, steady, generator(5));
     // Where the camera of test/support/walls.ts sees two places 80 mm apart on the wall, 12 mm beside the strip.
     const [from, to] = [-0.04, 0.04].map((Y) => seenAt(camera, 0.012, Y));
     return findRidges(
-      readStrip(picture, { from: { x: 350, y: 20 }, to: { x: 350, y: 680 }, width: 60 }),
+      readStrip(picture, { from: { x: 160, y: 20 }, to: { x: 160, y: 680 }, width: 60 }),
       { ...scale, from: from!, to: to!, distance: 0.08, pointing: 1 },
       { layer: 0.001 },
     );
   };
 
-  it.each([-12, 12])('holds the period in its interval at a yaw of %i°, the marks beside the strip', (yaw) => {
+  it.each(some([-12, 12], 2))('holds the period in its interval at a yaw of %i°, the marks beside the strip', (yaw) => {
     const finding = seenFrom(yaw) as RidgesFound;
     expect(finding.status).toBe('found');
     expect(Math.abs(finding.period - 0.008)).toBeLessThanOrEqual(finding.halfWidth);
     expect(finding.halfWidth / finding.period).toBeLessThan(0.03);
   });
 
-  it.each([-25, 25])('refuses a yaw of %i° for the angle, not for the light', (yaw) => {
+  it.each(some([25, -25], 2))('refuses a yaw of %i° for the angle, not for the light', (yaw) => {
     expect(seenFrom(yaw)).toMatchObject({ status: 'refused', reason: 'angle' });
   });
 });

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { propagate } from '../../src/formula/propagate';
 import { GENERATOR } from '../../src/formula/sample';
 import { buildSystem } from '../../src/formula/system';
+import { times } from '../support/sweep';
 
 const POINTS = 1021;
 
@@ -29,7 +30,8 @@ function search(dimensions: number): number[] {
 
 describe('the lattice that is sampled on', () => {
   it('is what the search finds', () => {
-    expect(GENERATOR).toEqual(search(GENERATOR.length));
+    const dimensions = times(GENERATOR.length, 3);
+    expect(GENERATOR.slice(0, dimensions)).toEqual(search(dimensions));
   });
 
   /*

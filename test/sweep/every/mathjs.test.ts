@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { systemFor } from '../../../src/engine/system';
 import { propagate } from '../../../src/formula/propagate';
 import { fewCases, generator, measureOf, nearbyInputs, randomInputs } from '../../support/calculators';
+import { behind, newcomers } from '../../support/newcomers';
 import { times } from '../../support/sweep';
 import { compile, siValue, withUnit, type Found } from '../../support/mathjs';
 
@@ -17,12 +18,16 @@ const RELATIVE = 1e-9;
 const isExcess = (symbol: string): boolean => symbol.startsWith('excess_');
 
 describe('every formula against mathjs, value and dimension', () => {
-  it.each(fewCases)('%s (%s)', (_id, _options, calc, choices) => {
+  const isNew = newcomers();
+  it.each(fewCases)('%s (%s)', (id, _options, calc, choices) => {
     const random = generator(20_260_401);
     const system = systemFor(calc, choices);
     const steps = system.steps
       .filter((step) => !isExcess(step.formula.symbol))
       .map((step) => ({ ...step, theirs: compile(step.formula.text) }));
+    // Under other options all that is worked out may rest on the same formulas.
+    const fresh = steps.filter(({ formula }) => isNew(id, behind(system, formula.symbol)));
+    if (fresh.length === 0) return;
     const succeeded = new Map(steps.map((step) => [step.formula.symbol, 0]));
     for (let sample = 0; sample < WIDE + NEAR; sample += 1) {
       const near = sample >= WIDE;

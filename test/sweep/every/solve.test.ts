@@ -9,6 +9,7 @@ import { solve } from '../../../src/formula/solve';
 import type { System } from '../../../src/formula/system';
 import { toSi } from '../../../src/quantity/unit';
 import { fewCases, generator, nearbyInputs, randomInputs } from '../../support/calculators';
+import { behind, newcomers } from '../../support/newcomers';
 import { isWhole, some, times } from '../../support/sweep';
 
 /** Results that rest on a whole number which an input moves: saws of many teeth, of which a search need not find each. */
@@ -82,7 +83,8 @@ describe('there and back', () => {
     );
   });
 
-  it.each(fewCases)('%s (%s): every input from every result that depends on it', (_id, _options, calc, choices) => {
+  const isNew = newcomers();
+  it.each(fewCases)('%s (%s): every input from every result that depends on it', (id, _options, calc, choices) => {
     const system = systemFor(calc, choices);
     const inputs = nearbyInputs(calc, choices, generator(3));
     // What a model worked out cannot be asked for: the readings behind it would have to be found.
@@ -92,7 +94,9 @@ describe('there and back', () => {
       0,
     );
     // In a part of the sweep each input is asked for once, from the last result that rests on it.
-    const asked = isWhole ? pairs : [...new Map(pairs.map((pair) => [pair[0], pair])).values()];
+    const asked = isWhole
+      ? pairs.filter(([unknown, target]) => isNew(id, unknown, behind(system, target)))
+      : [...new Map(pairs.map((pair) => [pair[0], pair])).values()];
     for (const pair of some(asked, 3)) expectFound(calc, system, outcomes, inputs, pair);
   });
 });

@@ -1,0 +1,19 @@
+import { reduced } from '../../src/engine/system';
+import type { System } from '../../src/formula/system';
+
+/** Says of each question, given in parts, whether it comes for the first time. */
+export function newcomers(): (...question: readonly string[]) => boolean {
+  const met = new Set<string>();
+  return (...question) => {
+    const key = question.join('\n');
+    if (met.has(key)) return false;
+    met.add(key);
+    return true;
+  };
+}
+
+/** The formulas that a result rests on. Where they are the same under other options, so is every question about it. */
+export const behind = (system: System, result: string): string =>
+  reduced(system, [result])
+    .steps.map(({ formula }) => formula.text)
+    .join('; ');
