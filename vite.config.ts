@@ -5,6 +5,7 @@ import { defineConfig, type Plugin } from 'vite';
 import solid from 'vite-plugin-solid';
 import { VitePWA } from 'vite-plugin-pwa';
 import { language, outDir } from './build/chosen.ts';
+import { chunks } from './build/chunks.ts';
 import { everywhere } from './build/headers.js';
 import { languagePlugins, wordsFor } from './build/language.ts';
 import { licences } from './build/licences.ts';
@@ -71,5 +72,10 @@ export default defineConfig({
   ],
   worker: { plugins: () => [...languagePlugins(language), licences('worker')] },
   preview: { headers: { ...everywhere } },
-  build: { outDir, target: 'es2022', modulePreload: { polyfill: false } },
+  build: {
+    outDir,
+    target: 'es2022',
+    modulePreload: { polyfill: false },
+    rolldownOptions: { output: { codeSplitting: chunks } },
+  },
 });
