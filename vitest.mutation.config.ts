@@ -12,12 +12,13 @@ class QuickFirst extends BaseSequencer {
   }
 }
 
-/** All tests that work anything out, as Stryker runs them against each fault that it puts in; of each sweep a part. */
+/** All tests that work anything out, as Stryker runs them against each fault that it puts in; of each sweep a larger part. */
 export default mergeConfig(
   { ...config, test: undefined },
   {
     test: {
       ...fast,
+      env: { SWEEP: 'larger' },
       include: [...fast.include, 'test/slow/**/*.test.ts'],
       // Of the build and of the rule on words.
       exclude: ['node_modules/**', 'test/slow/{language,words-rule}.test.ts'],
