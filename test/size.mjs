@@ -87,6 +87,10 @@ if (!line('Before the first screen', first, LIMITS.first)) {
 }
 line('Type, asked for beside it', named.filter(isType), LIMITS.type);
 line('Kept for offline', precached(), LIMITS.precached);
-line('Of it all but the type', precached().filter((file) => !isType(file)), LIMITS.app);
+line(
+  'Of it all but the type',
+  precached().filter((file) => !isType(file)),
+  LIMITS.app,
+);
 if (WRITE) await writeMeasured('size', 'node test/size.mjs --write', table(['what', 'gzip', 'limit'], rows));
 process.exitCode = beyond === 0 ? 0 : 1;
