@@ -143,9 +143,8 @@ function stateAfter(
     if (spec && value !== undefined) read[symbol] = readAgain(spec, found.inputs[symbol], value);
   }
   const after = { ...situation, read };
-  const only = of === undefined ? (calc.judge ? undefined : 'limits') : { of };
-  const { inputs, outcomes } = workOut(calc, after, found.choices, only);
-  const verdict = judge(calc, found.choices, outcomes);
+  const { inputs, outcomes } = workOut(calc, after, found.choices);
+  const verdict = judge(calc, found.choices, outcomes, of);
   if (of !== undefined) return stateOf(verdict.checks, of);
   return verdictOf(calc, { ...found, inputs, outcomes, verdict }, after);
 }

@@ -94,13 +94,22 @@ export function evaluate(calc: Calculator, situation: Situation): Evaluation {
   const { inputs, values, made, outcomes } = workOut(calc, situation, choices);
   const modelProblem = made?.ok === false ? problemText(calc, made.problem, situation.mark) : undefined;
   const byLimits = { choices, inputs, formulas, outcomes, modelProblem, verdict: judge(calc, choices, outcomes) };
-  const typical = typicalBehind(calc, byLimits);
-  const worked = { choices, inputs, formulas, outcomes, values, modelProblem, typical };
+  const worked = { choices, inputs, formulas, outcomes, values, modelProblem };
+  const typical = once(() => typicalBehind(calc, byLimits));
   const obstacle = obstacleTo(calc, byLimits, situation);
   if (obstacle) {
     const checks = byLimits.verdict.checks.map(({ limit }) => ({ limit, state: 'none' }) as const);
     const verdict: Verdict = { state: 'none', checks, settling: undefined };
-    return { ...worked, verdict, instruction: undefined, trials: 0, ...obstacle };
+    return {
+      ...worked,
+      verdict,
+      instruction: undefined,
+      trials: 0,
+      ...obstacle,
+      get typical() {
+        return typical();
+      },
+    };
   }
   const judged = { ...byLimits.verdict, state: verdictOf(calc, byLimits, situation) };
   const advice = once(() => advise(calc, { ...byLimits, verdict: judged }, situation));
@@ -121,6 +130,9 @@ export function evaluate(calc: Calculator, situation: Situation): Evaluation {
     ...worked,
     verdict,
     contradiction: undefined,
+    get typical() {
+      return typical();
+    },
     get instruction() {
       return advice().instruction;
     },

@@ -42,23 +42,3 @@ export function systemFor(calc: Calculator, choices: Choices): System {
   cached.set(key, system);
   return system;
 }
-
-const reductions = new WeakMap<System, Map<string, System>>();
-
-/** The steps of a system that these results rest on, and no other: they come out the same. */
-export function reduced(system: System, results: readonly string[]): System {
-  const key = results.join('|');
-  const cached = reductions.get(system) ?? new Map<string, System>();
-  reductions.set(system, cached);
-  const found = cached.get(key);
-  if (found) return found;
-  const needed = new Set<string>(results);
-  const steps = [...system.steps].reverse().filter(({ formula }) => {
-    if (!needed.has(formula.symbol)) return false;
-    for (const name of formula.uses) needed.add(name);
-    return true;
-  });
-  const small = { ...system, steps: steps.reverse() };
-  cached.set(key, small);
-  return small;
-}

@@ -4,7 +4,7 @@ import type { System } from '../formula/system';
 import { reaches, type Tool } from '../reference/tools';
 import type { Calculator, LimitSpec } from './calculator';
 import { applies, type Choices, type VerdictState } from './spec';
-import { excessNames, reduced } from './system';
+import { excessNames } from './system';
 import { doubtWith, standard, toolsOf } from './tooled';
 
 /** One limit, looked at. */
@@ -54,17 +54,15 @@ function excessesOf(index: number, outcomes: Outcomes): Outcome[] {
   return [names.above, names.below, names.under].flatMap((name) => outcomes[name] ?? []);
 }
 
-function checksOf(calc: Calculator, choices: Choices, outcomes: Outcomes): Check[] {
+function checksOf(calc: Calculator, choices: Choices, outcomes: Outcomes, of: string | undefined): Check[] {
   return calc.limits.flatMap((limit, i) =>
-    applies(limit.when, choices) ? [{ limit, state: worst(excessesOf(i, outcomes).map(sideOfLimit)) }] : [],
+    applies(limit.when, choices) && (of === undefined || of === limit.of) ? [{ limit, state: worst(excessesOf(i, outcomes).map(sideOfLimit)) }] : [],
   );
 }
 
 interface Question {
   /** The result in question. */
   readonly name: string;
-  /** All results that tell whether it is settled. */
-  readonly results: readonly string[];
   /** Inputs behind it, the one that adds most first. */
   readonly lead: readonly string[];
   readonly settled: (outcomes: Outcomes) => boolean;
@@ -82,12 +80,12 @@ function openQuestion(calc: Calculator, choices: Choices, outcomes: Outcomes): Q
       if (!outcome?.ok || sideOfLimit(outcome) !== 'too close') continue;
       const lead = outcome.budget.map((part) => part.symbol);
       const settled: Question['settled'] = (found) => ['within', 'beyond'].includes(stateIn(found));
-      return { name, results: Object.values(names), lead, settled };
+      return { name, lead, settled };
     }
   }
   for (const [name, outcome] of Object.entries(outcomes)) {
     if (!outcome.ok && outcome.failure.kind === 'undetermined' && outcome.failure.symbol === name) {
-      return { name, results: [name], lead: outcome.failure.symbols, settled: (found) => found[name]?.ok === true };
+      return { name, lead: outcome.failure.symbols, settled: (found) => found[name]?.ok === true };
     }
   }
   return undefined;
@@ -113,9 +111,8 @@ export function settle(
   const spec = symbol === undefined ? undefined : calc.inputs[symbol];
   if (!open || symbol === undefined || !input || !spec) return undefined;
   const share = shareOf(outcomes[open.name], symbol);
-  const small = reduced(system, open.results);
   const settles = (u: number, shape: InputValue['shape']): boolean =>
-    open.settled(propagate(small, { ...inputs, [symbol]: { ...input, u, shape } }, { remember: false }));
+    open.settled(propagate(system, { ...inputs, [symbol]: { ...input, u, shape } }, { remember: false }));
   for (const tool of toolsOf(spec, choices)) {
     if (!reaches(tool, input.value)) continue;
     const { half, shape } = doubtWith(tool, spec, input.value, choices);
@@ -146,8 +143,16 @@ function halfThatSettles(input: InputValue, settles: (half: number) => boolean):
   return ROOM * enough;
 }
 
-/** The verdict on all limits in force. What would settle an open one is asked apart: it works the system out anew per tool. */
-export function judge(calc: Calculator, choices: Choices, outcomes: Outcomes): Omit<Verdict, 'settling'> {
-  const checks = checksOf(calc, choices, outcomes);
+/**
+ * The verdict on all limits in force, or on those of one result. What would settle an open one is asked apart: it works the
+ * system out anew per tool.
+ */
+export function judge(
+  calc: Calculator,
+  choices: Choices,
+  outcomes: Outcomes,
+  of?: string,
+): Omit<Verdict, 'settling'> {
+  const checks = checksOf(calc, choices, outcomes, of);
   return { state: worst(checks.map((check) => check.state)), checks };
 }

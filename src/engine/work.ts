@@ -1,12 +1,11 @@
 import { COVERAGE, type InputValue, type Known, type Outcome } from '../formula/outcome';
 import { propagate, type Outcomes } from '../formula/propagate';
-import type { System } from '../formula/system';
 import type { Calculator, InputSpec } from './calculator';
 import type { DecimalMark } from '../quantity/parse';
 import { isSameEntry, readAsGiven, readEntry, type Entry, type InputState, type KeptValue } from './entry';
 import type { Situation } from './situation';
 import { applies, type Choices, type ModelResult } from './spec';
-import { excessNames, reduced, systemFor } from './system';
+import { systemFor } from './system';
 import { standard } from './tooled';
 
 const lastChoices = new WeakMap<Calculator['choices'], Choices>();
@@ -147,24 +146,12 @@ export interface Worked {
   readonly outcomes: Outcomes;
 }
 
-/** The limits that are asked about: all, or those of one result. */
-export type AskedLimits = 'limits' | { readonly of: string };
-
-/** The steps that the limits asked about rest on, and no other. */
-function forLimits(calc: Calculator, system: System, asked: AskedLimits): System {
-  const wanted = calc.limits.flatMap(({ of }, i) =>
-    asked === 'limits' || of === asked.of ? Object.values(excessNames(i)) : [],
-  );
-  return reduced(system, wanted);
-}
-
-/** Reads the entries and works the formulas, all of them or those that a limit rests on. */
-export function workOut(calc: Calculator, situation: Situation, choices: Choices, only?: AskedLimits): Worked {
+/** Reads the entries and works the formulas: each result when it is first asked for. */
+export function workOut(calc: Calculator, situation: Situation, choices: Choices): Worked {
   const inputs = readInputs(calc, situation, choices);
   const read = inputValues(inputs);
   const made = calc.model?.compute(read, choices);
   const values = made?.ok ? { ...read, ...made.values } : read;
-  const system = systemFor(calc, choices);
-  const outcomes = propagate(only ? forLimits(calc, system, only) : system, values);
-  return { inputs, values, made, outcomes: { ...outcomes, ...outputsOf(calc, made) } };
+  const outcomes = propagate(systemFor(calc, choices), values, { beside: outputsOf(calc, made) });
+  return { inputs, values, made, outcomes };
 }

@@ -228,15 +228,36 @@ function bounded(outcome: Outcome, step: Step): Outcome {
  * Evaluates a system and propagates the inputs' uncertainties (JCGM 100; where curvature is not small, JCGM 101).
  * Every result is differentiated with respect to the inputs, so results that share one stay correlated.
  * A whole number from round, floor or ceil is a result only if the uncertainty settles it.
+ * Nothing is worked out before it is asked for: a result is when it is first looked at, with those that lead to it.
  *
  * @param inputs SI values with standard uncertainties; undefined where none was given
  * @param remember keep what a step comes to for the next time that its inputs are these; not for a search through many
+ * @param beside outcomes that are there already, to stand beside those of the formulas
  * @returns for every result symbol a value with its uncertainty, or a named reason why there is none
  */
-export function propagate(system: System, inputs: Inputs, { remember = true } = {}): Outcomes {
-  const outcomes: Record<string, Outcome> = {};
-  const known: Step[] = [];
-  const fixed = new Map<string, number>();
+export function propagate(
+  system: System,
+  inputs: Inputs,
+  { remember = true, beside = {} }: { readonly remember?: boolean; readonly beside?: Outcomes } = {},
+): Outcomes {
+  const outcomes: Record<string, Outcome> = { ...beside };
+  const working = workingWith(system, inputs);
+  const work = (step: Step): Outcome => {
+    const missing = [...step.inputs].filter((name) => !inputs[name]);
+    if (missing.length > 0) return { ok: false, failure: { kind: 'missing', symbols: missing } };
+    // All that it is made of comes first: its slopes and draws are taken from there.
+    const blocked = step.formula.uses.map((name) => outcomes[name]).find((outcome) => outcome?.ok === false);
+    return blocked ?? outcomeOf(step, working, remember, () => resolved(step, working, system, outcomes));
+  };
+  for (const step of system.steps) {
+    let outcome: Outcome | undefined;
+    Object.defineProperty(outcomes, step.formula.symbol, { enumerable: true, get: () => (outcome ??= work(step)) });
+  }
+  return outcomes;
+}
+
+/** What a propagation starts from. */
+function workingWith(system: System, inputs: Inputs): Working {
   const isUncertain = (name: string): boolean => (inputs[name]?.u ?? 0) > 0;
   const names = [...system.inputs.filter(isUncertain), ...system.inputs.filter((name) => !isUncertain(name))];
   const order = system.inputs.map((name) => (isUncertain(name) ? '1' : '0')).join('');
@@ -248,42 +269,31 @@ export function propagate(system: System, inputs: Inputs, { remember = true } = 
         : [];
     }),
   );
+  const fixed = new Map<string, number>();
   const results = new Map<string, Taylor>();
-  const working: Working = { inputs, fixed, names, variables, results, draws: new Draws(system, inputs, fixed), order };
-  for (const step of system.steps) {
-    const { symbol, uses } = step.formula;
-    const blocked = uses.map((name) => outcomes[name]).find((outcome) => outcome?.ok === false);
-    const missing = [...step.inputs].filter((name) => !inputs[name]);
-    if (missing.length > 0) {
-      outcomes[symbol] = { ok: false, failure: { kind: 'missing', symbols: missing } };
-    } else {
-      const outcome = blocked ?? outcomeOf(step, working, remember, () => resolved(step, working, known, outcomes));
-      outcomes[symbol] = outcome;
-      if (outcome.ok) known.push(step);
-    }
-  }
-  return outcomes;
+  return { inputs, fixed, names, variables, results, draws: new Draws(system, inputs, fixed), order };
 }
 
 /** A step's outcome, or the named reason why it has none. */
-function resolved(step: Step, working: Working, known: readonly Step[], outcomes: Outcomes): Outcome {
+function resolved(step: Step, working: Working, system: System, outcomes: Outcomes): Outcome {
   try {
     return bounded(resolve(step, working), step);
   } catch (error) {
     if (!(error instanceof DomainError)) throw error;
-    return { ok: false, failure: domainFailure(error, step, known, outcomes) };
+    return { ok: false, failure: domainFailure(error, step, system, outcomes) };
   }
 }
 
 /** Names the inputs behind a domain error: those the failing operation has at hand, then those it reaches, heaviest first. */
-function domainFailure(error: DomainError, step: Step, known: readonly Step[], outcomes: Outcomes): Failure {
+function domainFailure(error: DomainError, step: Step, { steps }: System, outcomes: Outcomes): Failure {
   const reached = new Set(error.symbols.filter((name) => step.inputs.has(name)));
   for (const name of error.symbols) {
     const outcome = outcomes[name];
     if (outcome?.ok) for (const part of outcome.budget) reached.add(part.symbol);
   }
   for (const name of error.symbols) {
-    for (const input of known.find((other) => other.formula.symbol === name)?.inputs ?? []) reached.add(input);
+    if (outcomes[name]?.ok !== true) continue;
+    for (const input of steps.find((other) => other.formula.symbol === name)?.inputs ?? []) reached.add(input);
   }
   return { kind: 'domain', symbols: [...(reached.size > 0 ? reached : step.inputs)], problem: error.problem };
 }

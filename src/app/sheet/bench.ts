@@ -19,34 +19,34 @@ function toolMeant(spec: InputSpec | undefined, choices: Choices): string {
 
 /** The state of one calculator's screen: entries, options, and everything that follows from them. */
 export function createBench(calc: Calculator, around: Surroundings, start: Sheet, startsAgain = false) {
-  const { write, ...entries } = createEntries(
+  const { write, now, ...entries } = createEntries(
     startsAgain ? { ...start, ...withoutReadings(calc, start) } : start,
     startsAgain,
   );
   const { entered } = entries;
   const [isRepeat, setRepeat] = createSignal(startsAgain);
-  const following = createFollowing(calc, around, entered, isRepeat);
-  const { evaluation } = following;
+  const following = createFollowing(calc, around, now, isRepeat);
+  const { stateOf } = following;
   const [line, openLine] = createSignal<string>();
 
   const entryOf = (symbol: string): Entry => {
     const spec = calc.inputs[symbol];
-    const state = evaluation().inputs[symbol];
-    const kept = spec?.from === undefined ? undefined : following.situation().kept[spec.from];
+    const state = stateOf(symbol);
+    const kept = spec?.from === undefined ? undefined : following.kept()[spec.from];
     return (
       entered.entries[symbol] ?? {
         text: '',
         unit: state?.ok
           ? state.unit.id
           : ((around.units()[spec?.measure.kind.id ?? ''] ?? spec?.measure.unit)?.id ?? ''),
-        tool: kept?.tool ?? toolMeant(spec, evaluation().choices),
+        tool: kept?.tool ?? toolMeant(spec, following.choices()),
       }
     );
   };
   /** The side in force of a line with two pictures: the one picked, else that of the machine's or the typical value. */
   const sideIn = (symbol: string): Side | undefined => {
     const picked = sideOf(entryOf(symbol).text);
-    const state = evaluation().inputs[symbol];
+    const state = stateOf(symbol);
     if (picked || !state?.ok || state.value === 0 || entryOf(symbol).text.trim() !== '') return picked;
     return state.value > 0 ? 'plus' : 'minus';
   };
@@ -85,7 +85,7 @@ export function createBench(calc: Calculator, around: Surroundings, start: Sheet
     /** Picks the side of a line with two pictures; the size stays. */
     pickSide(symbol: string, side: Side): void {
       const { text } = entryOf(symbol);
-      const state = evaluation().inputs[symbol];
+      const state = stateOf(symbol);
       const stands = text === '' && state?.ok === true && state.value !== 0;
       const size = stands ? toTyped(Math.abs(state.value), state.unit, around.mark(), 8) : sizeOf(text);
       changeAll({ [symbol]: { text: onSide(size, side) } });
@@ -98,7 +98,7 @@ export function createBench(calc: Calculator, around: Surroundings, start: Sheet
     /** Moves a line's value by so many divisions. */
     nudge(symbol: string, divisions: number): void {
       const spec = calc.inputs[symbol];
-      const state = evaluation().inputs[symbol];
+      const state = stateOf(symbol);
       if (spec) write({ [symbol]: nudged(spec, state, entryOf(symbol), divisions, around.mark()) });
     },
     /** Puts a measured value in, in SI, with the half-width that the instrument states. */

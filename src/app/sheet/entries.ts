@@ -44,6 +44,11 @@ export function createEntries(start: Sheet, spent = false) {
     changes,
     /** Counts the changes made here, without those that another tab made. */
     byHand,
+    /** What is entered, apart from the store: all of it is taken anew with each change. */
+    now: (): Entered => {
+      changes();
+      return copyOf(unwrap(entered));
+    },
     /** Writes several lines at once, as one change. */
     write: (entries: Readonly<Record<string, Entry>>): void =>
       batch(() => {

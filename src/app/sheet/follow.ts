@@ -1,6 +1,6 @@
 import { createMemo } from 'solid-js';
 import type { Calculator } from '../../engine/calculator';
-import type { KeptValue } from '../../engine/entry';
+import type { InputState, KeptValue } from '../../engine/entry';
 import { evaluate, type Evaluation, type Situation } from '../../engine/evaluate';
 import type { DecimalMark } from '../../quantity/parse';
 import type { Unit } from '../../quantity/unit';
@@ -26,21 +26,14 @@ function keptButReadings(calc: Calculator, kept: Situation['kept']): Situation['
   return Object.fromEntries(Object.entries(kept).filter(([place]) => !read.has(place)));
 }
 
-function situationOf(calc: Calculator, around: Surroundings, entered: Entered, isRepeat: boolean): Situation {
-  const places = around.keptChoices();
-  const fromMachine = Object.fromEntries(
+/** Options that the machine keeps, by name. */
+function choicesOfMachine(calc: Calculator, places: Readonly<Record<string, string>>): Situation['choices'] {
+  return Object.fromEntries(
     Object.entries(calc.choices).flatMap(([name, spec]) => {
       const kept = spec.from === undefined ? undefined : places[spec.from];
       return kept === undefined ? [] : [[name, kept]];
     }),
   );
-  return {
-    entries: Object.fromEntries(Object.entries(entered.entries).map(([symbol, entry]) => [symbol, { ...entry }])),
-    choices: { ...fromMachine, ...entered.choices },
-    kept: isRepeat ? keptButReadings(calc, around.kept()) : around.kept(),
-    mark: around.mark(),
-    units: around.units(),
-  };
 }
 
 /** What is entered and what follows from it: the two that belong together. */
@@ -49,10 +42,43 @@ export interface Moment {
   readonly situation: Situation;
 }
 
-/** Everything that follows from what is entered. */
-export function createFollowing(calc: Calculator, around: Surroundings, entered: Entered, isRepeat: () => boolean) {
-  const situation = createMemo(() => situationOf(calc, around, entered, isRepeat()));
+/**
+ * Everything that follows from what is entered.
+ * @param entered as it stands now; asked for anew with each change
+ */
+export function createFollowing(
+  calc: Calculator,
+  around: Surroundings,
+  entered: () => Entered,
+  isRepeat: () => boolean,
+) {
+  const kept = createMemo(() => (isRepeat() ? keptButReadings(calc, around.kept()) : around.kept()));
+  const fromMachine = createMemo(() => choicesOfMachine(calc, around.keptChoices()));
+  const mark = createMemo(() => around.mark());
+  const situation = createMemo((): Situation => {
+    const { entries, choices } = entered();
+    return {
+      entries,
+      choices: { ...fromMachine(), ...choices },
+      kept: kept(),
+      mark: mark(),
+      units: around.units(),
+    };
+  });
   const evaluation = createMemo(() => evaluate(calc, situation()));
   const moment = createMemo((): Moment => ({ evaluation: evaluation(), situation: situation() }));
-  return { situation, evaluation, moment };
+  // An input that did not change keeps its state: what hangs on it alone stays as it is while another is typed.
+  const states = Object.fromEntries(
+    Object.keys(calc.inputs).map((symbol) => [symbol, createMemo(() => evaluation().inputs[symbol])]),
+  );
+  return {
+    situation,
+    evaluation,
+    moment,
+    kept,
+    mark,
+    stateOf: (symbol: string): InputState | undefined => states[symbol]?.(),
+    choices: createMemo(() => evaluation().choices),
+    contradiction: createMemo(() => evaluation().contradiction),
+  };
 }

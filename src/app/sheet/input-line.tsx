@@ -19,13 +19,11 @@ const phoneWords = (phone: PhoneInstrument | undefined) => (phone === undefined 
 /** One input as a line of the table. */
 export function InputLine(props: OnBench & { symbol: string; lines: Lines; onPhone: () => void }) {
   const spec = () => props.calculator.inputs[props.symbol];
-  // An input that did not change keeps its state, and its line stays as it is.
-  const state = createMemo(() => props.bench.evaluation().inputs[props.symbol]);
-  const choices = createMemo(() => props.bench.evaluation().choices);
-  const mark = createMemo(() => props.bench.situation().mark);
+  const state = () => props.bench.stateOf(props.symbol);
+  const mark = () => props.bench.mark();
   const entry = createMemo(() => props.bench.entryOf(props.symbol), undefined, { equals: isSameEntry });
   const tool = createMemo(() => entry().tool);
-  const tools = createMemo(() => ((input) => (input ? toolOptions(input, choices(), tool()) : []))(spec()));
+  const tools = createMemo(() => ((input) => (input ? toolOptions(input, props.bench.choices(), tool()) : []))(spec()));
   const print = createMemo(() => printInput(spec(), state(), mark()));
   const pictures = createMemo(() => ((input) => input && picturesOf(input))(spec()));
   const earlier = createMemo(() => printEarlier(props.bench, props.symbol));

@@ -59,7 +59,7 @@ function Choice(props: OnBench & { name: string }) {
           label={spec().label}
           hint={spec().hint}
           options={Object.entries(spec().options).map(([id, option]) => ({ id, label: option.label }))}
-          value={props.bench.evaluation().choices[props.name] ?? spec().typical}
+          value={props.bench.choices()[props.name] ?? spec().typical}
           onPick={(option) => props.bench.pick(props.name, option)}
         />
       )}

@@ -1,7 +1,8 @@
-import { createMemo, createSelector } from 'solid-js';
-import { applies } from '../../engine/calculator';
+import { createMemo, createSelector, untrack } from 'solid-js';
+import { applies, type Calculator } from '../../engine/calculator';
 import { mustMeasure } from '../../engine/entry';
-import { explain } from '../../engine/evaluate';
+import { explain, type Evaluation } from '../../engine/evaluate';
+import { createTrailing } from '../../ui/trailing';
 import type { OnBench } from './bench';
 
 const MOST_CULPRITS = 3;
@@ -9,9 +10,7 @@ const MOST_CULPRITS = 3;
 /** Which lines the table of inputs has under the options in force, by symbol and by how they are come by. */
 function createGroups(on: OnBench) {
   // Options decide which lines there are; readings do not, so the lists stay as they are while someone types.
-  const options = createMemo(() => on.bench.evaluation().choices, undefined, {
-    equals: (a, b) => Object.keys(b).every((name) => a[name] === b[name]),
-  });
+  const options = () => on.bench.choices();
   const choices = createMemo(() =>
     Object.keys(on.calculator.choices).filter((name) => applies(on.calculator.choices[name]?.when, options())),
   );
@@ -27,28 +26,42 @@ function createGroups(on: OnBench) {
   return { choices, groups };
 }
 
+/** A formula that left its domain is told beside the inputs it hangs on, unless that would be half the sheet. */
+function domainProblemsIn(calc: Calculator, { outcomes }: Evaluation): Readonly<Record<string, string>> {
+  const problems: Record<string, string> = {};
+  for (const outcome of Object.values(outcomes)) {
+    if (outcome.ok || outcome.failure.kind !== 'domain' || outcome.failure.symbols.length > MOST_CULPRITS) continue;
+    for (const symbol of outcome.failure.symbols) problems[symbol] ??= explain(calc, outcome.failure);
+  }
+  return problems;
+}
+
+/**
+ * Problems of formulas, by input. Looking for them works out every formula: a new one is told a frame behind the keystroke that
+ * made it, one that stands is looked at with the keystroke itself, so that none stands beside an entry that mended it.
+ */
+function createDomainProblems(on: OnBench) {
+  const evaluation = () => on.bench.evaluation();
+  const trailing = createTrailing(evaluation, untrack(evaluation));
+  return createMemo<Readonly<Record<string, string>>>((before) => {
+    const behind = trailing.value();
+    return domainProblemsIn(on.calculator, Object.keys(before).length > 0 ? evaluation() : behind);
+  }, {});
+}
+
 /** The lines of the table of options and inputs: which there are, which stand open, what is wrong with each. */
 export function createLines(on: OnBench) {
   const { choices, groups } = createGroups(on);
   const picked = on.bench.line;
-  const evaluation = () => on.bench.evaluation();
   // One line open at a time, at first the first that only a reading can fill.
   const isPicked = createSelector(() => picked() ?? groups().measured[0]);
 
   const entryProblem = (symbol: string): string | undefined => {
-    const state = evaluation().inputs[symbol];
+    const state = on.bench.stateOf(symbol);
     return state && !state.ok && !state.blank ? state.reason : undefined;
   };
-  // A formula that left its domain is told beside the inputs it hangs on, unless that would be half the sheet.
-  const domainProblems = createMemo(() => {
-    const problems: Record<string, string> = {};
-    for (const outcome of Object.values(evaluation().outcomes)) {
-      if (outcome.ok || outcome.failure.kind !== 'domain' || outcome.failure.symbols.length > MOST_CULPRITS) continue;
-      for (const symbol of outcome.failure.symbols) problems[symbol] ??= explain(on.calculator, outcome.failure);
-    }
-    return problems;
-  });
-  const isAsked = (symbol: string): boolean => evaluation().contradiction?.of.includes(symbol) === true;
+  const domainProblems = createDomainProblems(on);
+  const isAsked = (symbol: string): boolean => on.bench.contradiction()?.of.includes(symbol) === true;
   const isOpen = (symbol: string): boolean => isPicked(symbol) || entryProblem(symbol) !== undefined;
   return {
     choices,
@@ -61,7 +74,7 @@ export function createLines(on: OnBench) {
     /** True when the verdict waits for a line that seldom changes, or one was asked for. */
     wanted: (): boolean =>
       groups().seldom.some((symbol) => {
-        const state = evaluation().inputs[symbol];
+        const state = on.bench.stateOf(symbol);
         const waits = state?.ok === false && on.calculator.inputs[symbol]?.optional !== true;
         return waits || picked() === symbol;
       }),

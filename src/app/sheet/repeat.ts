@@ -12,7 +12,7 @@ export function printEarlier(bench: Bench, symbol: string): string | undefined {
   const spec = bench.calc.inputs[symbol];
   if (!bench.isRepeat() || !last || !was || !spec || !bench.calc.measured.includes(symbol)) return undefined;
   const side = sideWords(spec, was.value);
-  const { mark } = bench.situation();
+  const mark = bench.mark();
   const value = formatMeasured(was.value, was.half, shownIn(was), { mark, magnitude: side !== '' });
   return say.readings.earlier(unbroken(value) + (side === '' ? '' : `, ${side}`), printDay(last.at));
 }

@@ -1,7 +1,8 @@
-import { createMemo, createResource, createSignal, For, Show } from 'solid-js';
+import { createMemo, createResource, createSignal, For, Show, untrack } from 'solid-js';
 import { compareWays } from '../../engine/evaluate';
 import type { Reading } from '../../machine/schema';
 import { Fold } from '../../ui/fold';
+import { createTrailing } from '../../ui/trailing';
 import { useRecords } from '../desk/context';
 import { TermKeys, TERMS_TITLE } from '../desk/glossary/terms';
 import { MachinePicker } from '../desk/machine-picker';
@@ -77,15 +78,22 @@ function OpenCase(props: { sheet: Sheet; kept: Reading | undefined }) {
 /** What follows from the readings, what it rests on, and what else can be done with the sheet. */
 function Folds(props: { sheet: Sheet }) {
   const wide = matchMedia('(min-width: 64rem)').matches;
-  const ways = createMemo(() =>
-    compareWays(props.sheet.calculator, props.sheet.bench.evaluation(), props.sheet.bench.situation()),
+  const trailing = createTrailing(
+    () => props.sheet.bench.moment(),
+    untrack(() => props.sheet.bench.moment()),
   );
+  const ways = createMemo(() => {
+    const { evaluation, situation } = trailing.value();
+    return compareWays(props.sheet.calculator, evaluation, situation);
+  });
   return (
     <div>
       <Show when={ways()}>
         {(found) => (
           <Fold title={found().title} open>
-            <WaysTable ways={found()} />
+            <div aria-busy={trailing.late()}>
+              <WaysTable ways={found()} />
+            </div>
           </Fold>
         )}
       </Show>

@@ -1,7 +1,7 @@
 import { createMemo, createSignal, For, Show } from 'solid-js';
+import { formatValue } from '../../quantity/format';
 import { ReadingTable, type TableCell, type TableColumn } from '../../ui/reading-table';
 import type { OnBench } from './bench';
-import { printSymbol } from '../desk/print-result';
 import { createCells, type Cell, type OnTable } from './table-cells';
 import { fillTable } from './table-fill';
 import { TableWatch } from './table-watch';
@@ -27,24 +27,24 @@ function columnsOf(on: OnTable, first: readonly Cell[]): readonly TableColumn[] 
   });
 }
 
-function cellView(on: OnTable, { symbol, column }: Cell, text: string): TableCell {
-  const evaluation = on.bench.evaluation();
-  const state = evaluation.inputs[symbol];
-  const asked = evaluation.contradiction?.of.includes(symbol) === true ? say.readings.asked : undefined;
-  const shown = () => printSymbol(on.calculator, evaluation, on.bench.situation(), symbol, false);
+function cellView({ bench }: OnTable, { symbol, column }: Cell, text: string): TableCell {
+  const state = bench.stateOf(symbol);
+  const asked = bench.contradiction()?.of.includes(symbol) === true ? say.readings.asked : undefined;
+  const shown = () => (state?.ok ? formatValue(state.value, 0, state.unit, { mark: bench.mark() }) : undefined);
   return {
     column,
     text,
-    placeholder: text === '' ? (shown() ?? printEarlier(on.bench, symbol) ?? '') : '',
+    placeholder: text === '' ? (shown() ?? printEarlier(bench, symbol) ?? '') : '',
     problem: state && !state.ok && !state.blank ? state.reason : asked,
     remark: state?.ok ? state.beyondTool : undefined,
   };
 }
 
+const isSame = <T extends object>(a: T | undefined, b: T): a is T =>
+  a !== undefined && (Object.keys(b) as (keyof T)[]).every((name) => a[name] === b[name]);
+
 /** Objects that say the same stay the same ones, so that nothing is made anew on the page that did not change. */
 function keepSame<T extends object>(before: readonly T[], now: readonly T[]): readonly T[] {
-  const isSame = (a: T | undefined, b: T): a is T =>
-    a !== undefined && (Object.keys(b) as (keyof T)[]).every((name) => a[name] === b[name]);
   const kept = now.map((one, i) => ((was) => (isSame(was, one) ? was : one))(before[i]));
   return kept.length === before.length && kept.every((one, i) => one === before[i]) ? before : kept;
 }
@@ -57,6 +57,19 @@ function OneTable(props: OnTable) {
     (before) => keepSame(before, columnsOf(props, cells.all()[0] ?? [])),
     [],
   );
+  // A memo for each cell: one that is typed into leaves the others as they are.
+  const views = createMemo(
+    () =>
+      new Map(
+        cells
+          .all()
+          .flat()
+          .map((cell) => [
+            cell.symbol,
+            createMemo(() => cellView(props, cell, cells.textOf(cell.symbol)), undefined, { equals: isSame }),
+          ]),
+      ),
+  );
   const lines = createMemo<readonly (readonly TableCell[])[]>(
     (before) =>
       cells
@@ -65,16 +78,15 @@ function OneTable(props: OnTable) {
         .map((line, i) =>
           keepSame(
             before[i] ?? [],
-            line.map((cell) => cellView(props, cell, cells.textOf(cell.symbol))),
+            line.map(({ symbol }) => views().get(symbol)?.()).filter((view) => view !== undefined),
           ),
         ),
     [],
   );
   /** Cells that a tool is named for: the whole table is read with one. */
   const tooled = createMemo(() => cells.all().flatMap((line) => line.filter(({ spec }) => spec.tool !== undefined)));
-  const choices = createMemo(() => props.bench.evaluation().choices);
   const tool = createMemo(() => ((first) => (first ? props.bench.entryOf(first.symbol).tool : ''))(tooled()[0]));
-  const tools = createMemo(() => ((first) => (first ? toolOptions(first.spec, choices(), tool()) : []))(tooled()[0]));
+  const tools = createMemo(() => ((first) => (first ? toolOptions(first.spec, props.bench.choices(), tool()) : []))(tooled()[0]));
   return (
     <ReadingTable
       label={props.spec.label}
