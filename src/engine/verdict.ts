@@ -56,7 +56,9 @@ function excessesOf(index: number, outcomes: Outcomes): Outcome[] {
 
 function checksOf(calc: Calculator, choices: Choices, outcomes: Outcomes, of: string | undefined): Check[] {
   return calc.limits.flatMap((limit, i) =>
-    applies(limit.when, choices) && (of === undefined || of === limit.of) ? [{ limit, state: worst(excessesOf(i, outcomes).map(sideOfLimit)) }] : [],
+    applies(limit.when, choices) && (of === undefined || of === limit.of)
+      ? [{ limit, state: worst(excessesOf(i, outcomes).map(sideOfLimit)) }]
+      : [],
   );
 }
 
@@ -147,12 +149,7 @@ function halfThatSettles(input: InputValue, settles: (half: number) => boolean):
  * The verdict on all limits in force, or on those of one result. What would settle an open one is asked apart: it works the
  * system out anew per tool.
  */
-export function judge(
-  calc: Calculator,
-  choices: Choices,
-  outcomes: Outcomes,
-  of?: string,
-): Omit<Verdict, 'settling'> {
+export function judge(calc: Calculator, choices: Choices, outcomes: Outcomes, of?: string): Omit<Verdict, 'settling'> {
   const checks = checksOf(calc, choices, outcomes, of);
   return { state: worst(checks.map((check) => check.state)), checks };
 }

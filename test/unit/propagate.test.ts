@@ -200,3 +200,19 @@ describe('functions over many cases', () => {
     }
   });
 });
+
+describe('what is not asked for', () => {
+  it('is not worked out: a result is when it is first looked at, with those that lead to it', () => {
+    const drawn = vi.spyOn(Draws.prototype, 'result');
+    // Both bend too much for a series: what they come to is drawn.
+    const out = run(['a = x ^ 2', 'b = a + 1', 'c = z ^ 2'], { x: rectangular(0, 1), z: rectangular(0, 1) });
+    expect(drawn).not.toHaveBeenCalled();
+    expect(out.b?.ok && out.b.method).toBe('sampled');
+    const steps = drawn.mock.calls.map(([step]) => step.formula.symbol);
+    expect(steps).toEqual(['a', 'b']);
+    expect(out.b).toBe(out.b);
+    expect(drawn.mock.calls).toHaveLength(2);
+    expect(Object.keys(out).sort()).toEqual(['a', 'b', 'c']);
+    drawn.mockRestore();
+  });
+});

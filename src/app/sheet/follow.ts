@@ -6,6 +6,7 @@ import type { DecimalMark } from '../../quantity/parse';
 import type { Unit } from '../../quantity/unit';
 import type { Reading } from '../../machine/schema';
 import type { Entered } from '../../machine/draft';
+import { createApart } from '../../ui/apart';
 
 /** What a sheet takes from around it. */
 export interface Surroundings {
@@ -67,9 +68,8 @@ export function createFollowing(
   });
   const evaluation = createMemo(() => evaluate(calc, situation()));
   const moment = createMemo((): Moment => ({ evaluation: evaluation(), situation: situation() }));
-  // An input that did not change keeps its state: what hangs on it alone stays as it is while another is typed.
   const states = Object.fromEntries(
-    Object.keys(calc.inputs).map((symbol) => [symbol, createMemo(() => evaluation().inputs[symbol])]),
+    Object.keys(calc.inputs).map((symbol) => [symbol, createApart(() => evaluation().inputs[symbol])]),
   );
   return {
     situation,
@@ -77,8 +77,9 @@ export function createFollowing(
     moment,
     kept,
     mark,
+    /** An input that did not change keeps its state, and what hangs on it alone stays as it is. */
     stateOf: (symbol: string): InputState | undefined => states[symbol]?.(),
-    choices: createMemo(() => evaluation().choices),
-    contradiction: createMemo(() => evaluation().contradiction),
+    choices: createApart(() => evaluation().choices),
+    contradiction: createApart(() => evaluation().contradiction),
   };
 }

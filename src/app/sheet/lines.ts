@@ -43,10 +43,11 @@ function domainProblemsIn(calc: Calculator, { outcomes }: Evaluation): Readonly<
 function createDomainProblems(on: OnBench) {
   const evaluation = () => on.bench.evaluation();
   const trailing = createTrailing(evaluation, untrack(evaluation));
-  return createMemo<Readonly<Record<string, string>>>((before) => {
+  const problems = createMemo<Readonly<Record<string, string>>>((before) => {
     const behind = trailing.value();
     return domainProblemsIn(on.calculator, Object.keys(before).length > 0 ? evaluation() : behind);
   }, {});
+  return problems;
 }
 
 /** The lines of the table of options and inputs: which there are, which stand open, what is wrong with each. */

@@ -58,18 +58,11 @@ function OneTable(props: OnTable) {
     [],
   );
   // A memo for each cell: one that is typed into leaves the others as they are.
-  const views = createMemo(
-    () =>
-      new Map(
-        cells
-          .all()
-          .flat()
-          .map((cell) => [
-            cell.symbol,
-            createMemo(() => cellView(props, cell, cells.textOf(cell.symbol)), undefined, { equals: isSame }),
-          ]),
-      ),
-  );
+  const viewOf = (cell: Cell) => {
+    const view = createMemo(() => cellView(props, cell, cells.textOf(cell.symbol)), undefined, { equals: isSame });
+    return [cell.symbol, view] as const;
+  };
+  const views = createMemo(() => new Map(cells.all().flat().map(viewOf)));
   const lines = createMemo<readonly (readonly TableCell[])[]>(
     (before) =>
       cells
@@ -86,7 +79,9 @@ function OneTable(props: OnTable) {
   /** Cells that a tool is named for: the whole table is read with one. */
   const tooled = createMemo(() => cells.all().flatMap((line) => line.filter(({ spec }) => spec.tool !== undefined)));
   const tool = createMemo(() => ((first) => (first ? props.bench.entryOf(first.symbol).tool : ''))(tooled()[0]));
-  const tools = createMemo(() => ((first) => (first ? toolOptions(first.spec, props.bench.choices(), tool()) : []))(tooled()[0]));
+  const tools = createMemo(() =>
+    ((first) => (first ? toolOptions(first.spec, props.bench.choices(), tool()) : []))(tooled()[0]),
+  );
   return (
     <ReadingTable
       label={props.spec.label}
