@@ -16,6 +16,24 @@ afterEach(() => {
 const MOST_MS = 300;
 
 describe('what is written behind the hand', () => {
+  it('is written within the longest wait though the clock is set back or ahead while somebody types', async () => {
+    for (const jump of [-86_400_000, -1000, 86_400_000]) {
+      let written = 0;
+      const behind = createBehind(() => {
+        written += 1;
+        return Promise.resolve(true);
+      });
+      behind.note();
+      vi.setSystemTime(Date.now() + jump);
+      for (let waited = 0; waited < MOST_MS; waited += 50) {
+        await vi.advanceTimersByTimeAsync(50);
+        if (waited + 50 < MOST_MS) behind.note();
+      }
+      expect(written, String(jump)).toBe(1);
+      behind.end();
+    }
+  });
+
   it('is never more than the longest wait behind, however the keys fall', async () => {
     await fc.assert(
       fc.asyncProperty(fc.array(fc.integer({ min: 0, max: 400 }), { minLength: 1, maxLength: 40 }), async (pauses) => {

@@ -45,7 +45,7 @@ export function createBehind(write: () => Promise<boolean>, retryMs = 3000): Beh
     const kept = await mine;
     if (kept || isWaiting() || state.ended) return kept;
     state.waiting = true;
-    since = Date.now();
+    since = performance.now();
     timer = setTimeout(() => void run(), retryMs);
     return false;
   };
@@ -58,7 +58,8 @@ export function createBehind(write: () => Promise<boolean>, retryMs = 3000): Beh
   open.add(run);
   return {
     note() {
-      const now = Date.now();
+      // Not the time of day: a clock that is set back meanwhile would put the writing off for as long as somebody types.
+      const now = performance.now();
       if (!state.waiting) since = now;
       state.waiting = true;
       clearTimeout(timer);
