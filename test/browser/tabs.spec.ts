@@ -36,6 +36,36 @@ test('two tabs on one sheet: each writes its own fields and sees the other’s',
   }
 });
 
+test('what another tab writes to the field that the cursor stands in is said beside it, and taken when it is left', async ({
+  page,
+  context,
+}) => {
+  await makeMachine(page, 'Shared');
+  await page.goto(CHECK);
+  await enter(page, LEAD, '8.5');
+  await untilKept(page, '8.5');
+  const box = await field(page, LEAD);
+  await box.focus();
+  const other = await context.newPage();
+  await other.goto(CHECK);
+  await expect(line(other, LEAD)).toContainText('8.5');
+  await enter(other, LEAD, '12.5');
+  await expect(line(page, LEAD).getByRole('status')).toHaveText(say.readings.elsewhere('12.5'));
+  await expect(box).toHaveValue('8.5');
+  await box.blur();
+  await expect(box).toHaveValue('12.5');
+  await expect(line(page, LEAD).getByRole('status')).toHaveCount(0);
+  // Typed over: what is typed here last stands in both.
+  await box.focus();
+  await enter(other, LEAD, '16.5');
+  await expect(line(page, LEAD).getByRole('status')).toHaveText(say.readings.elsewhere('16.5'));
+  await box.fill('4.5');
+  await box.blur();
+  await (await field(other, LEAD)).blur();
+  await expect(await field(other, LEAD)).toHaveValue('4.5');
+  await expect(box).toHaveValue('4.5');
+});
+
 test('the machine on the bench is the tab’s own; a new tab begins with the one picked last', async ({
   page,
   context,

@@ -24,6 +24,12 @@ const copyOf = ({ entries, choices }: Entered): Stored => ({
   choices: { ...choices },
 });
 
+/** What another tab wrote to one field. */
+export interface Elsewhere {
+  readonly symbol: string;
+  readonly text: string;
+}
+
 /** What is entered on a sheet, and what stood there before it was cleared or an example put in. */
 export function createEntries(start: Sheet, spent = false) {
   const [entered, setEntered] = createStore(copyOf(start));
@@ -31,6 +37,7 @@ export function createEntries(start: Sheet, spent = false) {
   const [changes, setChanges] = createSignal(0);
   const [followed, setFollowed] = createSignal(0);
   const byHand = createMemo(() => changes() - followed());
+  const [elsewhere, setElsewhere] = createSignal<Elsewhere>();
   /** What stands here was kept: once something new is entered, what stood here before it is of no use. */
   let isSpent = spent;
   const begin = () => {
@@ -53,7 +60,10 @@ export function createEntries(start: Sheet, spent = false) {
     write: (entries: Readonly<Record<string, Entry>>): void =>
       batch(() => {
         begin();
-        for (const [symbol, entry] of Object.entries(entries)) setEntered('entries', symbol, entry);
+        for (const [symbol, entry] of Object.entries(entries)) {
+          setEntered('entries', symbol, entry);
+          if (symbol === elsewhere()?.symbol) setElsewhere(undefined);
+        }
         changed();
       }),
     pick(name: string, option: string): void {
@@ -72,6 +82,9 @@ export function createEntries(start: Sheet, spent = false) {
     },
     /** All that is kept as the draft, as it stands now. */
     sheet: (): Sheet => untrack(() => structuredClone({ ...unwrap(entered), before: unwrap(before()) })),
+    /** What another tab wrote to the field that the cursor stands in: said beside it until it is left. */
+    elsewhere,
+    setElsewhere,
     /** Takes over what another tab wrote. */
     follow: (to: Sheet): void =>
       batch(() => {

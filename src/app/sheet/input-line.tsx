@@ -8,7 +8,7 @@ import { TermKeys } from '../desk/glossary/terms';
 import { phones } from '../phone/phones';
 import type { OnBench } from './bench';
 import type { Lines } from './lines';
-import { printEarlier } from './repeat';
+import { printEarlier, printElsewhere } from './repeat';
 import { printInput, printOrigin } from './print';
 import { SignKeys } from './signs/sign-keys';
 import { toolOptions } from './tool-options';
@@ -28,7 +28,8 @@ export function InputLine(props: OnBench & { symbol: string; lines: Lines; onPho
   const pictures = createMemo(() => ((input) => input && picturesOf(input))(spec()));
   const earlier = createMemo(() => printEarlier(props.bench, props.symbol));
   const problem = createMemo(() => props.lines.problem(props.symbol));
-  const remark = () => ((now) => (now?.ok ? now.beyondTool : undefined))(state());
+  const elsewhere = () => printElsewhere(props.bench, props.symbol);
+  const remark = () => elsewhere() ?? ((now) => (now?.ok ? now.beyondTool : undefined))(state());
   const open = createMemo(() => props.lines.isOpen(props.symbol));
   const origin = createMemo(() => {
     const [now, input] = [state(), spec()];

@@ -49,3 +49,17 @@ export function goTo({ calculator, bench }: OnBench, symbol: string): void {
   box?.scrollIntoView({ block: 'center' });
   box?.focus({ preventScroll: true });
 }
+
+/** The input whose box the cursor stands in; undefined where it stands in none. */
+export function underHand({ inputs }: Calculator): string | undefined {
+  const box = document.activeElement;
+  if (!(box instanceof HTMLInputElement)) return undefined;
+  const field = box.closest<HTMLElement>('.field[data-input]')?.dataset.input;
+  if (field !== undefined) return field;
+  const column = box.closest<HTMLElement>('[data-column]')?.dataset.column;
+  const line = Number(box.closest<HTMLElement>('[data-line]')?.dataset.line) + 1;
+  return Object.keys(inputs).find((symbol) => {
+    const cell = inputs[symbol]?.cell;
+    return cell?.line === line && cell.column === column;
+  });
+}

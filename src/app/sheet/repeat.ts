@@ -16,3 +16,9 @@ export function printEarlier(bench: Bench, symbol: string): string | undefined {
   const value = formatMeasured(was.value, was.half, shownIn(was), { mark, magnitude: side !== '' });
   return say.readings.earlier(unbroken(value) + (side === '' ? '' : `, ${side}`), printDay(last.at));
 }
+
+/** What another tab wrote to a line that the cursor stands in; undefined where it did not. */
+export function printElsewhere(bench: Bench, symbol: string): string | undefined {
+  const found = bench.elsewhere();
+  return found?.symbol === symbol ? say.readings.elsewhere(found.text) : undefined;
+}

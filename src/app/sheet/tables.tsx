@@ -5,7 +5,7 @@ import type { OnBench } from './bench';
 import { createCells, type Cell, type OnTable } from './table-cells';
 import { fillTable } from './table-fill';
 import { TableWatch } from './table-watch';
-import { printEarlier } from './repeat';
+import { printEarlier, printElsewhere } from './repeat';
 import say from './words/en';
 import { toolOptions } from './tool-options';
 
@@ -36,7 +36,7 @@ function cellView({ bench }: OnTable, { symbol, column }: Cell, text: string): T
     text,
     placeholder: text === '' ? (shown() ?? printEarlier(bench, symbol) ?? '') : '',
     problem: state && !state.ok && !state.blank ? state.reason : asked,
-    remark: state?.ok ? state.beyondTool : undefined,
+    remark: printElsewhere(bench, symbol) ?? (state?.ok ? state.beyondTool : undefined),
   };
 }
 

@@ -22,6 +22,10 @@ const en = {
     useAs: (label: string) => `Use as: ${label}`,
     clear: 'Clear all entries',
     asked: 'This entry and another cannot both be right: see the question below.',
+    elsewhere: (text: string) =>
+      text === ''
+        ? 'Another tab has cleared this. It is cleared here when you leave it as it is.'
+        : `Another tab has ${text} here. It is taken when you leave this as it is.`,
     earlier: (value: string, day: string) => `Before: ${value} (${day})`,
   },
   signs: { which: (label: string) => `Which way: ${label}` },
