@@ -1,15 +1,10 @@
 import { estimateNote, type NoteFound, type NoteOptions, type NoteRefused } from './note';
 import { createFramer, type Frame } from './pluck-onset';
 import { createRiseWatch } from './pluck-rise';
+import { createMeter, type LevelEvent } from './sound-level';
 
 export type ListenerEvent =
-  | {
-      readonly kind: 'level';
-      /** Of the last tenth of a second, dB below full scale (a sine of full amplitude is -3). */
-      readonly rms: number;
-      /** Of the quietest tenth of the last seconds. */
-      readonly noise: number;
-    }
+  | LevelEvent
   | {
       readonly kind: 'pluck';
       readonly note: NoteFound | NoteRefused;
@@ -31,8 +26,6 @@ const CALM = 0.5;
 const GUARD = 0.03;
 /** Fewest seconds of noise that are of use. */
 const LEAST_CALM = 0.12;
-const LEVEL_EVERY = 0.1;
-const LEVELS_KEPT = 50;
 /** How far back a pluck may lie of which a person tells, s. */
 const TOLD = 1.6;
 /** The slower watch sees a beginning so much to and fro, s: nearer to one that is known it is the same. */
@@ -42,8 +35,6 @@ const STRONGER = 60;
 /** What is up to so much louder (power) than the noise kept is taken for noise; so is all this long after a pluck, s. */
 const STILL_CALM = 2;
 const RUNG_OUT = 5;
-
-const decibels = (power: number): number => 10 * Math.log10(power + 1e-12);
 
 /** The last seconds of a stream, by sample number from its start. */
 function createMemory(length: number) {
@@ -58,7 +49,11 @@ function createMemory(length: number) {
     },
     slice(from: number, to: number): Float32Array {
       const first = Math.max(0, from, end - length);
-      return Float32Array.from({ length: Math.max(0, to - first) }, (_, i) => ring[(first + i) % length] ?? 0);
+      const out = new Float32Array(Math.max(0, to - first));
+      const start = first % length;
+      out.set(ring.subarray(start, start + out.length));
+      if (start + out.length > length) out.set(ring.subarray(0, start + out.length - length), length - start);
+      return out;
     },
   };
 }
@@ -92,24 +87,6 @@ function createCalm(rate: number, memory: ReturnType<typeof createMemory>) {
       calm.until = at;
     },
     samples: (): Float32Array | undefined => calm?.samples,
-  };
-}
-
-/** Takes frame after frame and tells the level ten times a second, with the least of the last ones beside it. */
-function createMeter(rate: number) {
-  const seconds = secondsAt(rate);
-  let sums = { whole: 0, frames: 0 };
-  let nextLevel = seconds(LEVEL_EVERY);
-  const levels: number[] = [];
-  return (frame: Frame): ListenerEvent | undefined => {
-    sums = { whole: sums.whole + frame.whole, frames: sums.frames + 1 };
-    if (frame.to < nextLevel) return undefined;
-    const power = sums.whole / sums.frames;
-    levels.push(power);
-    if (levels.length > LEVELS_KEPT) levels.shift();
-    sums = { whole: 0, frames: 0 };
-    nextLevel += seconds(LEVEL_EVERY);
-    return { kind: 'level', rms: decibels(power), noise: decibels(Math.min(...levels)) };
   };
 }
 

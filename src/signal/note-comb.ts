@@ -46,7 +46,10 @@ export const partialRatio = (n: number, b: number): number => n * Math.sqrt((1 +
 /** What a line of this gain is worth as evidence, in nepers of likelihood: a chance line seldom falls on a comb's tooth. */
 const worth = (gain: number): number => Math.min(4, 0.5 * (gain - 7)) + Math.max(0, Math.log10(gain / 20));
 
-/** Least squares of (f_n/n)² = f_0² (1 + B n²), the prior on B as one more observation. Returns f_1, B and the covariance. */
+/**
+ * Least squares of (f_n/n)² = f_0² (1 + B n²), the prior on B as one more observation. Returns f_1, B, f_1's variance, and by how much
+ * f_1 goes with each partial (Hz per Hz).
+ */
 export function fitComb(matches: readonly Match[], variances: readonly number[]) {
   const first = matches[0];
   if (!first) return undefined;
@@ -80,7 +83,12 @@ export function fitComb(matches: readonly Match[], variances: readonly number[])
   const root = Math.sqrt(1 + b);
   const db = f0 / (2 * root);
   const variance = root * root * cov.ff + 2 * root * db * cov.fb + db * db * cov.bb;
-  return { frequency: f0 * root, inharmonicity: b, variance };
+  const pulls = matches.map(({ order: n }, i) => {
+    const own = Math.sqrt(1 + b * n * n);
+    const [df, dB] = [n * own, (f0 * n * n * n) / (2 * own)];
+    return (root * (cov.ff * df + cov.fb * dB) + db * (cov.fb * df + cov.bb * dB)) / (variances[i] ?? 0);
+  });
+  return { frequency: f0 * root, inharmonicity: b, variance, pulls };
 }
 
 /** How far a line may lie from a tooth of the comb, as a standard deviation: noise, and strings that bend the law a little. */

@@ -4,10 +4,10 @@ import { fitComb, partialRatio, type Match } from './note-comb';
 const LEAST_GAIN = 16;
 
 /**
- * Student's t at 95 % for the some twenty bins from which the noise about a partial is known is 2.1; the rest covers partials
- * whose drift was not seen. Seen on strings of both simulators whose seeds no bench uses (1 to 30, and 5000 on).
+ * Half-width of a note's 95 % interval over its standard deviation. Student's t at 95 % for the some twenty bins from which the
+ * noise about a partial is known is 2.1; the rest is for tails that no normal distribution has.
  */
-const COVERAGE = 2.4;
+export const COVERAGE = 2.3;
 
 const median = (values: readonly number[]): number => {
   const sorted = [...values].sort((a, b) => a - b);
@@ -50,7 +50,7 @@ function fitWith(kept: Kept, bend: number) {
 }
 
 /**
- * First partial from the partials of a comb, with its 95 % interval: weighted least squares on the stiff string's law,
+ * First partial from the partials of a comb, with its variance (Hz²): weighted least squares on the stiff string's law,
  * stray partials left out. Where the partials scatter more than their noise, pulleys that give bend the law: each but the
  * first, which is what is asked for, is then let off by the share that makes the scatter its own (R. C. Paule & J. Mandel,
  * J. Res. Natl. Bur. Stand. 87 (1982) 377, from memory), and what scatter is left widens the spread (Birge's ratio).
@@ -82,5 +82,6 @@ export function settle(matches: readonly Match[], variances: readonly number[]) 
   }
   if (!found) return undefined;
   const { fit, ratio } = found;
-  return { ...fit, halfWidth: COVERAGE * Math.sqrt(fit.variance * Math.max(1, ratio)) };
+  const pulls = kept.map(({ match }, i) => ({ match, pull: fit.pulls[i] ?? 0 }));
+  return { ...fit, pulls, variance: fit.variance * Math.max(1, ratio) };
 }

@@ -1,14 +1,15 @@
 import { rankCombs, type Comb, type Peak } from './note-comb';
 import { decimate, type Decimated } from './note-decimate';
-import { driftOf, fallOf, withoutLines } from './note-drift';
+import { fallOf, withoutLines } from './note-drift';
 import { pluckStretch, refit, standingNoise, steadyStretch, takeLines, type Stretch } from './note-extract';
-import { settle } from './note-fit';
+import { COVERAGE, settle } from './note-fit';
 import type { Line } from './note-lines';
 import { powerOf, roughFloor, smoothFloor } from './note-noise';
 import { decay, isHum, peakOf, shadow, signalToNoise, stands } from './note-peaks';
 import { clearestPeriod, type Period } from './note-period';
 import { clippedUntil, meanPower } from './note-refuse';
 import { shownSpectrum, type ShownSpectrum } from './note-show';
+import { restOf, trackOf } from './note-track';
 
 export interface Partial_ {
   readonly order: number;
@@ -215,13 +216,14 @@ function leftBeside(rest: Float64Array, noise: Float64Array, k: number): number 
   return ratio * (1 + Math.min(MOST, Math.max(0, ratio - STRANGE)));
 }
 
-/** A partial that moves so much while it rings is in doubt by so many times that; only the first few partials are followed. */
-const DRIFT = 1;
-const FOLLOWED = 6;
 /** What is left beside a line beyond this share of the noise is no noise, and pulls the line one way: it counts up to fourfold. */
 const STRANGE = 1.3;
 const MOST = 3;
+/** The phase of so many partials is followed at most: those that pull the note most, and none that hardly does. */
+const FOLLOWED = 6;
+const LEAST_PULL = 0.02;
 
+/** The note of a comb, with the half-width of its 95 % interval, and the partials it was measured by. */
 function measure(
   stretch: Stretch,
   samples: Float64Array,
@@ -234,20 +236,33 @@ function measure(
   const matches = comb.matches.map(({ order, peak }) => ({ order, peak: peakOf(peak.line, stretch.rate) }));
   // What the lines leave tells of the noise during the pluck: twice as many bins as before it, so two parts in three.
   const later = smoothFloor(rest, noise, 8, 80);
-  // Other lines stay: a room or another belt splits a partial into several, and these are its drift.
+  const variances = matches.map(({ peak }) => {
+    const k = Math.round((peak.frequency * stretch.size) / stretch.rate);
+    const noisier = Math.max(((later[k] ?? 0) / (noise[k] ?? 0)) ** (2 / 3), leftBeside(rest, noise, k));
+    return peak.spread ** 2 * noisier + shadow(peak, lines, stretch.rate) ** 2;
+  });
+  const fit = settle(matches, variances);
+  if (!fit) return { matches, fit };
+  const followed = fit.pulls
+    .filter(({ match, pull }) => Math.abs(pull) * match.order > LEAST_PULL)
+    .sort((a, b) => Math.abs(b.pull) * b.match.order - Math.abs(a.pull) * a.match.order)
+    .slice(0, FOLLOWED)
+    .map(({ match: { peak }, pull }) => {
+      const k = Math.round((peak.frequency * stretch.size) / stretch.rate);
+      return { line: peak.line, pull, noise: (later[k] ?? 0) / stretch.size };
+    });
+  // Other lines stay: a room or another belt splits a partial into several, and these move its phase.
   const partials = new Set(matches.map(({ peak }) => peak.line));
   const steady = withoutLines(
     samples,
     lines.filter((line) => line.standing || partials.has(line)),
   );
-  const variances = matches.map(({ peak }, i) => {
-    const k = Math.round((peak.frequency * stretch.size) / stretch.rate);
-    const noisier = Math.max(((later[k] ?? 0) / (noise[k] ?? 0)) ** (2 / 3), leftBeside(rest, noise, k));
-    const drift =
-      i < FOLLOWED ? driftOf(steady, stretch.rate, peak.line, (later[k] ?? 0) / stretch.size, comb.frequency) : 0;
-    return peak.spread ** 2 * noisier + shadow(peak, lines, stretch.rate) ** 2 + (DRIFT * drift) ** 2;
-  });
-  return { matches, fit: settle(matches, variances) };
+  const track = trackOf(steady, stretch.rate, followed, comb.frequency);
+  const { shift, variance } = track
+    ? restOf(track, decay(matches, stretch.rate), fit.frequency)
+    : { shift: 0, variance: fit.variance };
+  const halfWidth = COVERAGE * Math.sqrt(fit.variance + variance);
+  return { matches, fit: { ...fit, frequency: fit.frequency + shift, halfWidth } };
 }
 
 /**

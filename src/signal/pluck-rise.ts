@@ -79,7 +79,10 @@ function createHistory(lowest: number, bins: number, step: number) {
     const from = Math.max(0, count - KEPT + 1, to - CALM);
     if (to - from < LEAST_CALM) return undefined;
     const calm = new Float64Array(bins);
-    for (let f = from; f < to; f += 1) at(f).forEach((power, k) => (calm[k] = (calm[k] ?? 0) + power / (to - from)));
+    for (let f = from; f < to; f += 1) {
+      const powers = at(f);
+      for (let k = 0; k < bins; k += 1) calm[k] = (calm[k] ?? 0) + (powers[k] ?? 0) / (to - from);
+    }
     return calm;
   };
   return {
