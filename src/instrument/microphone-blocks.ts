@@ -6,8 +6,12 @@ export const PROCESSOR = 'blocks-to-worker';
 /** Samples that go to the worker at once: 43 ms at 48 kHz. */
 export const BLOCK = 2048;
 
-/** From the page to the worker, once: where the blocks come from, and how many samples a second there are. */
+/** What is listened for. */
+export type Ear = 'plucks' | 'clicks';
+
+/** From the page to the worker, once: what to listen for, where the blocks come from, and how many samples a second there are. */
 export interface Opening {
+  readonly ear: Ear;
   readonly port: MessagePort;
   readonly rate: number;
 }

@@ -1,4 +1,4 @@
-import { PLUCKED, PROCESSOR, type Opening } from './microphone-blocks';
+import { PLUCKED, PROCESSOR, type Ear, type Opening } from './microphone-blocks';
 import { meddlingOf, troubleOf, type Meddling, type MicrophoneTrouble } from './microphone-trouble';
 import type { Heard } from './microphone-worker';
 // Vite compiles and places a worklet only when it is asked for as a worker's address.
@@ -23,6 +23,7 @@ export interface Microphone {
 }
 
 export interface Hearing {
+  readonly ear: Ear;
   onHeard(heard: Heard): void;
   /** undefined: the trouble is over. After `ended` and `failed` the microphone is closed. */
   onTrouble(trouble: MicrophoneTrouble | undefined): void;
@@ -80,7 +81,7 @@ export async function openMicrophone(hearing: Hearing, signal: AbortSignal): Pro
   const node = new AudioWorkletNode(context, PROCESSOR, { channelCount: 1, channelCountMode: 'explicit' });
   const { port1, port2 } = new MessageChannel();
   node.port.postMessage(port1, [port1]);
-  const opening: Opening = { port: port2, rate: context.sampleRate };
+  const opening: Opening = { ear: hearing.ear, port: port2, rate: context.sampleRate };
   worker.postMessage(opening, [port2]);
   // Its output is silence: some browsers run only what leads to the loudspeaker.
   context

@@ -122,7 +122,7 @@ test('five plucks in the microphone fill the note of a belt in', async ({ baseUR
   ]);
   expect(await tracks(page)).toEqual(['ended']);
 
-  const text = unmarked(await dialog.locator('.note-result').innerText()).split('\n')[0] ?? '';
+  const text = unmarked(await dialog.locator('.ear-result').innerText()).split('\n')[0] ?? '';
   const [, value, halfWidth] = /^([\d.]+) ± ([\d.]+)\sHz/.exec(text) ?? [];
   expect(Number(halfWidth), text).toBeGreaterThan(0);
   expect(Number(halfWidth), text).toBeLessThan(NOTE * 0.001);
@@ -163,9 +163,9 @@ test('an octave and another span are told apart; a pluck is struck off and anoth
   const takeBack = strikeOff.replace('Strike off', 'Take back');
   await key(page, strikeOff).click();
   await expect(plucks(page).filter({ hasText: 'struck off' })).toHaveCount(1);
-  await expect(page.locator('.note-result')).toContainText('of 4 plucks');
+  await expect(page.locator('.ear-result')).toContainText('of 4 plucks');
   await key(page, takeBack).click();
-  await expect(page.locator('.note-result')).toContainText('of 5 plucks');
+  await expect(page.locator('.ear-result')).toContainText('of 5 plucks');
   await key(page, strikeOff).click();
 
   await octave.locator('.note-pluck').click();
@@ -182,13 +182,13 @@ test('the microphone is off while the page is out of sight and after the panel i
   const page = await openHearing(CLEAR, baseURL);
   await show(page);
   await listen(page);
-  await expect(page.locator('.note-level')).toBeVisible();
+  await expect(page.locator('.ear-level')).toBeVisible();
   expect(await tracks(page)).toEqual(['live']);
   await see(page, 'hidden');
   await expect(page.getByText('the microphone is off until you are back')).toBeVisible();
   expect(await tracks(page)).toEqual(['ended']);
   await see(page, 'visible');
-  await expect(page.locator('.note-level')).toBeVisible();
+  await expect(page.locator('.ear-level')).toBeVisible();
   expect(await tracks(page)).toEqual(['ended', 'live']);
   await page.goto('./#/');
   await expect(page.locator('.note')).toHaveCount(0);
@@ -246,7 +246,7 @@ test('noise and no pluck give no note', async ({ baseURL }) => {
   const page = await openHearing({ notes: [], noise: 0.003, loudness: 0.15 }, baseURL);
   await show(page);
   await listen(page);
-  await expect(page.locator('.note-level')).toBeVisible();
+  await expect(page.locator('.ear-level')).toBeVisible();
   // By the sound's own clock, long enough for six plucks of the other recording.
   await page.evaluate(async () => {
     const { context } = Object.assign(window, { context: new AudioContext() });

@@ -25,6 +25,7 @@ const SCREENS = [
   '/case/new?said=hairs',
   '/stop?said=smoke',
   '/phone/note',
+  '/phone/clicks',
   '/phone/ridges',
   '/phone/slope',
   ...calculatorIds.map((id) => `/check/${id}`),

@@ -50,9 +50,11 @@ function samplesOf({ notes, noise, loudness }: Recording): Float64Array {
   return samples;
 }
 
-/** The recording as a WAV file, 16 bit, one channel. */
-export function wavOf(recording: Recording): Buffer {
-  const samples = samplesOf(recording);
+/** The recording as a WAV file. */
+export const wavOf = (recording: Recording): Buffer => wavFile(samplesOf(recording));
+
+/** Samples at 48 kHz as a WAV file, 16 bit, one channel. */
+export function wavFile(samples: Float64Array): Buffer {
   const file = Buffer.alloc(44 + 2 * samples.length);
   file.write('RIFF', 0);
   file.writeUInt32LE(36 + 2 * samples.length, 4);

@@ -18,6 +18,7 @@ const screens = [
   'case/new',
   'settings',
   'phone/note',
+  'phone/clicks',
   'phone/ridges',
   'phone/slope',
   ...calculatorIds.map((id) => `check/${id}`),

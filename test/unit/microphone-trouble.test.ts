@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { whyApart } from '../../src/app/phone/note/fate';
 import say from '../../src/app/phone/note/words/en';
+import ears from '../../src/app/phone/sound/words/en';
 import { meddlingOf, troubleOf } from '../../src/instrument/microphone-trouble';
 
 describe('why the microphone cannot be had', () => {
@@ -23,7 +24,10 @@ describe('why the microphone cannot be had', () => {
   });
 
   it('is said in one sentence each, with its full stop', () => {
-    for (const sentence of [...Object.values(say.trouble), ...Object.values(say.refusal).map(({ advice }) => advice)]) {
+    for (const sentence of [
+      ...Object.values(ears.trouble),
+      ...Object.values(say.refusal).map(({ advice }) => advice),
+    ]) {
       expect(sentence).toMatch(/^[A-Z][^.]*\.$/);
     }
   });
@@ -42,7 +46,7 @@ describe('what a phone does to the sound although asked not to', () => {
   });
 
   it('is said, each by its name', () => {
-    const { names, sentence } = say.meddling;
+    const { names, sentence } = ears.meddling;
     expect(sentence(Object.values(names).slice(0, 1))).toContain('its gain control on');
     expect(sentence(Object.values(names))).toContain('its gain control, noise suppression and echo cancelling on');
   });

@@ -21,6 +21,10 @@ export const phones: Readonly<Record<PhoneInstrument, Phone>> = {
     ...say.instruments.note,
     Panel: part(async () => (await import('./note/panel')).NotePanel, say.instrument),
   },
+  clicks: {
+    ...say.instruments.clicks,
+    Panel: part(async () => (await import('./clicks/panel')).ClicksPanel, say.instrument),
+  },
   ridges: {
     ...say.instruments.ridges,
     Panel: part(async () => (await import('./ridges/panel')).RidgesPanel, say.instrument),

@@ -106,12 +106,20 @@ function slipping(ask: Ask): Told {
   return slip.low > ask.number('e_lim') ? step('slip', { share: ask.quantity('s_f') }) : step('noSlip');
 }
 
+/** What ticks say, where some were surely heard: it did not feed what it was told, whatever the number. */
+const tickedIn = (ask: Ask): Told[] =>
+  (ask.known('l_k')?.low ?? 0) > 0 ? [step('ticked', { lost: ask.quantity('l_k') })] : [];
+
 /** Filament fed against commanded. */
 function byFeed(ask: Ask): Order {
   if (ask.number('l_d') <= 0) return tell('marksSwapped', {}, { steps: [step('swapped')], measureAgain: true });
   const state = ask.check('c');
   const slip = slipping(ask);
-  if (state === 'within') return tell('leaveFeed', {}, { steps: [slip] });
+  const ticked = tickedIn(ask);
+  if (state === 'within') return tell('leaveFeed', {}, { steps: [...ticked, slip] });
+  if (state === 'beyond' && ask.number('c') < 0 && ticked.length > 0) {
+    return tell('feedTicks', { by: ask.quantity('c') }, { steps: [...ticked, step('findTicks')], measureAgain: true });
+  }
   if (state === 'beyond') {
     const { change, ...rest } = changeTo(ask, 'S_n');
     const farOff = Math.abs(ask.number('c')) > 0.2;
@@ -122,13 +130,14 @@ function byFeed(ask: Ask): Order {
         steps: [
           step('gearCountsAs', { diameter: ask.quantity('d_e') }),
           farOff ? step('farOff') : step('brushTeeth'),
+          ...ticked,
           slip,
         ],
         ...rest,
       },
     );
   }
-  return tell('feedLonger', {}, { steps: [longer(ask, ask.number('l_f')), slip], measureAgain: true });
+  return tell('feedLonger', {}, { steps: [longer(ask, ask.number('l_f')), ...ticked, slip], measureAgain: true });
 }
 
 /** What to set, or what to leave alone, for every way of going about it. */

@@ -3,6 +3,7 @@ import { formula, cite, derived } from '../../engine/calculator';
 import { fed, onFeed, printed, pulled, travelled } from './choices';
 
 const steppers = cite('IEC 60034-20-1:2002, stepping motors', 'stepAngleOver', true);
+const fallsBack = cite('Acarnley, Stepping Motors, 4th edition (2002)', 'fallsFourSteps', true);
 const turn = cite('ISO 5296:2012, synchronous belt drives', 'turnMovesPitch', true);
 const lead = cite('Machinery’s Handbook, 29th edition (2012)', 'powerScrewsLead', true);
 const sameSteps = derived('stepsSentStay');
@@ -42,6 +43,7 @@ export const formulas = [
   formula('P_e = P_h * S_c / S_n', length.mm, lead, { axis: 'z', by: 'travel' }),
   formula('d_e = d_g * S_c / S_n', length.mm, derived('turnGearFeeds'), fed),
   formula('s_f = 1 - (r_1 - r_3) / l_d', ratio.percent, derived('shareSlowFeed'), fed),
+  formula('l_k = 4 * N_k * theta_e / rev * pi * d_g / i_e', length.mm, fallsBack, fed),
   formula('c_t = (m_o + m_i) / (D_o + D_i) - 1', ratio.percent, line, sides),
   formula('o = m_o - D_o * (1 + c_t)', length.mm, line, sides),
   formula('c_t = (m_2 - m_1) / (l_2 - l_1) - 1', ratio.percent, line, lengths),

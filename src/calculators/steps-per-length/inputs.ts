@@ -66,6 +66,7 @@ export const inputs = {
     tool: 'rule',
     when: fed,
   }),
+  N_k: input(ratio.one, { optional: true, range: [0, 10_000], phone: 'clicks', when: fed }),
   D_o: drawn(100, LARGE, sides),
   m_o: size('outside', LARGE, sides),
   D_i: drawn(80, LARGE, sides),

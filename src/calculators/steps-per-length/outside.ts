@@ -96,6 +96,13 @@ const checks: readonly OutsideProof[] = [
   },
   {
     source:
+      'Trade fact: a motor of 200 steps has 50 teeth and falls back by whole teeth; 25 of them are half a turn, of Machinery’s Handbook’s 31.4159 (from memory), geared down five to one',
+    given: { S_e: '100', d_g: '10 mm', theta_e: '1.8°', i_e: '5', r_1: '120 mm', r_2: '20 mm', N_k: '25' },
+    choices: { axis: 'feed' },
+    expect: { l_k: [31.4159 / 2 / 5, 1e-4] },
+  },
+  {
+    source:
       'A feed gear of 10.5 mm taken for 11 mm, turned over: polygon of a million sides, not π; then a tenth slips',
     given: {
       S_e: `${3200 / around(11)}`,

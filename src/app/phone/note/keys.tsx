@@ -24,7 +24,7 @@ export function NoteKeys(props: { listening: Listening; take: string; onListen: 
           onPick={(id) => props.listening.want(Number(id))}
         />
       </Show>
-      <div class="note-keys">
+      <div class="ear-keys">
         <Show
           when={isOn()}
           fallback={

@@ -1,12 +1,13 @@
 import { chime } from '../../../instrument/chime';
-import { createEar } from './ear';
+import { createEar } from '../sound/ear';
 import { createTally } from './tally';
 
 /** A listening: the microphone, and the plucks it heard. It ends when as many agree as are wanted. */
 export function createListening() {
   const tally = createTally();
-  const ear = createEar((note) => {
-    tally.add(note);
+  const ear = createEar('plucks', (heard) => {
+    if (heard.kind !== 'pluck') return;
+    tally.add(heard.note);
     endIfEnough();
   });
   const endIfEnough = (): void => {

@@ -1,54 +1,18 @@
+import '../sound/sound.css';
 import './note.css';
 import { createMemo, createSignal, Show } from 'solid-js';
 import type { PanelProps } from '../panel';
+import { EarLevel } from '../sound/level';
+import { EarDoubts, EarTrouble } from '../sound/trouble';
 import { printNote } from './fate';
 import { NoteCautions, NoteHow } from './how';
 import { NoteKeys } from './keys';
-import { NoteLevel } from './level';
-import { createListening, type Listening } from './listening';
+import { createListening } from './listening';
 import { NotePlucks } from './plucks';
 import { NoteReading } from './reading';
 import { NoteSpectrum } from './spectrum';
 import type { Pluck } from './tally';
 import say from './words/en';
-
-/** What is wrong with the microphone, and what to do about it. */
-function NoteTrouble(props: { ear: Listening['ear'] }) {
-  return (
-    <Show when={props.ear.trouble()}>
-      {(trouble) => (
-        <div class="problem" role="alert">
-          <p>{say.trouble[trouble()]}</p>
-          <p>{say.typeInstead}</p>
-          <Show when={trouble() === 'suspended'}>
-            <button type="button" class="button" onClick={() => props.ear.resume()}>
-              {say.goOn}
-            </button>
-          </Show>
-        </div>
-      )}
-    </Show>
-  );
-}
-
-/** What the phone does to the sound that makes the notes doubtful. */
-function NoteDoubts(props: { ear: Listening['ear'] }) {
-  return (
-    <>
-      <Show when={props.ear.meddling().length > 0}>
-        <p class="due small">{say.meddling.sentence(props.ear.meddling().map((one) => say.meddling.names[one]))}</p>
-      </Show>
-      <Show when={props.ear.isOn()}>
-        <p class="small faint">{say.meddling.unknown}</p>
-      </Show>
-      <Show when={props.ear.rateOff()}>
-        <p class="problem" role="alert">
-          {say.rateOff}
-        </p>
-      </Show>
-    </>
-  );
-}
 
 const captionOf = ({ number, note }: Pluck): string =>
   note.status === 'found' ? say.spectrum.caption(number, note.snrDb.toFixed(0)) : say.spectrum.noNote(number);
@@ -77,14 +41,14 @@ export function NotePanel(props: PanelProps) {
       <Show when={!ear.isOn() && ear.phase() !== 'done'}>
         <NoteCautions />
       </Show>
-      <NoteTrouble ear={ear} />
+      <EarTrouble ear={ear} instead={say.typeInstead} />
       <Show when={!isFresh()}>
         <NoteReading listening={listening} mark={props.mark} />
       </Show>
       <Show when={ear.phase() === 'listening'}>
-        <NoteLevel level={ear.level()} />
+        <EarLevel level={ear.level()} />
       </Show>
-      <NoteDoubts ear={ear} />
+      <EarDoubts ear={ear} effect={say.meddled} />
       <NoteKeys listening={listening} take={props.take} onListen={listen} onTake={take} />
       <Show when={hasPlucks()}>
         <section class="section">

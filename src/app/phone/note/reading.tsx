@@ -29,7 +29,7 @@ export function NoteReading(props: { listening: Listening; mark: DecimalMark }) 
     tally().plucks().length > 0 ? say.reading.offAt(tally().count(), tally().wanted()) : say.reading.off;
   return (
     <section class="note-reading" role="status" aria-label={say.reading.label}>
-      <p class="note-phase">
+      <p class="ear-phase">
         <Switch fallback={off()}>
           <Match when={phase() === 'opening'}>{say.reading.opening}</Match>
           <Match when={phase() === 'listening'}>
@@ -42,7 +42,7 @@ export function NoteReading(props: { listening: Listening; mark: DecimalMark }) 
       </p>
       <Show when={tally().combined().found}>
         {(note) => (
-          <p class="note-result">
+          <p class="ear-result">
             {formatMeasured(note().frequency, note().halfWidth, frequency.Hz.unit, { mark: props.mark })}{' '}
             <span class="small faint">{say.reading.interval(tally().count())}</span>
           </p>

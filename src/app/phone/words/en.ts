@@ -9,6 +9,12 @@ const en = {
       /** On the key beside a line that it can fill. */
       key: 'Listen with the phone',
     },
+    clicks: {
+      title: 'Ticks of a feeder',
+      question: 'How many times does the feeder tick while it feeds?',
+      sayings: ['feeder ticks', 'clicking', 'feeder clicks', 'knocks while it feeds', 'count ticks', 'microphone'],
+      key: 'Count with the phone',
+    },
     ridges: {
       title: 'Ridges in a photo',
       question: 'How far apart are the ridges of a wall?',

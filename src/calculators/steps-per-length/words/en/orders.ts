@@ -125,6 +125,10 @@ export const orders = {
       glanceAt(a.change, p),
       (per) => `The feed gives ${p.size(a.by)} too ${a.little ? 'little' : 'much'}: ${setting(a.change, p, per)}.`,
     ),
+  feedTicks: (a: { by: Amount }, p: Print) => ({
+    glance: '⟳ Feed again without ticks',
+    sentence: `Leave the steps of the filament feed: it ticked, and fed ${p.size(a.by)} too little. Feed again slower, until it does not tick.`,
+  }),
   feedLonger: {
     glance: '⟳ Feed a longer piece',
     sentence:
@@ -184,6 +188,10 @@ export const steps = {
   feedAtFlow: 'Feed once more at the flow you print with: what is missing then is slip, no matter of steps.',
   slip: (a: { share: Amount }, p: Print) =>
     `At print speed another ${p(a.share)} is missing: that is slip under back pressure. Print slower or hotter, clear the nozzle, set the idler’s pressure; leave the steps out of it.`,
+  ticked: (a: { lost: Amount }, p: Print) =>
+    `It ticked: if that was the motor falling back, about ${p(a.lost)} or a multiple was not fed. If the gear slipped on the filament, look for its dust.`,
+  findTicks:
+    'If it ticks slowly too: hotter, clear the nozzle, look at the filament’s way in, set the idler’s pressure. No number of steps mends that.',
   noSlip: 'At print speed no more is missing than this test can see.',
   gearCountsAs: (a: { diameter: Amount }, p: Print) =>
     `The gear then counts as one of ${p(a.diameter)} where it grips.`,

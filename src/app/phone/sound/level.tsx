@@ -15,16 +15,16 @@ const x = (decibels: number): number =>
   LEFT + ((Math.min(Math.max(decibels, LEAST_DB), 0) - LEAST_DB) / -LEAST_DB) * (RIGHT - LEFT);
 
 /** How loud it is now, against the noise that is always there. */
-export function NoteLevel(props: { level: Level | undefined }) {
+export function EarLevel(props: { level: Level | undefined }) {
   const over = () => (props.level ? Math.max(props.level.rms - props.level.noise, 0).toFixed(0) : '–');
   return (
-    <div class="note-level">
+    <div class="ear-level">
       <p class="small">
         {say.level.before} <b>{over()} dB</b> {say.level.after}
       </p>
       <svg class="drawing" viewBox={`0 0 ${WIDTH} ${HEIGHT}`} aria-hidden="true">
         <rect class="d-shade" x={LEFT} y={TOP} width={x(props.level?.noise ?? LEAST_DB) - LEFT} height={BASE - TOP} />
-        <path class="note-bar" d={`M${LEFT} ${(TOP + BASE) / 2} H${x(props.level?.rms ?? LEAST_DB)}`} />
+        <path class="ear-bar" d={`M${LEFT} ${(TOP + BASE) / 2} H${x(props.level?.rms ?? LEAST_DB)}`} />
         <path class="d-ink" d={`M${x(props.level?.noise ?? LEAST_DB)} ${TOP} V${BASE}`} />
         <path class="d-thin" d={`M${LEFT} ${BASE} H${RIGHT}`} />
         <For each={TICKS}>

@@ -1,8 +1,8 @@
 import { createSignal, onCleanup, onMount } from 'solid-js';
+import type { Ear } from '../../../instrument/microphone-blocks';
 import type { Meddling, MicrophoneTrouble } from '../../../instrument/microphone-trouble';
 import type { Heard } from '../../../instrument/microphone-worker';
 import { createHold, type LastSound } from './hold';
-import type { Pluck } from './tally';
 
 /** `away`: the page is out of sight; listening goes on when it is shown again. */
 type Phase = 'idle' | 'opening' | 'listening' | 'away' | 'done' | 'stopped';
@@ -13,8 +13,13 @@ export interface Level {
   readonly noise: number;
 }
 
-/** The microphone of one panel, on only while it must be, and what is known of it. */
-export function createEar(onPluck: (note: Pluck['note']) => void) {
+type Something = Exclude<Heard, { readonly kind: 'level' | 'rate' }>;
+
+/**
+ * The microphone of one panel, on only while it must be, and what is known of it.
+ * @param onSomething gets what was listened for
+ */
+export function createEar(ear: Ear, onSomething: (heard: Something) => void) {
   const [phase, setPhase] = createSignal<Phase>('idle');
   const [trouble, setTrouble] = createSignal<MicrophoneTrouble>();
   const [meddling, setMeddling] = createSignal<readonly Meddling[]>([]);
@@ -32,8 +37,8 @@ export function createEar(onPluck: (note: Pluck['note']) => void) {
     if (heard.kind === 'level') setLevel(heard);
     else if (heard.kind === 'rate') setRateOff(heard.off);
     else {
-      hold.waitOn();
-      onPluck(heard.note);
+      if (heard.kind !== 'span') hold.waitOn();
+      onSomething(heard);
     }
   };
   const onTrouble = (now: MicrophoneTrouble | undefined): void => {
@@ -44,7 +49,7 @@ export function createEar(onPluck: (note: Pluck['note']) => void) {
     setLevel(undefined);
     setPhase('opening');
     setTrouble(undefined);
-    const opened = await hold.open({ onHeard, onTrouble });
+    const opened = await hold.open({ ear, onHeard, onTrouble });
     if (opened?.ok === false) {
       setTrouble(opened.trouble);
       end('stopped');
@@ -85,3 +90,5 @@ export function createEar(onPluck: (note: Pluck['note']) => void) {
     forgive: () => setTrouble(),
   };
 }
+
+export type PanelEar = ReturnType<typeof createEar>;

@@ -48,7 +48,7 @@ export function createHold(onSilence: () => void) {
     },
     /** From a tap: starts what the phone held back. */
     resume: (): void => microphone?.resume(),
-    /** A pluck has just sounded. */
+    /** A pluck has just sounded: it is looked for. */
     plucked: (): void => microphone?.plucked(),
     /** Something was heard: the wait for silence begins anew. */
     waitOn,
