@@ -1,4 +1,4 @@
-import type { NoteFound } from './note';
+import type { NoteFound, NoteRefused } from './note';
 
 /** Plucks that agree on a note of their own. */
 interface PluckGroup {
@@ -36,6 +36,17 @@ const STUDENT = [
   12.706, 4.303, 3.182, 2.776, 2.571, 2.447, 2.365, 2.306, 2.262, 2.228, 2.201, 2.179, 2.16, 2.145, 2.131,
 ];
 const student = (freedom: number): number => STUDENT[freedom - 1] ?? 1.96 + 2.6 / freedom;
+
+/** From so many that agree on, what else is heard speaks no longer against them. */
+const ENOUGH = 4;
+
+/** How many sounds were heard that are no belt's: each of them says that those that agree may be none's either. */
+export const against = (heard: readonly (NoteFound | NoteRefused)[]): number =>
+  heard.filter(
+    (note) =>
+      note.status === 'refused' &&
+      (note.reason === 'held' || note.reason === 'contradicted' || note.reason === 'too noisy'),
+  ).length;
 
 function median(values: readonly number[]): number {
   const sorted = [...values].sort((a, b) => a - b);
@@ -77,9 +88,10 @@ function otherGroup(notes: readonly NoteFound[], outliers: readonly number[], ce
  * outside four standard deviations (by the median absolute deviation, held between 1.5 % and 5 %) of the largest group. The
  * half-width is the greater of what the scatter gives, by Student's t with the median's larger spread (√(π/2), asymptotic),
  * and what the plucks' own half-widths give. 'two' where two or more of those that stand apart agree on another note that is no
- * overtone: two belts. 'too few' where not even two, or not more than half, agree.
+ * overtone: two belts. 'too few' where not even two, or not more than half, agree; of few, not more than there are sounds of no belt.
+ * @param others sounds heard that are no belt's
  */
-export function combinePlucks(notes: readonly NoteFound[]): PluckSet {
+export function combinePlucks(notes: readonly NoteFound[], others = 0): PluckSet {
   const group = largestGroup(notes).map((i) => notes[i]?.frequency ?? NaN);
   const centre = median(group);
   const deviation = 1.4826 * median(group.map((f) => Math.abs(f - centre)));
@@ -100,7 +112,7 @@ export function combinePlucks(notes: readonly NoteFound[]): PluckSet {
       outliers: outliers.filter((i) => !second.used.includes(i)),
     };
   }
-  if (n < 2 || 2 * n <= notes.length) return { status: 'too few', used, outliers };
+  if (n < 2 || 2 * n <= notes.length || (n < ENOUGH && n <= others)) return { status: 'too few', used, outliers };
   return { status: 'found', ...groupOf(notes, used), outliers };
 }
 

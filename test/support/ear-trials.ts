@@ -26,10 +26,22 @@ interface Stream {
   readonly frequency: number;
 }
 
-/** What the cells of one seed share, so that it is made once: strings by band and manner, noise by kind. */
-let shared: { seed: number; struck: Map<string, Struck>; noise: Map<string, Float64Array> } | undefined;
-function sharedOf(seed: number) {
-  if (shared?.seed !== seed) shared = { seed, struck: new Map(), noise: new Map() };
+interface Rung {
+  /** At RATE, as the microphone hears it in its room. */
+  readonly sound: Float64Array;
+  readonly frequency: number;
+}
+
+/** What the cells of one seed share, so that it is made once: strings by band and manner, these in their rooms, noise by kind. */
+interface Shared {
+  readonly seed: number;
+  readonly struck: Map<string, Struck>;
+  readonly rung: Map<string, Rung>;
+  readonly noise: Map<string, Float64Array>;
+}
+let shared: Shared | undefined;
+function sharedOf(seed: number): Shared {
+  if (shared?.seed !== seed) shared = { seed, struck: new Map(), rung: new Map(), noise: new Map() };
   return shared;
 }
 function once<T>(made: Map<string, T>, key: string, make: () => T): T {
@@ -38,33 +50,41 @@ function once<T>(made: Map<string, T>, key: string, make: () => T): T {
   return one;
 }
 
+/** A string of this cell in its room. */
+function rungIn({ low, high, manner, room }: EarCell, seed: number, corner: number): Rung {
+  const { struck, rung } = sharedOf(seed);
+  return once(rung, `${low} ${manner} ${room}`, () => {
+    const { sound, frequency } = once(struck, `${low} ${manner}`, () => strike(low, high, manner, seed));
+    const wet = inRoom(sound, STEP_RATE, room, seed);
+    const fade = 0.1 * STEP_RATE;
+    const ring = doubled(wet.map((x, t) => x * Math.min(1, (wet.length - t) / fade)));
+    return { sound: secondOrder(ring, corner, 'high'), frequency };
+  });
+}
+
 /** A pluck of this cell as a page is given it. */
 export function stream(cell: EarCell, seed: number): Stream {
-  const { struck, noise: noises } = sharedOf(seed);
-  const { low, high, manner } = cell;
-  const { sound, frequency } = once(struck, `${low} ${manner}`, () => strike(low, high, manner, seed));
   const uniform = random(seed * 8191 + 77);
-  const wet = inRoom(sound, STEP_RATE, cell.room, seed);
-  const fade = 0.1 * STEP_RATE;
-  const ring = doubled(wet.map((x, t) => x * Math.min(1, (wet.length - t) / fade)));
-  const heard = secondOrder(ring, 40 + 80 * uniform(), 'high');
-  const power = heard.subarray(0, RATE).reduce((sum, x) => sum + x * x, 0) / RATE;
-  const noise = once(noises, cell.noise, () => roomNoise(cell.noise, Math.round(WHOLE * RATE), 0.5, seed));
+  const { sound: heard, frequency } = rungIn(cell, seed, 40 + 80 * uniform());
+  let power = 0;
+  for (let t = 0; t < RATE; t += 1) power += heard[t]! ** 2 / RATE;
+  const length = Math.round(WHOLE * RATE);
+  const noise = once(sharedOf(seed).noise, cell.noise, () => roomNoise(cell.noise, length, 0.5, seed));
   const deviation = Math.sqrt(power * 10 ** (-cell.snrDb / 10));
   const from = Math.round((LEAD + 0.1 * uniform()) * RATE);
   let loudest = 0;
-  const mixed = noise.map((x, t) => {
-    const y = deviation * x + (heard[t - from] ?? 0);
+  const mixed = new Float64Array(length);
+  for (let t = 0; t < length; t += 1) {
+    const y = deviation * noise[t]! + (heard[t - from] ?? 0);
+    mixed[t] = y;
     loudest = Math.max(loudest, Math.abs(y));
-    return y;
-  });
+  }
   const loudness = 10 ** (-(10 + 20 * uniform()) / 20) / loudest;
-  const given = processed(
-    mixed.map((x) => x * loudness),
-    cell.processing,
-    seed,
-  );
-  return { samples: Float32Array.from(given, (x) => Math.max(-1, Math.min(1, x))), at: from / RATE, frequency };
+  for (let t = 0; t < length; t += 1) mixed[t]! *= loudness;
+  const given = processed(mixed, cell.processing, seed);
+  const samples = new Float32Array(length);
+  for (let t = 0; t < length; t += 1) samples[t] = Math.max(-1, Math.min(1, given[t]!));
+  return { samples, at: from / RATE, frequency };
 }
 
 /** Beyond this share of the note a name is wrong. */

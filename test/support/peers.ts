@@ -19,12 +19,24 @@ export const mcleod: Peer = (samples, rate) => {
   return detector.findPitch(samples.slice(from, from + LENGTH), rate)[0];
 };
 
+const bells = new Map<number, Float64Array>();
+function bellOf(length: number): Float64Array {
+  const made =
+    bells.get(length) ?? Float64Array.from({ length }, (_, t) => 0.5 - 0.5 * Math.cos((2 * Math.PI * t) / length));
+  bells.set(length, made);
+  return made;
+}
+
 /** Magnitudes of the whole second, Hann window, zero-padded. */
 function magnitudes(samples: Float32Array, rate: number) {
   const size = 2 ** Math.ceil(Math.log2(samples.length) + 1);
-  const windowed = Array.from(samples, (x, t) => x * (0.5 - 0.5 * Math.cos((2 * Math.PI * t) / samples.length)));
+  const bell = bellOf(samples.length);
+  const windowed = new Float64Array(samples.length);
+  for (let t = 0; t < samples.length; t += 1) windowed[t] = samples[t]! * bell[t]!;
   const { re, im, step } = spectrumOf(windowed, size, rate);
-  return { magnitude: re.map((x, k) => Math.hypot(x, im[k]!)), step };
+  const magnitude = new Float64Array(re.length);
+  for (let k = 0; k < re.length; k += 1) magnitude[k] = Math.sqrt(re[k]! ** 2 + im[k]! ** 2);
+  return { magnitude, step };
 }
 
 /** Place of a peak between bins, by a parabola through the logarithms. */

@@ -16,6 +16,13 @@ const found = (frequency: number, halfWidth = 0.02): NoteFound => ({
 });
 
 describe('several plucks', () => {
+  test('two that agree among as many sounds of no belt are chance; four are not', () => {
+    const two = [110.1, 110.2].map((f) => found(f));
+    expect(combinePlucks(two, 1).status).toBe('found');
+    expect(combinePlucks(two, 2).status).toBe('too few');
+    expect(combinePlucks([...two, found(110), found(110.3)], 6).status).toBe('found');
+  });
+
   test('an octave, a half and another string are told apart', () => {
     const set = combinePlucks([110.1, 220.3, 110.0, 109.9, 55, 130.8, 110.2].map((f) => found(f)));
     expect(set).toMatchObject({ status: 'found', used: [0, 2, 3, 6], outliers: [1, 4, 5] });

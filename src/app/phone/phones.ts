@@ -19,11 +19,11 @@ interface Phone {
 export const phones: Readonly<Record<PhoneInstrument, Phone>> = {
   note: {
     ...say.instruments.note,
-    Panel: part(async () => (await import('./note/panel')).NotePanel, say.instrument),
+    Panel: part(async () => (await import('./listen')).NotePanel, say.instrument),
   },
   clicks: {
     ...say.instruments.clicks,
-    Panel: part(async () => (await import('./clicks/panel')).ClicksPanel, say.instrument),
+    Panel: part(async () => (await import('./listen')).ClicksPanel, say.instrument),
   },
   ridges: {
     ...say.instruments.ridges,

@@ -1,6 +1,6 @@
 import { createMemo, createSignal } from 'solid-js';
 import type { NoteFound, NoteRefused } from '../../../signal/note';
-import { combinePlucks } from '../../../signal/pluck-set';
+import { against, combinePlucks } from '../../../signal/pluck-set';
 
 /** One pluck that was heard. */
 export interface Pluck {
@@ -25,7 +25,10 @@ export function createTally() {
     const taken = plucks().flatMap(({ number, note, struck }) =>
       note.status === 'found' && !struck ? [{ number, note }] : [],
     );
-    const result = combinePlucks(taken.map(({ note }) => note));
+    const result = combinePlucks(
+      taken.map(({ note }) => note),
+      against(plucks().map(({ note }) => note)),
+    );
     const numbers = (places: readonly number[]) =>
       new Set(places.flatMap((place) => ((pluck) => (pluck ? [pluck.number] : []))(taken[place])));
     const used = numbers(result.used);
