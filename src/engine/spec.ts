@@ -11,8 +11,8 @@ export type None = Readonly<Partial<Record<symbol, never>>>;
 /** Present only under some options: `{ drive: 'belt' }` or `{ end: ['fixed', 'pinned'] }`. */
 export type When = Readonly<Record<string, string | readonly string[]>>;
 
-/** What the phone itself can measure: the note of a plucked belt, the ticks of a feeder, the ridges in a photo, a slope. */
-export type PhoneInstrument = 'note' | 'clicks' | 'ridges' | 'slope';
+/** What the phone itself can measure: a plucked belt's note, a feeder's ticks; ridges, ripples, a square in photos; a slope. */
+export type PhoneInstrument = 'note' | 'clicks' | 'ridges' | 'ripples' | 'skew' | 'slope';
 
 /** What an input is of: one feature, several where tools of either sort will do, or by the option in force. */
 export type FeatureData =

@@ -1,4 +1,6 @@
 import type { RidgeFinding, RidgeOptions, Scale, Strip } from '../signal/ridge';
+import type { RippleFinding } from '../signal/ripple';
+import type { SheetFinding } from '../signal/sheet';
 
 /** How far a long task is: the part it is at, and the share of the whole task that is done, 0 to 1. */
 export interface Progress {
@@ -13,16 +15,21 @@ export type PictureFault =
   | 'too-large' // for this device's memory, even made smaller
   | 'failed';
 
+/** What can be asked of a picture. */
+export type Question =
+  | { readonly of: 'ridges'; readonly strip: Strip; readonly scale: Scale; readonly options: RidgeOptions }
+  | { readonly of: 'ripples'; readonly strip: Strip; readonly scale: Scale }
+  | { readonly of: 'sheet' };
+
+export type Answer =
+  | { readonly of: 'ridges'; readonly finding: RidgeFinding }
+  | { readonly of: 'ripples'; readonly finding: RippleFinding }
+  | { readonly of: 'sheet'; readonly finding: SheetFinding };
+
 /** From the page to the worker. */
 export type Task =
   | { readonly kind: 'open'; readonly file: Blob }
-  | {
-      readonly kind: 'analyse';
-      readonly id: number;
-      readonly strip: Strip;
-      readonly scale: Scale;
-      readonly options: RidgeOptions;
-    }
+  | { readonly kind: 'analyse'; readonly id: number; readonly question: Question }
   | { readonly kind: 'cancel'; readonly id: number };
 
 /** A picture as it was opened, without the worker's part of it. */
@@ -41,5 +48,5 @@ export interface Opened {
 export type FromWorker =
   | { readonly kind: 'progress'; readonly id: number; readonly progress: Progress }
   | { readonly kind: 'opened'; readonly id: 0; readonly opened: Opened }
-  | { readonly kind: 'finding'; readonly id: number; readonly finding: RidgeFinding }
+  | { readonly kind: 'finding'; readonly id: number; readonly answer: Answer }
   | { readonly kind: 'fault'; readonly id: number; readonly fault: PictureFault };

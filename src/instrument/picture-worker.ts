@@ -1,6 +1,8 @@
-import { findRidges, readStrip, type GreyPicture } from '../signal/ridge';
+import { findRidges, readStrip, type GreyPicture, type StripReading } from '../signal/ridge';
 import { hold, Stopped } from './picture-hold';
-import type { FromWorker, Task } from './picture-task';
+import { findRipples } from '../signal/ripple';
+import { findSkew } from '../signal/sheet';
+import type { Answer, FromWorker, Question, Task } from './picture-task';
 
 let picture: GreyPicture | undefined;
 const cancelled = new Set<number>();
@@ -14,7 +16,14 @@ async function open(file: Blob): Promise<void> {
   answer({ kind: 'opened', id: 0, opened: held.opened }, [held.opened.preview]);
 }
 
-async function analyse({ id, strip, scale, options }: Task & { kind: 'analyse' }): Promise<void> {
+function find(held: GreyPicture, question: Question, reading: StripReading | undefined): Answer {
+  if (question.of === 'sheet') return { of: 'sheet', finding: findSkew(held) };
+  const { scale } = question;
+  if (question.of === 'ripples') return { of: 'ripples', finding: findRipples(reading, scale, held) };
+  return { of: 'ridges', finding: findRidges(reading, scale, question.options) };
+}
+
+async function analyse({ id, question }: Task & { kind: 'analyse' }): Promise<void> {
   const step = async (part: 'sampling' | 'fitting', done: number) => {
     answer({ kind: 'progress', id, progress: { part, done } });
     // A cancellation that came meanwhile is let in.
@@ -22,9 +31,9 @@ async function analyse({ id, strip, scale, options }: Task & { kind: 'analyse' }
     return !cancelled.has(id);
   };
   if (!picture || !(await step('sampling', 0))) return;
-  const reading = readStrip(picture, strip);
+  const reading = question.of === 'sheet' ? undefined : readStrip(picture, question.strip);
   if (!(await step('fitting', 0.3))) return;
-  answer({ kind: 'finding', id, finding: findRidges(reading, scale, options) });
+  answer({ kind: 'finding', id, answer: find(picture, question, reading) });
 }
 
 addEventListener('message', ({ data }: MessageEvent<Task>) => {

@@ -1,5 +1,7 @@
 import type { RidgeFinding, RidgeOptions, Scale, Strip } from '../signal/ridge';
-import type { FromWorker, Opened, PictureFault, Progress, Task } from './picture-task';
+import type { RippleFinding } from '../signal/ripple';
+import type { SheetFinding } from '../signal/sheet';
+import type { Answer, FromWorker, Opened, PictureFault, Progress, Question, Task } from './picture-task';
 
 export type { PictureFault, Progress } from './picture-task';
 
@@ -20,13 +22,22 @@ export interface OpenPicture extends Opened {
    * Reads a strip in full resolution and looks for ridges.
    * @throws DOMException AbortError where `signal` says so or the picture is closed; PictureError
    */
-  readonly analyse: (
+  readonly ridges: (
     strip: Strip,
     scale: Scale,
     options: RidgeOptions,
     signal?: AbortSignal,
     onProgress?: OnProgress,
   ) => Promise<RidgeFinding>;
+  /** The same for ripples that die away. */
+  readonly ripples: (
+    strip: Strip,
+    scale: Scale,
+    signal?: AbortSignal,
+    onProgress?: OnProgress,
+  ) => Promise<RippleFinding>;
+  /** Finds a sheet in the whole picture, and how square a part on it is. */
+  readonly sheet: (signal?: AbortSignal, onProgress?: OnProgress) => Promise<SheetFinding>;
   /** Ends the worker and frees the picture; the preview stays the caller's. */
   readonly close: () => void;
 }
@@ -89,6 +100,16 @@ function startWorker() {
   return { ask, end };
 }
 
+function isOf<K extends Answer['of']>(answer: Answer, of: K): answer is Answer & { of: K } {
+  return answer.of === of;
+}
+
+/** The answer to a question of this kind. */
+function ofKind<K extends Answer['of']>(of: K, answer: Answer): Answer & { of: K } {
+  if (!isOf(answer, of)) throw new PictureError('failed');
+  return answer;
+}
+
 /**
  * Opens a picture in a worker of its own; the page only passes the file on and gets the preview.
  * @param signal stops the opening and frees what was read
@@ -98,17 +119,22 @@ export async function openPicture(file: Blob, signal?: AbortSignal, onProgress?:
   if (typeof Worker === 'undefined' || typeof OffscreenCanvas === 'undefined') throw new PictureError('no-background');
   const { ask, end } = startWorker();
   let count = 0;
+  const put = async (question: Question, stop: AbortSignal | undefined, tell: OnProgress | undefined) => {
+    count += 1;
+    const told = await ask(count, { kind: 'analyse', id: count, question }, tell, stop);
+    if (told.kind !== 'finding') throw new PictureError('failed');
+    return told.answer;
+  };
   try {
     const answer = await ask(0, { kind: 'open', file }, onProgress, signal);
     if (answer.kind !== 'opened') throw new PictureError('failed');
     return {
       ...answer.opened,
-      analyse: async (strip, scale, options, stop, tell) => {
-        count += 1;
-        const found = await ask(count, { kind: 'analyse', id: count, strip, scale, options }, tell, stop);
-        if (found.kind !== 'finding') throw new PictureError('failed');
-        return found.finding;
-      },
+      ridges: async (strip, scale, options, stop, tell) =>
+        ofKind('ridges', await put({ of: 'ridges', strip, scale, options }, stop, tell)).finding,
+      ripples: async (strip, scale, stop, tell) =>
+        ofKind('ripples', await put({ of: 'ripples', strip, scale }, stop, tell)).finding,
+      sheet: async (stop, tell) => ofKind('sheet', await put({ of: 'sheet' }, stop, tell)).finding,
       close: () => end(aborted()),
     };
   } catch (error) {

@@ -3,7 +3,7 @@ import type { Lie } from './ridge-tilt';
 import type { Point, Scale } from './ridge-types';
 
 /** How the wall lies under the strip and what the lens does: x along it, y beside it, both from its middle. */
-interface Pose extends Omit<Lie, 'fanSpread'> {
+interface Pose extends Omit<Lie, 'fanSpread' | 'round'> {
   readonly bend: number;
   readonly lens: number;
 }

@@ -13,7 +13,8 @@ const REACH = 3.5;
 const BELIEVED = 20;
 /** Lenses under which the first wave is looked for, in standard deviations: between them the fit finds its way. */
 const FIRST_LENSES = [0, -1, 1] as const;
-const MOST_WAVES = 8;
+/** Layers whose line is smeared take several: the ridges' own must still be among them. */
+const MOST_WAVES = 12;
 /** Waves nearer than this, over the strip's length, are one whose strength changes along it. */
 const APART = 1.5;
 

@@ -67,6 +67,8 @@ export type RidgeRefusal =
   | 'too few ridges'
   | 'nothing regular'
   | 'only layers'
+  | 'no period' // slow waves, none of them regular
+  | 'round' // the ridges bow: the scale beside them lies elsewhere than where they lead to
   | 'too coarse'
   | 'overexposed'
   | 'too dark'

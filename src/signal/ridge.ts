@@ -1,4 +1,5 @@
 import { hann, powerOfTwo } from './ridge-noise';
+import { lineOverWaves } from './ridge-line';
 import { fitWaves, lensMoves, SLOW, type Fitted, type Model } from './ridge-model';
 import { sortOut, tied, type Candidate, type Layers } from './ridge-roles';
 import { halfWidth95, inPicture, inStrip, measure, type Measured } from './ridge-scale';
@@ -35,6 +36,10 @@ const BEND_SPREAD = Math.tan((5 * Math.PI) / 180) / 0.7;
 const LENS_SPREAD = 0.08 / 0.7 ** 2;
 /** rad: further off square than this the interval no longer holds (bench of the eye): the camera is asked to stand squarer. */
 const MOST_OFF = (18 * Math.PI) / 180;
+/** F of the ridges' line over slow waves without a period, which reach this once in a thousand. */
+const LEAST_LINE = 20;
+/** Standard uncertainties by which ridges bow that are taken for those of a round wall. */
+const MOST_ROUND = 3;
 /** m: where the layer height is not known, what repeats nearer than this may be the layers themselves (common practice). */
 const THICKEST_LAYER = 3.5e-3;
 /** Beyond this layers leave nothing in the picture, not even as a false pattern. */
@@ -237,6 +242,8 @@ export function findRidges(reading: StripReading | undefined, scale: Scale, opti
   const { model } = fitted;
   const measured = sight.measured(model);
   if (!measured) return no('no scale');
+  if (lineOverWaves(values, step, known.centre, fitted, sorted.roles) < LEAST_LINE) return no('no period');
+  if (sight.lie.round > MOST_ROUND) return no('round');
   if (measured.off > MOST_OFF) return no('angle');
   if (!layers && measured.across / (model.frequencies[0] ?? 1) < THICKEST_LAYER) return no('layers unknown');
   const settled = (i: number) =>

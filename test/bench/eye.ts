@@ -1,6 +1,10 @@
 import { findRidges, readStrip } from '../../src/signal/ridge';
 import { seeded } from '../support/level-support';
+import { findRipples } from '../../src/signal/ripple';
+import { findSkew, skewOf, type SheetFinding } from '../../src/signal/sheet';
 import { PLAIN, shootWall, type WallTrial } from '../support/ridge-photos';
+import { RIPPLED, shootRipples, type RippleTrial } from '../support/ripple-photos';
+import { shootPair, SQUARE, type SheetTrial } from '../support/sheet-photos';
 
 const TRIALS = Number(process.env.TRIALS ?? 20);
 /** Only the cells whose name this fits. */
@@ -49,6 +53,39 @@ function ridges(name: string, trial: Partial<WallTrial>, { typed = true, truth =
   return [row(name, outcomes, (error) => Math.abs(error) > 0.03)];
 }
 
+function ripples(name: string, trial: Partial<RippleTrial>, seed = 12): string[][] {
+  if (!CELLS.test(name)) return [];
+  const random = seeded(seed).uniform;
+  const whole = { ...RIPPLED, ...trial };
+  const outcomes = Array.from({ length: TRIALS }, (): Outcome => {
+    const shot = shootRipples(whole, random);
+    const found = findRipples(readStrip(shot.picture, shot.strip), shot.scale, shot.picture);
+    if (found.status === 'refused') return found.reason;
+    return { error: whole.height > 0 ? found.period / shot.period - 1 : 1, half: found.halfWidth / found.period };
+  });
+  return [row(name, outcomes, (error) => Math.abs(error) > 0.05)];
+}
+
+function skewed(first: SheetFinding | undefined, second: SheetFinding | undefined, truth: number): Outcome {
+  if (first?.status !== 'seen') return first?.reason ?? 'nothing';
+  if (second?.status !== 'seen') return second?.reason ?? 'nothing';
+  const both = skewOf(first, second);
+  if (both.status === 'refused') return both.reason;
+  return { error: both.skew - truth, half: both.halfWidth };
+}
+
+/** As shares of the length: a hundredth of what it is over 100 mm in mm. */
+function skew(name: string, trial: Partial<SheetTrial>, seed = 13): string[][] {
+  if (!CELLS.test(name)) return [];
+  const random = seeded(seed).uniform;
+  const whole = { ...SQUARE, ...trial };
+  const outcomes = Array.from({ length: TRIALS }, (): Outcome => {
+    const [first, second] = shootPair(whole, random).map(findSkew);
+    return skewed(first, second, whole.skew);
+  });
+  return [row(name, outcomes, (error) => Math.abs(error) > 0.003)];
+}
+
 export const rows = [
   ...ridges('ridges: plain', {}),
   ...[3, 5, 8, 20, 40].flatMap((n) => ridges(`ridges: ${n}`, { ridges: n })),
@@ -63,6 +100,8 @@ export const rows = [
   ...ridges('ridges: yaw 25°, lens -0.08, short', { lens: -0.08, yaw: 25 * DEGREE, marks: 'short' }),
   ...ridges('ridges: cylinder 40 mm', { radius: 40 * MM }),
   ...ridges('ridges: cylinder 20 mm', { radius: 20 * MM }),
+  ...ridges('ridges: rule 5 mm before it, said', { ruleBefore: 5 * MM }),
+  ...ridges('ridges: narrow strip', { strip: 44 }),
   ...ridges('ridges: logos', { logo: true }),
   ...ridges('ridges: two periods', { second: 0.62 }),
   ...ridges('ridges: rough', { noise: 10, layerSpread: 0.006 * MM }),
@@ -74,4 +113,28 @@ export const rows = [
   ...ridges('none: strong waviness', { depth: 0, waviness: 0.2 * MM }, { truth: false }),
   ...ridges('none: logos', { depth: 0, logo: true }, { truth: false }),
   ...ridges('ridges and waviness', { waviness: 0.05 * MM }),
+  ...ripples('ripples: plain', {}),
+  ...[-12, 12].flatMap((yaw) => ripples(`ripples: yaw ${yaw}°`, { yaw: yaw * DEGREE })),
+  ...[-0.15, 0.1].flatMap((lens) => ripples(`ripples: lens ${lens}`, { lens })),
+  ...[0.02, 0.09].flatMap((damping) => ripples(`ripples: damping ${damping}`, { damping })),
+  ...ripples('ripples: faint', { height: 0.006 * MM }),
+  ...ripples('ripples and waviness', { waviness: 0.01 * MM }),
+  ...ripples('ripples: pitch 30°', { pitch: 30 * DEGREE }),
+  ...ripples('no ripples', { height: 0 }),
+  ...ripples('no ripples: waviness', { height: 0, waviness: 0.05 * MM }),
+  ...ripples('no ripples: logos', { height: 0, logo: true }),
+  ...ripples('no ripples: shaken', { height: 0, shake: 30 }),
+  ...skew('skew: none', {}),
+  ...skew('skew: 3 mm/m', { skew: 3e-3 }),
+  ...[-0.15, 0.1].flatMap((lens) => skew(`skew: lens ${lens}`, { lens, skew: 2e-3 })),
+  ...skew('skew: camera to 15° aside', { tilt: 15 * DEGREE, skew: -3e-3 }),
+  ...skew('skew: 10 mm thick', { height: 10 * MM, skew: 2e-3 }),
+  ...skew('skew: 60 mm part', { side: 60 * MM, skew: 2e-3 }),
+  ...skew('skew: part to 8° turned', { turn: 8 * DEGREE, skew: 2e-3 }),
+  ...skew('skew: camera to 40° aside', { tilt: 40 * DEGREE, skew: 2e-3 }),
+  ...skew('no skew: shaken', { shake: 14 }),
+  ...skew('no skew: light part', { colour: 0.8 }),
+  ...skew('no skew: light table', { table: 0.85 }),
+  ...skew('no skew: sheet cut off', { aside: 120 * MM }),
+  ...skew('no skew: round part', { round: true }),
 ];

@@ -27,6 +27,8 @@ const SCREENS = [
   '/phone/note',
   '/phone/clicks',
   '/phone/ridges',
+  '/phone/ripples',
+  '/phone/skew',
   '/phone/slope',
   ...calculatorIds.map((id) => `/check/${id}`),
 ] as const;

@@ -20,6 +20,8 @@ const screens = [
   'phone/note',
   'phone/clicks',
   'phone/ridges',
+  'phone/ripples',
+  'phone/skew',
   'phone/slope',
   ...calculatorIds.map((id) => `check/${id}`),
 ];

@@ -4,7 +4,7 @@ import { bench, calculatorIds, test, untilIdle } from './support';
 import say from '../../src/app/sheet/words/en';
 import shell from '../../src/app/shell/words/en';
 
-const phones = ['phone/note', 'phone/clicks', 'phone/ridges', 'phone/slope'];
+const phones = ['note', 'clicks', 'ridges', 'ripples', 'skew', 'slope'].map((name) => `phone/${name}`);
 const screens = [
   '',
   'machines',

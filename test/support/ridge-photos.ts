@@ -18,7 +18,7 @@ export interface WallTrial {
   /** m: layer height, and how much a layer stands out from its neighbours. */
   readonly layer: number;
   readonly layerSpread: number;
-  /** m: how far the rule stands before the wall. */
+  /** m: how far the rule stands before the wall; a hand says so, off by a rectangle of half a millimetre, and how far the camera was, by a tenth. */
   readonly ruleBefore: number;
   /** A second regular pattern: its period as a share of the ridges', 0 for none. */
   readonly second: number;
@@ -29,11 +29,13 @@ export interface WallTrial {
   readonly noise: number;
   /** Whether the marks span the strip, or a part of it. */
   readonly marks: 'long' | 'short';
+  /** px: of the strip, as a hand lays it; narrow between letters. */
+  readonly strip: number;
 }
 
 export const PLAIN: WallTrial = {
   ridges: 12, depth: 0.02 * MM, yaw: 0, pitch: 0, lens: 0, radius: 0, layer: 0.4 * MM, layerSpread: 0.001 * MM,
-  ruleBefore: 0, second: 0, waviness: 0, logo: false, noise: 3, marks: 'long',
+  ruleBefore: 0, second: 0, waviness: 0, logo: false, noise: 3, marks: 'long', strip: 100,
 }; // prettier-ignore
 
 const LONG = 900;
@@ -93,6 +95,20 @@ export interface WallShot {
   readonly period: number;
 }
 
+/** What a person types of a rule: its length, and where it stands before the wall, that brought onto it by like triangles. */
+function toldDistance(
+  length: number,
+  before: number,
+  away: number,
+  random: Random,
+): Pick<Scale, 'distance' | 'halfWidth'> {
+  const read = length + even(random, 0.1 * MM);
+  if (before === 0) return { distance: read, halfWidth: 0.1 * MM };
+  const [b, D] = [before + even(random, 0.5 * MM), away * (1 + even(random, 0.1))];
+  const share = Math.hypot((0.1 * MM) / length, ((b / D) * Math.hypot((0.5 * MM) / b, 0.1)) / (1 - b / D));
+  return { distance: read / (1 - b / D), halfWidth: (read * share) / (1 - b / D) };
+}
+
 /** One photo of a wall with what is laid on it by a hand that misses by a pixel and a half. */
 export function shootWall(trial: WallTrial, random: Random): WallShot {
   const reach = LONG * (0.65 + 0.2 * random());
@@ -110,8 +126,8 @@ export function shootWall(trial: WallTrial, random: Random): WallShot {
     lamp: [even(random, 40 * MM), -(180 + 60 * random()) * MM, -(35 + 25 * random()) * MM],
     ambient: 0.15 + 0.15 * random(), gloss: 0.05 * random(), level: 120, noise: trial.noise,
   }; // prettier-ignore
-  const left = Math.max(0, Math.floor(Math.min(top.x, end.x)) - 34);
-  const right = Math.min(WIDE, Math.ceil(Math.max(top.x, end.x)) + 34);
+  const left = Math.max(0, Math.floor(Math.min(top.x, end.x)) - trial.strip / 2 - 12);
+  const right = Math.min(WIDE, Math.ceil(Math.max(top.x, end.x)) + trial.strip / 2 + 12);
   const window = { x0: left, x1: left + 8 * Math.floor((right - left) / 8), y0: 0, y1: LONG };
   const picture = shoot(scene, camera, random, window);
   const reachY = (trial.marks === 'long' ? 0.95 : 0.45) * half;
@@ -122,7 +138,7 @@ export function shootWall(trial: WallTrial, random: Random): WallShot {
   const [from, to] = ends.map((Y) => missed(seen(camera, [ruleX, Y, -trial.ruleBefore]))) as [Point, Point];
   return {
     picture, period,
-    strip: { from: top, to: end, width: 44 },
-    scale: { from, to, distance: 2 * reachY + even(random, 0.1 * MM), halfWidth: 0.1 * MM, pointing: 1.5, measured: 'points' },
+    strip: { from: top, to: end, width: trial.strip },
+    scale: { from, to, ...toldDistance(2 * reachY, trial.ruleBefore, camera.distance, random), pointing: 1.5, measured: 'points' },
   }; // prettier-ignore
 }

@@ -7,8 +7,8 @@ import {
   pointingAt,
   cornersOf,
   type HandleId,
-} from '../../src/app/phone/ridges/marks';
-import { readDistance, readLayer, type ScaleEntry } from '../../src/app/phone/ridges/scale';
+} from '../../src/app/phone/photo/marks';
+import { readDistance, readLayer, type ScaleEntry } from '../../src/app/phone/photo/scale';
 import { length } from '../../src/quantity/kinds';
 import { handleSpot, HANDLE_RADIUS, HANDLE_REACH } from '../../src/ui/handle-place';
 import { distance, wholeView } from '../../src/ui/view-transform';

@@ -29,6 +29,14 @@ export const phones: Readonly<Record<PhoneInstrument, Phone>> = {
     ...say.instruments.ridges,
     Panel: part(async () => (await import('./ridges/panel')).RidgesPanel, say.instrument),
   },
+  ripples: {
+    ...say.instruments.ripples,
+    Panel: part(async () => (await import('./ripples/panel')).RipplesPanel, say.instrument),
+  },
+  skew: {
+    ...say.instruments.skew,
+    Panel: part(async () => (await import('./skew/panel')).SkewPanel, say.instrument),
+  },
   slope: {
     ...say.instruments.slope,
     Panel: part(async () => (await import('./level/panel')).SlopePanel, say.instrument),

@@ -18,7 +18,7 @@ export const inputs = {
     range: [1, 200],
     when: counted,
   }),
-  P_w: input(length.mm, { feature: 'span', range: [0.05, 200], spread: 0.1, phone: 'ridges', when: direct }),
+  P_w: input(length.mm, { feature: 'span', range: [0.05, 200], spread: 0.1, phone: 'ripples', when: direct }),
   v: placed('print.speed', { open: true, range: [1, 1000] }),
   x_0: input(length.mm, { feature: 'span', typical: 5, spread: 0.5, range: [0, 500], tool: 'rule' }),
   a: placed('carriage.acceleration', {
@@ -43,7 +43,7 @@ export const inputs = {
     feature: 'span',
     range: [0.05, 200],
     spread: 0.1,
-    phone: 'ridges',
+    phone: 'ripples',
     when: { ...direct, ...two },
   }),
   v_2: input(speed.mm_s, {

@@ -3,5 +3,5 @@ import type { Meta } from '../../engine/calculator';
 export default {
   topic: 'motion',
   order: 74,
-  phone: ['ridges'],
+  phone: ['ripples'],
 } satisfies Meta;

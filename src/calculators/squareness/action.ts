@@ -50,6 +50,7 @@ function measureSides(ask: Ask): Order {
 
 /** What is read once the skew, as a rise over run, has become so. */
 function readingsAt(ask: Ask, slope: number): Effect {
+  if (ask.choice('way') === 'photo') return { i_p: slope };
   if (ask.choice('way') === 'square') return { m: (ask.number('i_e') + slope) * ask.number('l') };
   if (ask.choice('way') === 'reversal') {
     const [mean, own] = [slope * ask.number('l'), ask.number('m_s')];

@@ -24,6 +24,7 @@ export const formulas = [
   formula('m_s = (m_1 - m_2) / 2', length.mm, reversal, turned),
   formula('i_q = m_s / l', slope.mm_m, rise, turned),
   formula('epsilon = atan(m_e / l)', angle.deg, rise, turned),
+  formula('epsilon = atan(i_p)', angle.deg, rise, { way: 'photo' }),
   formula('e_0 = l_0 * tan(epsilon)', length.mm, rise),
   formula('e_D = D * tan(epsilon)', length.mm, rise, { of: AXES }),
   formula('dy = S_b * tan(epsilon)', length.mm, rise, { of: AXES }),

@@ -15,12 +15,13 @@ export default calculator(
     inputs,
     formulas,
     limits: [{ of: 'e_0', max: 'e_lim', symmetric: true, cite: commonPractice }],
-    measured: ['d_1', 'd_2', 'A', 'B', 'm', 'm_1', 'm_2'],
+    measured: ['d_1', 'd_2', 'A', 'B', 'm', 'm_1', 'm_2', 'i_p'],
     // One of two readings that change together: scanned alone, it tells whether any setting helps.
     levers: {
       d_1: { step: (ask) => (2 * ask.number('A') * ask.number('B') * perStep(ask)) / ask.number('d_1') },
       m: { step: (ask) => ask.number('l') * perStep(ask) },
       m_1: { step: (ask) => 2 * ask.number('l') * perStep(ask) },
+      i_p: { step: perStep },
     },
     action,
     beware: ['differentDiagonalsAlone', 'shrinkagePrintCancels', 'xAgainstY'],
@@ -55,6 +56,14 @@ export default calculator(
         expect: { i_q: [1, 1e-9], e_0: [0.2, 1e-9], dx: [0.8, 1e-9] },
         verdict: 'beyond',
         source: derived('sameSquareFrame'),
+      },
+      {
+        key: 'squareTwoPhotos',
+        given: { i_p: '2 ± 0', S_b: '400 ± 0' },
+        choices: { way: 'photo' },
+        expect: { e_0: [0.2, 1e-9], dy: [0.8, 1e-9] },
+        verdict: 'beyond',
+        source: derived('squareTwoPhotos'),
       },
       {
         key: 'trySquareMm',

@@ -11,6 +11,7 @@ export const choices = {
       diagonals: {},
       square: {},
       reversal: {},
+      photo: {},
     },
     'diagonals',
   ),
@@ -75,6 +76,14 @@ export const inputs = {
     signed: { plus: 'wider-than-square', minus: 'sharper-than-square' },
     basis: commonPractice,
     when: { way: 'square' },
+  }),
+  i_p: input(slope.mm_m, {
+    feature: 'slope',
+    range: [-100, 100],
+    spread: 2,
+    signed: { plus: 'sharper-than-square', minus: 'wider-than-square' },
+    phone: 'skew',
+    when: { way: 'photo' },
   }),
   D: placed('bed.depth', {
     range: [20, 2000],

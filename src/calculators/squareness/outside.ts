@@ -77,5 +77,17 @@ const checks: readonly OutsideProof[] = [
       e_0: [() => 100 * tan(Math.atan2(2, 1000)), 1e-9],
     },
   },
+  {
+    source:
+      'mathjs 15.2: how far sideways a line that leans by 0.3° has gone over 100 and 400 mm, lines met with lines',
+    given: { i_p: `${1e3 * sideways(0.3, 1)} mm/m ± 0`, S_b: mm(400), D: mm(200) },
+    choices: { way: 'photo' },
+    expect: {
+      epsilon: [0.3, 1e-9],
+      e_0: [() => sideways(0.3, 100), 1e-9],
+      e_D: [() => sideways(0.3, 200), 1e-9],
+      dy: [() => sideways(0.3, 400), 1e-9],
+    },
+  },
 ];
 export default checks;

@@ -30,6 +30,10 @@ const runsRight = (seen: Seen | undefined, blade: 'left' | 'right'): number => {
   return (atBack === (blade === 'left') ? 1 : -1) * num(seen);
 };
 
+/** A corner sharper than 90° has Y leaning to the right. */
+const leaning = (seen: Seen | undefined): number =>
+  typeof seen === 'object' && seen.picture === 'sharper-than-square' ? num(seen) : -num(seen);
+
 /**
  * Plan of machine or frame: X and Y as two directions from the front left corner, front towards the eye. For the movement X is askew, for
  * a frame Y leans; the angle between them is what a print, a square or the frame's corners show.
@@ -42,6 +46,7 @@ const second: SecondModel = {
     const seen = {
       diagonals: () => Math.PI / 2 - cornerOf(num(given.A), num(given.B), num(given.d_1), num(given.d_2)),
       square: () => Math.atan(runsRight(given.m, 'left') / l - wide),
+      photo: () => Math.atan(leaning(given.i_p)),
       reversal: () => Math.atan((runsRight(given.m_1, 'left') + runsRight(given.m_2, 'right')) / 2 / l),
     };
     const way = (choices.way ?? 'diagonals') as keyof typeof seen;
@@ -77,6 +82,10 @@ const second: SecondModel = {
       const leans = rotate<Point>(x, Math.PI / 2 + Math.atan(error) * (flipped ? -1 : 1));
       return leans;
     };
+    if (way === 'photo') {
+      const lean = y[0] / y[1];
+      return { i_p: { picture: lean >= 0 ? 'sharper-than-square' : 'wider-than-square', size: Math.abs(lean) } };
+    }
     if (way === 'square') return { m: gap(gapAt(true, y, blade(wide, false), l), 'left') };
     // What the square itself adds changes sides when it is flipped.
     const own = Math.atan((runsRight(given.m_1, 'left') - runsRight(given.m_2, 'right')) / 2 / l);

@@ -5,7 +5,9 @@ import type { Unit } from '../../../quantity/unit';
 import type { RidgeFinding, RidgesFound, Strip } from '../../../signal/ridge-types';
 import type { Taken } from '../../desk/handed';
 import { PeriodsChart } from './periods-chart';
-import { ProfileChart } from './profile-chart';
+import { ProfileChart } from '../photo/profile-chart';
+import { adviceOn, sharesOf } from '../photo/shares';
+import shared from '../photo/words/en';
 import say from './words/en';
 
 const DEGREE = Math.PI / 180;
@@ -26,16 +28,6 @@ function crestsAlong(found: RidgesFound, strip: Strip): readonly number[] {
   return shares.map((_, k) => start + k * pitch).filter((at) => at >= 0 && at <= length);
 }
 
-/** Which source the doubt comes from mostly, and what would lessen it. */
-function adviceOn({ shares }: RidgesFound): string {
-  const { fit, marks, distance } = shares;
-  if (marks >= fit && marks >= distance) return say.result.advice.marks;
-  return distance >= fit ? say.result.advice.distance : say.result.advice.fit;
-}
-
-const percent = (share: number, mark: DecimalMark) =>
-  share < 1e-4 ? say.result.under(formatNumber(0.01, 2, mark)) : say.result.percent(formatNumber(share * 100, 2, mark));
-
 /** What the interval holds, over how many ridges. */
 function intervalOf({ ridges, tilt }: RidgesFound, mark: DecimalMark): string {
   const count = formatNumber(ridges, 3, mark);
@@ -43,11 +35,6 @@ function intervalOf({ ridges, tilt }: RidgesFound, mark: DecimalMark): string {
   return off > LEAST_TILT
     ? say.result.intervalTilted(count, formatNumber(off / DEGREE, 2, mark))
     : say.result.interval(count);
-}
-
-function sharesOf({ shares }: RidgesFound, mark: DecimalMark): string {
-  const { fit, marks, distance } = shares;
-  return say.result.shares(percent(fit, mark), percent(marks, mark), percent(distance, mark));
 }
 
 /** The period with its uncertainty, the profile and the spectrum; or why there is none. */
@@ -65,10 +52,10 @@ export function RidgesResult(props: {
   const found = () => (props.finding.status === 'found' ? props.finding : undefined);
   const refused = () => (props.finding.status === 'refused' ? props.finding : undefined);
   return (
-    <section class="section" aria-label={say.result.title}>
-      <h2>{say.result.title}</h2>
+    <section class="section" aria-label={shared.result.title}>
+      <h2>{shared.result.title}</h2>
       <Show when={props.stale}>
-        <p class="problem">{say.result.stale}</p>
+        <p class="problem">{shared.result.stale}</p>
       </Show>
       <div role="status">
         <Show when={found()}>
@@ -95,7 +82,7 @@ export function RidgesResult(props: {
               {props.take}
             </button>
             <p class="small">
-              {adviceOn(one())} {sharesOf(one(), props.mark)}
+              {adviceOn(one().shares, say.result.fit)} {sharesOf(one().shares, props.mark)}
             </p>
           </>
         )}

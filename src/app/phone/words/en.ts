@@ -21,6 +21,18 @@ const en = {
       sayings: ['ridges up the wall', 'banding', 'lines in a photo', 'camera', 'picture of a wall'],
       key: 'Measure in a photo',
     },
+    ripples: {
+      title: 'Ripples in a photo',
+      question: 'At which frequency does the machine ring?',
+      sayings: ['ringing in a photo', 'ghosting', 'ripples beside a corner', 'camera', 'vibration frequency'],
+      key: 'Measure in a photo',
+    },
+    skew: {
+      title: 'Square in a photo',
+      question: 'How far is a printed square from square?',
+      sayings: ['skew in a photo', 'part on paper', 'camera', 'parallelogram', 'not square'],
+      key: 'Measure in two photos',
+    },
     slope: {
       title: 'Level',
       question: 'How far is it from level?',

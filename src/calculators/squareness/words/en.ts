@@ -53,6 +53,10 @@ const en = {
       label: 'Error of the square',
       hint: 'A workshop square is good to some 0.05 mm per 100 mm; taken both ways round it shows its error itself.',
     },
+    i_p: {
+      label: 'Corner front left against 90°',
+      hint: 'Of a printed square, from two photos on paper: tap whether the corner is sharper or wider, enter by how much.',
+    },
     S_b: {
       label: 'Beam between its guides',
     },
@@ -75,6 +79,7 @@ const en = {
         diagonals: 'two diagonals and two sides',
         square: 'a try square and a feeler',
         reversal: 'a square, both ways round',
+        photo: 'two photos of a print on paper',
       },
     },
     of: {
@@ -123,6 +128,7 @@ const en = {
     printedSquareMm: 'A printed square of 100 mm, measured with a caliper',
     squareBothWays: 'The square both ways round: half of what it shows is its own',
     sameSquareFrame: 'The same square on the frame',
+    squareTwoPhotos: 'A printed square in two photos',
     trySquareMm: 'A try square 1 mm/m too wide, in the frame’s corner',
     trySquareTrue: 'A try square that is true, gap open at the front',
   },
@@ -135,6 +141,7 @@ const en = {
     printedSquareMm: '(141.42² − 141.00²) / (4 · 99.85²) = 118.6164 / 39 880 = 0.002974',
     squareBothWays: '(0.30 ± 0.10) / 2 by hand; 0.2 in 100 is 0.8 in 400',
     sameSquareFrame: '0.2 in 100 is 0.8 in 400',
+    squareTwoPhotos: '2 mm/m is 0.2 in 100 and 0.8 in 400',
     trySquareMm: '0.30 / 200 = 1.5 mm/m, less the square’s own 1 mm/m',
     trySquareTrue: '0.05 mm in 100 mm is 0.1 mm in 200 mm',
   },

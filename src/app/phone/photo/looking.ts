@@ -1,18 +1,28 @@
 import { createMemo, createSignal, onCleanup, type Accessor } from 'solid-js';
-import type { OpenPicture, Progress } from '../../../instrument/picture';
+import type { OnProgress, Progress } from '../../../instrument/picture';
 import { formatMeasured } from '../../../quantity/format';
 import { length } from '../../../quantity/kinds';
 import type { DecimalMark } from '../../../quantity/parse';
-import type { RidgeFinding, Scale, Strip } from '../../../signal/ridge-types';
+import type { Scale, Strip } from '../../../signal/ridge-types';
 import { useRecords } from '../../desk/context';
 import type { Marks } from './marks';
 import { readDistance, readLayer, type ScaleEntry } from './scale';
 import { troubleOf } from './trouble';
 import say from './words/en';
 
+/** What is asked of the picture; the layer height in m, where it is known. */
+export interface Asked {
+  readonly strip: Strip;
+  readonly scale: Scale;
+  readonly layer: number | undefined;
+}
+
+/** Asks the picture in the background. */
+export type Seek<F> = (asked: Asked, stop: AbortSignal, tell: OnProgress) => Promise<F>;
+
 /** What was found, where, and what it answers. */
-interface Found {
-  readonly finding: RidgeFinding;
+interface Found<F> {
+  readonly finding: F;
   readonly strip: Strip;
   readonly to: unknown;
 }
@@ -43,12 +53,12 @@ function createScale(mark: Accessor<DecimalMark>) {
   };
 }
 
-/** The ridges looked for in an open picture, by its marks and by what is typed of the scale. */
-export function createLooking(picture: OpenPicture, marks: Accessor<Marks | undefined>, mark: Accessor<DecimalMark>) {
+/** What is looked for in an open picture, by its marks and by what is typed of the scale. */
+export function createLooking<F>(seek: Seek<F>, marks: Accessor<Marks | undefined>, mark: Accessor<DecimalMark>) {
   const scale = createScale(mark);
   const [progress, setProgress] = createSignal<Progress>();
   const [trouble, setTrouble] = createSignal<string>();
-  const [found, setFound] = createSignal<Found>();
+  const [found, setFound] = createSignal<Found<F>>();
   let running: AbortController | undefined;
   onCleanup(() => running?.abort());
 
@@ -64,10 +74,10 @@ export function createLooking(picture: OpenPicture, marks: Accessor<Marks | unde
     setTrouble(undefined);
     setProgress({ part: 'sampling', done: 0 });
     const { strip } = asked.marks;
-    const options = asked.layer.ok ? { layer: asked.layer.value.value } : {};
+    const layer = asked.layer.ok ? asked.layer.value.value : undefined;
     try {
       const along = scaleFrom(asked.marks, asked.distance.value);
-      const finding = await picture.analyse(strip, along, options, stop.signal, setProgress);
+      const finding = await seek({ strip, scale: along, layer }, stop.signal, setProgress);
       if (running === stop) setFound({ finding, strip, to: asked });
     } catch (error) {
       if (running === stop) setTrouble(troubleOf(error, say.cancelled.looking));
@@ -86,10 +96,10 @@ export function createLooking(picture: OpenPicture, marks: Accessor<Marks | unde
     /** What is still to be done before looking; empty where nothing is. */
     wanting: () => {
       const asked = question();
-      if (asked.marks?.scale.some(({ pointing }) => pointing === undefined) ?? true) return say.looking.setMarks;
+      if (asked.marks?.scale.some(({ pointing }) => pointing === undefined) ?? true) return say.wanting.setMarks;
       if (!asked.distance.ok)
         return asked.distance.blank && scale.entry().place !== 'before'
-          ? say.looking.sayDistance
+          ? say.wanting.sayDistance
           : asked.distance.reason;
       return asked.layer.ok || asked.layer.blank ? '' : asked.layer.reason;
     },
@@ -98,4 +108,4 @@ export function createLooking(picture: OpenPicture, marks: Accessor<Marks | unde
   };
 }
 
-export type Looking = ReturnType<typeof createLooking>;
+export type Looking<F> = ReturnType<typeof createLooking<F>>;

@@ -1,13 +1,20 @@
-import { createSignal, onCleanup, Show } from 'solid-js';
-import type { PanelProps } from '../panel';
+import { createSignal, onCleanup, Show, type JSX } from 'solid-js';
+import type { DecimalMark } from '../../../quantity/parse';
+import type { Strip } from '../../../signal/ridge-types';
 import type { Looking } from './looking';
-import { RidgesResult } from './result';
+import type { Standard } from './scale';
 import { ScaleForm } from './scale-form';
 import { Task } from './task';
-import say from './words/en';
 
 /** What is asked of an open picture, and what it says. */
-export function RidgesAsking(props: PanelProps & { looking: Looking }) {
+export function Asking<F>(props: {
+  looking: Looking<F>;
+  mark: DecimalMark;
+  /** On the key that looks. */
+  label: string;
+  standards: readonly Standard[];
+  children: (found: { readonly finding: F; readonly strip: Strip }) => JSX.Element;
+}) {
   const scale = () => props.looking.scale;
   const [roomy, setRoomy] = createSignal(false);
   // The picture first, the form in a task of its own: on a slow phone both at once would hold up the fingers.
@@ -23,6 +30,7 @@ export function RidgesAsking(props: PanelProps & { looking: Looking }) {
           keptLayer={scale().keptLayer()}
           unit={scale().unit()}
           mark={props.mark}
+          standards={props.standards}
           onEntry={(part) => scale().enter(part)}
         />
       </Show>
@@ -33,7 +41,7 @@ export function RidgesAsking(props: PanelProps & { looking: Looking }) {
           disabled={props.looking.wanting() !== '' || props.looking.progress() !== undefined}
           onClick={() => void props.looking.look()}
         >
-          {say.looking.key}
+          {props.label}
         </button>
       </p>
       <Show when={props.looking.wanting()}>{(words) => <p class="small">{words()}</p>}</Show>
@@ -47,18 +55,8 @@ export function RidgesAsking(props: PanelProps & { looking: Looking }) {
           </p>
         )}
       </Show>
-      <Show when={props.looking.found()}>
-        {(now) => (
-          <RidgesResult
-            finding={now().finding}
-            strip={now().strip}
-            stale={props.looking.isStale()}
-            unit={scale().unit()}
-            mark={props.mark}
-            take={props.take}
-            onTake={(taken) => props.onTake(taken)}
-          />
-        )}
+      <Show when={props.looking.found()} keyed>
+        {(found) => props.children(found)}
       </Show>
     </div>
   );

@@ -31,6 +31,7 @@ const standards = {
 export const mayStandBefore = (standard: Standard): boolean => standards[standard].loose;
 
 export type Standard = keyof typeof standards;
+export const ALL_STANDARDS = ['rule', 'jaws', 'height', 'layers'] as const satisfies readonly Standard[];
 
 export interface ScaleEntry {
   readonly standard: Standard;

@@ -1,13 +1,13 @@
 import { Show } from 'solid-js';
 import type { OpenPicture } from '../../../instrument/picture';
-import type { RidgeFinding } from '../../../signal/ridge-types';
+import type { Point } from '../../../signal/ridge-types';
 import { ChoiceField } from '../../../ui/choice-field';
 import { PictureKeys } from '../../../ui/picture-keys';
 import { PictureView } from '../../../ui/picture-view';
 import { scaleOf } from '../../../ui/view-transform';
 import { GROUPS, type Group, type Marking } from './marking';
 import type { HandleId } from './marks';
-import { RidgesOver } from './over';
+import { StripOver } from './over';
 import say from './words/en';
 
 /** What the arrows move, and how closely, where it is the strip or the scale. */
@@ -35,11 +35,13 @@ function Handles(props: { marking: Marking; group: Exclude<Group, 'picture'> }) 
 }
 
 /** An open picture under the fingers, with the strip and the scale marks on it. */
-export function RidgesPicture(props: {
+export function MarkedPicture(props: {
   picture: OpenPicture;
   marking: Marking;
-  /** Drawn on it where it still holds. */
-  finding: RidgeFinding | undefined;
+  /** What a hand is told of each group. */
+  hints: Readonly<Record<Group, string>>;
+  /** Lines found, drawn on it where they still hold, in picture pixels. */
+  lines: readonly (readonly [Point, Point])[];
 }) {
   const group = () => props.marking.group();
   const handled = () => ((now) => (now === 'picture' ? undefined : now))(group());
@@ -64,17 +66,17 @@ export function RidgesPicture(props: {
       >
         <Show when={props.marking.marks()}>
           {(now) => (
-            <RidgesOver
+            <StripOver
               marks={now()}
               view={props.marking.stage.view()}
               named={group() !== 'scale'}
-              finding={props.finding}
+              lines={props.lines}
             />
           )}
         </Show>
       </PictureView>
       <PictureKeys stage={props.marking.stage} onNudge={(by) => props.marking.nudge(by)} />
-      <p class="field-hint">{say.marking.hints[group()]}</p>
+      <p class="field-hint">{props.hints[group()]}</p>
       <Show when={handled()}>{(now) => <Handles marking={props.marking} group={now()} />}</Show>
       <Show when={props.picture.reduced > 1}>
         <p class="small">{say.marking.reduced}</p>

@@ -1,5 +1,5 @@
 import { Index, Show } from 'solid-js';
-import type { RidgeFinding } from '../../../signal/ridge-types';
+import type { Point } from '../../../signal/ridge-types';
 import { toScreen, type Spot, type View } from '../../../ui/view-transform';
 import { cornersOf, type Marks } from './marks';
 
@@ -10,8 +10,13 @@ const CROSS = 9;
 const cross = ({ x, y }: Spot): string =>
   `M${x - CROSS} ${y} H${x - 2} M${x + 2} ${y} H${x + CROSS} M${x} ${y - CROSS} V${y - 2} M${x} ${y + 2} V${y + CROSS}`;
 
-/** The strip, the scale marks and the ridges found, over the picture: in screen pixels. */
-export function RidgesOver(props: { marks: Marks; view: View; named: boolean; finding: RidgeFinding | undefined }) {
+/** The strip, the scale marks and the lines found, over the picture: in screen pixels. */
+export function StripOver(props: {
+  marks: Marks;
+  view: View;
+  named: boolean;
+  lines: readonly (readonly [Point, Point])[];
+}) {
   const place = (spot: Spot) => toScreen(props.view, spot);
   const strip = () => `${join(cornersOf(props.marks.strip).map(place))} z`;
   const axis = () => join([props.marks.strip.from, props.marks.strip.to].map(place));
@@ -28,16 +33,13 @@ export function RidgesOver(props: { marks: Marks; view: View; named: boolean; fi
         ]
       : [];
   };
-  const crests = () =>
-    props.finding?.status === 'found'
-      ? props.finding.crests.map(({ from, to }) => join([place(from), place(to)])).join('')
-      : undefined;
+  const lines = () => props.lines.map(([from, to]) => join([place(from), place(to)])).join('');
   return (
     <>
       <path class="picture-casing" d={strip()} />
       <path class="picture-line" d={strip()} />
       <path class="picture-line faint-line" d={axis()} />
-      <Show when={crests()}>{(path) => <path class="picture-line" d={path()} />}</Show>
+      <Show when={lines()}>{(path) => <path class="picture-line" d={path()} />}</Show>
       <path class="picture-casing" d={scale()} />
       <path class="picture-line ink" d={scale()} />
       <Index each={labels()}>

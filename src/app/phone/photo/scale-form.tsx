@@ -1,44 +1,10 @@
-import { createUniqueId, Show } from 'solid-js';
+import { Show } from 'solid-js';
 import type { DecimalMark } from '../../../quantity/parse';
 import type { Unit } from '../../../quantity/unit';
 import { ChoiceField } from '../../../ui/choice-field';
 import { mayStandBefore, takenFor, type Read, type ScaleEntry, type Standard } from './scale';
+import { TextLine } from './text-line';
 import say from './words/en';
-
-function TextLine(props: {
-  label: string;
-  text: string;
-  placeholder: string;
-  problem: string | undefined;
-  decimal: boolean;
-  onText: (text: string) => void;
-}) {
-  const id = createUniqueId();
-  return (
-    <p>
-      <label for={id}>{props.label}</label>
-      <input
-        id={id}
-        class="text-input"
-        type="text"
-        inputmode={props.decimal ? 'decimal' : 'numeric'}
-        autocomplete="off"
-        placeholder={props.placeholder}
-        value={props.text}
-        aria-invalid={props.problem === undefined ? undefined : 'true'}
-        aria-describedby={props.problem === undefined ? undefined : `${id}-problem`}
-        onInput={(event) => props.onText(event.currentTarget.value)}
-      />
-      <Show when={props.problem}>
-        {(problem) => (
-          <span class="problem measure-problem" id={`${id}-problem`} role="alert">
-            {problem()}
-          </span>
-        )}
-      </Show>
-    </p>
-  );
-}
 
 const problemOf = (read: Read<unknown>): string | undefined => (read.ok || read.blank ? undefined : read.reason);
 
@@ -76,7 +42,7 @@ function ScalePlace(props: { entry: ScaleEntry; unit: Unit; onEntry: (part: Part
   );
 }
 
-/** What lies between the two scale marks, and the layer height. */
+/** What lies between the two scale marks, and the layer height where it tells something. */
 export function ScaleForm(props: {
   entry: ScaleEntry;
   distance: Read<unknown>;
@@ -85,6 +51,8 @@ export function ScaleForm(props: {
   keptLayer: string;
   unit: Unit;
   mark: DecimalMark;
+  /** By which standards. */
+  standards: readonly Standard[];
   onEntry: (part: Partial<ScaleEntry>) => void;
 }) {
   const standard = () => props.entry.standard;
@@ -97,7 +65,7 @@ export function ScaleForm(props: {
     <>
       <ChoiceField
         label={say.scale.between}
-        options={Object.entries(say.scale.standards).map(([id, { label }]) => ({ id, label }))}
+        options={props.standards.map((id) => ({ id, label: say.scale.standards[id].label }))}
         value={standard()}
         onPick={(id) => props.onEntry({ standard: id as Standard })}
       />
@@ -127,14 +95,16 @@ export function ScaleForm(props: {
         <ScalePlace entry={props.entry} unit={props.unit} onEntry={(part) => props.onEntry(part)} />
       </Show>
       <p class="field-hint">{takenFor(standard(), props.unit, props.mark)}</p>
-      <TextLine
-        label={standard() === 'layers' ? say.scale.layer : say.scale.layerToo}
-        text={props.entry.layer}
-        placeholder={props.keptLayer === '' ? say.scale.in(props.unit.label) : say.scale.machines(props.keptLayer)}
-        problem={layerProblem()}
-        decimal
-        onText={(layer) => props.onEntry({ layer })}
-      />
+      <Show when={props.standards.includes('layers')}>
+        <TextLine
+          label={standard() === 'layers' ? say.scale.layer : say.scale.layerToo}
+          text={props.entry.layer}
+          placeholder={props.keptLayer === '' ? say.scale.in(props.unit.label) : say.scale.machines(props.keptLayer)}
+          problem={layerProblem()}
+          decimal
+          onText={(layer) => props.onEntry({ layer })}
+        />
+      </Show>
     </>
   );
 }

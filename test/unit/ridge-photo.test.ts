@@ -1,0 +1,43 @@
+import { describe, expect, it } from 'vitest';
+import { findRidges, readStrip } from '../../src/signal/ridge';
+import { seeded } from '../support/level-support';
+import { PLAIN, shootWall, type WallTrial } from '../support/ridge-photos';
+import { times } from '../support/sweep';
+
+/*
+ * Photographs by ray casting (test/support/photos.ts): a pinhole with a lens that bends, a lamp by Lambert's law, JPEG. Not
+ * the rendered walls that the ridges were tuned on. Fixed seeds.
+ */
+const MM = 1e-3;
+const DEGREE = Math.PI / 180;
+
+function look(trial: Partial<WallTrial>, seed: number, count: number) {
+  const random = seeded(seed).uniform;
+  const wall = { ...PLAIN, ...trial };
+  return Array.from({ length: count }, () => {
+    const shot = shootWall(wall, random);
+    return { shot, finding: findRidges(readStrip(shot.picture, shot.strip), shot.scale, { layer: wall.layer }) };
+  });
+}
+
+describe('photographs of walls', () => {
+  it('give no period for slow waves without one', () => {
+    const all = [...look({ depth: 0, waviness: 0.2 * MM }, 4242, times(4, 1)), ...look({ depth: 0, waviness: 0.05 * MM }, 77, times(3, 0))]; // prettier-ignore
+    expect(all.map(({ finding }) => finding.status)).toEqual(all.map(() => 'refused'));
+  });
+
+  it('of a round wall are refused for what they are, or for the angle, never for the light', () => {
+    const reasons = look({ radius: 20 * MM }, 31, times(3, 1)).map(({ finding }) => finding.status === 'refused' ? finding.reason : 'found'); // prettier-ignore
+    expect(reasons.filter((reason) => !['round', 'angle'].includes(reason))).toEqual([]);
+  });
+
+  it('hold the period in the stated interval from 15° aside, the rule beside the strip', () => {
+    const all = look({ yaw: 15 * DEGREE }, 11, times(4, 2));
+    const misses = all.flatMap(
+      ({ shot, finding }) =>
+      finding.status === 'found' && Math.abs(finding.period - shot.period) > finding.halfWidth ? [finding.period / shot.period] : [], // prettier-ignore
+    );
+    expect(all.filter(({ finding }) => finding.status === 'found').length).toBeGreaterThanOrEqual(all.length / 2);
+    expect(misses).toEqual([]);
+  });
+});
