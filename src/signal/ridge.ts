@@ -36,8 +36,8 @@ const BEND_SPREAD = Math.tan((5 * Math.PI) / 180) / 0.7;
 const LENS_SPREAD = 0.08 / 0.7 ** 2;
 /** rad: further off square than this the interval no longer holds (bench of the eye): the camera is asked to stand squarer. */
 const MOST_OFF = (18 * Math.PI) / 180;
-/** F of the ridges' line over slow waves without a period, which reach this once in a thousand. */
-const LEAST_LINE = 20;
+/** F of the ridges' line over slow waves without a period, which reach this twice in ten thousand. */
+const LEAST_LINE = 30;
 /** Standard uncertainties by which ridges bow that are taken for those of a round wall. */
 const MOST_ROUND = 3;
 /** m: where the layer height is not known, what repeats nearer than this may be the layers themselves (common practice). */

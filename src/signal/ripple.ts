@@ -3,7 +3,7 @@ import { halfWidth95, inStrip, measure } from './ridge-scale';
 import { dot, slowColumns, times, without } from './ridge-solve';
 import type { StripReading } from './ridge-strip';
 import { findLie, refined, straighten } from './ridge-tilt';
-import type { DrawnProfile, GreyPicture, Point, Scale } from './ridge-types';
+import type { DrawnProfile, GreyPicture, Scale } from './ridge-types';
 import {
   closely,
   LEAST_RIPPLES,
@@ -62,6 +62,14 @@ const LENS_SPREAD = 0.08 / 0.7 ** 2;
 const MOST_OFF = (14 * Math.PI) / 180;
 /** Beyond this many ripples to half they hardly die away in any strip. */
 const MOST_HALVING = 30;
+/** Share by which light that falls off along the wall may change how they die away: common practice. */
+const BY_LIGHT = 0.2;
+
+/** Grey values over their own slow light, which falls off along a wall and with it how high ripples look. */
+function evenly(seen: Float64Array): Float64Array {
+  const flat = without(seen, slowColumns(seen.length, SLOW));
+  return flat.map((value, i) => (100 * value) / Math.max(1, (seen[i] ?? 0) - value));
+}
 
 /** Values gathered by means, so that at most VALUES are left. */
 function gathered(values: Float64Array): { readonly values: Float64Array; readonly by: number } {
@@ -133,7 +141,8 @@ export function findRipples(reading: StripReading | undefined, scale: Scale, pic
   const side = Math.min(BEND_SPREAD / reading.side, lie.fanSpread);
   const flat = measure(reading, scale, { ...lie, bend: 0, lens: 0 }, side);
   if (!flat) return { status: 'refused', reason: 'no scale' };
-  const { values, by } = gathered(straighten(refined(reading), lie));
+  const { values: seen, by } = gathered(straighten(refined(reading), lie));
+  const values = evenly(seen);
   const length = values.length * by * reading.step;
   const profile = { step: by * reading.step * flat.metres, values: without(values, slowColumns(values.length, SLOW)) };
   const no = (reason: RippleRefusal): RippleFinding => ({ status: 'refused', reason, profile });
@@ -181,7 +190,7 @@ function spacing(fitted: Fitted, measured: NonNullable<ReturnType<typeof measure
 
 function halvingOf(decay: number, frequency: number, { covariance }: Fitted): RipplesFound['halving'] {
   const value = (Math.LN2 * frequency) / Math.abs(decay);
-  const share = (1.96 * Math.sqrt(covariance.cells[5] ?? 0)) / Math.abs(decay);
+  const share = Math.hypot((1.96 * Math.sqrt(covariance.cells[5] ?? 0)) / Math.abs(decay), BY_LIGHT);
   return value < MOST_HALVING && share < 0.7 ? { value, halfWidth: value * share } : undefined;
 }
 

@@ -54,8 +54,8 @@ function largestRegion({ width, height }: Small, is: (at: number) => boolean): r
     if (seen[start] || !is(start)) continue;
     const region = [start];
     seen[start] = 1;
-    for (let k = 0; k < region.length; k += 1) {
-      const at = region[k] ?? 0;
+    // What is pushed on the way is come to as well.
+    for (const at of region) {
       const x = at % width;
       for (const next of [x > 0 ? at - 1 : -1, x < width - 1 ? at + 1 : -1, at - width, at + width]) {
         if (next < 0 || next >= seen.length || seen[next] || !is(next)) continue;

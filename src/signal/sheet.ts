@@ -111,16 +111,21 @@ function sidesOn(map: Float64Array, long: boolean, lines: readonly Line[], scale
   return { x: mean(along), y: mean(across) };
 }
 
+const refused = (reason: SheetRefusal, sheet?: readonly Point[]) =>
+  ({ status: 'refused', reason, ...(sheet ? { sheet } : {}) }) as const;
+
 /** Sheet and part as their outlines say, or why not. */
 function outlines(picture: GreyPicture) {
   const small = madeSmall(picture);
   const sheet = findSheet(small);
-  if (!sheet || sheet.apart < LEAST_APART || sheet.share < LEAST_SHEET) return 'no sheet';
-  if (sheet.cut) return 'sheet cut off';
-  if (sheet.fill < LEAST_FILL) return 'no sheet';
+  if (!sheet || sheet.apart < LEAST_APART || sheet.share < LEAST_SHEET) return refused('no sheet');
+  if (sheet.cut) return refused('sheet cut off');
+  if (sheet.fill < LEAST_FILL) return refused('no sheet');
   const part = findPart(small, sheet);
-  if (!part || part.apart < LEAST_APART || part.share < LEAST_PART * sheet.share) return 'no part';
-  return part.fill < LEAST_FILL ? 'no square part' : { small, sheet, part };
+  if (!part || part.apart < LEAST_APART || part.share < LEAST_PART * sheet.share)
+    return refused('no part', sheet.corners);
+  if (part.fill < LEAST_FILL) return refused('no square part', sheet.corners);
+  return { status: 'outlined', by: small.by, sheet, part } as const;
 }
 
 /**
@@ -131,14 +136,13 @@ function outlines(picture: GreyPicture) {
  */
 export function findSkew(picture: GreyPicture): SheetFinding {
   const found = outlines(picture);
-  const no = (reason: SheetRefusal, sheet?: readonly Point[]): SheetFinding => ({ status: 'refused', reason, ...(sheet ? { sheet } : {}) }); // prettier-ignore
-  if (typeof found === 'string') return no(found);
-  const { small, sheet, part } = found;
+  if (found.status === 'refused') return found;
+  const { by, sheet, part } = found;
   const side = Math.max(picture.width, picture.height);
   const reach = REACH * side;
   const eye: Eye = { centre: { x: (picture.width - 1) / 2, y: (picture.height - 1) / 2 }, reach };
-  const edges = [...edgesOf(picture, sheet, small.by, true), ...edgesOf(picture, part, small.by, false)];
-  if (edges.filter(({ width }) => width > MOST_WIDE * side).length > 3) return no('blurred', sheet.corners);
+  const edges = [...edgesOf(picture, sheet, by, true), ...edgesOf(picture, part, by, false)];
+  if (edges.filter(({ width }) => width > MOST_WIDE * side).length > 3) return refused('blurred', sheet.corners);
   const lines = linesUnder(edges, eye, lensOf(edges, eye));
   const [paper, sides] = [lines?.slice(0, 4), lines?.slice(4)];
   const corners = paper && cornersOf(paper);
@@ -146,17 +150,18 @@ export function findSkew(picture: GreyPicture): SheetFinding {
   // Coordinates of the order of one, so that the map's equations are well told apart.
   const near = (p: Point): Point => ({ x: (p.x - eye.centre.x) / reach, y: (p.y - eye.centre.y) / reach });
   const onto = corners && ontoSheet(corners.map(near));
-  if (!lines || !onto) return no('no sheet');
-  if (!partCorners) return no('no square part', sheet.corners);
-  if (Math.atan(Math.hypot(onto.map[6] ?? 0, onto.map[7] ?? 0)) > MOST_OBLIQUE) return no('too oblique', sheet.corners);
+  if (!lines || !onto) return refused('no sheet');
+  if (!partCorners) return refused('no square part', sheet.corners);
+  if (Math.atan(Math.hypot(onto.map[6] ?? 0, onto.map[7] ?? 0)) > MOST_OBLIQUE)
+    return refused('too oblique', sheet.corners);
   const nearLines = sides.map((line) => ({ ...line, at: near(line.at) }));
   const on = sidesOn(onto.map, onto.long, nearLines, 0.01);
-  if (!on) return no('no square part', sheet.corners);
-  if (Math.abs(on.x + on.y) / 2 > MOST_TURN) return no('askew', sheet.corners);
+  if (!on) return refused('no square part', sheet.corners);
+  if (Math.abs(on.x + on.y) / 2 > MOST_TURN) return refused('askew', sheet.corners);
   const flat = partCorners.map((p) => mapped(onto.map, near(p)));
   const lengths = flat.map((p, i) => apart(p, flat[(i + 1) % 4]));
   const [one, two] = [((lengths[0] ?? 0) + (lengths[2] ?? 0)) / 2, ((lengths[1] ?? 0) + (lengths[3] ?? 0)) / 2];
-  if (Math.min(one, two) < LEAST_SIDE) return no('part too small', sheet.corners);
+  if (Math.min(one, two) < LEAST_SIDE) return refused('part too small', sheet.corners);
   return {
     status: 'seen',
     // Picture and sheet have y down: a corner front left that is sharper turns y's own direction back towards x.
@@ -174,7 +179,7 @@ const STRETCH = 0.005;
 /** Of a photo, as a slope: a sheet that does not lie flat, edges of a print, what a lens's first term leaves. Common practice. */
 const LEFT_OUT = 1.05e-3;
 /** Of sheet and lens, as a slope, at most: beyond it the part was not turned over, or the sheet is no sheet of A4. */
-const MOST_OF_SHEET = 4e-3;
+const MOST_OF_SHEET = 2.5e-3;
 
 export type Skew =
   | {

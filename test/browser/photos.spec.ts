@@ -53,7 +53,7 @@ async function watchTasks(page: Page): Promise<void> {
 }
 
 test('two photos of 12 megapixels say how square a part is, and go into the check', async ({ page }) => {
-  const trial = { ...SQUARE, skew: 4e-3, lens: -0.05 };
+  const trial = { ...SQUARE, skew: 8e-3, lens: -0.05 };
   const pair = shootPair(trial, seeded(71).uniform);
   const [first, second] = [await jpegOf(page, pair[0], 4), await jpegOf(page, pair[1], 4)];
   await watchTasks(page);
@@ -68,7 +68,7 @@ test('two photos of 12 megapixels say how square a part is, and go into the chec
   await expect(page.locator('.reading-large')).toBeVisible();
   await untilIdle(page);
   const { value, half } = await readingOf(page);
-  expect(Math.abs(value - 0.4)).toBeLessThanOrEqual(half);
+  expect(Math.abs(value - 0.8)).toBeLessThanOrEqual(half);
   expect(half).toBeLessThanOrEqual(0.2);
   await expect(page.getByText('sharper than 90°')).toBeVisible();
   // Noted and not held: other work on the machine lengthens it.
@@ -78,7 +78,7 @@ test('two photos of 12 megapixels say how square a part is, and go into the chec
   await page.getByRole('button', { name: 'Use in a check' }).click();
   await page.getByRole('button', { name: 'Squareness' }).click();
   const box = await field(page, 'Corner front left against 90°');
-  await expect(box).toHaveValue(/^[34]\.\d+ ± [12]\.\d+$/);
+  await expect(box).toHaveValue(/^[789]\.\d+ ± [12]\.\d+$/);
 });
 
 test('a photo without paper is refused with what would do', async ({ page }) => {
@@ -99,9 +99,9 @@ test('ripples in a photo of 12 megapixels: spacing, frequency, and into the chec
   await page.getByLabel('Choose a picture').setInputFiles(await jpegOf(page, shot.picture, 4));
   await expect(stageOf(page)).toBeVisible();
   const hand = await Hand.on(page, size);
-  await hand.setMarks(large(shot.scale.from), large(shot.scale.to));
+  await hand.setMarks(large(shot.rule.from), large(shot.rule.to));
   await hand.setStrip(large(shot.strip.from), large(shot.strip.to));
-  await page.getByLabel('Distance between the marks').fill(`${(shot.scale.distance * 1e3).toFixed(2)} ± 0.1`);
+  await page.getByLabel('Distance between the marks').fill(`${(shot.rule.length * 1e3).toFixed(2)} ± 0.05`);
   await page.getByLabel('Speed along that wall').fill('100 ± 0');
   await page.getByRole('button', { name: 'Look for the ripples' }).click();
   await expect(page.locator('.reading-large')).toBeVisible();

@@ -74,6 +74,8 @@ export interface RippleShot {
   readonly strip: Strip;
   readonly scale: Scale;
   readonly period: number;
+  /** Two marks of the rule as they are, and m between them: what a hand that misses nothing would set. */
+  readonly rule: { readonly from: Point; readonly to: Point; readonly length: number };
 }
 
 /** One photo, with the strip from past the ramp to where a hand stops, and marks that miss by a pixel and a half. */
@@ -121,10 +123,11 @@ export function shootRipples(trial: RippleTrial, random: Random): RippleShot {
   const y = -6 * MM + even(random, 1.5 * MM);
   const missed = (at: Point): Point => ({ x: at.x + even(random, 1.5), y: at.y + even(random, 1.5) });
   const marks = [Math.ceil((begin - corner) / MM), Math.floor((end - corner) / MM)].map((n) => corner + n * MM) as [number, number]; // prettier-ignore
-  const [a, b] = marks.map((X) => missed(seen(camera, [X, ruleY, 0]))) as [Point, Point];
+  const [from0, to0] = marks.map((X) => seen(camera, [X, ruleY, 0])) as [Point, Point];
+  const [a, b] = [missed(from0), missed(to0)];
   const width = 70;
   return {
-    picture, period: spacingOf(trial),
+    picture, period: spacingOf(trial), rule: { from: from0, to: to0, length: marks[1] - marks[0] },
     strip: { from: seen(camera, [begin, y, 0]), to: seen(camera, [end, y, 0]), width },
     scale: { from: a, to: b, distance: marks[1] - marks[0] + even(random, 0.1 * MM), halfWidth: 0.1 * MM, pointing: 1.5, measured: 'points' },
   }; // prettier-ignore

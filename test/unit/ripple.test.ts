@@ -41,8 +41,7 @@ describe('ripples beside a corner', () => {
     const halving = one?.finding.status === 'found' ? one.finding.halving : undefined;
     const delta = (2 * Math.PI * RIPPLED.damping) / Math.sqrt(1 - RIPPLED.damping ** 2);
     expect(halving).toBeDefined();
-    // The light falls off along the wall, which counts as dying away: a quarter.
-    expect(Math.abs((halving?.value ?? 0) / (Math.LN2 / delta) - 1)).toBeLessThan(0.25);
+    expect(Math.abs((halving?.value ?? 0) - Math.LN2 / delta)).toBeLessThanOrEqual(halving?.halfWidth ?? 0);
   });
 
   it('are refused with what is wrong: none there, slow waves, out of focus, too much from one side', () => {

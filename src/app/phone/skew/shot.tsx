@@ -1,4 +1,4 @@
-import { createEffect, createResource, Show } from 'solid-js';
+import { createEffect, createResource, For, Show } from 'solid-js';
 import type { OpenPicture, Progress } from '../../../instrument/picture';
 import { formatMeasured } from '../../../quantity/format';
 import { length } from '../../../quantity/kinds';
@@ -8,6 +8,8 @@ import type { Point } from '../../../signal/ridge-types';
 import { FileKey } from '../photo/file-key';
 import { createOpening } from '../photo/opening';
 import { Task } from '../photo/task';
+import { troubleOf } from '../photo/trouble';
+import shared from '../photo/words/en';
 import say from './words/en';
 
 const outline = (corners: readonly Point[]): string =>
@@ -16,13 +18,24 @@ const outline = (corners: readonly Point[]): string =>
 /** One of the two photos: opened, and what was found in it. */
 export function createShot() {
   const opening = createOpening();
-  const [found] = createResource(opening.picture, (picture) => picture.sheet());
+  let finding: AbortController | undefined;
+  const [found] = createResource(opening.picture, (picture) => {
+    finding = new AbortController();
+    return picture.sheet(finding.signal);
+  });
+  const busy = (): Progress | undefined =>
+    opening.progress() ?? (found.loading ? { part: 'fitting', done: 0.5 } : undefined);
   return {
-    ...opening,
+    picture: opening.picture,
+    open: opening.open,
+    busy,
+    stop: () => {
+      opening.stop();
+      finding?.abort();
+    },
+    trouble: () =>
+      opening.trouble() ?? (found.state === 'errored' ? troubleOf(found.error, shared.cancelled.reading) : undefined),
     finding: (): SheetFinding | undefined => (opening.picture() && found.state === 'ready' ? found() : undefined),
-    failed: () => found.state === 'errored',
-    busy: (): Progress | undefined =>
-      opening.progress() ?? (found.loading ? { part: 'fitting', done: 0.5 } : undefined),
   };
 }
 
@@ -46,12 +59,14 @@ function Seen(props: { picture: OpenPicture; finding: SheetFinding | undefined }
     <div class="shot" role="img" aria-label={say.outlines}>
       <canvas ref={(element) => (canvas = element)} />
       <svg viewBox={`0 0 ${props.picture.width} ${props.picture.height}`} aria-hidden="true">
-        {corners().map((four) => (
-          <>
-            <polygon class="picture-casing" points={outline(four)} />
-            <polygon class="picture-line" points={outline(four)} />
-          </>
-        ))}
+        <For each={corners()}>
+          {(four) => (
+            <>
+              <polygon class="picture-casing" points={outline(four)} />
+              <polygon class="picture-line" points={outline(four)} />
+            </>
+          )}
+        </For>
       </svg>
     </div>
   );
@@ -65,7 +80,7 @@ export function ShotView(props: { shot: Shot; words: (typeof say.photos)['first'
   return (
     <section class="section" aria-label={props.words.title}>
       <h2>{props.words.title}</h2>
-      <div class="row">
+      <div class="row shot-keys">
         <FileKey label={props.words.take} main={props.main} camera onFile={(file) => void props.shot.open(file)} />
         <FileKey label={props.words.choose} main={false} camera={false} onFile={(file) => void props.shot.open(file)} />
       </div>
