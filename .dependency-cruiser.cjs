@@ -86,7 +86,8 @@ module.exports = {
     {
       name: 'instruments-apart',
       severity: 'error',
-      comment: 'an instrument knows the panel that all of them are, what those of the ear and of the camera share, and no other instrument',
+      comment:
+        'an instrument knows the panel that all of them are, what those of the ear and of the camera share, and no other instrument',
       from: { path: '^src/app/phone/([^/]+)/' },
       to: { path: '^src/app/phone/', pathNot: '^src/app/phone/($1/|sound/|photo/|panel\\.ts$)' },
     },

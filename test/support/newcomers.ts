@@ -1,4 +1,3 @@
-import { reduced } from '../../src/engine/system';
 import type { System } from '../../src/formula/system';
 
 /** Says of each question, given in parts, whether it comes for the first time. */
@@ -13,7 +12,12 @@ export function newcomers(): (...question: readonly string[]) => boolean {
 }
 
 /** The formulas that a result rests on. Where they are the same under other options, so is every question about it. */
-export const behind = (system: System, result: string): string =>
-  reduced(system, [result])
-    .steps.map(({ formula }) => formula.text)
-    .join('; ');
+export function behind(system: System, result: string): string {
+  const needed = new Set([result]);
+  const steps = [...system.steps].reverse().filter(({ formula }) => {
+    if (!needed.has(formula.symbol)) return false;
+    for (const name of formula.uses) needed.add(name);
+    return true;
+  });
+  return steps.map(({ formula }) => formula.text).join('; ');
+}

@@ -1,7 +1,6 @@
 import { createEffect, createResource, For, Show } from 'solid-js';
 import type { OpenPicture, Progress } from '../../../instrument/picture';
-import { formatMeasured } from '../../../quantity/format';
-import { length } from '../../../quantity/kinds';
+import { formatNumber } from '../../../quantity/format';
 import type { DecimalMark } from '../../../quantity/parse';
 import type { SheetFinding } from '../../../signal/sheet';
 import type { Point } from '../../../signal/ridge-types';
@@ -11,6 +10,8 @@ import { Task } from '../photo/task';
 import { troubleOf } from '../photo/trouble';
 import shared from '../photo/words/en';
 import say from './words/en';
+
+const MM = 1e-3;
 
 const outline = (corners: readonly Point[]): string =>
   corners.map(({ x, y }) => `${x.toFixed(1)},${y.toFixed(1)}`).join(' ');
@@ -62,8 +63,8 @@ function Seen(props: { picture: OpenPicture; finding: SheetFinding | undefined }
         <For each={corners()}>
           {(four) => (
             <>
-              <polygon class="picture-casing" points={outline(four)} />
-              <polygon class="picture-line" points={outline(four)} />
+              <polygon class="shot-casing" points={outline(four)} />
+              <polygon class="shot-line" points={outline(four)} />
             </>
           )}
         </For>
@@ -76,7 +77,7 @@ function Seen(props: { picture: OpenPicture; finding: SheetFinding | undefined }
 export function ShotView(props: { shot: Shot; words: (typeof say.photos)['first']; main: boolean; mark: DecimalMark }) {
   const seen = () => ((found) => (found?.status === 'seen' ? found : undefined))(props.shot.finding());
   const refused = () => ((found) => (found?.status === 'refused' ? found.reason : undefined))(props.shot.finding());
-  const print = (metres: number) => formatMeasured(metres, 5e-4, length.mm.unit, { mark: props.mark });
+  const print = (metres: number) => formatNumber(metres / MM, 3, props.mark);
   return (
     <section class="section" aria-label={props.words.title}>
       <h2>{props.words.title}</h2>

@@ -19,7 +19,7 @@ const en = {
     second: { title: 'Photo 2, turned over', take: 'Take photo 2', choose: 'Choose photo 2' },
   },
   outlines: 'The photo with the outlines of paper and part as they were found',
-  seen: (along: string, across: string) => `Found: paper and part, about ${along} by ${across}.`,
+  seen: (along: string, across: string) => `Found: paper and part, about ${along} by ${across} mm.`,
   result: {
     title: 'What both photos say',
     over: (value: string) => `Out of square by ${value} in 100 mm.`,
