@@ -180,9 +180,12 @@ class Text {
   #denials(): ReadonlySet<number> {
     const denied = new Set<number>();
     const idle = new Set(hitsOf(this.#words, 'idle', true).map(({ at }) => at));
+    const past = hitsOf(this.#words, 'past', true);
     const fillers = new Set(hitsOf(this.#words, 'fillers', true).map(({ at }) => at));
     for (const { at } of hitsOf(this.#words, 'negations', true)) {
-      if (idle.has(at)) continue;
+      // "Not smoking any more": it was.
+      const was = past.some((one) => one.at >= at && one.at <= at + REACH && this.#together(one, { at, end: at }));
+      if (idle.has(at) || was) continue;
       for (let i = at + 1; i <= at + REACH; i += 1) {
         if (this.#words[i]?.sentence !== this.#words[at]?.sentence) break;
         denied.add(i);
@@ -253,6 +256,7 @@ const shock = (text: Text): boolean =>
   text.has('shock') ||
   (text.near('shockSoft', 'shockNear', 5) && !text.near('shockSoft', 'figurative', 10)) ||
   text.near('volts', 'case', 4) ||
+  text.near('tester', 'bare', 6) ||
   (text.near('sting', 'touching', 8) && text.among('sting', 'bare', 'body', 12));
 
 const plugHurt = (text: Text): boolean =>
@@ -277,8 +281,17 @@ const heatsAlone = (text: Text): boolean =>
   text.near('selfOn', 'warmer', 4) ||
   text.near('climbs', 'temperature', 6);
 
+/** Where current runs, broken or burnt: no shock yet, and no plug that may not be touched. */
+const wornOut = (text: Text): boolean =>
+  text.near('boards', 'boardDamage', 4) ||
+  text.near('sheath', 'frayed', 4) ||
+  text.near('supplies', 'noise', 5) ||
+  text.near('earth', 'broken', 4) ||
+  text.has('unearthed');
+
 const other = (text: Text): boolean =>
   trips(text) ||
+  wornOut(text) ||
   heatsAlone(text) ||
   text.has('glow') ||
   text.near('smell', 'burnt', 8) ||

@@ -6,13 +6,13 @@
 const danger = {
   /** Words that belong together and are read as one. */
   joined:
-    'fuse holder, fuse holders, hot end, hot ends, hot bed, heat bed, heated bed, fuse box, fuse board, fuse panel, power strip, power supply, power brick',
+    'fuse holder, fuse holders, hot end, hot ends, hot bed, heat bed, heated bed, fuse box, fuse board, fuse panel, power strip, power supply, power brick, volt/amp meter, volt/amp meters, circuit board, circuit boards',
   /** Said of something else: left out before anything is looked for. */
   innocent: [
     'smok*/flame/flames/fire/electric/shocking grey/gray/red/orange/blue/green/black/brown/white/yellow/pink/purple/silver/gold, burn*/burnt orange/sienna/umber/red/gold/copper/caramel/sugar',
     'smok*/smoke glass/quartz/oak/topaz/pla/petg/abs/filament/resin/acrylic/colour/color/coloured/colored/tint/tinted/effect/transparent/translucent/finish/ring/rings/bomb/test/stack/flavour',
     'smoke detector/detectors/sensor, smoke alarm mount/holder/box/bracket/cover/case, smoking area/room/pipe/jacket, no smoking, quit/stop/stopped/gave/give smoking, i stopped/started/start to smok*, i smoke/smoked, smoke outside',
-    'fire up, fire it up, fire _ _ up, fire them up, fired up, firing up, fire away, rapid/quick/open/cease/camp/wild/bon/friendly fire, breathing/breathes fire',
+    'fire up, fire it up, fire _ _ up, fire them up, fired up, firing up, fire away, rapid/quick/open/cease/camp/wild/bon/friendly fire, breathing/breathes fire, fire and forget',
     'fire engine*/truck*/brigade/department/station/fighter*/man/men/woman/extinguisher*/blanket/escape/door*/exit/hydrant*/pit/place*/wood/ball/fly/flies/dragon*/work/works/wall/resistant/retardant/proof/rated/hose*/watch/stick/opal/alarm',
     'flame retardant/resistant/polish*/effect/shape*/shaped/pattern*/figure, candle flame*, flames on the model/figure/side, flame on the model, at the flames',
     'burn*/burnt through, burn* time/calories/money/rate/in/question, burn* a cd/disc/dvd, burn* the/my/new firmware/image/file, burn* the new firmware/image, burning question, slow burn*, burnt out, sun burn*',
@@ -22,13 +22,13 @@ const danger = {
     'spark* joy/plug/plugs/interest/idea/ideas/curiosity/debate/creativity/imagination, spark* my/an/the/his/her interest/idea/curiosity/creativity/imagination, bright spark',
     'trip* over/up/hazard, trip to/in/from/at/by/round/around/home/abroad/planner, road/round/day/school/business/field/return/boat/bus/car/train/camping/a/the/our/my/this/last trip, i/he/she/dog/cat/we/they tripped',
     'price/prices/bill/cost/costs/news/quality/result/results/noise shock*, smokestack*/smokehouse*/smoker*/smokeless, smoked salmon/fish/ham/meat/cheese/salt/paprika/trout, glow plug*, spark*/smoke and mirrors, layer/layers/strands/lines/parts fuse, fuse together/well/badly/poorly/properly/better, fuse the layers',
-    'glow in, glow/glowing filament/pla/sticks/stick/paint/effect/review*, led/leds/strip/bar/backlight/shade/light/lights/screen/display/lamp/button/logo/eyes glow*/glows, glowing review*/eyes/led/light/lamp',
+    'glow in, glow* under, glow* _ under/in, glow/glowing filament/pla/sticks/stick/paint/effect/review*, led/leds/strip/bar/backlight/shade/light/lights/screen/display/lamp/button/logo/eyes glow*/glows, glowing review*/eyes/led/light/lamp',
     'lead screw*/nut*/time*/pencil*/angle, leads to, lead to/by, cable tie*/chain*/clip*/guide*/gland*/management/carrier*/holder*/drag, wire brush*/wheel*/cutter*/frame*/mesh/stripper*/rack/basket/look',
     'ball and socket, socket wrench*/head*/set*/cap*/spanner*/joint*, plug in, plug it/them/this/everything in, plugs in/into, plug into, spark/ear/bath/sink/wall/drain/glow plug/plugs made/printed/of/too/holder',
     'hot glue/water/air/day/days/days/room/rooms/weather/summer/melt/knife/tea/coffee/chocolate/sauce/wheels/swap/plate/dog/pot/gun/climate/attic/garage/cupboard/car, hot wire cutter/foam',
-    'board game*, board shaped, circuit board shaped, light switch/switches cover*/plate*, switch plate*, terminal window, terminal shows/says/command*, extension tube*',
+    'board game*, board shaped, circuitboard shaped, light switch/switches cover*/plate*, switch plate*, terminal window, terminal shows/says/command*, extension tube*',
     'bang of, bang on, bang in the middle, bang when the/it head/nozzle/carriage/bed/gantry/door/hits, bang for, flash drive*/memory/light/lights/card*/point, flash the, flash on the edge, live view/hinge*/stream*/near/in/feed/edge',
-    'blew/blow/blows/blowing the/a/some/on/dust/air/over/at/across the/dust/part/it/air/fan/bed, water bottle, rain gauge, coffee cup*, tea light*, wet/damp filament/spool/spools/sand/sanding/room',
+    'blew/blow/blows/blowing dust/air, breaker bar/bars, tie/ice/ball/record breaker/breakers, tingl* noise*/sound*/ring*/bell*, loud crack/pop/snap when/as the part/print/piece, water bottle, rain gauge, coffee cup*, tea light*, wet/damp filament/spool/spools/sand/sanding/room',
     'explosion/exploded drawing*/view*/diagram*, power cut, power failure, power outage',
     'went/goes/going out in our/the street/town/village/area/region/neighbourhood/neighborhood, previous/last/former owner smok*, shocks me how/with/that',
   ].join(', '),
@@ -41,6 +41,8 @@ const danger = {
     'a, an, any, the, is, are, was, were, be, been, being, has, have, had, did, do, does, ever, yet, there, see, saw, seen, smell, smelt, smelled, smelling, sign, signs, of, visible, longer, more, single, kind, really, or, nor, hint, trace, getting, get, got, even, at, all, given, give, gives, anybody, anyone, me, us, it, to, feel, felt, noticed, notice, smoke, smoking, flames, flame, fire, sparks, spark, burning, burnt, shock, tingle, glow, glowing, hot, warm, melted, charred, electric, actual, too, very, bad, strange, funny, blown, tripped, fuse, fuses, breaker, breakers, plug, cable, wire, wires, connector, socket',
   /** A negation that denies nothing of what follows. */
   idle: 'no idea, no clue, no reason, no wonder, no doubt, no matter, no joke, not only, not just, not sure, no warning, do not know, dont know, no longer than, not long, not kidding, no error, no print, nothing but, not normal, no way',
+  /** What is denied so was there once. */
+  past: 'any more, anymore, no longer',
 
   people:
     'i, me, my, he, she, him, her, his, they, them, we, us, someone, somebody, person, man, woman, boy, girl, kid, child, children, son, daughter, husband, wife, partner, brother, sister, father, mother, dad, mum, mom, friend, colleague, coworker, student, pupil, apprentice, teacher, neighbour, neighbor, hand, hands, finger, fingers, arm, guy, member, boyfriend, girlfriend, uncle, aunt, nephew, niece, grandson, grandfather, grandpa, worker, customer, visitor, technician, granddad, grandad, gran, nan, granny, nana, toddlers, electrician, employee, trainee, intern, guest, tenant, caretaker, guys, men, women, lady, toddler, baby, grandma, grandmother, boss, roommate, flatmate',
@@ -58,10 +60,10 @@ const danger = {
     'smoke alarm went/goes/going/rang/rings/sounded/beeps/beeping/triggered, smoke alarm is going, set/sets off the smoke alarm, setting off the smoke alarm, fire alarm went/goes',
   machine:
     'printer, machine, board, mainboard, motherboard, psu, supply, motor, heater, electronics, enclosure, box, it, thing, extruder, hotend, hotbed, bed, block, controller, driver, everything, something, insulation',
-  burning: 'is/was/started/starts/are/be burning, burning up, burns itself, caught light',
+  burning: 'is/was/started/starts/are/be burning, burning up, burns itself, caught light, ignited, ignites, igniting',
 
   shock:
-    'tingl*, tingel*, tingel, tickl*, zap, zaps, zapped, zapping, electrocut*, electricut*, electrocution, prickl*, pins and needles, electric* shock*, eletric shok, static shock*, shocks me/us/him/her/people/you/everyone, shocked me/us/him/her/my, shocking me/us, bites me, bit me, kicks me, stings me, stung me, current through, live frame/case/metal/chassis/housing, mains/voltage/volts on the/its frame/case/chassis/metal/housing/body/bed/gantry, frame/case/chassis/housing/casing/body/gantry/metal/rail/rails/bed/screw/screws/enclosure is/are/was/seems/feels/gets live, frame/case/chassis/housing/casing/body/gantry/metal/bed/enclosure seems/appears/_ to be live',
+    'tingl*, tingel*, tingel, tickl*, zap, zaps, zapped, zapping, electrocut*, electricut*, electrocution, prickl*, pins and needles, electric* shock*, eletric shok, static shock*, electric*/eletric* jolt*/kick*/buzz*/sting*/prick*/zap*, shocks me/us/him/her/people/you/everyone, shocked me/us/him/her/my, shocking me/us, bites me, bit me, kicks me, stings me, stung me, current through, live frame/case/metal/chassis/housing, mains/voltage/volts on the/its frame/case/chassis/metal/housing/body/bed/gantry, frame/case/chassis/housing/casing/body/gantry/metal/rail/rails/bed/screw/screws/enclosure is/are/was/seems/feels/gets live, frame/case/chassis/housing/casing/body/gantry/metal/bed/enclosure seems/appears/_ to be live',
   shockSoft: 'shock, shocks, shocked, shocking, shok, shoks, shocj, schock, shck, eletrocut*',
   shockNear:
     'touch*, feel, felt, feels, feeling, frame, metal, case, chassis, gantry, bed, hand, hands, finger, fingers, gives, gave, give, got, get, gets, getting, received, recieved, electric*, eletric, electrical, static, mild, slight, little, small, nasty, proper, me, handle, screw, rail, rails, printer, machine',
@@ -73,7 +75,9 @@ const danger = {
   exposed:
     'exposed/bare wire/wires/copper/conductor*/cable/cables, live wire/wires/cable/lead, bare live, see copper, copper shows, see the copper, bare copper',
   touching:
-    'touch*, feel, felt, feels, stroke, stroking, stroked, lean, leaned, leant, leaning, brush, brushed, grab, grabbed, hold, holding, off the, from the',
+    'touch*, feel, felt, feels, stroke, stroking, stroked, lean, leaned, leant, leaning, brush, brushed, grab, grabbed, hold, holding, off the, from the, barefoot, bare feet, stand, standing, wet hands',
+  tester:
+    'neon/mains/voltage/phase tester, neon/mains/phase _ tester, neon/mains/phase screwdriver, test lamp/screwdriver',
   bare: 'frame, metal, case, chassis, casing, housing, gantry, rail, rails, bed, screw, screws, handle, radiator, enclosure, aluminium, aluminum, printer, machine, body, nozzle, extrusion, extrusions, hotend, hotbed',
   body: 'i, me, my, finger, fingers, hand, hands, arm, arms, skin, he, she, her, his, us, we, you, got, get, gets, gives, gave',
 
@@ -86,6 +90,19 @@ const danger = {
   supplies: 'psu, supply, powersupply, powerbrick, brick, transformer, mains adapter',
   scalding: 'hot, scalding, boiling, roasting, overheats, overheated, overheating',
   wet: 'wet, water, soaked, soaking, soaks, flooded, puddle, spill*, spilt, poured, dripped, dripping, leaked, leaking, splash*, coffee, tea, juice, beer, rain, rained, drenched, liquid, damp',
+  boards:
+    'board, boards, mainboard, motherboard, circuitboard, circuitboards, chip, chips, mosfet, mosfets, capacitor, capacitors, driver, component, components',
+  boardDamage:
+    'charred, char, scorch*, burnt, burned, burn mark*, blister*, melt*, melted, singe*, blackened, bulging, bulged, leaking, leaked, fried',
+  sheath:
+    'insulation, sheath*, sleeving, jacket of the cable/wire/lead, mains/power lead/cord/cable, lead, cord, flex, cable to, wire to, heater wire*, wire, wires',
+  frayed: 'fray*, chafe*, perished, worn through, rubbed through, cut through, nicked, cracked, bare',
+  noise: 'crackl*, fizz*, sizzl*, sputter*',
+  earth:
+    'earth/ground/earthing/grounding pin/prong/wire/contact/lead/terminal/conductor, earth connection, green and yellow/yellow wire',
+  broken: 'broken, broke, missing, bent, loose, off, cut, snapped, torn, not connected, disconnected',
+  unearthed:
+    'no earth/earthing/grounding, not/isnt/never earthed/grounded, without earth/earthing/grounding, unearthed, ungrounded',
   spilled: 'spill*, spilt, poured, splashed, knocked, tipped, dropped',
   liquid: 'water, coffee, tea, juice, beer, wine, drink, liquid, milk, soda, cola, resin, soup',
 
@@ -108,7 +125,7 @@ const danger = {
   alwaysHot:
     'heater/heaters/heating/bed/hotbed/hotend still on, heater/heaters stays/stay/remains on, permanently/constantly/continuously heating/heats, cant/cannot/couldnt get the/it/my heater/bed/hotend/hotbed/nozzle/heating to turn/switch/shut/stop/go',
   unstopped:
-    'wont/doesnt/cant/cannot/didnt/never/not stop/stops/quit, refuses to stop, will not stop, does not stop, wont/doesnt/cant/cannot/didnt/not turn/switch/shut/go off, refuses to turn/switch/shut off, cannot/cant be switched/turned/shut off, cant/cannot turn/switch/shut it/them off, always on, permanently on, constantly on, stuck on, stays on, remains on, keeps on',
+    'wont/doesnt/cant/cannot/didnt/never/not stop/stops/quit, refuses to stop, will not stop, does not stop, wont/doesnt/cant/cannot/didnt/not turn/switch/shut/go off, refuses to turn/switch/shut off, cannot/cant be switched/turned/shut off, cant/cannot turn/switch/shut it/them off, always on, permanently on, constantly on, on all the time/day/night, on constantly/permanently/continuously/nonstop, never turns/switches/goes/shuts off, stuck on, stays on, remains on, keeps on',
   keeps:
     'keeps, keep, kept, keeps on, goes on, going on, went on, continues, continued, carries on, carried on, still, stays, remains, even',
   hottish: 'heat, heats, heating, hot, hotter, warming, boiling, at 200, at full',
