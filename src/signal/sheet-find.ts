@@ -68,10 +68,10 @@ function largestRegion({ width, height }: Small, is: (at: number) => boolean): r
   return largest;
 }
 
-export const cross = (a: Point, b: Point, c: Point): number => (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
+const cross = (a: Point, b: Point, c: Point): number => (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
 
 /** Area of a polygon, above nothing where its corners go clockwise as seen (y down). */
-export const areaOf = (corners: readonly Point[]): number =>
+const areaOf = (corners: readonly Point[]): number =>
   corners.reduce((sum, p, i) => ((q) => sum + (p.x * q.y - q.x * p.y) / 2)(corners[(i + 1) % corners.length] ?? p), 0);
 
 const DIRECTIONS = 48;

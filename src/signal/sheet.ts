@@ -4,7 +4,7 @@ import { edgeNear, lineThrough, mapped, meet, planeMap, type Edge, type Line } f
 import { findPart, findSheet, madeSmall, type Four } from './sheet-find';
 
 /** m: A4 (ISO 216:2007, table 1). */
-export const SHEET = { long: 0.297, short: 0.21 } as const;
+const SHEET = { long: 0.297, short: 0.21 } as const;
 
 export type SheetRefusal =
   'no sheet' | 'sheet cut off' | 'no part' | 'no square part' | 'part too small' | 'blurred' | 'too oblique' | 'askew'; // the part lies turned on the sheet

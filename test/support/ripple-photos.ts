@@ -30,8 +30,19 @@ export interface RippleTrial {
 }
 
 export const RIPPLED: RippleTrial = {
-  natural: 40, damping: 0.05, speed: 0.1, acceleration: 5, height: 0.02 * MM, yaw: 0, pitch: 0, lens: 0, waviness: 0, noise: 3, shake: 0, logo: false,
-}; // prettier-ignore
+  natural: 40,
+  damping: 0.05,
+  speed: 0.1,
+  acceleration: 5,
+  height: 0.02 * MM,
+  yaw: 0,
+  pitch: 0,
+  lens: 0,
+  waviness: 0,
+  noise: 3,
+  shake: 0,
+  logo: false,
+};
 
 const WIDE = 900;
 const HIGH = 420;
@@ -39,7 +50,7 @@ const HIGH = 420;
 const VIEW = 60 * MM;
 
 /** m from ripple to ripple at full speed, of a damped swing (Thomson, Theory of Vibration, 2.6). */
-export const spacingOf = ({ natural, damping, speed }: RippleTrial): number => speed / (natural * Math.sqrt(1 - damping ** 2)); // prettier-ignore
+const spacingOf = ({ natural, damping, speed }: RippleTrial): number => speed / (natural * Math.sqrt(1 - damping ** 2));
 
 /** What the mass lags behind its axis, as a slope along the wall in equal steps of it, by semi-implicit steps in time. */
 function swing(
@@ -64,8 +75,13 @@ function swing(
   }
   const from = (trial.speed * trial.speed) / (2 * trial.acceleration);
   const start = Math.round((from + 0.5 * spacingOf(trial)) / step);
-  const peak = heights.slice(start, start + Math.round(spacingOf(trial) / step)).reduce((most, h) => Math.max(most, Math.abs(h)), 1e-12); // prettier-ignore
-  const slopes = Float64Array.from(heights, (h, i) => ((trial.height / peak) * ((heights[i + 1] ?? h) - (heights[i - 1] ?? h))) / (2 * step)); // prettier-ignore
+  const peak = heights
+    .slice(start, start + Math.round(spacingOf(trial) / step))
+    .reduce((most, h) => Math.max(most, Math.abs(h)), 1e-12);
+  const slopes = Float64Array.from(
+    heights,
+    (h, i) => ((trial.height / peak) * ((heights[i + 1] ?? h) - (heights[i - 1] ?? h))) / (2 * step),
+  );
   return { slopes, from };
 }
 
@@ -82,16 +98,35 @@ export interface RippleShot {
 export function shootRipples(trial: RippleTrial, random: Random): RippleShot {
   const reach = WIDE * (0.7 + 0.2 * random());
   const camera: Camera = {
-    width: WIDE, height: HIGH, reach, distance: (reach * VIEW) / WIDE, lens: trial.lens,
-    pitch: trial.pitch + even(random, 3 * DEGREE), yaw: trial.yaw + even(random, 3 * DEGREE), roll: even(random, 3 * DEGREE),
-  }; // prettier-ignore
+    width: WIDE,
+    height: HIGH,
+    reach,
+    distance: (reach * VIEW) / WIDE,
+    lens: trial.lens,
+    pitch: trial.pitch + even(random, 3 * DEGREE),
+    yaw: trial.yaw + even(random, 3 * DEGREE),
+    roll: even(random, 3 * DEGREE),
+  };
   const corner = -0.46 * VIEW;
   const step = 0.02 * MM;
   const { slopes, from } = swing(trial, step, Math.ceil(VIEW / step));
   const layer = 0.3 * MM;
   const stands = Array.from({ length: 400 }, () => 0.001 * MM * normal(random));
-  const waves = Array.from({ length: trial.waviness > 0 ? 20 : 0 }, (_, k) => [2 * Math.PI * ((k + 1) / 2 / VIEW), (trial.waviness * normal(random)) / Math.max(1, (k + 1) / 2), 6.3 * random()] as const); // prettier-ignore
-  const letters = trial.logo ? Array.from({ length: 6 }, () => [corner + VIEW * random() * 0.8, even(random, 8 * MM), (1 + 3 * random()) * MM] as const) : []; // prettier-ignore
+  const waves = Array.from(
+    { length: trial.waviness > 0 ? 20 : 0 },
+    (_, k) =>
+      [
+        2 * Math.PI * ((k + 1) / 2 / VIEW),
+        (trial.waviness * normal(random)) / Math.max(1, (k + 1) / 2),
+        6.3 * random(),
+      ] as const,
+  );
+  const letters = trial.logo
+    ? Array.from(
+        { length: 6 },
+        () => [corner + VIEW * random() * 0.8, even(random, 8 * MM), (1 + 3 * random()) * MM] as const,
+      )
+    : [];
   const ruleY = 6 * MM;
   const skin = (X: number, Y: number): Skin => {
     if (X < corner) return { albedo: 0.1, slopeX: 0, slopeY: 0 };
@@ -114,21 +149,38 @@ export function shootRipples(trial: RippleTrial, random: Random): RippleShot {
     return { albedo: 0.6, slopeX, slopeY };
   };
   const scene: Scene = {
-    skin, radius: 0, lamp: [-(150 + 50 * random()) * MM, even(random, 30 * MM), -(35 + 20 * random()) * MM],
-    ambient: 0.15 + 0.15 * random(), gloss: 0.05 * random(), level: 120, noise: trial.noise,
-  }; // prettier-ignore
+    skin,
+    radius: 0,
+    lamp: [-(150 + 50 * random()) * MM, even(random, 30 * MM), -(35 + 20 * random()) * MM],
+    ambient: 0.15 + 0.15 * random(),
+    gloss: 0.05 * random(),
+    level: 120,
+    noise: trial.noise,
+  };
   const picture = shaken(shoot(scene, camera, random), trial.shake);
   const begin = corner + from + (0.4 + 0.3 * random()) * spacingOf(trial);
   const end = Math.min(0.46 * VIEW, begin + (9 + 2 * random()) * spacingOf(trial));
   const y = -6 * MM + even(random, 1.5 * MM);
   const missed = (at: Point): Point => ({ x: at.x + even(random, 1.5), y: at.y + even(random, 1.5) });
-  const marks = [Math.ceil((begin - corner) / MM), Math.floor((end - corner) / MM)].map((n) => corner + n * MM) as [number, number]; // prettier-ignore
+  const marks = [Math.ceil((begin - corner) / MM), Math.floor((end - corner) / MM)].map((n) => corner + n * MM) as [
+    number,
+    number,
+  ];
   const [from0, to0] = marks.map((X) => seen(camera, [X, ruleY, 0])) as [Point, Point];
   const [a, b] = [missed(from0), missed(to0)];
   const width = 70;
   return {
-    picture, period: spacingOf(trial), rule: { from: from0, to: to0, length: marks[1] - marks[0] },
+    picture,
+    period: spacingOf(trial),
+    rule: { from: from0, to: to0, length: marks[1] - marks[0] },
     strip: { from: seen(camera, [begin, y, 0]), to: seen(camera, [end, y, 0]), width },
-    scale: { from: a, to: b, distance: marks[1] - marks[0] + even(random, 0.1 * MM), halfWidth: 0.1 * MM, pointing: 1.5, measured: 'points' },
-  }; // prettier-ignore
+    scale: {
+      from: a,
+      to: b,
+      distance: marks[1] - marks[0] + even(random, 0.1 * MM),
+      halfWidth: 0.1 * MM,
+      pointing: 1.5,
+      measured: 'points',
+    },
+  };
 }
