@@ -7,8 +7,8 @@ import { gzipSync } from 'node:zlib';
 import { parseSync } from 'vite';
 import { table, writeMeasured } from './bench/measured.mjs';
 
-// 640 and not 620: licences, the worker's own list, boundaries and what a kept reading explains came in with one release.
-const LIMITS = { first: 45, type: 40, precached: 640, app: 610 };
+// Wanted: 640 with the type. 665 since ticks by ear, ripples and a square in photos came in (22 kB): nearly all of the rest is words.
+const LIMITS = { first: 45, type: 40, precached: 665, app: 634 };
 const WRITE = process.argv.includes('--write');
 const BUILD = process.argv.slice(2).find((one) => !one.startsWith('--')) ?? 'dist';
 

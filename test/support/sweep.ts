@@ -5,8 +5,11 @@
 export const isWhole: boolean = import.meta.env.SWEEP === 'whole';
 const LARGER = import.meta.env.SWEEP === 'larger' ? 4 : 1;
 
-/** A count for the whole sweep, and for the part of it. */
-export const times = (whole: number, part: number): number => (isWhole ? whole : Math.min(whole, LARGER * part));
+/** A count or a stride for the whole sweep, and for the part of it. */
+export function times(whole: number, part: number): number {
+  if (isWhole) return whole;
+  return part < whole ? Math.min(whole, LARGER * part) : Math.max(whole, Math.ceil(part / LARGER));
+}
 
 /** All of a list for the whole sweep, one in so many for the part of it; at least the first. */
 export const some = <T>(list: readonly T[], oneIn: number): readonly T[] =>

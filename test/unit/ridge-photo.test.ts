@@ -32,14 +32,15 @@ describe('photographs of walls', () => {
   });
 
   it.each([
-    ['from 15° aside', { yaw: 15 * DEGREE }, times(4, 1)],
-    ['through a lens of 2 % barrel, in a narrow strip', { lens: -0.15, strip: 44 }, times(4, 1)],
+    ['from 15° aside', { yaw: 15 * DEGREE }, times(12, 1)],
+    ['through a lens of 2 % barrel, in a narrow strip', { lens: -0.15, strip: 44 }, times(12, 1)],
   ])('hold the period in the stated interval %s, the rule beside the strip', (_, trial, count) => {
     const all = look(trial, 11, count);
     const misses = all.filter(
       ({ shot, finding }) => finding.status === 'found' && Math.abs(finding.period - shot.period) > finding.halfWidth,
     );
     expect(all.filter(({ finding }) => finding.status === 'found').length).toBeGreaterThanOrEqual(all.length / 2);
-    expect(misses).toEqual([]);
+    // An interval that holds 95 in 100 misses two or more of twelve in one lot out of eight.
+    expect(misses.length).toBeLessThanOrEqual(Math.floor(all.length / 6));
   });
 });
