@@ -43,7 +43,7 @@ export const examples = [
   },
   {
     key: 'feederTicked',
-    given: { S_e: '93', r_1: '120 mm ± 0.5 mm', r_2: '28 mm ± 0.5 mm', d_g: '11 mm', N_k: '10 ± 1' },
+    given: { S_e: '128', r_1: '120 mm ± 0.5 mm', r_2: '28 mm ± 0.5 mm', d_g: '11 mm', N_k: '10 ± 1' },
     choices: { axis: 'feed' },
     expect: { l_d: [92, 1e-9], c: [-8, 1e-9], l_k: [6.9115, 1e-4] },
     verdict: 'beyond',
