@@ -66,6 +66,14 @@ export default calculator(
         source: derived('squareTwoPhotos'),
       },
       {
+        key: 'photosFrame',
+        given: { i_p: '2 ± 0', L_f: '400 ± 0' },
+        choices: { way: 'photo', of: 'frame' },
+        expect: { e_0: [0.2, 1e-9], dx: [0.8, 1e-9] },
+        verdict: 'beyond',
+        source: derived('photosFrame'),
+      },
+      {
         key: 'trySquareMm',
         given: { m: '0.30 ± 0', l: '200 ± 0', i_e: '1 ± 0', L_f: '400 ± 0' },
         choices: { way: 'square', of: 'frame' },
