@@ -3,7 +3,7 @@ import type { DecimalMark } from '../../../quantity/parse';
 import say from './words/en';
 
 /** Standard uncertainties as shares of the length. */
-interface Shares {
+export interface Shares {
   readonly fit: number;
   readonly marks: number;
   readonly distance: number;

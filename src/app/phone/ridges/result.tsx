@@ -6,7 +6,7 @@ import type { RidgeFinding, RidgesFound, Strip } from '../../../signal/ridge-typ
 import type { Taken } from '../../desk/handed';
 import { PeriodsChart } from './periods-chart';
 import { ProfileChart } from '../photo/profile-chart';
-import { adviceOn, sharesOf } from '../photo/shares';
+import { Take } from '../photo/take';
 import shared from '../photo/words/en';
 import say from './words/en';
 
@@ -70,23 +70,7 @@ export function RidgesResult(props: {
         </Show>
         <Show when={refused()}>{(one) => <p class="problem">{say.refusal[one().reason]}</p>}</Show>
       </div>
-      <Show when={found()}>
-        {(one) => (
-          <>
-            <button
-              type="button"
-              class="button button-main"
-              disabled={props.stale}
-              onClick={() => props.onTake({ value: one().period, halfWidth: one().halfWidth })}
-            >
-              {props.take}
-            </button>
-            <p class="small">
-              {adviceOn(one().shares, say.result.fit)} {sharesOf(one().shares, props.mark)}
-            </p>
-          </>
-        )}
-      </Show>
+      <Show when={found()}>{(one) => <Take {...props} found={one()} fit={say.result.fit} />}</Show>
       <Show when={props.finding.profile}>
         {(profile) => (
           <ProfileChart

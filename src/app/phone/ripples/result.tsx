@@ -7,7 +7,7 @@ import { ringing, type RippleFinding, type RipplesFound } from '../../../signal/
 import type { Taken } from '../../desk/handed';
 import { ProfileChart } from '../photo/profile-chart';
 import type { Read } from '../photo/scale';
-import { adviceOn, sharesOf } from '../photo/shares';
+import { Take } from '../photo/take';
 import shared from '../photo/words/en';
 import type { Speed } from './speed';
 import say from './words/en';
@@ -62,23 +62,7 @@ export function RipplesResult(props: {
         </Show>
         <Show when={refused()}>{(one) => <p class="problem">{say.refusal[one().reason]}</p>}</Show>
       </div>
-      <Show when={found()}>
-        {(one) => (
-          <>
-            <button
-              type="button"
-              class="button button-main"
-              disabled={props.stale}
-              onClick={() => props.onTake({ value: one().period, halfWidth: one().halfWidth })}
-            >
-              {props.take}
-            </button>
-            <p class="small">
-              {adviceOn(one().shares, say.result.fit)} {sharesOf(one().shares, props.mark)}
-            </p>
-          </>
-        )}
-      </Show>
+      <Show when={found()}>{(one) => <Take {...props} found={one()} fit={say.result.fit} />}</Show>
       <Show when={props.finding.profile}>
         {(profile) => <ProfileChart profile={profile()} crests={[]} unit={props.unit} mark={props.mark} />}
       </Show>
